@@ -1,0 +1,147 @@
+package everyblade.json;
+
+import everyblade.spi.EngineModel;
+import everyblade.spi.Port;
+import everyblade.spi.Row;
+import everyblade.spi.ScopeTip;
+import everyblade.spi.Spool;
+import everyblade.spi.View;
+import everyblade.spi.Wall;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads an engine model from {@code engine.json}: whatever the bytes are, the answer is a {@link Reading}, never an
+ * exception. Lengths in the file are mm, angles degrees.
+ */
+public final class EngineJsonReader {
+
+    /** Name of the file that holds a model, in its folder or at the root of its jar. */
+    public static final String FILE = "engine.json";
+
+    /** What {@code schema} says in a file of this version. */
+    public static final String SCHEMA = "everyblade/engine-model/1";
+
+    private static final Pattern VERSION = Pattern.compile("everyblade/engine-model/([0-9]{1,6})(\\.[0-9]{1,6})?");
+
+    private EngineJsonReader() {}
+
+    /** Reads a file. */
+    public static Reading read(Path file) {
+        try (InputStream in = Files.newInputStream(file)) {
+            return read(file.toString(), in);
+        } catch (NoSuchFileException e) {
+            return unreadable(file, "there is no such file", "check the path");
+        } catch (IOException e) {
+            return unreadable(file, "the system says " + e.getMessage(), "check that it is a file you may read");
+        }
+    }
+
+    /**
+     * Reads a file that is held as bytes.
+     *
+     * @param file its name, for messages
+     */
+    public static Reading read(String file, byte[] bytes) {
+        ProblemLog log = new ProblemLog(file);
+        Optional<EngineModel> model = JsonTree.parse(bytes, log).flatMap(json -> model(json, log));
+        if (model.isEmpty() || log.hasErrors()) {
+            return new Reading.Unreadable(log.problems());
+        }
+        return new Reading.Read(model.get(), log.problems());
+    }
+
+    /** Reads a stream, no further than a model may be long. */
+    static Reading read(String file, InputStream in) throws IOException {
+        return read(file, in.readNBytes(JsonTree.LARGEST + 1));
+    }
+
+    private static Reading unreadable(Path file, String why, String mend) {
+        return new Reading.Unreadable(
+                List.of(Problem.ofWhole("cannot-read", file.toString(), "the file cannot be read", why, mend)));
+    }
+
+    private static Optional<EngineModel> model(Json json, ProblemLog log) {
+        if (!(json instanceof Json.Obj object)) {
+            log.error(
+                    "wrong-type",
+                    json.place(),
+                    "the model is " + json.type(),
+                    "it must be an object",
+                    "begin the file with {");
+            return Optional.empty();
+        }
+        if (!versionIsOurs(object, log)) {
+            return Optional.empty();
+        }
+        Fields fields = new Fields(
+                object,
+                "engine model",
+                List.of("schema", "id", "name", "notice", "spools", "walls", "rows", "scopeTips", "ports", "views"),
+                log);
+        fields.required("schema");
+        String id = new Ids("engine model", Set.of()).required(fields);
+        String name = fields.requiredText("name");
+        Optional<String> notice = fields.textIfStated("notice");
+        List<Located<Spool>> spools = SpoolReader.spools(fields);
+        Map<String, Spool> spoolsById = References.byId(Located.values(spools), Spool::id);
+        List<Located<Wall>> walls = ShapeReader.walls(fields, spoolsById);
+        List<Located<Row>> rows = RowReader.rows(fields, spoolsById);
+        List<ScopeTip> scopeTips = AccessReader.scopeTips(fields);
+        List<Port> ports = AccessReader.ports(fields);
+        List<Located<View>> views = ViewReader.views(
+                fields,
+                References.byId(Located.values(rows), Row::id),
+                References.byId(scopeTips, ScopeTip::id),
+                References.byId(ports, Port::id));
+        ModelSense.judge(spools, walls, rows, views, log);
+        return Optional.of(new EngineModel(
+                id,
+                name,
+                notice,
+                Located.values(spools),
+                Located.values(walls),
+                Located.values(rows),
+                scopeTips,
+                ports,
+                Located.values(views)));
+    }
+
+    /** Whether the keys mean what we think they mean; a file without a version is read for its other mistakes. */
+    private static boolean versionIsOurs(Json.Obj object, ProblemLog log) {
+        Json.Member schema = object.members().get("schema");
+        if (schema == null) {
+            return true;
+        }
+        String version = schema.value() instanceof Json.Text text ? text.value() : "";
+        if (version.equals(SCHEMA)) {
+            return true;
+        }
+        Matcher matcher = VERSION.matcher(version);
+        if (matcher.matches() && Integer.parseInt(matcher.group(1)) > 1) {
+            log.error(
+                    "newer-version",
+                    schema.value().place(),
+                    "the model is written for version " + matcher.group(1) + " of the format",
+                    "this Everyblade reads version 1",
+                    "use a newer Everyblade");
+        } else {
+            log.error(
+                    "unknown-version",
+                    schema.value().place(),
+                    "\"schema\" is " + (version.isEmpty() ? schema.value().type() : Wording.quoted(version)),
+                    "this is no engine model that Everyblade knows",
+                    "write \"" + SCHEMA + "\"");
+        }
+        return false;
+    }
+}

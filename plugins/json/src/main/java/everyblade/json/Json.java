@@ -1,0 +1,81 @@
+package everyblade.json;
+
+import java.util.List;
+import java.util.Map;
+
+/** A JSON value that knows where it stands in its file. */
+sealed interface Json {
+
+    Place place();
+
+    /** What an author calls such a value. */
+    String type();
+
+    /** An object, keys in the order of the file. */
+    record Obj(Place place, Map<String, Member> members) implements Json {
+        @Override
+        public String type() {
+            return "an object";
+        }
+
+        /** The text of a member, for messages; empty if it has none. */
+        String textOf(String key) {
+            Member member = members.get(key);
+            return member != null && member.value() instanceof Text text ? text.value() : "";
+        }
+
+        /** Where a member's key stands, or this object if it has no such key. */
+        Place placeOf(String key) {
+            Member member = members.get(key);
+            return member == null ? place : member.key();
+        }
+    }
+
+    /**
+     * A key with its value.
+     *
+     * @param key where the key stands
+     */
+    record Member(Place key, Json value) {}
+
+    record Arr(Place place, List<Json> elements) implements Json {
+        @Override
+        public String type() {
+            return "an array";
+        }
+    }
+
+    record Text(Place place, String value) implements Json {
+        @Override
+        public String type() {
+            return "a text";
+        }
+    }
+
+    /** A number, as written. */
+    record Num(Place place, String digits) implements Json {
+        @Override
+        public String type() {
+            return "a number";
+        }
+
+        /** The nearest double; infinite if it is beyond all of them. */
+        double value() {
+            return Double.parseDouble(digits);
+        }
+    }
+
+    record Flag(Place place, boolean value) implements Json {
+        @Override
+        public String type() {
+            return value ? "true" : "false";
+        }
+    }
+
+    record Nil(Place place) implements Json {
+        @Override
+        public String type() {
+            return "null";
+        }
+    }
+}

@@ -1,0 +1,47 @@
+package everyblade.json;
+
+import java.util.List;
+
+/**
+ * One thing wrong in one place of an engine model, told so that its author can mend it, on one line when printed.
+ *
+ * @param code which kind of problem, in lower case with hyphens; stable from version to version
+ * @param severity whether it refuses the model
+ * @param file as the author knows it
+ * @param line from 1
+ * @param column from 1, in UTF-16 units; a tab is one
+ * @param pointer JSON pointer (RFC 6901) of the value, or of what should hold it; empty for the whole file
+ * @param what what is wrong
+ * @param why why that is a problem
+ * @param mend what to do
+ */
+public record Problem(
+        String code,
+        Severity severity,
+        String file,
+        int line,
+        int column,
+        String pointer,
+        String what,
+        String why,
+        String mend) {
+
+    /** How many problems a list of them holds before the rest is only counted. */
+    public static final int MOST = 100;
+
+    /** A problem of a file or folder as a whole. */
+    static Problem ofWhole(String code, String file, String what, String why, String mend) {
+        return new Problem(code, Severity.ERROR, file, 1, 1, "", what, why, mend);
+    }
+
+    /** Whether any of these refuses the model. */
+    static boolean anyError(List<Problem> problems) {
+        return problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
+    }
+
+    /** {@code FILE:LINE:COLUMN: code: what, why, what to do}. */
+    @Override
+    public String toString() {
+        return file + ":" + line + ":" + column + ": " + code + ": " + what + ", " + why + ", " + mend;
+    }
+}

@@ -1,0 +1,95 @@
+package everyblade.json;
+
+import everyblade.spi.ChordBand;
+import everyblade.spi.Port;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
+import everyblade.spi.ScopeTip;
+import everyblade.spi.View;
+import everyblade.spi.Window;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads views: by a declared window, or from stations. */
+final class ViewReader {
+
+    private static final Range HALF_WIDTH = Range.closed(0, 180);
+    /** What goes by a second name, and the first one. */
+    private static final Map<String, String> SAME = Map.of("concave", "pressure", "convex", "suction");
+
+    private ViewReader() {}
+
+    static List<Located<View>> views(
+            Fields model, Map<String, Row> rows, Map<String, ScopeTip> scopeTips, Map<String, Port> ports) {
+        Ids ids = new Ids("view", Set.of());
+        List<Located<View>> views = new ArrayList<>();
+        List<Fields> objects = model.objects(
+                "views", "view", "id", "port", "row", "scopeTip", "reference", "aim", "window", "stations", "travels");
+        for (Fields fields : objects) {
+            String id = ids.required(fields);
+            Optional<String> port = References.ifStated(fields, "port", "port", ports);
+            Optional<Row> row = References.required(fields, "row", "row", rows);
+            View view = new View(
+                    id,
+                    port,
+                    row.map(Row::id).orElse(""),
+                    References.ifStated(fields, "scopeTip", "scope tip", scopeTips),
+                    fields.number("reference", 0, Range.ANGLE),
+                    fields.number("aim", 0, Range.ANGLE_ERROR),
+                    fields.objectIfStated("window", "window of " + fields.subject(), "halfWidth", "shows")
+                            .map(window -> window(window, row)),
+                    StationReader.stations(fields),
+                    fields.flag("travels", false));
+            views.add(new Located<>(view, fields.object()));
+        }
+        return views;
+    }
+
+    private static Window window(Fields window, Optional<Row> row) {
+        double halfWidth = window.requiredNumber("halfWidth", HALF_WIDTH);
+        window.required("shows");
+        List<String> shows = row.flatMap(there -> window.words("shows", wordsOf(there), word -> word))
+                .orElse(List.of());
+        List<String> plain =
+                shows.stream().map(word -> SAME.getOrDefault(word, word)).toList();
+        if (plain.stream().distinct().count() < plain.size()) {
+            refuse(window, "repeated-word", "names one side by both its names", "once is enough");
+        }
+        if (plain.size() > 1 && plain.contains("all")) {
+            refuse(window, "repeated-word", "names more beside \"all\"", "all is everything");
+        }
+        window.refuseEmpty("shows", "a window that shows nothing is of no use", "name what it shows");
+        return new Window(halfWidth, plain);
+    }
+
+    private static void refuse(Fields window, String code, String what, String why) {
+        window.log()
+                .error(
+                        code,
+                        window.place("shows"),
+                        "\"shows\" of " + window.subject() + " " + what,
+                        why,
+                        "name what it shows, or \"all\" alone");
+    }
+
+    /** The words for parts of a row, as an entry would watch them. */
+    private static List<String> wordsOf(Row row) {
+        List<String> words = new ArrayList<>();
+        if (row.spanBands() == 2) {
+            words.addAll(row.kind() == RowKind.LINER ? List.of("outer", "inner") : List.of("root", "tip"));
+        } else if (row.spanBands() > 2) {
+            for (int band = 1; band <= row.spanBands(); band++) {
+                words.add("s" + band);
+            }
+        }
+        if (row.sides()) {
+            words.addAll(List.of("pressure", "suction", "concave", "convex"));
+        }
+        row.chordBands().stream().map(ChordBand::word).forEach(words::add);
+        words.add("all");
+        return words;
+    }
+}

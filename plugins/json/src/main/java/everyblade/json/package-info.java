@@ -1,0 +1,11 @@
+/**
+ * The data-only plugin: an engine model as one file, {@code engine.json}.
+ *
+ * <p>Takes bytes of a file, a folder or a jar. Gives an {@link everyblade.spi.EngineModel} with every default filled in
+ * and warnings, or the problems that stand in its way, each with file, line, column and JSON pointer; never an
+ * exception. {@link everyblade.json.EngineJsonWriter} goes the other way, to a text that is the same on every machine.
+ *
+ * <p>In the order of flow: {@code JsonTree} makes located values of bytes, {@code Fields} takes one object apart, the
+ * readers build records, {@code ModelSense} judges what only shows in the whole, {@code ModelShelf} finds models.
+ */
+package everyblade.json;
