@@ -37,9 +37,9 @@ final class CanonicalJson {
     /** Members on lines of their own, two spaces a level, arrays on one line, the same on every system. */
     static PrettyPrinter layout() {
         Separators separators = Separators.createDefaultInstance()
-                .withObjectNameValueSpacing(Spacing.AFTER)
+                .withObjectFieldValueSpacing(Spacing.AFTER)
                 .withObjectEntrySpacing(Spacing.NONE)
-                .withArrayElementSpacing(Spacing.AFTER)
+                .withArrayValueSpacing(Spacing.AFTER)
                 .withObjectEmptySeparator("")
                 .withArrayEmptySeparator("");
         return new DefaultPrettyPrinter(separators)

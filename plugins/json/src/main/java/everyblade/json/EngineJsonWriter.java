@@ -70,7 +70,9 @@ public final class EngineJsonWriter {
         json.text("id", pad.id());
         json.text("name", pad.name());
         json.text("ratio", pad.ratio().toString());
-        json.texts("directions", pad.directions().stream().sorted().map(one -> one.word()).toList());
+        json.texts(
+                "directions",
+                pad.directions().stream().sorted().map(one -> one.word()).toList());
         json.number("play", pad.play());
         json.number("backlash", pad.backlash());
         json.number("drift", pad.drift());
@@ -91,7 +93,8 @@ public final class EngineJsonWriter {
         json.text("numbering", row.numbering().word());
         json.number("rock", row.rock());
         json.number("spanBands", row.spanBands());
-        json.texts("chordBands", row.chordBands().stream().map(one -> one.word()).toList());
+        json.texts(
+                "chordBands", row.chordBands().stream().map(one -> one.word()).toList());
         json.flag("sides", row.sides());
         json.objects("landmarks", row.landmarks(), landmark -> {
             json.number("airfoil", landmark.airfoil());
@@ -108,7 +111,9 @@ public final class EngineJsonWriter {
         json.object("positions", () -> {
             // By name, since the map of the record has no order of its own.
             for (var position : new TreeMap<>(row.positions()).entrySet()) {
-                json.object(position.getKey(), () -> json.number("stagger", position.getValue().stagger()));
+                json.object(
+                        position.getKey(),
+                        () -> json.number("stagger", position.getValue().stagger()));
             }
         });
         json.text("source", row.source().map(one -> one.word()));
@@ -170,7 +175,10 @@ public final class EngineJsonWriter {
         if (station.forClock().isEmpty()) {
             json.nothing("forClock");
         } else {
-            json.numbers("forClock", station.forClock().get().from(), station.forClock().get().to());
+            json.numbers(
+                    "forClock",
+                    station.forClock().get().from(),
+                    station.forClock().get().to());
         }
     }
 }

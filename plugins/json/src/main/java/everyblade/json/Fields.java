@@ -175,7 +175,8 @@ final class Fields {
 
     /** An error if the array at a key is there and has no element. */
     void refuseEmpty(String key, String why, String mend) {
-        if (present(key).orElse(null) instanceof Json.Arr array && array.elements().isEmpty()) {
+        if (present(key).orElse(null) instanceof Json.Arr array
+                && array.elements().isEmpty()) {
             log.error("empty-list", array.place(), wordsOf(key) + " is empty", why, mend);
         }
     }

@@ -1,0 +1,149 @@
+package everyblade.json;
+
+import everyblade.spi.EngineModel;
+import everyblade.spi.EngineModelSource;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The engine models found in some places: no two loaded ones have the same id, and whatever could not be loaded stays
+ * visible beside them.
+ *
+ * @param found in the order of the places, within a folder by name
+ */
+public record ModelShelf(List<Found> found) {
+
+    public ModelShelf {
+        found = List.copyOf(found);
+    }
+
+    /**
+     * Looks through folders of models: each folder in them that holds an {@code engine.json}, and each jar. Of two models
+     * with the same id the first one is loaded.
+     */
+    public static ModelShelf of(List<Path> folders) {
+        List<Found> found = new ArrayList<>();
+        folders.forEach(folder -> found.addAll(inFolder(folder)));
+        return new ModelShelf(withoutDoubles(found));
+    }
+
+    /** Opens one model given directly: its {@code engine.json}, the folder that holds it, or a jar. */
+    public static ModelShelf open(Path path) {
+        if (Files.isDirectory(path)) {
+            return new ModelShelf(admit(JsonModelSource.of(path.resolve(EngineJsonReader.FILE)), path));
+        }
+        return new ModelShelf(
+                withoutDoubles(isJar(path) ? PluginJar.open(path) : admit(JsonModelSource.of(path), path)));
+    }
+
+    /** The models to work with. */
+    public List<EngineModel> models() {
+        return found.stream()
+                .filter(Found.Loaded.class::isInstance)
+                .map(one -> ((Found.Loaded) one).model())
+                .toList();
+    }
+
+    /** The model of that id. */
+    public Optional<EngineModel> model(String id) {
+        return models().stream().filter(model -> model.id().equals(id)).findFirst();
+    }
+
+    /** What a source hands over, whatever it does. */
+    static List<Found> admit(EngineModelSource source, Path origin) {
+        try {
+            List<Found> found = new ArrayList<>();
+            for (EngineModel model : source.models()) {
+                found.add(admit(source, model, origin));
+            }
+            return found.isEmpty() ? refused(origin, "hands over no model") : found;
+        } catch (UnreadableModel e) {
+            return List.of(new Found.Refused(origin, e.problems()));
+        } catch (IOException | RuntimeException | LinkageError e) {
+            return refused(origin, "failed with " + Wording.plain(String.valueOf(e)));
+        }
+    }
+
+    /** A model in code must say what a file could say, since jobs freeze it as one. */
+    private static Found admit(EngineModelSource source, EngineModel model, Path origin) {
+        Reading reading = source instanceof JsonModelSource json
+                ? json.reading()
+                : EngineJsonReader.read(origin + " as " + EngineJsonReader.FILE, bytesOf(model));
+        return reading instanceof Reading.Read read
+                ? new Found.Loaded(read.model(), origin, read.warnings())
+                : new Found.Refused(origin, ((Reading.Unreadable) reading).problems());
+    }
+
+    private static byte[] bytesOf(EngineModel model) {
+        return EngineJsonWriter.write(model).getBytes(java.nio.charset.StandardCharsets.UTF_8);
+    }
+
+    static List<Found> refused(Path origin, String what) {
+        return List.of(new Found.Refused(
+                origin,
+                List.of(Problem.ofWhole(
+                        "plugin-failed",
+                        origin.toString(),
+                        "the plugin " + what,
+                        "its models cannot be used",
+                        "ask its author, or take it out of the folder"))));
+    }
+
+    private static List<Found> inFolder(Path folder) {
+        List<Path> children;
+        try (Stream<Path> list = Files.list(folder)) {
+            children = list.sorted().toList();
+        } catch (IOException e) {
+            return List.of(new Found.Refused(
+                    folder,
+                    List.of(Problem.ofWhole(
+                            "cannot-read",
+                            folder.toString(),
+                            "the folder of models cannot be read",
+                            "the system says " + Wording.plain(String.valueOf(e)),
+                            "check that it is there and that you may read it"))));
+        }
+        List<Found> found = new ArrayList<>();
+        for (Path child : children) {
+            if (Files.exists(child.resolve(EngineJsonReader.FILE)) || isJar(child)) {
+                found.addAll(open(child).found());
+            }
+        }
+        return found;
+    }
+
+    private static boolean isJar(Path path) {
+        return Files.isRegularFile(path) && path.getFileName().toString().endsWith(".jar");
+    }
+
+    private static List<Found> withoutDoubles(List<Found> found) {
+        Map<String, Path> origins = new HashMap<>();
+        List<Found> single = new ArrayList<>();
+        for (Found one : found) {
+            Path first = one instanceof Found.Loaded loaded
+                    ? origins.putIfAbsent(loaded.model().id(), loaded.origin())
+                    : null;
+            single.add(first == null ? one : doubled((Found.Loaded) one, first));
+        }
+        return single;
+    }
+
+    private static Found doubled(Found.Loaded second, Path first) {
+        return new Found.Refused(
+                second.origin(),
+                List.of(Problem.ofWhole(
+                        "duplicate-model",
+                        second.origin().toString(),
+                        "a second model has the id "
+                                + Wording.quoted(second.model().id()) + " here",
+                        "the first is in " + first,
+                        "take one of them away or give it another id")));
+    }
+}
