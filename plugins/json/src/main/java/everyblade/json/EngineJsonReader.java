@@ -13,7 +13,6 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -54,7 +53,7 @@ public final class EngineJsonReader {
     public static Reading read(String file, byte[] bytes) {
         ProblemLog log = new ProblemLog(file);
         Optional<EngineModel> model = JsonTree.parse(bytes, log).flatMap(json -> model(json, log));
-        if (model.isEmpty() || log.hasErrors()) {
+        if (model.isEmpty() || log.errorCount() > 0) {
             return new Reading.Unreadable(log.problems());
         }
         return new Reading.Read(model.get(), log.problems());
@@ -93,16 +92,17 @@ public final class EngineJsonReader {
         String name = fields.requiredText("name");
         Optional<String> notice = fields.textIfStated("notice");
         List<Located<Spool>> spools = SpoolReader.spools(fields);
-        Map<String, Spool> spoolsById = References.byId(Located.values(spools), Spool::id);
-        List<Located<Wall>> walls = ShapeReader.walls(fields, spoolsById);
-        List<Located<Row>> rows = RowReader.rows(fields, spoolsById);
+        References<Spool> spoolIds =
+                new References<>("spool", fields, "spools", Located.values(spools), Spool::id, true);
+        List<Located<Wall>> walls = ShapeReader.walls(fields, spoolIds);
+        List<Located<Row>> rows = RowReader.rows(fields, spoolIds);
         List<ScopeTip> scopeTips = AccessReader.scopeTips(fields);
         List<Port> ports = AccessReader.ports(fields);
         List<Located<View>> views = ViewReader.views(
                 fields,
-                References.byId(Located.values(rows), Row::id),
-                References.byId(scopeTips, ScopeTip::id),
-                References.byId(ports, Port::id));
+                new References<>("row", fields, "rows", rows, row -> row.value().id(), true),
+                new References<>("scope tip", fields, "scopeTips", scopeTips, ScopeTip::id, false),
+                new References<>("port", fields, "ports", ports, Port::id, false));
         ModelSense.judge(spools, walls, rows, views, log);
         return Optional.of(new EngineModel(
                 id,

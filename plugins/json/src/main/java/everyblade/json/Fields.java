@@ -2,9 +2,11 @@ package everyblade.json;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -108,8 +110,9 @@ final class Fields {
         return json.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(number(key, json.get(), range));
     }
 
+    /** A whole number; the stand-in is the greatest that it may be. */
     int requiredWhole(String key, Range range) {
-        return required(key).map(json -> whole(key, json, range)).orElse((int) range.least());
+        return required(key).map(json -> whole(key, json, range)).orElse((int) range.most());
     }
 
     int whole(String key, int otherwise, Range range) {
@@ -130,35 +133,39 @@ final class Fields {
 
     /** One of a few words; the stand-in is the first of them. */
     <E> E requiredWord(String key, E[] words, Function<E, String> word) {
-        return required(key).map(json -> word(key, json, List.of(words), word)).orElse(words[0]);
+        return required(key)
+                .flatMap(json -> word(key, json, List.of(words), word))
+                .orElse(words[0]);
     }
 
     <E> E word(String key, E otherwise, E[] words, Function<E, String> word) {
-        return present(key).map(json -> word(key, json, List.of(words), word)).orElse(otherwise);
+        return present(key)
+                .flatMap(json -> word(key, json, List.of(words), word))
+                .orElse(otherwise);
     }
 
     <E> Optional<E> wordIfStated(String key, E[] words, Function<E, String> word) {
-        return stated(key).map(json -> word(key, json, List.of(words), word));
+        return stated(key).flatMap(json -> word(key, json, List.of(words), word));
     }
 
-    /** A list of different words, in the order of the file; empty if the key is not there. */
+    /** A list of different words, in the order of the file; empty if the key is not there or a word is wrong. */
     <E> Optional<List<E>> words(String key, List<E> words, Function<E, String> word) {
-        return elements(key).map(elements -> {
-            List<E> read = new ArrayList<>();
+        return elements(key).flatMap(elements -> {
+            Set<E> read = new LinkedHashSet<>();
+            int known = 0;
             for (Json element : elements) {
-                E one = word(key, element, words, word);
-                if (read.contains(one)) {
+                Optional<E> one = word(key, element, words, word);
+                known += one.isPresent() ? 1 : 0;
+                if (one.isPresent() && !read.add(one.get())) {
                     log.error(
                             "repeated-word",
                             element.place(),
-                            wordsOf(key) + " names " + word.apply(one) + " twice",
+                            wordsOf(key) + " names " + word.apply(one.get()) + " twice",
                             "once is enough",
                             "delete one of them");
-                } else {
-                    read.add(one);
                 }
             }
-            return read;
+            return known == elements.size() ? Optional.of(List.copyOf(read)) : Optional.empty();
         });
     }
 
@@ -254,28 +261,26 @@ final class Fields {
                     "it must be a whole number",
                     "correct the number");
         }
-        return range.contains(value) ? (int) value : (int) range.least();
+        return range.contains(value) ? (int) value : (int) range.most();
     }
 
-    private <E> E word(String key, Json json, List<E> words, Function<E, String> word) {
-        String value = json instanceof Json.Text text ? text.value() : "";
-        for (E one : words) {
-            if (word.apply(one).equals(value)) {
-                return one;
-            }
-        }
+    private <E> Optional<E> word(String key, Json json, List<E> words, Function<E, String> word) {
         List<String> known = words.stream().map(word).toList();
-        if (json instanceof Json.Text) {
+        if (!(json instanceof Json.Text text)) {
+            wrongType(key, json, "one of " + String.join(", ", known));
+            return Optional.empty();
+        }
+        int index = known.indexOf(text.value());
+        if (index < 0) {
             log.error(
                     "unknown-word",
                     json.place(),
-                    wordsOf(key) + " is " + Wording.quoted(value),
+                    wordsOf(key) + " is " + Wording.quoted(text.value()),
                     "it must be one of " + String.join(", ", known),
-                    () -> Wording.didYouMean(value, known, "write one of these"));
-        } else {
-            wrongType(key, json, "one of " + String.join(", ", known));
+                    () -> Wording.didYouMean(text.value(), known, "write one of these"));
+            return Optional.empty();
         }
-        return words.get(0);
+        return Optional.of(words.get(index));
     }
 
     void wrongType(String key, Json json, String expected) {

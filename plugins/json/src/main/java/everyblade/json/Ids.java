@@ -16,82 +16,22 @@ final class Ids {
     private static final Pattern SYNTAX = Pattern.compile("[A-Za-z][A-Za-z0-9._-]{0,63}");
 
     /** Words that join the parts of an entry. */
-    static final Set<String> JOINING = Set.of(
-            "all", "at", "back", "because", "by", "from", "held", "in", "of", "on", "out", "photo", "through", "to",
-            "with");
+    static final Set<String> JOINING = words("""
+            all at back because by from held in of on out photo through to with
+            """);
 
     /** Words that may stand first in an entry, where a row's id may stand too, or name a zone. */
-    static final Set<String> OPENING = Set.of(
-            "view",
-            "at",
-            "watch",
-            "in",
-            "clear",
-            "turn",
-            "skip",
-            "round",
-            "look",
-            "draw",
-            "feed",
-            "pad",
-            "datum",
-            "here",
-            "slip",
-            "find",
-            "recheck",
-            "photo",
-            "saw",
-            "noaccess",
-            "ask",
-            "open",
-            "shut",
-            "tool",
-            "lost",
-            "vanes",
-            "heat",
-            "proof",
-            "condition",
-            "fact",
-            "refer",
-            "again",
-            "pause",
-            "handover",
-            "takeover",
-            "settle",
-            "void",
-            "note",
-            "nick",
-            "dent",
-            "crack",
-            "tear",
-            "missing",
-            "burn",
-            "erosion",
-            "rub",
-            "coating",
-            "deposit",
-            "corrosion",
-            "curl",
-            "bow",
-            "bulge",
-            "hole",
-            "spatter",
-            "discolour",
-            "loose",
-            "other",
-            "root",
-            "tip",
-            "pressure",
-            "suction",
-            "concave",
-            "convex",
-            "leading",
-            "middle",
-            "trailing",
-            "outer",
-            "inner",
-            "forward",
-            "aft");
+    static final Set<String> OPENING = words("""
+            view at watch in clear turn skip round look draw feed pad datum here slip find recheck
+            photo saw noaccess ask open shut tool lost vanes heat proof condition fact refer again
+            pause handover takeover settle void note nick dent crack tear missing burn erosion rub
+            coating deposit corrosion curl bow bulge hole spatter discolour loose other root tip
+            pressure suction concave convex leading middle trailing outer inner forward aft
+            """);
+
+    private static Set<String> words(String text) {
+        return Set.of(text.strip().split("\\s+"));
+    }
 
     private final String kind;
     private final Set<String> reserved;

@@ -5,6 +5,7 @@ import everyblade.spi.Shape;
 import everyblade.spi.Spool;
 import everyblade.spi.View;
 import everyblade.spi.Wall;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,12 +24,15 @@ final class ModelSense {
             List<Located<Row>> rows,
             List<Located<View>> views,
             ProblemLog log) {
-        refuseUnequalRings(rows, log);
+        refuseUnequalRings(rows.stream().filter(Located::sound).toList(), log);
         refuseAxialWithoutWalls(walls, rows, log);
         Set<String> viewed = views.stream().map(view -> view.value().row()).collect(Collectors.toSet());
         rows.forEach(row -> warnOfRow(row, viewed, log));
         warnOfUnusedSpools(spools, walls, rows, log);
-        Map<String, Row> byId = References.byId(Located.values(rows), Row::id);
+        Map<String, Row> byId = new HashMap<>();
+        rows.stream()
+                .filter(Located::sound)
+                .forEach(row -> byId.putIfAbsent(row.value().id(), row.value()));
         views.forEach(view -> warnOfView(view, byId, log));
     }
 

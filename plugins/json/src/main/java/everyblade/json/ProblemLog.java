@@ -12,6 +12,7 @@ final class ProblemLog {
     private final List<Problem> errors = new ArrayList<>();
     private final List<Problem> warnings = new ArrayList<>();
     private long unlisted;
+    private long errorCount;
 
     ProblemLog(String file) {
         this.file = file;
@@ -23,6 +24,7 @@ final class ProblemLog {
 
     /** @param mend asked for only if the problem is listed, since finding the nearest word takes time */
     void error(String code, Place place, String what, String why, Supplier<String> mend) {
+        errorCount++;
         add(errors, Severity.ERROR, code, place, what, why, mend);
     }
 
@@ -30,8 +32,9 @@ final class ProblemLog {
         add(warnings, Severity.WARNING, code, place, what, why, () -> mend);
     }
 
-    boolean hasErrors() {
-        return !errors.isEmpty();
+    /** How many errors there are so far, those not listed included. */
+    long errorCount() {
+        return errorCount;
     }
 
     /** Errors before warnings, each in order of place, capped. */

@@ -5,39 +5,60 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 
-/** Follows the ids by which one part of a model names another. */
-final class References {
+/**
+ * Follows the ids by which other parts of a model name those of one list. Where the list itself has mistakes that hide
+ * an id, names that lead nowhere are passed over: they would only repeat that mistake.
+ *
+ * @param <T> what is in the list
+ */
+final class References<T> {
 
-    private References() {}
+    private final String kind;
+    private final Map<String, T> byId = new LinkedHashMap<>();
+    private final boolean complete;
 
-    /** The records by their ids, the first of those with the same one. */
-    static <T> Map<String, T> byId(List<T> records, Function<T, String> idOf) {
-        return records.stream()
-                .collect(Collectors.toMap(idOf, one -> one, (first, second) -> first, LinkedHashMap::new));
+    /**
+     * @param kind what is in the list, for messages
+     * @param key of the list in the model
+     * @param records the list as read, of equal ids the first one counts
+     * @param needed whether the model has an error already if the list is empty
+     */
+    References(String kind, Fields model, String key, List<T> records, Function<T, String> idOf, boolean needed) {
+        this.kind = kind;
+        records.forEach(one -> byId.putIfAbsent(idOf.apply(one), one));
+        boolean readable = model.present(key)
+                .map(json -> json instanceof Json.Arr array
+                        && array.elements().stream().allMatch(Json.Obj.class::isInstance))
+                .orElse(true);
+        this.complete = readable && !byId.containsKey("") && !(needed && byId.isEmpty());
+    }
+
+    /** The first of the list; empty if there is none. */
+    Optional<String> first() {
+        return byId.keySet().stream().findFirst();
     }
 
     /** The id at a key, if one is stated; an error if nothing has that id. */
-    static Optional<String> ifStated(Fields fields, String key, String kind, Map<String, ?> there) {
+    Optional<String> ifStated(Fields fields, String key) {
         return fields.stated(key).map(json -> {
-            find(fields, key, json, kind, there);
+            find(fields, key, json);
             return json instanceof Json.Text text ? text.value() : "";
         });
     }
 
     /** What the id at a key names; empty if nothing has that id, and the log has an error. */
-    static <T> Optional<T> required(Fields fields, String key, String kind, Map<String, T> there) {
-        return fields.required(key).flatMap(json -> find(fields, key, json, kind, there));
+    Optional<T> required(Fields fields, String key) {
+        return fields.required(key).flatMap(json -> find(fields, key, json));
     }
 
-    private static <T> Optional<T> find(Fields fields, String key, Json json, String kind, Map<String, T> there) {
+    private Optional<T> find(Fields fields, String key, Json json) {
         if (!(json instanceof Json.Text text)) {
             fields.wrongType(key, json, "the id of a " + kind);
             return Optional.empty();
         }
-        Optional<T> found = Optional.ofNullable(there.get(text.value()));
-        if (found.isEmpty()) {
+        Optional<T> found = Optional.ofNullable(byId.get(text.value()));
+        if (found.isEmpty() && complete) {
             fields.log()
                     .error(
                             "unknown-reference",
@@ -45,7 +66,7 @@ final class References {
                             Wording.quoted(key) + " of " + fields.subject() + " is " + Wording.quoted(text.value()),
                             "no " + kind + " has that id",
                             () -> Wording.didYouMean(
-                                    text.value(), there.keySet(), "add the " + kind + " or name another"));
+                                    text.value(), byId.keySet(), "add the " + kind + " or name another"));
         }
         return found;
     }

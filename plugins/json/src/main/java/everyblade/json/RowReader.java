@@ -27,14 +27,14 @@ final class RowReader {
     private static final List<ChordBand> ALONG_CHORD = List.of(ChordBand.LEADING, ChordBand.MIDDLE, ChordBand.TRAILING);
     private static final List<ChordBand> ALONG_LINER = List.of(ChordBand.FORWARD, ChordBand.AFT);
 
-    private final Map<String, Spool> spools;
+    private final References<Spool> spools;
     private final Set<String> rings = new HashSet<>();
 
-    private RowReader(Map<String, Spool> spools) {
+    private RowReader(References<Spool> spools) {
         this.spools = spools;
     }
 
-    static List<Located<Row>> rows(Fields model, Map<String, Spool> spools) {
+    static List<Located<Row>> rows(Fields model, References<Spool> spools) {
         Ids ids = new Ids("row", Ids.OPENING);
         RowReader reader = new RowReader(spools);
         List<Located<Row>> rows = new ArrayList<>();
@@ -62,7 +62,9 @@ final class RowReader {
                 "positions",
                 "source");
         for (Fields fields : objects) {
-            rows.add(new Located<>(reader.row(fields, ids), fields.object()));
+            long errors = model.log().errorCount();
+            Row row = reader.row(fields, ids);
+            rows.add(new Located<>(row, fields.object(), model.log().errorCount() == errors));
         }
         model.refuseEmpty("rows", "there is nothing to look at", "add a row");
         return rows;
@@ -97,9 +99,9 @@ final class RowReader {
     }
 
     private Optional<String> spool(Fields fields, RowKind kind) {
-        Optional<String> stated = References.ifStated(fields, "spool", "spool", spools);
+        Optional<String> stated = spools.ifStated(fields, "spool");
         if (kind == RowKind.ROTOR) {
-            return stated.or(() -> spools.keySet().stream().findFirst());
+            return stated.or(spools::first);
         }
         if (stated.isPresent()) {
             fields.log()

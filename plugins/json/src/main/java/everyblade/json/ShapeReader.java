@@ -6,7 +6,6 @@ import everyblade.spi.Spool;
 import everyblade.spi.Wall;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -21,15 +20,12 @@ final class ShapeReader {
 
     private ShapeReader() {}
 
-    static List<Located<Wall>> walls(Fields model, Map<String, Spool> spools) {
+    static List<Located<Wall>> walls(Fields model, References<Spool> spools) {
         Ids ids = new Ids("wall", Set.of());
         List<Located<Wall>> walls = new ArrayList<>();
         for (Fields fields : model.objects("walls", "wall", "id", "spool", "curve")) {
-            Wall wall = new Wall(
-                    ids.required(fields),
-                    References.ifStated(fields, "spool", "spool", spools),
-                    curve(fields, "curve"));
-            walls.add(new Located<>(wall, fields.object()));
+            Wall wall = new Wall(ids.required(fields), spools.ifStated(fields, "spool"), curve(fields, "curve"));
+            walls.add(new Located<>(wall, fields.object(), true));
         }
         return walls;
     }

@@ -28,7 +28,7 @@ final class SpoolReader {
     static List<Located<Spool>> spools(Fields model) {
         if (model.present("spools").isEmpty()) {
             return List.of(new Located<>(
-                    new Spool(DEFAULT_SPOOL, DEFAULT_SPOOL, Direction.CW, List.of(pad(DEFAULT_PAD))), null));
+                    new Spool(DEFAULT_SPOOL, DEFAULT_SPOOL, Direction.CW, List.of(pad(DEFAULT_PAD))), null, true));
         }
         Ids ids = new Ids("spool", Set.of());
         List<Located<Spool>> spools = new ArrayList<>();
@@ -39,7 +39,7 @@ final class SpoolReader {
                     fields.text("name", id),
                     fields.word("normal", Direction.CW, Direction.values(), Direction::word),
                     pads(fields));
-            spools.add(new Located<>(spool, fields.object()));
+            spools.add(new Located<>(spool, fields.object(), true));
         }
         model.refuseEmpty("spools", "something must turn", NAME_ONE);
         return spools;

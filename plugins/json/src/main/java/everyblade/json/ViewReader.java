@@ -20,39 +20,66 @@ final class ViewReader {
     /** What goes by a second name, and the first one. */
     private static final Map<String, String> SAME = Map.of("concave", "pressure", "convex", "suction");
 
+    private static final List<String> WORDS_OF_ANY = List.of(
+            "all",
+            "root",
+            "tip",
+            "outer",
+            "inner",
+            "s1",
+            "s2",
+            "s3",
+            "s4",
+            "s5",
+            "s6",
+            "s7",
+            "s8",
+            "s9",
+            "s10",
+            "pressure",
+            "suction",
+            "concave",
+            "convex",
+            "leading",
+            "middle",
+            "trailing",
+            "forward",
+            "aft");
+
     private ViewReader() {}
 
     static List<Located<View>> views(
-            Fields model, Map<String, Row> rows, Map<String, ScopeTip> scopeTips, Map<String, Port> ports) {
+            Fields model, References<Located<Row>> rows, References<ScopeTip> scopeTips, References<Port> ports) {
         Ids ids = new Ids("view", Set.of());
         List<Located<View>> views = new ArrayList<>();
         List<Fields> objects = model.objects(
                 "views", "view", "id", "port", "row", "scopeTip", "reference", "aim", "window", "stations", "travels");
         for (Fields fields : objects) {
             String id = ids.required(fields);
-            Optional<String> port = References.ifStated(fields, "port", "port", ports);
-            Optional<Row> row = References.required(fields, "row", "row", rows);
+            Optional<String> port = ports.ifStated(fields, "port");
+            Optional<Located<Row>> row = rows.required(fields, "row");
             View view = new View(
                     id,
                     port,
-                    row.map(Row::id).orElse(""),
-                    References.ifStated(fields, "scopeTip", "scope tip", scopeTips),
+                    row.map(there -> there.value().id()).orElse(""),
+                    scopeTips.ifStated(fields, "scopeTip"),
                     fields.number("reference", 0, Range.ANGLE),
                     fields.number("aim", 0, Range.ANGLE_ERROR),
                     fields.objectIfStated("window", "window of " + fields.subject(), "halfWidth", "shows")
                             .map(window -> window(window, row)),
                     StationReader.stations(fields),
                     fields.flag("travels", false));
-            views.add(new Located<>(view, fields.object()));
+            views.add(new Located<>(view, fields.object(), true));
         }
         return views;
     }
 
-    private static Window window(Fields window, Optional<Row> row) {
+    private static Window window(Fields window, Optional<Located<Row>> row) {
         double halfWidth = window.requiredNumber("halfWidth", HALF_WIDTH);
         window.required("shows");
-        List<String> shows = row.flatMap(there -> window.words("shows", wordsOf(there), word -> word))
-                .orElse(List.of());
+        List<String> words =
+                row.filter(Located::sound).map(there -> wordsOf(there.value())).orElse(WORDS_OF_ANY);
+        List<String> shows = window.words("shows", words, word -> word).orElse(List.of());
         List<String> plain =
                 shows.stream().map(word -> SAME.getOrDefault(word, word)).toList();
         if (plain.stream().distinct().count() < plain.size()) {
