@@ -41,7 +41,10 @@ public final class EngineJsonReader {
         } catch (NoSuchFileException e) {
             return unreadable(file, "there is no such file", "check the path");
         } catch (IOException e) {
-            return unreadable(file, "the system says " + e.getMessage(), "check that it is a file you may read");
+            return unreadable(
+                    file,
+                    "the system says " + Wording.plain(String.valueOf(e.getMessage())),
+                    "check that it is a file you may read");
         }
     }
 

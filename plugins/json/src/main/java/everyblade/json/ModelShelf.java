@@ -3,6 +3,7 @@ package everyblade.json;
 import everyblade.spi.EngineModel;
 import everyblade.spi.EngineModelSource;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -82,7 +83,7 @@ public record ModelShelf(List<Found> found) {
     }
 
     private static byte[] bytesOf(EngineModel model) {
-        return EngineJsonWriter.write(model).getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        return EngineJsonWriter.write(model).getBytes(StandardCharsets.UTF_8);
     }
 
     static List<Found> refused(Path origin, String what) {
