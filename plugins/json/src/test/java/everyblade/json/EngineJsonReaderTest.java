@@ -305,7 +305,7 @@ class EngineJsonReaderTest {
     }
 
     @Nested
-    @Timeout(20)
+    @Timeout(60)
     class A_hostile_file {
 
         @Test

@@ -20,7 +20,7 @@ class EngineJsonWriterTest {
     @Test
     void reading_back_what_was_written_gives_an_equal_model() {
         ModelGenerator generator = new ModelGenerator(new SplittableRandom(SEED));
-        for (int i = 0; i < 2000; i++) {
+        for (int i = 0; i < 1000; i++) {
             EngineModel model = generator.model();
             String text = EngineJsonWriter.write(model);
             assertThat(ModelText.read(text))
