@@ -1,0 +1,198 @@
+package everyblade.core.angle;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+
+/**
+ * An exact, signed amount of turning: whole ticks of the standard circle and a proper fraction of one, in lowest terms.
+ * Positive is clockwise as seen from aft looking forward.
+ *
+ * <p>Adding is integer arithmetic on longs. Denominators come from gear ratios and airfoil counts and stay small; a sum
+ * whose denominator leaves the range of a long is an {@link ArithmeticException}, never a rounded value.
+ */
+public final class Turn implements Comparable<Turn> {
+
+    private static final BigInteger TICKS = BigInteger.valueOf(Circle.STANDARD.ticks());
+
+    /** No turning. */
+    public static final Turn ZERO = new Turn(0, 0, 1);
+
+    /** One full turn. */
+    public static final Turn FULL = new Turn(Circle.STANDARD.ticks(), 0, 1);
+
+    private final long ticks;
+    private final long numerator;
+    private final long denominator;
+
+    private Turn(long ticks, long numerator, long denominator) {
+        this.ticks = ticks;
+        this.numerator = numerator;
+        this.denominator = denominator;
+    }
+
+    /** So many ticks of the standard circle. */
+    public static Turn ofTicks(long ticks) {
+        return new Turn(ticks, 0, 1);
+    }
+
+    /** So many degrees, exactly. */
+    public static Turn ofDegrees(BigDecimal degrees) {
+        BigDecimal inTicks = degrees.multiply(BigDecimal.valueOf(Circle.TICKS_PER_DEGREE));
+        return inTicks.scale() <= 0
+                ? exact(inTicks.toBigIntegerExact(), BigInteger.ONE)
+                : exact(inTicks.unscaledValue(), BigInteger.TEN.pow(inTicks.scale()));
+    }
+
+    /** So many degrees, to the nearest tick. */
+    public static Turn ofDegrees(double degrees) {
+        return ofTicks(Math.round(degrees * Circle.TICKS_PER_DEGREE));
+    }
+
+    /** A fraction of a full turn. */
+    public static Turn ofFraction(long numerator, long denominator) {
+        return FULL.times(numerator, denominator);
+    }
+
+    private static Turn exact(BigInteger numerator, BigInteger denominator) {
+        BigInteger common = numerator.gcd(denominator).multiply(BigInteger.valueOf(denominator.signum()));
+        BigInteger below = denominator.divide(common);
+        BigInteger[] parts = numerator.divide(common).divideAndRemainder(below);
+        boolean negative = parts[1].signum() < 0;
+        return new Turn(
+                (negative ? parts[0].subtract(BigInteger.ONE) : parts[0]).longValueExact(),
+                (negative ? parts[1].add(below) : parts[1]).longValueExact(),
+                below.longValueExact());
+    }
+
+    public Turn plus(Turn other) {
+        long whole = Math.addExact(ticks, other.ticks);
+        if (denominator == 1 && other.denominator == 1) {
+            return new Turn(whole, 0, 1);
+        }
+        long common = gcd(denominator, other.denominator);
+        long left = other.denominator / common;
+        long right = denominator / common;
+        long below = Math.multiplyExact(denominator, left);
+        long above = Math.addExact(Math.multiplyExact(numerator, left), Math.multiplyExact(other.numerator, right));
+        if (above >= below) {
+            above -= below;
+            whole = Math.addExact(whole, 1);
+        }
+        long reduced = gcd(above, below);
+        return new Turn(whole, above / reduced, below / reduced);
+    }
+
+    public Turn minus(Turn other) {
+        return plus(other.negated());
+    }
+
+    public Turn negated() {
+        return numerator == 0 ? new Turn(-ticks, 0, 1) : new Turn(-ticks - 1, denominator - numerator, denominator);
+    }
+
+    public Turn abs() {
+        return signum() < 0 ? negated() : this;
+    }
+
+    /**
+     * This amount times a fraction, exactly.
+     *
+     * @throws ArithmeticException if the denominator is zero
+     */
+    public Turn times(long above, long below) {
+        return times(BigInteger.valueOf(above), BigInteger.valueOf(below));
+    }
+
+    /** This amount times a decimal number, exactly. */
+    public Turn times(BigDecimal factor) {
+        return factor.scale() <= 0
+                ? times(factor.toBigIntegerExact(), BigInteger.ONE)
+                : times(factor.unscaledValue(), BigInteger.TEN.pow(factor.scale()));
+    }
+
+    private Turn times(BigInteger above, BigInteger below) {
+        BigInteger d = BigInteger.valueOf(denominator);
+        BigInteger n = BigInteger.valueOf(ticks).multiply(d).add(BigInteger.valueOf(numerator));
+        return exact(n.multiply(above), d.multiply(below));
+    }
+
+    /** −1, 0 or 1. */
+    public int signum() {
+        return ticks < 0 ? -1 : ticks > 0 || numerator > 0 ? 1 : 0;
+    }
+
+    /** The same position on the circle, 0 ≤ result &lt; a full turn. */
+    public Turn wrapped() {
+        return new Turn(Circle.STANDARD.wrap(ticks), numerator, denominator);
+    }
+
+    /** The largest whole number of ticks that is not larger. */
+    public long floorTicks() {
+        return ticks;
+    }
+
+    /** The smallest whole number of ticks that is not smaller. */
+    public long ceilTicks() {
+        return numerator == 0 ? ticks : ticks + 1;
+    }
+
+    /** In degrees, rounded to the nearest double. */
+    public double degrees() {
+        return (ticks + (double) numerator / denominator) / Circle.TICKS_PER_DEGREE;
+    }
+
+    /** This amount divided by a full turn over {@code count}, rounded up: how many pitches reach it. */
+    long ceilPitches(int count) {
+        long high = Math.multiplyHigh(ticks, count);
+        if (denominator == 1 && (high == 0 || high == -1) && Math.abs(ticks) < Long.MAX_VALUE / count) {
+            return -Math.floorDiv(-(ticks * count), Circle.STANDARD.ticks());
+        }
+        BigInteger d = BigInteger.valueOf(denominator);
+        BigInteger n = BigInteger.valueOf(ticks).multiply(d).add(BigInteger.valueOf(numerator));
+        BigInteger[] parts = n.multiply(BigInteger.valueOf(count)).divideAndRemainder(d.multiply(TICKS));
+        return (parts[1].signum() > 0 ? parts[0].add(BigInteger.ONE) : parts[0]).longValueExact();
+    }
+
+    private static long gcd(long a, long b) {
+        while (b != 0) {
+            long rest = a % b;
+            a = b;
+            b = rest;
+        }
+        return a;
+    }
+
+    @Override
+    public int compareTo(Turn other) {
+        if (ticks != other.ticks) {
+            return Long.compare(ticks, other.ticks);
+        }
+        if (denominator == other.denominator) {
+            return Long.compare(numerator, other.numerator);
+        }
+        return BigInteger.valueOf(numerator)
+                .multiply(BigInteger.valueOf(other.denominator))
+                .compareTo(BigInteger.valueOf(other.numerator).multiply(BigInteger.valueOf(denominator)));
+    }
+
+    @Override
+    public boolean equals(Object object) {
+        return object instanceof Turn other
+                && ticks == other.ticks
+                && numerator == other.numerator
+                && denominator == other.denominator;
+    }
+
+    @Override
+    public int hashCode() {
+        return Long.hashCode(ticks * 31 + numerator) * 31 + Long.hashCode(denominator);
+    }
+
+    /** Degrees for people, such as {@code 38°}. */
+    @Override
+    public String toString() {
+        return BigDecimal.valueOf(Math.rint(degrees() * 1e5) / 1e5)
+                        .stripTrailingZeros()
+                        .toPlainString() + "°";
+    }
+}
