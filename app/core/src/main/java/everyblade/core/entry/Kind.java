@@ -1,6 +1,9 @@
 package everyblade.core.entry;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What is wrong in a finding. */
 public enum Kind {
@@ -27,5 +30,15 @@ public enum Kind {
     /** The word used in entries. */
     public String word() {
         return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The kind with this word in lower case, if there is one. */
+    static Optional<Kind> named(String word) {
+        return Arrays.stream(values()).filter(kind -> kind.word().equals(word)).findFirst();
+    }
+
+    /** The words of all kinds. */
+    static List<String> words() {
+        return Arrays.stream(values()).map(Kind::word).toList();
     }
 }

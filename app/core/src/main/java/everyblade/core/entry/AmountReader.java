@@ -1,0 +1,114 @@
+package everyblade.core.entry;
+
+import java.math.BigDecimal;
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads amounts of turning, the errors stated with them, and how long and through what a move went. */
+final class AmountReader {
+
+    private static final Map<String, Unit> UNITS = Map.of(
+            "deg", Unit.DEG,
+            "\u00b0", Unit.DEG,
+            "tool", Unit.TOOL,
+            "blades", Unit.BLADES,
+            "blade", Unit.BLADES,
+            "rev", Unit.REV);
+
+    /** What turning a rotor is counted in. */
+    static final Set<Unit> OF_TURNING = EnumSet.allOf(Unit.class);
+
+    /** What moving the scope tip round the annulus is counted in. */
+    static final Set<Unit> OF_DRAWING = EnumSet.of(Unit.DEG, Unit.BLADES);
+
+    private AmountReader() {}
+
+    /** {@code [on|back] number [unit] [± d]} or {@code [on|back] to angle [± d]}. */
+    static Said<Movement> movement(Line line, Set<Unit> units) throws Refusal {
+        int column = line.column();
+        Optional<Sense> sense = sense(line);
+        if (line.take("to")) {
+            BigDecimal angle = line.signed("the angle to reach, such as 210").value();
+            takeDegrees(line);
+            return new Said<>(new Movement.To(sense, angle, plusMinus(line)), column);
+        }
+        Said<BigDecimal> number = line.signed(
+                sense.isPresent() ? "how far, such as 38" : "how far, such as 38, on 38, back 2 blades or to 210");
+        if (sense.isPresent() && number.value().signum() < 0) {
+            String word = EntryText.word(sense.get());
+            throw new Refusal(
+                    number.column(),
+                    "after \"" + word + "\" the number must not be negative; leave out the sign or the word");
+        }
+        Unit unit = unit(line, units);
+        return new Said<>(new Movement.By(sense, number.value(), unit, plusMinus(line)), column);
+    }
+
+    private static Optional<Sense> sense(Line line) {
+        if (line.take("on")) {
+            return Optional.of(Sense.ON);
+        }
+        return line.take("back") ? Optional.of(Sense.BACK) : Optional.empty();
+    }
+
+    private static Unit unit(Line line, Set<Unit> units) throws Refusal {
+        String word = line.peek();
+        if (word.isEmpty() || word.equals("in") || word.equals("through")) {
+            return Unit.DEG;
+        }
+        Unit unit = UNITS.get(word);
+        if (unit == null) {
+            throw line.expected(
+                    (units.contains(Unit.TOOL) ? "deg, tool, blades, rev" : "deg, blades") + " or the end of the line");
+        }
+        if (!units.contains(unit)) {
+            throw new Refusal(line.column(), "\"" + word + "\" does not move the scope tip; expected deg or blades");
+        }
+        line.take(word);
+        return unit;
+    }
+
+    /** {@code ± d}, if it comes next. */
+    static Optional<BigDecimal> plusMinus(Line line) throws Refusal {
+        if (!line.takePlusMinus()) {
+            return Optional.empty();
+        }
+        BigDecimal number = line.unsigned("degrees after \u00b1").value();
+        takeDegrees(line);
+        return Optional.of(number);
+    }
+
+    /** Moves past a unit that may be said but changes nothing. */
+    static void takeDegrees(Line line) throws Refusal {
+        String word = line.peek();
+        if (UNITS.containsKey(word)) {
+            if (UNITS.get(word) != Unit.DEG) {
+                throw new Refusal(line.column(), "expected degrees here, found \"" + word + '"');
+            }
+            line.take(word);
+        }
+    }
+
+    /** {@code in 45s}, if it comes next. */
+    static Optional<BigDecimal> seconds(Line line) throws Refusal {
+        if (!line.take("in")) {
+            return Optional.empty();
+        }
+        BigDecimal seconds = line.positive("seconds such as 45s").value();
+        if (!line.take("s")) {
+            throw line.expected("s for seconds");
+        }
+        return Optional.of(seconds);
+    }
+
+    /** {@code through S1 S2}, if it comes next. */
+    static Optional<Entry.Through> through(Line line) throws Refusal {
+        if (!line.take("through")) {
+            return Optional.empty();
+        }
+        Said<String> from = line.name("the station where the move began");
+        return Optional.of(new Entry.Through(from, line.name("the station where the move ended")));
+    }
+}

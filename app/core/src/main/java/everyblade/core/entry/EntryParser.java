@@ -1,0 +1,82 @@
+package everyblade.core.entry;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Reads one typed line into an {@link Entry}, or refuses it with the column and what was expected; no other exception
+ * leaves it, whatever the line.
+ *
+ * <p>Pure syntax: whether a row, view or zone of that name exists is judged later. Verbs and words are read in upper or
+ * lower case, ids, names and texts keep theirs. Numbers are read with a decimal point or comma, and {@code ±} may be
+ * typed {@code +-}. Cost: linear in the length of the line, of which at most 2,000 characters are read.
+ */
+public final class EntryParser {
+
+    private static final Map<String, EntryRule> TURNING = TurningRules.BY_VERB;
+    private static final Map<String, EntryRule> RECORD = RecordRules.BY_VERB;
+    private static final Map<String, FindingRules.RowRule> FINDING = FindingRules.BY_VERB;
+
+    private EntryParser() {}
+
+    /**
+     * The entry that a line says.
+     *
+     * @param line as typed; white space around it does not matter but counts in columns
+     * @throws Refusal if the line is not an entry; its column lies between 1 and one past the line's last code point
+     */
+    public static Entry parse(String line) throws Refusal {
+        Line rest = Line.of(line);
+        Entry entry = entry(rest);
+        rest.end();
+        return entry;
+    }
+
+    private static Entry entry(Line line) throws Refusal {
+        String verb = line.peek();
+        if (line.atEnd()) {
+            throw line.expected("an entry such as \"turn 38\"");
+        }
+        if (TURNING.containsKey(verb)) {
+            line.take(verb);
+            return TURNING.get(verb).read(line);
+        }
+        if (RECORD.containsKey(verb)) {
+            line.take(verb);
+            return RECORD.get(verb).read(line);
+        }
+        if (verb.equals("photo")) {
+            line.take(verb);
+            return FindingRules.photo(line);
+        }
+        if (FINDING.containsKey(verb)) {
+            line.take(verb);
+            return FINDING.get(verb).read(Optional.empty(), line);
+        }
+        if (Kind.named(verb).isPresent()) {
+            return FindingRules.finding(Optional.empty(), line);
+        }
+        String second = line.peek(1);
+        if (Kind.named(second).isPresent()) {
+            return FindingRules.finding(Optional.of(line.name("a row")), line);
+        }
+        if (FINDING.containsKey(second)) {
+            Optional<Said<String>> row = Optional.of(line.name("a row"));
+            line.take(second);
+            return FINDING.get(second).read(row, line);
+        }
+        throw new Refusal(
+                line.column(), line.found() + " is not an entry; did you mean \"" + Nearest.to(verb, verbs()) + "\"?");
+    }
+
+    private static Set<String> verbs() {
+        Set<String> verbs = new TreeSet<>(TURNING.keySet());
+        verbs.addAll(RECORD.keySet());
+        verbs.addAll(FINDING.keySet());
+        verbs.add("photo");
+        verbs.addAll(Kind.words());
+        return verbs;
+    }
+}

@@ -1,0 +1,175 @@
+package everyblade.core.entry;
+
+import everyblade.core.entry.Entry.Airfoils;
+import everyblade.core.entry.Entry.LengthUnit;
+import everyblade.core.entry.Entry.Size;
+import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * How entries are read that say something about certain airfoils: findings, pictures, and what stays unseen.
+ *
+ * <p>They mean the row in view unless another row's id stands first, before the verb or behind it. Behind it, a row is
+ * told from a kind or a zone by counting the words before the number.
+ */
+final class FindingRules {
+
+    /** The verbs before which a row may stand. */
+    static final Map<String, RowRule> BY_VERB = Map.of(
+            "find", FindingRules::find,
+            "recheck", FindingRules::recheck,
+            "saw", FindingRules::saw,
+            "noaccess", FindingRules::noAccess);
+
+    /** How the rest of a line is read once its verb, and the row before it if any, are known. */
+    @FunctionalInterface
+    interface RowRule {
+        Entry read(Optional<Said<String>> row, Line line) throws Refusal;
+    }
+
+    private FindingRules() {}
+
+    /** {@code [ROW] KIND N ZONE [size]}. */
+    static Entry find(Optional<Said<String>> rowBefore, Line line) throws Refusal {
+        boolean rowNext = rowBefore.isEmpty() && Kind.named(line.peek(1)).isPresent();
+        return finding(rowNext ? Optional.of(line.name("a row")) : rowBefore, line);
+    }
+
+    /** {@code KIND N ZONE [size]}. */
+    static Entry finding(Optional<Said<String>> row, Line line) throws Refusal {
+        Kind kind = kind(line);
+        Said<Integer> airfoil = line.whole("an airfoil number");
+        return new Entry.Find(row, kind, airfoil, zone(line), size(line));
+    }
+
+    private static Kind kind(Line line) throws Refusal {
+        String word = line.peek();
+        if (word.isEmpty()) {
+            throw line.expected("a kind of finding such as nick");
+        }
+        Optional<Kind> kind = Kind.named(word);
+        if (kind.isEmpty()) {
+            throw new Refusal(
+                    line.column(),
+                    line.found() + " is not a kind of finding; did you mean \"" + Nearest.to(word, Kind.words())
+                            + "\"?");
+        }
+        line.take(word);
+        return kind.get();
+    }
+
+    private static Said<String> zone(Line line) throws Refusal {
+        String expected = "a zone such as tip/pressure";
+        if (line.peek().matches("[\"0-9+-].*|length|depth|width|because|photo")) {
+            throw line.expected(expected);
+        }
+        return line.name(expected);
+    }
+
+    /** {@code [X] [length X] [depth X] [width X] [± X] [mm|in]}, the dimensions in any order. */
+    private static Size size(Line line) throws Refusal {
+        Map<String, BigDecimal> dimensions = new HashMap<>();
+        if (line.peek().matches("[0-9].*")) {
+            dimensions.put("length", line.unsigned("a length").value());
+        }
+        while (line.peek().matches("length|depth|width")) {
+            String dimension = line.peek();
+            if (dimensions.containsKey(dimension)) {
+                throw new Refusal(line.column(), "the " + dimension + " is said twice");
+            }
+            line.take(dimension);
+            dimensions.put(dimension, line.unsigned("the " + dimension).value());
+        }
+        Optional<BigDecimal> plusMinus = line.takePlusMinus()
+                ? Optional.of(line.unsigned("a length after \u00b1").value())
+                : Optional.empty();
+        LengthUnit unit = LengthUnit.MM;
+        if (line.take("in")) {
+            unit = LengthUnit.IN;
+        } else {
+            line.take("mm");
+        }
+        if (line.peek().matches("length|depth|width")) {
+            throw new Refusal(
+                    line.column(), "sizes share one \u00b1 and one unit, which stand behind the last of them");
+        }
+        return new Size(
+                Optional.ofNullable(dimensions.get("length")),
+                Optional.ofNullable(dimensions.get("depth")),
+                Optional.ofNullable(dimensions.get("width")),
+                plusMinus,
+                unit);
+    }
+
+    /** {@code [ROW] N [rest]}. */
+    private static Entry recheck(Optional<Said<String>> rowBefore, Line line) throws Refusal {
+        boolean rowNext = rowBefore.isEmpty() && !isRun(line.peek()) && isRun(line.peek(1));
+        Optional<Said<String>> row = rowNext ? Optional.of(line.name("a row")) : rowBefore;
+        return new Entry.Recheck(row, line.whole("an airfoil number"), line.text());
+    }
+
+    /** {@code FILE [of N [ZONE]]}. */
+    static Entry photo(Line line) throws Refusal {
+        Said<String> file = line.name("a picture file");
+        if (!line.take("of")) {
+            if (!line.atEnd()) {
+                throw line.expected("\"of\" or the end of the line (a name with spaces goes in double quotes)");
+            }
+            return new Entry.Photo(file, Optional.empty(), Optional.empty());
+        }
+        Said<Integer> airfoil = line.whole("an airfoil number");
+        return new Entry.Photo(file, Optional.of(airfoil), line.atEnd() ? Optional.empty() : Optional.of(zone(line)));
+    }
+
+    /** {@code [ROW] ZONE N[-M] photo FILE}. */
+    private static Entry saw(Optional<Said<String>> rowBefore, Line line) throws Refusal {
+        Place place = place(rowBefore, line, "photo");
+        if (!line.take("photo")) {
+            throw line.expected("\"photo\" and a picture file");
+        }
+        Said<String> file = line.name("a picture file");
+        line.endAfterName();
+        return new Entry.Saw(place.row, place.zone, place.airfoils, file);
+    }
+
+    /** {@code [ROW] ZONE N[-M] because TEXT}, with {@code all} for the numbers or for everything. */
+    private static Entry noAccess(Optional<Said<String>> rowBefore, Line line) throws Refusal {
+        Place place = place(rowBefore, line, "because");
+        return new Entry.NoAccess(place.row, place.zone, place.airfoils, RecordRules.because(line));
+    }
+
+    private record Place(Optional<Said<String>> row, Said<String> zone, Airfoils airfoils) {}
+
+    /**
+     * {@code [ROW] ZONE N[-M]}, {@code [ROW] ZONE all} or {@code all}, up to the keyword. A single word before
+     * {@code all} is a zone.
+     */
+    private static Place place(Optional<Said<String>> rowBefore, Line line, String keyword) throws Refusal {
+        if (line.peek().equals("all")
+                && (line.peek(1).equals(keyword) || line.peek(1).equals(","))) {
+            return new Place(rowBefore, line.name("a zone"), new Airfoils(Optional.empty(), Optional.empty()));
+        }
+        boolean rowNext = rowBefore.isEmpty()
+                && !isRun(line.peek(1))
+                && !line.peek(1).equals(keyword)
+                && (isRun(line.peek(2)) || line.peek(2).equals("all"));
+        Optional<Said<String>> row = rowNext ? Optional.of(line.name("a row")) : rowBefore;
+        return new Place(row, zone(line), airfoils(line));
+    }
+
+    private static Airfoils airfoils(Line line) throws Refusal {
+        if (line.take("all")) {
+            return new Airfoils(Optional.empty(), Optional.empty());
+        }
+        Said<Integer> first = line.whole("airfoil numbers such as 3, 3-5 or all");
+        Said<Integer> last = line.takeDash() ? line.whole("the last airfoil number") : first;
+        return new Airfoils(Optional.of(first), Optional.of(last));
+    }
+
+    /** Whether the word begins as airfoil numbers do. */
+    private static boolean isRun(String word) {
+        return word.matches("[0-9]+([^0-9\\p{L}].*)?");
+    }
+}
