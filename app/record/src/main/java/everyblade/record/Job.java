@@ -1,0 +1,27 @@
+package everyblade.record;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A job as it stood when it was opened: every line sound, and the engine model the one that was frozen.
+ *
+ * @param journal what was said
+ * @param model the frozen engine model
+ */
+public record Job(Journal journal, FrozenModel model) {
+
+    /** What a person should be told on opening the job, one line each; nothing of it hinders reading. */
+    public List<String> notices() {
+        List<String> notices = new ArrayList<>();
+        journal.torn()
+                .ifPresent(torn -> notices.add("Torn line: " + Journal.FILE + " line " + torn.line() + ": its last "
+                        + torn.bytes() + " bytes have no newline, so that entry was never acknowledged; it is left out,"
+                        + " and set aside when the job is next written to"));
+        journal.newerVersion()
+                .ifPresent(version -> notices.add("Newer journal: " + Journal.FILE + " line 1: it is of version "
+                        + version + " and this program writes version 1.0; it can only be read, use a newer program to"
+                        + " add to it"));
+        return notices;
+    }
+}

@@ -1,0 +1,143 @@
+package everyblade.record;
+
+import everyblade.record.LineFormat.FirstLine;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Makes a job folder as a whole: built beside its place under another name, forced to disk, and renamed. What a failure
+ * leaves is removed again; what a cut in power leaves is a folder whose name ends with {@code .starting-1} or so.
+ */
+final class JobStart {
+
+    private final Disk disk;
+    private final Path target;
+    private final List<Path> made = new ArrayList<>();
+    private boolean emptyFolderRemoved;
+
+    JobStart(Disk disk, Path target) {
+        this.disk = disk;
+        this.target = target;
+    }
+
+    Optional<Problem> start(Beginning beginning, FrozenModel model) {
+        byte[] journal;
+        try {
+            journal = firstLine(beginning, model);
+        } catch (Unreadable unreadable) {
+            return problem("what it begins with cannot be kept, " + unreadable.getMessage(), "say it in other words");
+        }
+        try {
+            if (disk.exists(target) && !isEmptyFolder()) {
+                return problem("something is there already", "name a folder that is not there yet");
+            }
+            build(journal, model);
+            return Optional.empty();
+        } catch (IOException failure) {
+            removeWhatWasMade();
+            return problem(Reasons.of(failure), "check the disk, or name another folder");
+        }
+    }
+
+    private boolean isEmptyFolder() {
+        try {
+            return disk.list(target).isEmpty();
+        } catch (IOException notAFolder) {
+            return false;
+        }
+    }
+
+    private static byte[] firstLine(Beginning beginning, FrozenModel model) throws Unreadable {
+        FirstLine first = new FirstLine(beginning, model.hash());
+        byte[] line = Chain.seal(Chain.START, LineFormat.firstLine(first)).bytes();
+        if (!LineFormat.readFirst(line, false).equals(first)) {
+            throw new Unreadable("it would not read back as it was said");
+        }
+        byte[] journal = Arrays.copyOf(line, line.length + 1);
+        journal[line.length] = '\n';
+        return journal;
+    }
+
+    private void build(byte[] journal, FrozenModel model) throws IOException {
+        Path parent = target.getParent();
+        if (parent == null) {
+            throw new IOException("a whole disk cannot be a job");
+        }
+        createParents(parent);
+        Path building = freeName(parent);
+        createFolder(building);
+        Path modelFolder = building.resolve(JobFolder.MODEL_FOLDER);
+        createFolder(modelFolder);
+        createFile(modelFolder.resolve(JobFolder.MODEL_FILE), model.bytes());
+        disk.forceFolder(modelFolder);
+        createFolder(building.resolve(JobFolder.PHOTOS));
+        createFile(building.resolve(Journal.FILE), journal);
+        disk.forceFolder(building);
+        if (disk.exists(target)) {
+            disk.delete(target); // it is empty; not every system renames onto an empty folder
+            emptyFolderRemoved = true;
+        }
+        disk.rename(building, target);
+        made.replaceAll(path -> path.startsWith(building) ? target.resolve(building.relativize(path)) : path);
+        disk.forceFolder(parent);
+    }
+
+    private void createParents(Path folder) throws IOException {
+        if (disk.exists(folder)) {
+            return;
+        }
+        Path parent = folder.getParent();
+        if (parent != null) {
+            createParents(parent);
+        }
+        createFolder(folder);
+        disk.forceFolder(parent);
+    }
+
+    private Path freeName(Path parent) {
+        for (int number = 1; ; number++) {
+            Path path = parent.resolve(target.getFileName() + ".starting-" + number);
+            if (!disk.exists(path)) {
+                return path;
+            }
+        }
+    }
+
+    private void createFolder(Path folder) throws IOException {
+        disk.createFolder(folder);
+        made.add(folder);
+    }
+
+    private void createFile(Path file, byte[] bytes) throws IOException {
+        try (Disk.OpenFile open = disk.create(file)) {
+            made.add(file);
+            open.write(0, bytes);
+            open.force();
+        }
+    }
+
+    private void removeWhatWasMade() {
+        for (int last = made.size() - 1; last >= 0; last--) {
+            try {
+                disk.delete(made.get(last));
+            } catch (IOException leftBehind) {
+                return; // what holds it cannot go either
+            }
+        }
+        if (emptyFolderRemoved) {
+            try {
+                disk.createFolder(target);
+            } catch (IOException leftOut) {
+                // an empty folder is no loss
+            }
+        }
+    }
+
+    private Optional<Problem> problem(String why, String toDo) {
+        return Optional.of(Problem.inFile("Job not started", target.toString(), why, toDo));
+    }
+}

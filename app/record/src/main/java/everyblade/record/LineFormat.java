@@ -1,0 +1,149 @@
+package everyblade.record;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** How a line of the journal reads, its hash aside: version 1, the first line and the lines of entries. */
+final class LineFormat {
+
+    private static final String SCHEMA = "everyblade/journal/";
+    private static final int MAJOR = 1;
+    private static final Pattern VERSION = Pattern.compile(Pattern.quote(SCHEMA) + "([0-9]{1,9})(?:\\.([0-9]{1,9}))?");
+    private static final List<String> FIRST_KEYS =
+            List.of("schema", "at", "by", "model", "modelHash", "serial", "task", "settings", "previous", "hash");
+    private static final List<String> ENTRY_KEYS = List.of("k", "at", "by", "live", "text", "means", "hash");
+
+    private LineFormat() {}
+
+    /** The version of a journal, read from its first line. */
+    record Version(int major, int minor) {
+
+        /** One of which this program knows nothing. */
+        boolean isForeign() {
+            return major != MAJOR;
+        }
+
+        /** One that may say more than this program knows, but says the rest in the same way. */
+        boolean isNewer() {
+            return major == MAJOR && minor > 0;
+        }
+
+        @Override
+        public String toString() {
+            return major + "." + minor;
+        }
+    }
+
+    /** What the first line says. */
+    record FirstLine(Beginning beginning, String modelHash) {}
+
+    static String firstLine(FirstLine first) {
+        Beginning beginning = first.beginning();
+        ObjectNode line = Json.object();
+        line.put("schema", SCHEMA + MAJOR);
+        line.put("at", beginning.at().toString());
+        line.put("by", beginning.by());
+        line.put("model", beginning.model());
+        line.put("modelHash", first.modelHash());
+        line.put("serial", beginning.serial());
+        line.put("task", beginning.task());
+        ObjectNode settings = line.putObject("settings");
+        beginning.settings().forEach((name, value) -> settings.set(name, DecimalNode.valueOf(value)));
+        beginning.previous().ifPresent(previous -> line.put("previous", previous));
+        return Json.text(line);
+    }
+
+    static String entryLine(int k, Addition entry) {
+        ObjectNode line = Json.object();
+        line.put("k", k);
+        line.put("at", entry.at().toString());
+        line.put("by", entry.by());
+        line.put("live", entry.live());
+        line.put("text", entry.text());
+        line.set("means", Meaning.write(entry.means()));
+        return Json.text(line);
+    }
+
+    /** The version that a first line states, whatever else stands in it; empty if it states none. */
+    static Optional<Version> version(byte[] line) {
+        try {
+            Matcher matcher = VERSION.matcher(text(Json.object(line), "schema"));
+            if (matcher.matches()) {
+                int minor = matcher.group(2) == null ? 0 : Integer.parseInt(matcher.group(2));
+                return Optional.of(new Version(Integer.parseInt(matcher.group(1)), minor));
+            }
+        } catch (Unreadable noVersion) {
+            // said by the empty answer
+        }
+        return Optional.empty();
+    }
+
+    static FirstLine readFirst(byte[] line, boolean unknownKeysToo) throws Unreadable {
+        ObjectNode node = Json.object(line);
+        if (!unknownKeysToo) {
+            Meaning.requireKnown(node, FIRST_KEYS);
+        }
+        JsonNode settings = node.path("settings");
+        Meaning.require(settings.isObject(), "settings", "an object of numbers");
+        TreeMap<String, BigDecimal> numbers = new TreeMap<>();
+        for (Map.Entry<String, JsonNode> setting : settings.properties()) {
+            Meaning.require(setting.getValue().isNumber(), setting.getKey(), "a number");
+            numbers.put(setting.getKey(), setting.getValue().decimalValue());
+        }
+        Optional<String> previous = node.has("previous") ? Optional.of(text(node, "previous")) : Optional.empty();
+        Beginning beginning = new Beginning(
+                time(node),
+                text(node, "by"),
+                text(node, "model"),
+                text(node, "serial"),
+                text(node, "task"),
+                numbers,
+                previous);
+        return new FirstLine(beginning, text(node, "modelHash"));
+    }
+
+    /** Reads a line of an entry, which must have this number. */
+    static Addition readEntry(byte[] line, int k, boolean unknownKeysToo) throws Unreadable {
+        ObjectNode node = Json.object(line);
+        if (!unknownKeysToo) {
+            Meaning.requireKnown(node, ENTRY_KEYS);
+        }
+        Meaning.require(node.path("k").isInt() && node.path("k").intValue() == k, "k", Integer.toString(k));
+        Meaning.require(node.path("live").isBoolean(), "live", "true or false");
+        Meaning.require(node.path("means").isObject(), "means", "an object");
+        return new Addition(
+                text(node, "text"),
+                Meaning.read(node.get("means"), unknownKeysToo),
+                time(node),
+                text(node, "by"),
+                node.get("live").booleanValue());
+    }
+
+    private static String text(ObjectNode node, String key) throws Unreadable {
+        Meaning.require(node.path(key).isTextual(), key, "a text");
+        return node.get(key).textValue();
+    }
+
+    private static Instant time(ObjectNode node) throws Unreadable {
+        String text = text(node, "at");
+        try {
+            Instant time = Instant.parse(text);
+            if (time.toString().equals(text)) {
+                return time;
+            }
+        } catch (DateTimeException notATime) {
+            // said below
+        }
+        throw new Unreadable("\"at\" should be a time such as 2026-01-31T08:15:00Z");
+    }
+}
