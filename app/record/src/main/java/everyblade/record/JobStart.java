@@ -38,8 +38,10 @@ final class JobStart {
             build(journal, model);
             return Optional.empty();
         } catch (IOException failure) {
-            removeWhatWasMade();
-            return problem(Reasons.of(failure), "check the disk, or name another folder");
+            String left = removeWhatWasMade()
+                    .map(path -> ", and " + path + " is left over, which could not be removed")
+                    .orElse("");
+            return problem(Reasons.of(failure) + left, "check the disk, or name another folder");
         }
     }
 
@@ -120,21 +122,23 @@ final class JobStart {
         }
     }
 
-    private void removeWhatWasMade() {
+    /** Removes it as far as possible; gives the first path that stayed. */
+    private Optional<Path> removeWhatWasMade() {
         for (int last = made.size() - 1; last >= 0; last--) {
             try {
                 disk.delete(made.get(last));
-            } catch (IOException leftBehind) {
-                return; // what holds it cannot go either
+            } catch (IOException stays) {
+                return Optional.of(made.get(last));
             }
         }
         if (emptyFolderRemoved) {
             try {
                 disk.createFolder(target);
-            } catch (IOException leftOut) {
+            } catch (IOException staysAway) {
                 // an empty folder is no loss
             }
         }
+        return Optional.empty();
     }
 
     private Optional<Problem> problem(String why, String toDo) {
