@@ -45,6 +45,25 @@ class RefusingDiskTest {
     }
 
     @Test
+    void refusesTheCutBackTooAndWhatIsThenFoundStands() {
+        List<Step> steps = rehearsal();
+        for (int step = 0; step < steps.size(); step++) {
+            for (int bytes : bytesDone(steps.get(step))) {
+                SimulatedDisk disk = PowerCutTest.emptyDisk().with(new Fault(step, bytes, Fault.Kind.REFUSED_TWICE));
+                Shift shift = new Shift(disk);
+
+                shift.work();
+
+                if (shift.started()) {
+                    assertThat(shift.promised()).as("step %s", steps.get(step)).isEqualTo(Shift.LAST);
+                }
+                afterACutInPowerToo(shift, disk);
+                shift.promisesHold(disk);
+            }
+        }
+    }
+
+    @Test
     void refusesForGoodAndWhatWasPromisedStands() {
         List<Step> steps = rehearsal();
         for (int step = 0; step < steps.size(); step++) {

@@ -42,6 +42,11 @@ final class Shift {
         return shift;
     }
 
+    /** Whether the job was said to be started. */
+    boolean started() {
+        return started;
+    }
+
     /** Notes 1 to this were promised to be there. */
     int promised() {
         return promised;

@@ -44,7 +44,17 @@ final class SimulatedDisk implements Disk {
         enum Kind {
             POWER_CUT,
             REFUSED_ONCE,
+            /** This step and the next. */
+            REFUSED_TWICE,
             REFUSED_FOR_GOOD
+        }
+
+        private int lastStep() {
+            return switch (kind) {
+                case POWER_CUT, REFUSED_ONCE -> step;
+                case REFUSED_TWICE -> step + 1;
+                case REFUSED_FOR_GOOD -> Integer.MAX_VALUE;
+            };
         }
 
         static final Fault NONE = new Fault(-1, 0, Kind.REFUSED_ONCE);
@@ -135,8 +145,8 @@ final class SimulatedDisk implements Disk {
         requirePower();
         steps.add(new Step(what, bytes));
         int step = steps.size() - 1;
-        boolean hit = step == fault.step() || step > fault.step() && fault.kind() == Fault.Kind.REFUSED_FOR_GOOD;
-        return hit && fault.step() >= 0 ? Math.min(fault.bytes(), bytes) : -1;
+        boolean hit = fault.step() >= 0 && step >= fault.step() && step <= fault.lastStep();
+        return hit ? Math.min(fault.bytes(), bytes) : -1;
     }
 
     private void fail() throws IOException {
