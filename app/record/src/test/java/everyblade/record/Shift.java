@@ -88,8 +88,17 @@ final class Shift {
                 assertThat(notKept.canGoOn()).isFalse();
                 assertThat(writer.append(batch)).isEqualTo(notKept);
                 refused(notKept.problem());
+                cutBackAsSaid(notKept.problem());
                 return;
             }
+        }
+    }
+
+    private void cutBackAsSaid(Problem problem) {
+        if (problem.message().contains("nothing of this entry is left")) {
+            Journal journal = Jobs.read(folder).journal();
+            assertThat(journal.lines()).hasSize(promised);
+            assertThat(journal.torn()).isEmpty();
         }
     }
 

@@ -363,7 +363,8 @@ final class SimulatedDisk implements Disk {
         public void force() throws IOException {
             int done = step("force " + path, 0);
             if (done < 0) {
-                node.safe = node.now;
+                // not simply what is readable: what a failed force has forgotten stays forgotten
+                node.pending.forEach(change -> node.safe = change.apply(node.safe));
                 node.pending.clear();
                 return;
             }
