@@ -93,6 +93,7 @@ final class LineFormat {
         if (!unknownKeysToo) {
             Meaning.requireKnown(node, FIRST_KEYS);
         }
+        Meaning.require(VERSION.matcher(text(node, "schema")).matches(), "schema", SCHEMA + MAJOR);
         JsonNode settings = node.path("settings");
         Meaning.require(settings.isObject(), "settings", "an object of numbers");
         TreeMap<String, BigDecimal> numbers = new TreeMap<>();
