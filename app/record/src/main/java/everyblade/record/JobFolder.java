@@ -183,7 +183,7 @@ public final class JobFolder {
                             "Torn line",
                             Journal.FILE,
                             torn.line(),
-                            "it has no newline, so it was never acknowledged",
+                            "it has no newline, so it is not acknowledged, or not yet if somebody is writing",
                             "open the job for writing, which sets the line aside"));
         }
         return new Sound(journal.lines().size(), journal.head());

@@ -128,7 +128,8 @@ public final class JournalWriter implements Closeable {
 
     /**
      * Keeps these entries, in this order. When it returns with {@link Kept} they are safe on disk; otherwise none of
-     * them is acknowledged.
+     * them is acknowledged. A thread that is interrupted meanwhile loses its file, so the writer stops as after a
+     * failure: append where nobody interrupts.
      */
     public Appended append(List<Addition> batch) {
         if (stopped.isPresent()) {
@@ -166,8 +167,8 @@ public final class JournalWriter implements Closeable {
 
     /** The line of an entry; empty if it would not read back as the same entry. */
     private static Optional<Chain.Sealed> seal(String previous, int k, Addition entry) {
-        String text = LineFormat.entryLine(k, entry);
         try {
+            String text = LineFormat.entryLine(k, entry);
             Addition readBack = LineFormat.readEntry(text.getBytes(StandardCharsets.UTF_8), k, false);
             boolean same = LineFormat.entryLine(k, readBack).equals(text)
                     && readBack.text().equals(entry.text())

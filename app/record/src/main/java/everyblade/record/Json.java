@@ -27,11 +27,11 @@ final class Json {
         return MAPPER.createObjectNode();
     }
 
-    static String text(ObjectNode node) {
+    static String text(ObjectNode node) throws Unreadable {
         try {
             return MAPPER.writeValueAsString(node);
         } catch (JsonProcessingException failure) {
-            throw new IllegalArgumentException("cannot be written as JSON: " + failure.getOriginalMessage(), failure);
+            throw new Unreadable("it cannot be written as JSON: " + firstLine(failure.getOriginalMessage()));
         }
     }
 

@@ -47,7 +47,7 @@ final class LineFormat {
     /** What the first line says. */
     record FirstLine(Beginning beginning, String modelHash) {}
 
-    static String firstLine(FirstLine first) {
+    static String firstLine(FirstLine first) throws Unreadable {
         Beginning beginning = first.beginning();
         ObjectNode line = Json.object();
         line.put("schema", SCHEMA + MAJOR);
@@ -63,7 +63,7 @@ final class LineFormat {
         return Json.text(line);
     }
 
-    static String entryLine(int k, Addition entry) {
+    static String entryLine(int k, Addition entry) throws Unreadable {
         ObjectNode line = Json.object();
         line.put("k", k);
         line.put("at", entry.at().toString());

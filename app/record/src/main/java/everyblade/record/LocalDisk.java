@@ -8,6 +8,7 @@ import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -33,7 +34,7 @@ public final class LocalDisk implements Disk {
 
     @Override
     public boolean exists(Path path) {
-        return Files.exists(path, java.nio.file.LinkOption.NOFOLLOW_LINKS);
+        return Files.exists(path, LinkOption.NOFOLLOW_LINKS);
     }
 
     @Override

@@ -7,6 +7,7 @@ import static everyblade.record.Jobs.started;
 import static everyblade.record.Jobs.writer;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.entry.Entry;
 import everyblade.record.JobFolder.Broken;
 import everyblade.record.JobFolder.InUse;
 import everyblade.record.JobFolder.Refused;
@@ -14,9 +15,11 @@ import everyblade.record.JobFolder.Sound;
 import everyblade.record.JobFolder.Torn;
 import everyblade.record.JournalWriter.NotKept;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
@@ -146,7 +149,7 @@ class JobFolderTest {
         void refusesWhatWouldNotReadBackAndGoesOn() {
             started(folder);
             try (JournalWriter writer = writer(folder)) {
-                Addition halfACharacter = Samples.say("note \uD83D", new everyblade.core.entry.Entry.Note("\uD83D"));
+                Addition halfACharacter = Samples.say("note \uD83D", new Entry.Note("\uD83D"));
 
                 assertThat(writer.append(List.of(Samples.note(1), halfACharacter)))
                         .isInstanceOfSatisfying(
@@ -164,6 +167,31 @@ class JobFolderTest {
                 Files.delete(file(Journal.FILE));
 
                 assertThat(writer.append(List.of(Samples.note(1)))).isInstanceOf(NotKept.class);
+            }
+        }
+
+        @Test
+        void stopsWhenTheJournalWasReplacedUnderItByOneJustAsLong() throws IOException {
+            started(folder);
+            try (JournalWriter writer = writer(folder)) {
+                Path copy = Files.copy(file(Journal.FILE), temp.resolve("copy"));
+                Files.move(copy, file(Journal.FILE), StandardCopyOption.REPLACE_EXISTING);
+
+                assertThat(writer.append(List.of(Samples.note(1)))).isInstanceOf(NotKept.class);
+            }
+        }
+
+        @Test
+        void refusesANumberThatNoLineCanHoldAndGoesOn() {
+            started(folder);
+            try (JournalWriter writer = writer(folder)) {
+                Addition endless =
+                        Samples.say("heat 1 C", new Entry.Heat(Samples.said(new BigDecimal("1E+99999")), false));
+
+                assertThat(writer.append(List.of(endless)))
+                        .isInstanceOfSatisfying(
+                                NotKept.class, not -> assertThat(not.canGoOn()).isTrue());
+                assertThat(keep(writer, List.of(Samples.note(1)))).hasSize(1);
             }
         }
 
@@ -292,6 +320,42 @@ class JobFolderTest {
                             broken -> assertThat(broken.problem().file()).isEqualTo("model/engine.json"));
             assertThat(folder.read()).isInstanceOf(Refused.class);
             assertThat(folder.write("Ada Vane", Samples.TIME)).isInstanceOf(Refused.class);
+        }
+
+        @Test
+        void opensAJournalOfANewerMinorVersionForReadingOnlyAndSaysSo() throws IOException {
+            started(folder);
+            String line = Files.readString(file(Journal.FILE)).strip().replace("journal/1", "journal/1.3");
+            String object = line.replaceFirst(",\"hash\":\"[0-9a-f]{64}\"}$", "}");
+            String newer = new String(Chain.seal(Chain.START, object).bytes(), StandardCharsets.UTF_8) + "\n";
+            Files.writeString(file(Journal.FILE), newer);
+
+            assertThat(read(folder).notices()).singleElement().asString().contains("version 1.3");
+            assertThat(folder.write("Ada Vane", Samples.TIME))
+                    .isInstanceOfSatisfying(
+                            Refused.class,
+                            refused -> assertThat(refused.problem().message())
+                                    .isEqualTo(
+                                            "Newer journal: journal.jsonl line 1: it is of version 1.3, this program writes version"
+                                                    + " 1.0; open it for reading, or use a newer program"));
+            assertThat(file(Journal.FILE)).hasContent(newer);
+        }
+
+        @Test
+        void findsLinesMissingAtTheEndByAHeadKeptElsewhere() throws IOException {
+            started(folder);
+            String first = keep(folder, Samples.note(1)).get(0).hash();
+            byte[] shorter = Files.readAllBytes(file(Journal.FILE));
+            String head = keep(folder, Samples.note(2)).get(0).hash();
+            assertThat(folder.verify(Optional.of(first))).isEqualTo(new Sound(2, head));
+
+            Files.write(file(Journal.FILE), shorter);
+
+            assertThat(folder.verify(Optional.empty())).isEqualTo(new Sound(1, first));
+            assertThat(folder.verify(Optional.of(head)))
+                    .isInstanceOfSatisfying(
+                            Broken.class,
+                            broken -> assertThat(broken.problem().line()).isEqualTo(3));
         }
 
         @Test

@@ -15,10 +15,14 @@ class JournalTamperTest {
 
     private static final byte[] SUBSTITUTES = {0, '\n', '\r', ' ', '"', '0', 'a', '}', (byte) 0xff};
 
-    private final List<byte[]> lines = lines();
+    private final List<byte[]> lines;
+
+    JournalTamperTest() throws Unreadable {
+        lines = lines();
+    }
 
     /** The lines of the sample journal, newlines included. */
-    private static List<byte[]> lines() {
+    private static List<byte[]> lines() throws Unreadable {
         List<byte[]> lines = new ArrayList<>();
         FrozenModel model = FrozenModel.of(Samples.ENGINE);
         String first = LineFormat.firstLine(new LineFormat.FirstLine(Samples.BEGINNING, model.hash()));

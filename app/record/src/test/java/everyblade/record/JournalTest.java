@@ -44,7 +44,7 @@ class JournalTest {
     class TheFormat {
 
         @Test
-        void isOneObjectALineAsWrittenHere() {
+        void isOneObjectALineAsWrittenHere() throws Unreadable {
             assertThat(LineFormat.firstLine(new LineFormat.FirstLine(Samples.BEGINNING, "00")))
                     .isEqualTo(FIRST);
             assertThat(LineFormat.entryLine(1, Samples.note(1))).isEqualTo(NOTE);

@@ -98,13 +98,15 @@ class MeaningTest {
     }
 
     @Test
-    void writesEveryKindOfEntryAsTheFormatHasIt() throws IOException {
+    void writesEveryKindOfEntryAsTheFormatHasIt() throws IOException, Unreadable {
         Inventor inventor = new Inventor(new SplittableRandom(0), true);
 
-        assertThat(Stream.of(Entry.class.getPermittedSubclasses())
-                        .map(kind -> Json.text(Meaning.write((Entry) inventor.record(kind))))
-                        .sorted())
-                .containsExactlyElementsOf(fixture());
+        List<String> written = new ArrayList<>();
+        for (Class<?> kind : Entry.class.getPermittedSubclasses()) {
+            written.add(Json.text(Meaning.write((Entry) inventor.record(kind))));
+        }
+
+        assertThat(written).containsExactlyInAnyOrderElementsOf(fixture());
     }
 
     private static List<String> fixture() throws IOException {
@@ -116,7 +118,7 @@ class MeaningTest {
     }
 
     @Test
-    void leavesOutWhatWasNotSaid() {
+    void leavesOutWhatWasNotSaid() throws Unreadable {
         Entry entry = new Entry.Skip(
                 Samples.said(new Movement.To(Optional.empty(), new BigDecimal("210"), Optional.empty())));
 
@@ -125,7 +127,7 @@ class MeaningTest {
     }
 
     @Test
-    void writesNumbersAsTheyWereTypedAndNeverWithAnExponent() {
+    void writesNumbersAsTheyWereTypedAndNeverWithAnExponent() throws Unreadable {
         Entry small = new Entry.Heat(Samples.said(new BigDecimal("0.000000010")), false);
         Entry large = new Entry.Heat(Samples.said(new BigDecimal("4E+3")), false);
 
