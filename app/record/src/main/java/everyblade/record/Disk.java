@@ -26,7 +26,7 @@ public interface Disk {
     /** Makes a folder whose parent is there; fails if the name is taken. */
     void createFolder(Path folder) throws IOException;
 
-    /** Gives a file or folder another name beside it, in one step; never replaces what has content. */
+    /** Gives a file or folder another name beside it, in one step; callers see to it that the name is free. */
     void rename(Path from, Path to) throws IOException;
 
     /** Removes a file or an empty folder. */

@@ -165,6 +165,16 @@ public final class JournalWriter implements Closeable {
         }
     }
 
+    /**
+     * Keeps a picture in the job, before the entry that names it is appended. It is safe on disk when this returns.
+     *
+     * @param name plain name of the file
+     * @return why it could not be kept; empty if it was
+     */
+    public Optional<Problem> keepPhoto(String name, byte[] picture) {
+        return stopped.isPresent() ? stopped : new Photos(disk, path.getParent()).keep(name, picture);
+    }
+
     /** The line of an entry; empty if it would not read back as the same entry. */
     private static Optional<Chain.Sealed> seal(String previous, int k, Addition entry) {
         try {

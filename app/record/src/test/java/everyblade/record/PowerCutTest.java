@@ -3,7 +3,6 @@ package everyblade.record;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import everyblade.record.SimulatedDisk.Fault;
 import everyblade.record.SimulatedDisk.PowerCut;
 import everyblade.record.SimulatedDisk.Step;
 import java.io.IOException;

@@ -2,7 +2,6 @@ package everyblade.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import everyblade.record.SimulatedDisk.Fault;
 import everyblade.record.SimulatedDisk.Step;
 import java.util.BitSet;
 import java.util.List;

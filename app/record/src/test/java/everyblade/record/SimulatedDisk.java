@@ -24,7 +24,7 @@ import java.util.function.UnaryOperator;
  */
 final class SimulatedDisk implements Disk {
 
-    static final int SECTOR = 64;
+    private static final int SECTOR = 64;
 
     /** Thrown at the moment of the cut, and by everything after. */
     static final class PowerCut extends RuntimeException {
@@ -32,46 +32,41 @@ final class SimulatedDisk implements Disk {
     }
 
     /**
-     * Something that changes the disk.
+     * Something that changes the disk or makes it safe.
      *
      * @param what is done
      * @param bytes how many are written, 0 if it is no write
      */
     record Step(String what, int bytes) {}
 
-    /** What is to go wrong, when, and how many bytes of a write come before. */
-    record Fault(int step, int bytes, Kind kind) {
-        enum Kind {
-            POWER_CUT,
-            REFUSED_ONCE,
-            /** This step and the next. */
-            REFUSED_TWICE,
-            REFUSED_FOR_GOOD
-        }
-
-        private int lastStep() {
-            return switch (kind) {
-                case POWER_CUT, REFUSED_ONCE -> step;
-                case REFUSED_TWICE -> step + 1;
-                case REFUSED_FOR_GOOD -> Integer.MAX_VALUE;
-            };
-        }
-
-        static final Fault NONE = new Fault(-1, 0, Kind.REFUSED_ONCE);
+    private sealed interface Node {
+        Cached<?> content();
     }
 
-    private sealed interface Node {}
-
     private static final class FileNode implements Node {
-        byte[] now = {};
-        byte[] safe = {};
-        final List<UnaryOperator<byte[]>> pending = new ArrayList<>();
+        private final Cached<byte[]> content;
+
+        FileNode(byte[] safe) {
+            content = new Cached<>(safe);
+        }
+
+        @Override
+        public Cached<byte[]> content() {
+            return content;
+        }
     }
 
     private static final class FolderNode implements Node {
-        Map<String, Node> now = new TreeMap<>();
-        Map<String, Node> safe = new TreeMap<>();
-        final List<UnaryOperator<Map<String, Node>>> pending = new ArrayList<>();
+        private final Cached<Map<String, Node>> content;
+
+        FolderNode(Map<String, Node> safe) {
+            content = new Cached<>(safe);
+        }
+
+        @Override
+        public Cached<Map<String, Node>> content() {
+            return content;
+        }
     }
 
     private final List<Node> nodes = new ArrayList<>();
@@ -82,8 +77,12 @@ final class SimulatedDisk implements Disk {
     private boolean dead;
 
     SimulatedDisk() {
-        root = new FolderNode();
+        this(new FolderNode(Map.of()));
         nodes.add(root);
+    }
+
+    private SimulatedDisk(FolderNode root) {
+        this.root = root;
     }
 
     /** From now on steps are counted from 0, and this goes wrong. */
@@ -100,53 +99,49 @@ final class SimulatedDisk implements Disk {
 
     /** How many changes are not safe. */
     int pending() {
-        return nodes.stream()
-                .mapToInt(node ->
-                        node instanceof FileNode file ? file.pending.size() : ((FolderNode) node).pending.size())
-                .sum();
+        return nodes.stream().mapToInt(node -> node.content().pending()).sum();
     }
 
     /** The disk that is found after a cut in power, if of the pending changes these are kept. */
     SimulatedDisk afterPowerCut(BitSet kept) {
-        SimulatedDisk found = new SimulatedDisk();
-        Map<Node, Node> copies = new IdentityHashMap<>();
+        Map<Node, Integer> firstBits = new IdentityHashMap<>();
+        int bit = 0;
         for (Node node : nodes) {
-            Node copy = node == root ? found.root : node instanceof FileNode ? new FileNode() : new FolderNode();
-            copies.put(node, copy);
-            if (node != root) {
-                found.nodes.add(copy);
-            }
+            firstBits.put(node, bit);
+            bit += node.content().pending();
         }
-        int change = 0;
-        for (Node node : nodes) {
-            if (node instanceof FileNode file) {
-                byte[] content = file.safe;
-                for (UnaryOperator<byte[]> pending : file.pending) {
-                    content = kept.get(change++) ? pending.apply(content) : content;
-                }
-                FileNode copy = (FileNode) copies.get(node);
-                copy.now = content;
-                copy.safe = content;
-            } else if (node instanceof FolderNode folder) {
-                Map<String, Node> content = new TreeMap<>(folder.safe);
-                for (UnaryOperator<Map<String, Node>> pending : folder.pending) {
-                    content = kept.get(change++) ? pending.apply(content) : content;
-                }
-                FolderNode copy = (FolderNode) copies.get(node);
-                content.forEach((name, child) -> copy.now.put(name, copies.get(child)));
-                copy.safe = new TreeMap<>(copy.now);
-            }
-        }
-        return found;
+        List<Node> found = new ArrayList<>();
+        SimulatedDisk disk = new SimulatedDisk((FolderNode) found(root, kept, firstBits, found));
+        disk.nodes.addAll(found);
+        return disk;
     }
 
-    /** Counts a step and lets it go wrong if it is the one; gives how many bytes of it are still done. */
-    private int step(String what, int bytes) {
+    private static Node found(Node node, BitSet kept, Map<Node, Integer> firstBits, List<Node> found) {
+        Node copy;
+        if (node instanceof FolderNode folder) {
+            Map<String, Node> names = new TreeMap<>();
+            folder.content()
+                    .afterPowerCut(kept, firstBits.get(node))
+                    .forEach((name, child) -> names.put(name, found(child, kept, firstBits, found)));
+            copy = new FolderNode(names);
+        } else {
+            copy = new FileNode(((FileNode) node).content().afterPowerCut(kept, firstBits.get(node)));
+        }
+        found.add(copy);
+        return copy;
+    }
+
+    /** Counts a step; gives whether it is to go wrong. */
+    private boolean goesWrong(String what, int bytes) {
         requirePower();
         steps.add(new Step(what, bytes));
-        int step = steps.size() - 1;
-        boolean hit = fault.step() >= 0 && step >= fault.step() && step <= fault.lastStep();
-        return hit ? Math.min(fault.bytes(), bytes) : -1;
+        return fault.hits(steps.size() - 1);
+    }
+
+    private void step(String what) throws IOException {
+        if (goesWrong(what, 0)) {
+            fail();
+        }
     }
 
     private void fail() throws IOException {
@@ -157,12 +152,6 @@ final class SimulatedDisk implements Disk {
         throw new IOException("No space left on device");
     }
 
-    private void stepOrFail(String what) throws IOException {
-        if (step(what, 0) >= 0) {
-            fail();
-        }
-    }
-
     private void requirePower() {
         if (dead) {
             throw new PowerCut();
@@ -170,139 +159,121 @@ final class SimulatedDisk implements Disk {
     }
 
     private Node find(Path path) {
+        requirePower();
         Node node = root;
         for (Path name : path) {
-            node = node instanceof FolderNode folder ? folder.now.get(name.toString()) : null;
+            node = node instanceof FolderNode folder ? folder.content().now().get(name.toString()) : null;
         }
         return node;
     }
 
-    private FolderNode folder(Path path) throws IOException {
-        if (path != null && find(path) instanceof FolderNode folder) {
-            return folder;
-        }
-        throw new NoSuchFileException(String.valueOf(path));
-    }
-
-    private FileNode file(Path path) throws IOException {
-        if (find(path) instanceof FileNode file) {
-            return file;
+    private Cached<Map<String, Node>> folder(Path path) throws IOException {
+        if (find(path) instanceof FolderNode folder) {
+            return folder.content();
         }
         throw new NoSuchFileException(path.toString());
     }
 
-    private static void change(FolderNode folder, UnaryOperator<Map<String, Node>> change) {
-        folder.now = change.apply(new TreeMap<>(folder.now));
-        folder.pending.add(names -> change.apply(new TreeMap<>(names)));
+    private Cached<byte[]> file(Path path) throws IOException {
+        if (find(path) instanceof FileNode file) {
+            return file.content();
+        }
+        throw new NoSuchFileException(path.toString());
+    }
+
+    private static UnaryOperator<Map<String, Node>> names(UnaryOperator<Map<String, Node>> change) {
+        return names -> change.apply(new TreeMap<>(names));
     }
 
     private void add(Path path, Node node) throws IOException {
         if (find(path) != null) {
             throw new FileAlreadyExistsException(path.toString());
         }
-        String name = path.getFileName().toString();
         nodes.add(node);
-        change(folder(path.getParent()), names -> {
-            names.put(name, node);
+        folder(path.getParent()).change(names(names -> {
+            names.put(path.getFileName().toString(), node);
             return names;
-        });
-    }
-
-    @Override
-    public boolean exists(Path path) {
-        requirePower();
-        return find(path) != null;
-    }
-
-    @Override
-    public List<String> list(Path path) throws IOException {
-        requirePower();
-        return List.copyOf(folder(path).now.keySet());
-    }
-
-    @Override
-    public byte[] read(Path path) throws IOException {
-        requirePower();
-        return file(path).now.clone();
-    }
-
-    @Override
-    public long size(Path path) throws IOException {
-        requirePower();
-        return file(path).now.length;
-    }
-
-    @Override
-    public void createFolder(Path path) throws IOException {
-        stepOrFail("create folder " + path);
-        add(path, new FolderNode());
-    }
-
-    @Override
-    public void rename(Path from, Path to) throws IOException {
-        stepOrFail("rename " + from);
-        FolderNode parent = folder(from.getParent());
-        Node node = find(from);
-        requireEmpty(to);
-        change(parent, names -> {
-            names.remove(from.getFileName().toString(), node);
-            names.put(to.getFileName().toString(), node);
-            return names;
-        });
-    }
-
-    @Override
-    public void delete(Path path) throws IOException {
-        stepOrFail("delete " + path);
-        requireEmpty(path);
-        change(folder(path.getParent()), names -> {
-            names.remove(path.getFileName().toString());
-            return names;
-        });
+        }));
     }
 
     private void requireEmpty(Path path) throws IOException {
-        if (find(path) instanceof FolderNode folder && !folder.now.isEmpty()) {
+        if (find(path) instanceof FolderNode folder && !folder.content().now().isEmpty()) {
             throw new DirectoryNotEmptyException(path.toString());
         }
     }
 
     @Override
+    public boolean exists(Path path) {
+        return find(path) != null;
+    }
+
+    @Override
+    public List<String> list(Path path) throws IOException {
+        return List.copyOf(folder(path).now().keySet());
+    }
+
+    @Override
+    public byte[] read(Path path) throws IOException {
+        return file(path).now().clone();
+    }
+
+    @Override
+    public long size(Path path) throws IOException {
+        return file(path).now().length;
+    }
+
+    @Override
+    public void createFolder(Path path) throws IOException {
+        step("create folder " + path);
+        add(path, new FolderNode(Map.of()));
+    }
+
+    @Override
+    public void rename(Path from, Path to) throws IOException {
+        step("rename " + from);
+        Node node = find(from);
+        requireEmpty(to);
+        folder(from.getParent()).change(names(names -> {
+            names.remove(from.getFileName().toString(), node);
+            names.put(to.getFileName().toString(), node);
+            return names;
+        }));
+    }
+
+    @Override
+    public void delete(Path path) throws IOException {
+        step("delete " + path);
+        requireEmpty(path);
+        folder(path.getParent()).change(names(names -> {
+            names.remove(path.getFileName().toString());
+            return names;
+        }));
+    }
+
+    @Override
     public void forceFolder(Path path) throws IOException {
-        FolderNode folder = folder(path);
-        int done = step("force folder " + path, 0);
-        if (done < 0) {
-            folder.safe = new TreeMap<>(folder.now);
-            folder.pending.clear();
-        } else {
-            fail();
-        }
+        step("force folder " + path);
+        folder(path).force();
     }
 
     @Override
     public OpenFile create(Path path) throws IOException {
-        stepOrFail("create " + path);
-        FileNode node = new FileNode();
-        add(path, node);
-        return new SimulatedFile(path, node);
+        step("create " + path);
+        add(path, new FileNode(new byte[0]));
+        return open(path);
     }
 
     @Override
     public OpenFile open(Path path) throws IOException {
-        requirePower();
         return new SimulatedFile(path, file(path));
     }
 
     @Override
     public LockAnswer lock(Path path, String holder) throws IOException {
-        requirePower();
-        if (!locks.add(path)) {
-            return new Held(holder);
-        }
         if (find(path) == null) {
-            add(path, new FileNode());
+            add(path, new FileNode(new byte[0]));
         }
-        return new SimulatedLock(() -> locks.remove(path));
+        return locks.add(path) ? new SimulatedLock(() -> locks.remove(path)) : new Held(holder);
     }
 
     private record SimulatedLock(Runnable free) implements Lock {
@@ -314,37 +285,39 @@ final class SimulatedDisk implements Disk {
 
     private final class SimulatedFile implements OpenFile {
         private final Path path;
-        private final FileNode node;
+        private final Cached<byte[]> content;
 
-        SimulatedFile(Path path, FileNode node) {
+        SimulatedFile(Path path, Cached<byte[]> content) {
             this.path = path;
-            this.node = node;
+            this.content = content;
         }
 
         @Override
         public void write(long position, byte[] bytes) throws IOException {
-            int done = step("write " + path, bytes.length);
-            put(Math.toIntExact(position), done < 0 ? bytes : Arrays.copyOf(bytes, done));
-            if (done >= 0) {
+            boolean wrong = goesWrong("write " + path, bytes.length);
+            int done = wrong ? Math.min(fault.bytes(), bytes.length) : bytes.length;
+            if (done > 0) {
+                put(Math.toIntExact(position), Arrays.copyOf(bytes, done));
+            }
+            if (wrong) {
                 fail();
             }
         }
 
         private void put(int position, byte[] bytes) {
-            if (bytes.length == 0) {
-                return;
-            }
             int end = position + bytes.length;
-            node.now = overlay(node.now, position, bytes);
-            node.pending.add(content -> content.length < end ? Arrays.copyOf(content, end) : content);
+            byte[] next = overlay(content.now(), position, bytes);
+            List<UnaryOperator<byte[]>> changes = new ArrayList<>();
+            changes.add(before -> before.length < end ? Arrays.copyOf(before, end) : before);
             for (int sector = position / SECTOR * SECTOR; sector < end; sector += SECTOR) {
                 int start = sector;
-                byte[] dirty = Arrays.copyOfRange(node.now, start, Math.min(start + SECTOR, node.now.length));
-                node.pending.add(content -> overlay(content, start, dirty));
+                byte[] dirty = Arrays.copyOfRange(next, start, Math.min(start + SECTOR, next.length));
+                changes.add(before -> overlay(before, start, dirty));
             }
+            content.change(next, changes);
         }
 
-        private byte[] overlay(byte[] content, int position, byte[] bytes) {
+        private static byte[] overlay(byte[] content, int position, byte[] bytes) {
             byte[] result = Arrays.copyOf(content, Math.max(content.length, position + bytes.length));
             System.arraycopy(bytes, 0, result, position, bytes.length);
             return result;
@@ -352,26 +325,19 @@ final class SimulatedDisk implements Disk {
 
         @Override
         public void truncate(long length) throws IOException {
-            stepOrFail("truncate " + path);
-            UnaryOperator<byte[]> cut =
-                    content -> content.length > length ? Arrays.copyOf(content, (int) length) : content;
-            node.now = cut.apply(node.now);
-            node.pending.add(cut);
+            step("truncate " + path);
+            content.change(before -> before.length > length ? Arrays.copyOf(before, (int) length) : before);
         }
 
         @Override
         public void force() throws IOException {
-            int done = step("force " + path, 0);
-            if (done < 0) {
-                // not simply what is readable: what a failed force has forgotten stays forgotten
-                node.pending.forEach(change -> node.safe = change.apply(node.safe));
-                node.pending.clear();
-                return;
+            if (goesWrong("force " + path, 0)) {
+                if (fault.kind() != Fault.Kind.POWER_CUT) {
+                    content.forget();
+                }
+                fail();
             }
-            if (fault.kind() != Fault.Kind.POWER_CUT) {
-                node.pending.clear();
-            }
-            fail();
+            content.force();
         }
 
         @Override

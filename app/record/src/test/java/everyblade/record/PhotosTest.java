@@ -1,0 +1,115 @@
+package everyblade.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowable;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class PhotosTest {
+
+    private static final Path PLACE = Shift.JOB.resolve("photos/blade 14.jpg");
+    private static final byte[] PICTURE = picture(1);
+
+    private static byte[] picture(int seed) {
+        byte[] picture = new byte[300];
+        new SplittableRandom(seed).nextBytes(picture);
+        return picture;
+    }
+
+    private static SimulatedDisk diskWithJob() {
+        SimulatedDisk disk = PowerCutTest.emptyDisk();
+        Jobs.started(new JobFolder(disk, Shift.JOB));
+        return disk;
+    }
+
+    private static Optional<Problem> keep(Disk disk, String name, byte[] picture) {
+        try (JournalWriter writer = Jobs.writer(new JobFolder(disk, Shift.JOB))) {
+            return writer.keepPhoto(name, picture);
+        }
+    }
+
+    @Test
+    void areKeptUnderTheirNames() throws IOException {
+        SimulatedDisk disk = diskWithJob();
+
+        assertThat(keep(disk, "blade 14.jpg", PICTURE)).isEmpty();
+
+        assertThat(disk.read(PLACE)).isEqualTo(PICTURE);
+        assertThat(disk.list(PLACE.getParent())).containsExactly("blade 14.jpg");
+    }
+
+    @Test
+    void areNeverReplacedByOthersOfTheSameName() throws IOException {
+        SimulatedDisk disk = diskWithJob();
+        keep(disk, "blade 14.jpg", PICTURE);
+
+        assertThat(keep(disk, "blade 14.jpg", PICTURE)).isEmpty();
+        assertThat(keep(disk, "blade 14.jpg", picture(2)).orElseThrow().message())
+                .isEqualTo("Picture not kept: photos/blade 14.jpg: the job has another picture of that name; give this"
+                        + " one another name");
+        assertThat(disk.read(PLACE)).isEqualTo(PICTURE);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"", "..", ".hidden", "../journal.jsonl", "a/b.jpg", "a\\b.jpg", "c:a.jpg", "a\nb", "a.part"})
+    void areRefusedUnderNamesThatLeadElsewhere(String name) {
+        assertThat(keep(diskWithJob(), name, PICTURE)).isPresent();
+    }
+
+    @Test
+    void areThereAsAWholeOrNotAtAllWhateverCutsThemShort() throws IOException {
+        SplittableRandom random = new SplittableRandom(20260305);
+        SimulatedDisk rehearsal = diskWithJob().with(Fault.NONE);
+        keep(rehearsal, "blade 14.jpg", PICTURE);
+        int points = 0;
+        for (int step = 0; step < rehearsal.steps().size(); step++) {
+            for (int bytes = 0; bytes <= rehearsal.steps().get(step).bytes(); bytes += 10) {
+                SimulatedDisk disk = diskWithJob().with(new Fault(step, bytes, Fault.Kind.POWER_CUT));
+                assertThat(catchThrowable(() -> keep(disk, "blade 14.jpg", PICTURE)))
+                        .isInstanceOf(SimulatedDisk.PowerCut.class);
+                for (int part = 0; part < 16; part++, points++) {
+                    SimulatedDisk found = disk.afterPowerCut(BitSet.valueOf(new long[] {random.nextLong()}));
+                    assertThat(!found.exists(PLACE) || Arrays.equals(found.read(PLACE), PICTURE))
+                            .isTrue();
+                    assertThat(keep(found, "blade 14.jpg", PICTURE)).isEmpty();
+                    assertThat(found.read(PLACE)).isEqualTo(PICTURE);
+                }
+            }
+        }
+        assertThat(points).isGreaterThan(500);
+    }
+
+    @Test
+    void areSafeOnceKept() throws IOException {
+        SimulatedDisk disk = diskWithJob();
+        keep(disk, "blade 14.jpg", PICTURE);
+
+        assertThat(disk.afterPowerCut(new BitSet()).read(PLACE)).isEqualTo(PICTURE);
+    }
+
+    @Test
+    void canBeSaidAgainAfterTheDiskRefused() throws IOException {
+        SimulatedDisk rehearsal = diskWithJob().with(Fault.NONE);
+        keep(rehearsal, "blade 14.jpg", PICTURE);
+        int openingSteps = (int) rehearsal.steps().stream()
+                .takeWhile(step -> !step.what().contains("photos"))
+                .count();
+        for (int step = openingSteps; step < rehearsal.steps().size(); step++) {
+            SimulatedDisk disk = diskWithJob().with(new Fault(step, 120, Fault.Kind.REFUSED_ONCE));
+
+            assertThat(keep(disk, "blade 14.jpg", PICTURE).orElseThrow().message())
+                    .contains("No space left on device");
+            assertThat(keep(disk, "blade 14.jpg", PICTURE)).isEmpty();
+            assertThat(disk.afterPowerCut(new BitSet()).read(PLACE)).isEqualTo(PICTURE);
+        }
+    }
+}
