@@ -70,6 +70,17 @@ class PowerCutTest {
     }
 
     @Test
+    void losesNoFolderThatWasMadeOnTheWayToAJob() {
+        SimulatedDisk disk = emptyDisk();
+        Path deep = Shift.JOB.resolve("2026/march");
+        Jobs.keep(Jobs.started(new JobFolder(disk, deep)), Samples.note(1));
+
+        SimulatedDisk found = disk.afterPowerCut(new BitSet());
+
+        assertThat(Jobs.entries(new JobFolder(found, deep))).containsExactly(Samples.note(1));
+    }
+
+    @Test
     void leavesATornLineInTheJournalOrWholeBesideIt() throws IOException {
         int points = 0;
         for (int torn : List.of(1, 70, 200)) {

@@ -3,6 +3,8 @@ package everyblade.record;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.record.SimulatedDisk.Step;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -90,18 +92,30 @@ class RefusingDiskTest {
     }
 
     @Test
-    void leavesNothingBehindWhenAJobCannotBeStarted() throws Exception {
+    void leavesNothingBehindWhenAJobCannotBeStarted() throws IOException {
+        Path deep = Shift.JOB.resolve("2026/march");
         SimulatedDisk rehearsal = PowerCutTest.emptyDisk().with(Fault.NONE);
-        Jobs.started(new JobFolder(rehearsal, Shift.JOB));
+        Jobs.started(new JobFolder(rehearsal, deep));
         for (int step = 0; step < rehearsal.steps().size(); step++) {
             SimulatedDisk disk = PowerCutTest.emptyDisk().with(new Fault(step, 7, Fault.Kind.REFUSED_ONCE));
 
-            Optional<Problem> problem = new JobFolder(disk, Shift.JOB).start(Samples.BEGINNING, Samples.ENGINE);
+            Optional<Problem> problem = new JobFolder(disk, deep).start(Samples.BEGINNING, Samples.ENGINE);
 
             assertThat(problem.orElseThrow().message())
-                    .isEqualTo("Job not started: /disk/job: the disk refused (No space left on device); check the disk,"
-                            + " or name another folder");
+                    .isEqualTo(
+                            "Job not started: /disk/job/2026/march: the disk refused (No space left on device); check"
+                                    + " the disk, or name another folder");
             assertThat(disk.list(Shift.JOB.getParent())).as("step %d", step).isEmpty();
         }
+    }
+
+    @Test
+    void namesWhatIsLeftBehindWhenItCannotBeRemoved() {
+        SimulatedDisk disk = PowerCutTest.emptyDisk().with(new Fault(2, 0, Fault.Kind.REFUSED_FOR_GOOD));
+
+        Optional<Problem> problem = new JobFolder(disk, Shift.JOB).start(Samples.BEGINNING, Samples.ENGINE);
+
+        assertThat(problem.orElseThrow().message())
+                .contains("/disk/job.starting-1/model is left over, which could not be removed");
     }
 }
