@@ -1,0 +1,159 @@
+package everyblade.core.coverage;
+
+import everyblade.core.angle.IndexRun;
+import everyblade.core.angle.PitchGrid;
+import everyblade.core.angle.Turn;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.sight.DeclaredWindow;
+import everyblade.core.turning.Engine;
+import everyblade.core.turning.Leg;
+import everyblade.core.turning.Placing;
+import everyblade.core.turning.Situation;
+import everyblade.spi.Direction;
+import everyblade.spi.Row;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * The cells of one row that were in sight and watched, added up pass by pass. Immutable; {@link #after} goes on from
+ * where it stands as long as no identification has moved what came before.
+ */
+final class RowTally {
+
+    private final Row row;
+    private final Map<String, DeclaredWindow> windows;
+    private final OptionalDouble leastView;
+    /** Legs and sightings that are in. */
+    private final List<Leg> legs;
+
+    private final int sightings;
+    private final List<Pass> open;
+    /** From passes that can grow no more. */
+    private final Seen ended;
+    /** With the open ones as they stand. */
+    final Seen seen;
+
+    /** Cells in sight: surely, at least maybe, maybe for a lost count, and too briefly. */
+    record Seen(CellBits sure, CellBits maybe, CellBits lost, CellBits brief) {
+
+        static Seen none(int airfoils, int zones) {
+            return new Seen(
+                    CellBits.none(airfoils, zones),
+                    CellBits.none(airfoils, zones),
+                    CellBits.none(airfoils, zones),
+                    CellBits.none(airfoils, zones));
+        }
+
+        Seen copy() {
+            return new Seen(sure.copy(), maybe.copy(), lost.copy(), brief.copy());
+        }
+    }
+
+    private RowTally(
+            Row row,
+            Map<String, DeclaredWindow> windows,
+            OptionalDouble leastView,
+            List<Leg> legs,
+            int sightings,
+            List<Pass> open,
+            Seen ended,
+            Seen seen) {
+        this.row = row;
+        this.windows = windows;
+        this.leastView = leastView;
+        this.legs = legs;
+        this.sightings = sightings;
+        this.open = open;
+        this.ended = ended;
+        this.seen = seen;
+    }
+
+    /** Nothing seen yet. */
+    static RowTally start(Row row, int zones, Map<String, DeclaredWindow> windows, OptionalDouble leastView) {
+        Seen none = Seen.none(row.count(), zones);
+        return new RowTally(row, windows, leastView, List.of(), -1, List.of(), none, none);
+    }
+
+    /** With everything that was watched up to this situation, which may also be an earlier or another one. */
+    RowTally after(Situation situation) {
+        List<Leg> all = situation.legsOf(row);
+        int count = situation.sightings(row);
+        boolean goesOn = count == sightings
+                && all.size() >= legs.size()
+                && (legs.isEmpty() || all.get(legs.size() - 1) == legs.get(legs.size() - 1));
+        if (goesOn && all.size() == legs.size()) {
+            return this;
+        }
+        Placing placing = situation.placing(row);
+        boolean counting = situation.counting(row);
+        Seen sum = goesOn ? ended.copy() : Seen.none(row.count(), zones());
+        List<Pass> going = goesOn ? open : List.of();
+        for (Leg leg : all.subList(goesOn ? legs.size() : 0, all.size())) {
+            Pass.Sorted sorted = Pass.Sorted.after(going, leg);
+            for (Pass pass : sorted.ended()) {
+                add(sum, pass, placing, counting);
+            }
+            going = sorted.open();
+        }
+        Seen now = sum.copy();
+        for (Pass pass : going) {
+            add(now, pass, placing, counting);
+        }
+        return new RowTally(row, windows, leastView, all, count, going, sum, now);
+    }
+
+    private int zones() {
+        return everyblade.core.entry.Zoning.of(row).size();
+    }
+
+    private void add(Seen sum, Pass pass, Placing placing, boolean counting) {
+        DeclaredWindow window = windows.get(pass.view());
+        if (window == null || !counting) {
+            return;
+        }
+        ZoneSet zones = pass.zones().intersection(window.zones());
+        if (zones.isEmpty()) {
+            return;
+        }
+        Glances glances = Glances.of(pass, row, window, placing, leastView);
+        for (Sweep sweep : Sweep.of(placing, row, pass.from(), pass.to())) {
+            IndexRun maybe = sweep.anywhere()
+                    ? new IndexRun(0, row.count())
+                    : inSight(window, sweep.maybeFrom(), sweep.maybeTo());
+            glances.add(sum.maybe(), sum.brief(), maybe, zones);
+            if (sweep.sure()) {
+                if (sweep.sureFrom().compareTo(sweep.sureTo()) <= 0) {
+                    glances.add(sum.sure(), sum.brief(), inSight(window, sweep.sureFrom(), sweep.sureTo()), zones);
+                }
+            } else if (!sweep.anywhere()) {
+                sum.lost().add(maybe, zones);
+            }
+        }
+    }
+
+    /** The airfoils that come into the window while airfoil 1 runs from one angle to another. */
+    private IndexRun inSight(DeclaredWindow window, Turn from, Turn to) {
+        IndexRun clockwise = new PitchGrid(Turn.ZERO, row.count())
+                .between(window.from().minus(to), window.to().minus(from));
+        if (row.numbering() == Direction.CW || clockwise.length() == row.count()) {
+            return clockwise;
+        }
+        return new IndexRun(Math.floorMod(1 - clockwise.first() - clockwise.length(), row.count()), clockwise.length());
+    }
+
+    /** The row that is tallied. */
+    Row row() {
+        return row;
+    }
+
+    static Map<String, DeclaredWindow> windows(Engine engine, Row row) {
+        return engine.model().views().stream()
+                .filter(view -> view.row().equals(row.id()))
+                .filter(view -> view.window().isPresent())
+                .collect(java.util.stream.Collectors.toMap(
+                        everyblade.spi.View::id,
+                        view -> DeclaredWindow.of(view, engine.zonings().get(row.id()))
+                                .orElseThrow()));
+    }
+}

@@ -1,0 +1,71 @@
+package everyblade.core.coverage;
+
+import java.util.Optional;
+
+/**
+ * Cells counted by state; seen, part, maybe and unseen add up to all.
+ *
+ * @param seen seen
+ * @param part seen as far as they can be
+ * @param maybe maybe seen
+ * @param unseen not seen
+ * @param noAccess of the unseen, those that no view shows
+ * @param fast of the unseen, those in sight too briefly
+ * @param stated of the unseen, those stated with a picture
+ * @param damaged of all, those with a finding
+ */
+public record Tally(int seen, int part, int maybe, int unseen, int noAccess, int fast, int stated, int damaged) {
+
+    /** No cells. */
+    public static final Tally NONE = new Tally(0, 0, 0, 0, 0, 0, 0, 0);
+
+    static Tally of(State state, Optional<Why> why, boolean isStated, boolean isDamaged) {
+        boolean isUnseen = state == State.UNSEEN;
+        return new Tally(
+                one(state == State.SEEN),
+                one(state == State.PART),
+                one(state == State.MAYBE),
+                one(isUnseen),
+                one(isUnseen && why.filter(Why.NO_ACCESS::equals).isPresent()),
+                one(isUnseen && why.filter(Why.FAST::equals).isPresent()),
+                one(isUnseen && isStated),
+                one(isDamaged));
+    }
+
+    private static int one(boolean is) {
+        return is ? 1 : 0;
+    }
+
+    /** Both together. */
+    public Tally plus(Tally other) {
+        return new Tally(
+                seen + other.seen,
+                part + other.part,
+                maybe + other.maybe,
+                unseen + other.unseen,
+                noAccess + other.noAccess,
+                fast + other.fast,
+                stated + other.stated,
+                damaged + other.damaged);
+    }
+
+    /** All cells. */
+    public int cells() {
+        return seen + part + maybe + unseen;
+    }
+
+    /** Seen, of all cells; 0 of none. */
+    public double seenShare() {
+        return share(seen);
+    }
+
+    /** Seen or seen as far as they can be, of all cells. */
+    public double doneShare() {
+        return share(seen + part);
+    }
+
+    /** This many of all cells; 0 of none. */
+    public double share(int count) {
+        return cells() == 0 ? 0 : (double) count / cells();
+    }
+}

@@ -1,0 +1,39 @@
+package everyblade.core.gap;
+
+import everyblade.core.coverage.State;
+import everyblade.core.coverage.Why;
+import everyblade.core.entry.ZoneSet;
+import everyblade.spi.Row;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A run of airfoils with the same zones in the same state for the same reason, neither seen nor seen in part.
+ *
+ * @param row of the airfoils
+ * @param airfoils their numbers in the order of the row; a run over the seam goes on with 1
+ * @param zones the same of each
+ * @param state maybe or unseen
+ * @param why they are not seen
+ * @param reach how to see them; empty if no view shows them, or it is not known where the row stands
+ */
+public record Gap(Row row, List<Integer> airfoils, ZoneSet zones, State state, Why why, Optional<Reach> reach) {
+
+    public Gap {
+        airfoils = List.copyOf(airfoils);
+    }
+
+    /**
+     * A view and a turn after which the gap's airfoils have passed the view's reference, from the first to the last.
+     *
+     * @param view through which
+     * @param station the first station of the view, if it has any
+     * @param from reading of the shaft at which the first one stands at the reference, degrees; for a row that stands
+     *     still the clock angle of the scope tip
+     * @param sweep how far to turn, or to draw the scope tip, from there; degrees, positive clockwise
+     * @param drawn whether the scope tip is drawn round instead of the shaft being turned
+     * @param zones those of the gap that the view shows
+     */
+    public record Reach(
+            String view, Optional<String> station, double from, double sweep, boolean drawn, ZoneSet zones) {}
+}

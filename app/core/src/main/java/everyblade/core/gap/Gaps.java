@@ -1,0 +1,83 @@
+package everyblade.core.gap;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.coverage.State;
+import everyblade.core.coverage.Why;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.turning.Remark;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Finds the gaps of a coverage: what the task asks for, is not seen, and nobody has accepted as not seen. */
+public final class Gaps {
+
+    private Gaps() {}
+
+    /** All gaps, row by row in the model's order, each row's by first airfoil. */
+    public static List<Gap> of(Coverage coverage) {
+        List<Gap> gaps = new ArrayList<>();
+        for (RowCoverage row : coverage.rows()) {
+            List<Gap> own = new ArrayList<>();
+            for (State state : List.of(State.UNSEEN, State.MAYBE)) {
+                for (Why why : Why.values()) {
+                    own.addAll(ofKind(coverage, row, state, why));
+                }
+            }
+            own.sort(java.util.Comparator.comparing(gap -> gap.airfoils().get(0)));
+            gaps.addAll(own);
+        }
+        return gaps;
+    }
+
+    private static List<Gap> ofKind(Coverage coverage, RowCoverage row, State state, Why why) {
+        int count = row.row().count();
+        ZoneSet[] open = new ZoneSet[count];
+        for (int n = 1; n <= count; n++) {
+            open[n - 1] = open(row, n, state, why);
+        }
+        int start = IntStream.range(0, count)
+                .filter(i -> !open[i].equals(open[Math.floorMod(i - 1, count)]))
+                .findFirst()
+                .orElse(0);
+        boolean allAlike = Arrays.stream(open).allMatch(open[0]::equals);
+        List<Gap> gaps = new ArrayList<>();
+        int at = 0;
+        while (at < count) {
+            ZoneSet zones = open[(start + at) % count];
+            int length = 1;
+            while (at + length < count && open[(start + at + length) % count].equals(zones)) {
+                length++;
+            }
+            if (!zones.isEmpty()) {
+                int first = allAlike ? 0 : start + at;
+                List<Integer> airfoils = IntStream.range(first, first + length)
+                        .mapToObj(i -> i % count + 1)
+                        .toList();
+                gaps.add(new Gap(
+                        row.row(),
+                        airfoils,
+                        zones,
+                        state,
+                        why,
+                        Reaching.of(coverage.situation(), row.row(), airfoils, zones)));
+            }
+            at += length;
+        }
+        return gaps;
+    }
+
+    private static ZoneSet open(RowCoverage row, int n, State state, Why why) {
+        long bits = 0;
+        for (int zone = 0; zone < row.zoning().size(); zone++) {
+            boolean is = row.asked().contains(zone)
+                    && row.state(n, zone) == state
+                    && row.why(n, zone).filter(why::equals).isPresent()
+                    && !row.remarked(Remark.What.ACCEPTED, n, zone);
+            bits |= is ? 1L << zone : 0;
+        }
+        return new ZoneSet(bits);
+    }
+}

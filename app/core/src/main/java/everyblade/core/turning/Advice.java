@@ -1,0 +1,115 @@
+package everyblade.core.turning;
+
+import everyblade.core.angle.Turn;
+import everyblade.core.entry.Movement;
+import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Said;
+import everyblade.core.entry.Unit;
+import everyblade.spi.Pad;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
+import everyblade.spi.Spool;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+
+/** Warnings before harm is done: steps that never reach some airfoils, counts that are about to become doubtful. */
+final class Advice {
+
+    private static final int MOVES_AHEAD = 4;
+    private static final int LONGEST_COUNT = 1000;
+
+    private Advice() {}
+
+    /**
+     * A step that shares a factor with the number of airfoils, repeated, stands at some of them again and again and
+     * never at the others: it reaches N / gcd(N, step) of them.
+     */
+    static List<String> onStep(Situation now, Seat seat, Spool spool, Movement movement) {
+        Row row = seat.row();
+        boolean byBlades = movement instanceof Movement.By by && by.unit() == Unit.BLADES;
+        boolean skipped = movement instanceof Movement.By && !byBlades;
+        if (row.kind() != RowKind.ROTOR || !byBlades && !skipped) {
+            return List.of();
+        }
+        Turn pitches;
+        try {
+            pitches = Moves.ofShaft(
+                            new Said<>(movement, 1), spool, now.padOf(spool), Optional.of(row), now.trackOf(row))
+                    .amount()
+                    .times(row.count(), 1);
+        } catch (Refusal refused) {
+            return List.of();
+        }
+        long step = pitches.abs().floorTicks() / Turn.FULL.floorTicks();
+        boolean whole = pitches.abs().equals(Turn.FULL.times(step, 1));
+        long common = gcd(row.count(), step);
+        if (!whole || step % row.count() == 0 || common == 1) {
+            return List.of();
+        }
+        int here = now.airfoilAtReference(seat).orElse(1);
+        BitSet missed = new BitSet();
+        for (int n = 1; n <= row.count(); n++) {
+            missed.set(n - 1, Math.floorMod(n - here, common) != 0);
+        }
+        return List.of(
+                "a step of " + step + " on " + row.count() + " " + row.kind().airfoil()
+                        + "s, repeated, stands only at every " + step(common) + " of them; it never stands at "
+                        + AirfoilNames.of(row, missed));
+    }
+
+    /** How many more moves like the last ones until the error reaches half a pitch. */
+    static List<String> onCount(Situation now, Seat seat) {
+        Row row = seat.row();
+        Optional<Spool> spool = now.engine().spool(row);
+        Optional<Uncertainty> off = now.trackOf(row).off(row.id());
+        if (spool.isEmpty() || off.isEmpty()) {
+            return List.of();
+        }
+        Pad pad = now.padOf(spool.get());
+        double half = Engine.pitch(row) / 2;
+        Uncertainty each = new Uncertainty(pad.play() * pad.play(), pad.drift(), 0);
+        Uncertainty grown = off.get().and(new Uncertainty(0, row.rock(), row.rock()));
+        if (each.below() == 0) {
+            return List.of();
+        }
+        if (largest(grown) >= half) {
+            return List.of(row.kind().airfoil() + " numbers of row " + row.id()
+                    + " are doubtful now: the angle may be off by half a pitch; bring a known "
+                    + row.kind().airfoil() + " to the reference and say here N");
+        }
+        for (int moves = 1; moves <= MOVES_AHEAD; moves++) {
+            grown = grown.and(each);
+            if (largest(grown) >= half) {
+                return List.of("at this play " + row.kind().airfoil() + " numbers of row " + row.id()
+                        + " become doubtful after " + moves + " more move" + (moves == 1 ? "" : "s")
+                        + ": find a landmark");
+            }
+        }
+        return List.of();
+    }
+
+    /** How many moves of ± play bring the error to half a pitch; at most a thousand. */
+    static int movesToHalfPitch(double play, double pitch) {
+        Uncertainty grown = Uncertainty.EXACT;
+        for (int moves = 1; moves < LONGEST_COUNT; moves++) {
+            grown = grown.and(Uncertainty.of(play));
+            if (largest(grown) >= pitch / 2) {
+                return moves;
+            }
+        }
+        return LONGEST_COUNT;
+    }
+
+    private static double largest(Uncertainty error) {
+        return Math.max(error.below(), error.above());
+    }
+
+    private static String step(long common) {
+        return common == 2 ? "second" : common == 3 ? "third" : common + "th";
+    }
+
+    private static long gcd(long a, long b) {
+        return b == 0 ? a : gcd(b, a % b);
+    }
+}

@@ -1,0 +1,301 @@
+package everyblade.core.turning;
+
+import everyblade.core.angle.Turn;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * What is known right after a sighting: the corrections of the counted angle and of every frame's origin that make all
+ * sightings so far agree best, with their covariance, and what each frame may be off.
+ *
+ * <p>The unknowns of one era are the track's angle at each stop and one offset per frame; observed are moves and
+ * sightings. The best estimate is the weighted least squares one, found sighting by sighting (a Kalman filter; the
+ * state is the angle's correction and then each frame's, in degrees). {@link Placing} runs it backwards. An era ends
+ * where a sighting neither knows the angle nor the frame: from there on nothing connects to what went before.
+ *
+ * <p>What a frame may be off is not taken from the covariance but added up along the best chain of moves and sightings,
+ * so that one-sided errors stay one-sided and add up.
+ */
+final class Fix {
+
+    /** How a sighting changed what is known. */
+    enum Step {
+        /** Nothing was known: a new era. */
+        ERA,
+        /** The angle was known, the frame was not. */
+        FRAME,
+        /** The frame was known, the angle was not. */
+        ANGLE,
+        /** Both were known: the count error was shared out. */
+        SHARED
+    }
+
+    private static final double ROUNDING = 1e-9;
+
+    final Sighting sighting;
+    final Step step;
+    final int era;
+    final List<String> frames;
+    final List<Turn> origins;
+    /** Correction of the counted angle, then of each frame's origin, degrees. */
+    final double[] state;
+
+    final double[][] covariance;
+    /** What each frame may be off at this stop. */
+    final Uncertainty[] off;
+    /** What frame i may be off as seen from frame j. */
+    private final Uncertainty[][] between;
+    /** Of a shared step: innovation, its variance and the gain. */
+    final double innovation;
+
+    final double innovationVariance;
+    final double[] gain;
+    final Optional<CountError> countError;
+
+    private Fix(
+            Sighting sighting,
+            Step step,
+            int era,
+            List<String> frames,
+            List<Turn> origins,
+            double[] state,
+            double[][] covariance,
+            Uncertainty[] off,
+            Uncertainty[][] between,
+            double innovation,
+            double innovationVariance,
+            double[] gain,
+            Optional<CountError> countError) {
+        this.sighting = sighting;
+        this.step = step;
+        this.era = era;
+        this.frames = frames;
+        this.origins = origins;
+        this.state = state;
+        this.covariance = covariance;
+        this.off = off;
+        this.between = between;
+        this.innovation = innovation;
+        this.innovationVariance = innovationVariance;
+        this.gain = gain;
+        this.countError = countError;
+    }
+
+    /** Index of a frame that this era knows, −1 otherwise. */
+    int frame(String name) {
+        return frames.indexOf(name);
+    }
+
+    boolean lost() {
+        return countError.map(CountError::lost).orElse(false);
+    }
+
+    /** The fix after one more sighting. */
+    static Fix after(Optional<Fix> before, List<Stop> stops, Sighting sighting) {
+        Stop stop = stops.get(sighting.stop());
+        if (before.isEmpty()) {
+            return era(0, stop, sighting);
+        }
+        Fix last = before.get();
+        Stop lastStop = stops.get(last.sighting.stop());
+        boolean angleKnown = lastStop.stretch() == stop.stretch();
+        int frame = last.frame(sighting.frame());
+        if (!angleKnown) {
+            return frame < 0 ? era(last.era + 1, stop, sighting) : last.angle(stop, frame, sighting, Optional.empty());
+        }
+        Uncertainty link = stop.total().since(lastStop.total());
+        double weight = stop.weight() - lastStop.weight();
+        if (frame < 0) {
+            return last.frame(stop, link, weight, sighting);
+        }
+        return last.shared(stop, frame, link, weight, sighting);
+    }
+
+    private static Fix era(int era, Stop stop, Sighting sighting) {
+        double variance = sighting.plusMinus() * sighting.plusMinus();
+        return new Fix(
+                sighting,
+                Step.ERA,
+                era,
+                List.of(sighting.frame()),
+                List.of(sighting.origin().minus(stop.counted())),
+                new double[2],
+                new double[][] {{0, 0}, {0, variance}},
+                new Uncertainty[] {Uncertainty.of(sighting.plusMinus())},
+                new Uncertainty[][] {{Uncertainty.EXACT}},
+                0,
+                0,
+                new double[2],
+                Optional.empty());
+    }
+
+    private Fix frame(Stop stop, Uncertainty link, double weight, Sighting sighting) {
+        int size = frames.size() + 1;
+        double[] angle = predicted(link);
+        double[] x = Arrays.copyOf(angle, size + 1);
+        x[size] = -x[0];
+        double[][] p = new double[size + 1][];
+        for (int i = 0; i < size; i++) {
+            p[i] = Arrays.copyOf(covariance[i], size + 1);
+        }
+        p[0][0] += weight;
+        p[size] = new double[size + 1];
+        for (int i = 0; i < size; i++) {
+            p[i][size] = -p[i][0];
+            p[size][i] = -p[0][i];
+        }
+        p[size][size] = p[0][0] + sighting.plusMinus() * sighting.plusMinus();
+        Uncertainty seen = Uncertainty.of(sighting.plusMinus());
+        Uncertainty[] moved = moved(link);
+        Uncertainty[][] apart = grown(between, size);
+        for (int i = 0; i < size - 1; i++) {
+            apart[i][size - 1] = moved[i].and(seen);
+            apart[size - 1][i] = apart[i][size - 1].reversed();
+        }
+        Uncertainty[] here = Arrays.copyOf(moved, size);
+        here[size - 1] = seen;
+        return new Fix(
+                sighting,
+                Step.FRAME,
+                era,
+                Stream.concat(frames.stream(), Stream.of(sighting.frame())).toList(),
+                Stream.concat(origins.stream(), Stream.of(sighting.origin().minus(stop.counted())))
+                        .toList(),
+                x,
+                p,
+                here,
+                apart,
+                0,
+                0,
+                new double[size + 1],
+                Optional.empty());
+    }
+
+    private Fix angle(Stop stop, int frame, Sighting sighting, Optional<CountError> lost) {
+        int slot = frame + 1;
+        double[] x = state.clone();
+        x[0] = disagreement(stop, frame, sighting) - x[slot];
+        double[][] p = copy(covariance);
+        for (int i = 1; i < x.length; i++) {
+            p[0][i] = -covariance[slot][i];
+            p[i][0] = p[0][i];
+        }
+        p[0][0] = covariance[slot][slot] + sighting.plusMinus() * sighting.plusMinus();
+        Uncertainty seen = Uncertainty.of(sighting.plusMinus());
+        Uncertainty[] here = new Uncertainty[frames.size()];
+        for (int i = 0; i < here.length; i++) {
+            here[i] = i == frame ? seen : between[i][frame].and(seen);
+        }
+        return new Fix(
+                sighting, Step.ANGLE, era, frames, origins, x, p, here, between, 0, 0, new double[x.length], lost);
+    }
+
+    private Fix shared(Stop stop, int frame, Uncertainty link, double weight, Sighting sighting) {
+        int slot = frame + 1;
+        Uncertainty seen = Uncertainty.of(sighting.plusMinus());
+        Uncertainty explained =
+                off[frame].and(link).and(seen).and(new Uncertainty(0, sighting.rock(), sighting.rock()));
+        double counted = state[0] + state[slot] - disagreement(stop, frame, sighting);
+        boolean outside = counted > explained.below() + ROUNDING || counted < -explained.above() - ROUNDING;
+        boolean lost = outside && Math.abs(counted) >= sighting.pitch() / 2 - ROUNDING;
+        CountError countError = new CountError(
+                sighting.entry(),
+                this.sighting.entry(),
+                sighting.frame(),
+                sighting.airfoil(),
+                counted,
+                explained,
+                sighting.pitch(),
+                outside,
+                lost);
+        if (lost) {
+            return angle(stop, frame, sighting, Optional.of(countError));
+        }
+        double[] x = predicted(link);
+        double[][] p = copy(covariance);
+        p[0][0] += weight;
+        double[] column = new double[x.length];
+        for (int i = 0; i < column.length; i++) {
+            column[i] = p[i][0] + p[i][slot];
+        }
+        double variance = column[0] + column[slot] + sighting.plusMinus() * sighting.plusMinus();
+        double z = disagreement(stop, frame, sighting) - x[0] - x[slot];
+        double[] k = new double[x.length];
+        if (variance > 0) {
+            for (int i = 0; i < k.length; i++) {
+                k[i] = column[i] / variance;
+                x[i] += k[i] * z;
+            }
+            for (int i = 0; i < k.length; i++) {
+                for (int j = 0; j < k.length; j++) {
+                    p[i][j] -= k[i] * column[j];
+                }
+            }
+        }
+        Uncertainty[] here = moved(link);
+        Uncertainty[][] apart = grown(between, frames.size());
+        here[frame] = tighter(seen, here[frame]);
+        for (int i = 0; i < here.length; i++) {
+            if (i != frame) {
+                apart[i][frame] = tighter(apart[i][frame], here[i].and(seen));
+                apart[frame][i] = apart[i][frame].reversed();
+                here[i] = tighter(here[i], apart[i][frame].and(seen));
+            }
+        }
+        return new Fix(
+                sighting,
+                Step.SHARED,
+                era,
+                frames,
+                origins,
+                x,
+                p,
+                here,
+                apart,
+                z,
+                variance,
+                k,
+                Optional.of(countError));
+    }
+
+    /** Seen less counted angle of the frame, uncorrected, −180 to 180 degrees. */
+    private double disagreement(Stop stop, int frame, Sighting sighting) {
+        double degrees = sighting.origin()
+                .minus(origins.get(frame))
+                .minus(stop.counted())
+                .wrapped()
+                .degrees();
+        double near = state[0] + state[frame + 1];
+        return degrees - 360 * Math.rint((degrees - near) / 360);
+    }
+
+    private double[] predicted(Uncertainty link) {
+        double[] x = state.clone();
+        x[0] += link.middle();
+        return x;
+    }
+
+    private Uncertainty[] moved(Uncertainty link) {
+        return Arrays.stream(off).map(error -> error.and(link)).toArray(Uncertainty[]::new);
+    }
+
+    private static Uncertainty tighter(Uncertainty a, Uncertainty b) {
+        return b.tighterThan(a) ? b : a;
+    }
+
+    private static double[][] copy(double[][] matrix) {
+        return Arrays.stream(matrix).map(double[]::clone).toArray(double[][]::new);
+    }
+
+    private static Uncertainty[][] grown(Uncertainty[][] matrix, int size) {
+        Uncertainty[][] result = new Uncertainty[size][size];
+        IntStream.range(0, size).forEach(i -> Arrays.fill(result[i], Uncertainty.EXACT));
+        for (int i = 0; i < matrix.length; i++) {
+            System.arraycopy(matrix[i], 0, result[i], 0, matrix.length);
+        }
+        return result;
+    }
+}

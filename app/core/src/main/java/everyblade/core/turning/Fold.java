@@ -1,0 +1,125 @@
+package everyblade.core.turning;
+
+import everyblade.core.entry.Entry;
+import everyblade.core.entry.Refusal;
+import java.time.Duration;
+import java.util.BitSet;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * The journal folded into a situation: every entry judged in order, void ones left out. Immutable; one more entry goes
+ * on from where this fold stands, a void folds the rest of the journal again.
+ */
+public final class Fold {
+
+    private final Trail<Logged> entries;
+    private final Situation situation;
+    private final BitSet voided;
+    private final List<String> warnings;
+
+    private Fold(Trail<Logged> entries, Situation situation, BitSet voided, List<String> warnings) {
+        this.entries = entries;
+        this.situation = situation;
+        this.voided = voided;
+        this.warnings = warnings;
+    }
+
+    /** An empty journal. */
+    public static Fold start(Engine engine) {
+        return new Fold(Trail.empty(), Situation.start(engine), new BitSet(), List.of());
+    }
+
+    /**
+     * The fold after one more entry.
+     *
+     * @throws Refusal if it cannot follow the others; then this fold stands as it was
+     */
+    public Fold with(Logged logged) throws Refusal {
+        Trail<Logged> longer = entries.with(logged);
+        if (logged.entry() instanceof Entry.Void struck) {
+            return voiding(longer, struck);
+        }
+        Step step = judged(situation, longer, logged);
+        return new Fold(longer, step.situation(), voided, step.warnings());
+    }
+
+    private Fold voiding(Trail<Logged> longer, Entry.Void struck) throws Refusal {
+        int target = struck.entry().value();
+        int column = struck.entry().column();
+        if (target < 1 || target >= longer.last().number()) {
+            throw new Refusal(
+                    column,
+                    longer.size() == 1
+                            ? "there is no entry to void yet"
+                            : "entries 1 to " + (longer.last().number() - 1) + " can be voided, no " + target);
+        }
+        if (voided.get(target)) {
+            throw new Refusal(
+                    column,
+                    "entry " + target + " is void already; to bring it back, void the entry that" + " voided it");
+        }
+        BitSet newVoided = voided(longer);
+        Situation replayed = Situation.start(situation.engine());
+        for (Logged logged : longer) {
+            if (newVoided.get(logged.number()) || logged.entry() instanceof Entry.Void) {
+                continue;
+            }
+            try {
+                replayed = judged(replayed, longer, logged).situation();
+            } catch (Refusal refused) {
+                throw new Refusal(
+                        column,
+                        "without entry " + target + ", entry " + logged.number() + " (" + logged.text()
+                                + ") could not be: " + refused.getMessage() + "; void that one first");
+            }
+        }
+        return new Fold(longer, replayed, newVoided, List.of());
+    }
+
+    /** An entry is void if one that is not void itself strikes it; later ones decide first. */
+    private static BitSet voided(List<Logged> entries) {
+        BitSet voided = new BitSet();
+        for (int i = entries.size() - 1; i >= 0; i--) {
+            Logged logged = entries.get(i);
+            if (!voided.get(logged.number()) && logged.entry() instanceof Entry.Void struck) {
+                voided.set(struck.entry().value());
+            }
+        }
+        return voided;
+    }
+
+    private static Step judged(Situation before, List<Logged> entries, Logged logged) throws Refusal {
+        return Judge.judge(before, logged.number(), logged.entry(), sinceBefore(entries, logged));
+    }
+
+    /** Nothing entered live took longer than since the entry before. */
+    private static OptionalDouble sinceBefore(List<Logged> entries, Logged logged) {
+        if (!logged.live() || logged.number() < 2) {
+            return OptionalDouble.empty();
+        }
+        Logged before = entries.get(logged.number() - 2);
+        double seconds = Duration.between(before.at(), logged.at()).toMillis() / 1000.0;
+        return OptionalDouble.of(Math.max(0, seconds));
+    }
+
+    /** All entries, void ones included. */
+    public List<Logged> entries() {
+        return entries;
+    }
+
+    /** Where everything stands. */
+    public Situation situation() {
+        return situation;
+    }
+
+    /** Whether an entry does not count. */
+    public boolean isVoid(int number) {
+        return voided.get(number);
+    }
+
+    /** What the last entry gave rise to say. */
+    public List<String> warnings() {
+        return warnings;
+    }
+}

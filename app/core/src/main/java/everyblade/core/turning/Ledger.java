@@ -1,0 +1,75 @@
+package everyblade.core.turning;
+
+import everyblade.core.entry.ZoneSet;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * What people said beside the turning: about cells, about what the task asks for, and what is still open.
+ *
+ * @param remarks about single cells, in order
+ * @param asked the zones that the task asks for, by row; a row that is not named is asked for whole
+ * @param questions what is open until settled, by the entry that opened it
+ * @param openings ports, covers and panels that are open, and the entry that opened each
+ * @param toolsOut tools that have left their place, and the entry that says so
+ * @param vanes positions of movable vanes by row
+ */
+public record Ledger(
+        Trail<Remark> remarks,
+        Map<String, ZoneSet> asked,
+        Map<Integer, String> questions,
+        Map<String, Integer> openings,
+        Map<String, Integer> toolsOut,
+        Map<String, String> vanes) {
+
+    static final Ledger BLANK = new Ledger(Trail.empty(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+
+    Ledger remarked(Remark remark) {
+        return new Ledger(remarks.with(remark), asked, questions, openings, toolsOut, vanes);
+    }
+
+    Ledger asking(String row, ZoneSet zones) {
+        return new Ledger(remarks, put(asked, row, zones), questions, openings, toolsOut, vanes);
+    }
+
+    Ledger questioned(int entry, String what) {
+        return new Ledger(remarks, asked, put(questions, entry, what), openings, toolsOut, vanes);
+    }
+
+    Ledger settled(int entry) {
+        return new Ledger(remarks, asked, without(questions, entry), openings, toolsOut, vanes);
+    }
+
+    Ledger opened(String thing, int entry) {
+        return new Ledger(remarks, asked, questions, put(openings, thing, entry), toolsOut, vanes);
+    }
+
+    Ledger shut(String thing) {
+        return new Ledger(remarks, asked, questions, without(openings, thing), toolsOut, vanes);
+    }
+
+    Ledger toolOut(String tool, int entry) {
+        return new Ledger(remarks, asked, questions, openings, put(toolsOut, tool, entry), vanes);
+    }
+
+    Ledger toolIn(String tool) {
+        return new Ledger(remarks, asked, questions, openings, without(toolsOut, tool), vanes);
+    }
+
+    Ledger vanesAt(String row, String position) {
+        return new Ledger(remarks, asked, questions, openings, toolsOut, put(vanes, row, position));
+    }
+
+    private static <K, V> Map<K, V> put(Map<K, V> map, K key, V value) {
+        Map<K, V> result = new LinkedHashMap<>(map);
+        result.put(key, value);
+        return Collections.unmodifiableMap(result);
+    }
+
+    private static <K, V> Map<K, V> without(Map<K, V> map, K key) {
+        Map<K, V> result = new LinkedHashMap<>(map);
+        result.remove(key);
+        return Collections.unmodifiableMap(result);
+    }
+}

@@ -1,0 +1,197 @@
+package everyblade.core.turning;
+
+import everyblade.core.angle.Clock;
+import everyblade.core.angle.Turn;
+import everyblade.core.entry.Entry;
+import everyblade.core.entry.Movement;
+import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Said;
+import everyblade.spi.Direction;
+import everyblade.spi.Pad;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
+import everyblade.spi.Spool;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Entries that turn a shaft or draw the scope tip round, watching or not. */
+final class Motion {
+
+    private Motion() {}
+
+    static Step judge(Situation now, int number, Entry entry, OptionalDouble sinceBefore) throws Refusal {
+        if (entry instanceof Entry.Turn turn) {
+            Seat seat = Seating.seat(now, turn.movement().column());
+            refuseStations(turn.through(), seat);
+            return turn(now, number, seat, turn, seconds(turn.seconds(), sinceBefore));
+        }
+        if (entry instanceof Entry.Skip skip) {
+            return skip(now, number, skip);
+        }
+        if (entry instanceof Entry.Round round) {
+            return round(now, number, round, seconds(round.seconds(), sinceBefore));
+        }
+        if (entry instanceof Entry.Look look) {
+            Seat seat = Seating.seat(now, 1);
+            refuseStations(look.through(), seat);
+            Track track = now.trackOf(seat.row());
+            return watched(now, number, seat, track.here(), seconds(look.seconds(), sinceBefore));
+        }
+        if (entry instanceof Entry.Draw draw) {
+            Situation after = drawn(now, number, draw.movement());
+            Seat seat = after.seat().orElseThrow();
+            return watched(after, number, seat, now.trackOf(seat.row()).here(), seconds(draw.seconds(), sinceBefore));
+        }
+        return new Step(drawn(now, number, ((Entry.Feed) entry).movement()));
+    }
+
+    private static Step turn(Situation now, int number, Seat seat, Entry.Turn turn, OptionalDouble seconds)
+            throws Refusal {
+        refuseAmong(now);
+        Spool spool = spool(now, turn.movement().column(), true);
+        int from = now.trackOf(seat.row()).here();
+        Situation after = turned(now, number, spool, turn.movement());
+        List<String> warnings =
+                new ArrayList<>(Advice.onStep(now, seat, spool, turn.movement().value()));
+        Step watched = watched(after, number, seat, from, seconds);
+        warnings.addAll(watched.warnings());
+        warnings.addAll(Advice.onCount(watched.situation(), seat));
+        return new Step(watched.situation(), warnings);
+    }
+
+    private static Step skip(Situation now, int number, Entry.Skip skip) throws Refusal {
+        refuseAmong(now);
+        Spool spool = spool(now, skip.movement().column(), false);
+        Situation after = turned(now, number, spool, skip.movement());
+        if (now.seat().isEmpty()) {
+            return new Step(after);
+        }
+        Seat seat = now.seat().get();
+        List<String> warnings =
+                new ArrayList<>(Advice.onStep(now, seat, spool, skip.movement().value()));
+        warnings.addAll(Advice.onCount(after, seat));
+        return new Step(after, warnings);
+    }
+
+    private static Step round(Situation now, int number, Entry.Round round, OptionalDouble seconds) throws Refusal {
+        refuseAmong(now);
+        Seat seat = Seating.seat(now, round.airfoil().column());
+        if (seat.row().kind() != RowKind.ROTOR) {
+            throw new Refusal(1, "row " + seat.row().id() + " stands still: draw the scope tip round it, draw 360 deg");
+        }
+        Spool spool = now.engine().spool(seat.row()).orElseThrow();
+        Pad pad = now.padOf(spool);
+        if (!pad.directions().contains(spool.normal())) {
+            throw new Refusal(
+                    1,
+                    "at pad " + pad.id() + " the " + spool.name() + " may not be turned "
+                            + spool.normal().word() + ", which is its normal direction: name another pad");
+        }
+        Step began = Counting.identified(now, number, seat.row(), round.airfoil(), round.plusMinus());
+        Track track = began.situation().trackOf(seat.row());
+        Turn full = spool.normal() == Direction.CW ? Turn.FULL : Turn.FULL.negated();
+        Situation turned = began.situation().tracked(track.moved(number, full, Uncertainty.EXACT));
+        Step ended = Counting.identified(turned, number, seat.row(), round.airfoil(), round.plusMinus());
+        Step watched = watched(ended.situation(), number, seat, track.here(), seconds);
+        List<String> warnings = new ArrayList<>(began.warnings());
+        warnings.addAll(watched.warnings());
+        return new Step(watched.situation(), warnings);
+    }
+
+    private static Situation turned(Situation now, int number, Spool spool, Said<Movement> movement) throws Refusal {
+        Track track = now.tracks().get("spool " + spool.id());
+        Optional<Row> inView = now.seat().map(Seat::row);
+        return now.tracked(
+                Moves.ofShaft(movement, spool, now.padOf(spool), inView, track).on(track, number));
+    }
+
+    /** The scope tip moved clockwise is the row moved counter-clockwise. */
+    private static Situation drawn(Situation now, int number, Said<Movement> movement) throws Refusal {
+        Seat seat = Seating.seat(now, movement.column());
+        if (seat.row().kind() == RowKind.ROTOR) {
+            throw new Refusal(
+                    1,
+                    "row " + seat.row().id() + " turns: say turn or skip; draw and feed are for rows that stand still");
+        }
+        Track track = now.trackOf(seat.row());
+        Turn reference = Turn.ofTicks(seat.reference().tick()).minus(track.readingNow());
+        Moves.Move move = Moves.ofScope(movement, seat.row(), reference.wrapped());
+        return now.tracked(
+                new Moves.Move(move.amount().negated(), move.error().reversed(), move.reading()).on(track, number));
+    }
+
+    private static Step watched(Situation now, int number, Seat seat, int from, OptionalDouble seconds) {
+        int to = now.trackOf(seat.row()).here();
+        Situation after = now.watched(
+                seat.row(), new Leg(number, seat.view().id(), seat.placement(), seat.watching(), from, to, seconds));
+        return now.counting(seat.row())
+                ? new Step(after)
+                : new Step(
+                        after,
+                        "row " + seat.row().id() + " has no datum yet, so watching it gives nothing: bring a known "
+                                + seat.row().kind().airfoil() + " to the reference and say datum "
+                                + seat.row().id() + " N");
+    }
+
+    /** The spool that a move turns. */
+    private static Spool spool(Situation now, int column, boolean watching) throws Refusal {
+        Optional<Spool> inView = now.seat().flatMap(seat -> now.engine().spool(seat.row()));
+        if (inView.isPresent()) {
+            return inView.get();
+        }
+        if (now.namedSpool().isPresent()) {
+            return now.engine().model().spool(now.namedSpool().get()).orElseThrow();
+        }
+        if (!watching && now.engine().model().spools().size() == 1) {
+            return now.engine().model().spools().get(0);
+        }
+        throw new Refusal(
+                column,
+                (now.seat().isEmpty() ? "no view is in use" : "the row in view stands still")
+                        + ", so it is not clear which shaft turns: name its pad first, such as "
+                        + now.engine().model().spools().stream()
+                                .map(spool -> "pad " + spool.pads().get(0).id())
+                                .findFirst()
+                                .orElse("pad ID"));
+    }
+
+    private static void refuseAmong(Situation now) throws Refusal {
+        if (now.among()) {
+            throw new Refusal(
+                    1, "the scope tip is among the blades: draw it clear and say clear before anything turns");
+        }
+    }
+
+    /** Stations are places of a computed view; a view with a declared window has none to move through. */
+    private static void refuseStations(Optional<Entry.Through> through, Seat seat) throws Refusal {
+        if (through.isEmpty()) {
+            return;
+        }
+        for (Said<String> station : List.of(through.get().from(), through.get().to())) {
+            Seating.named(
+                    station,
+                    "station",
+                    seat.view().stations().stream()
+                            .filter(one -> one.id().equals(station.value()))
+                            .findFirst(),
+                    seat.view().stations().stream()
+                            .map(everyblade.spi.Station::id)
+                            .toList());
+        }
+    }
+
+    /** As said, else at most the time since the entry before. */
+    private static OptionalDouble seconds(Optional<BigDecimal> said, OptionalDouble sinceBefore) {
+        return said.isPresent() ? OptionalDouble.of(said.get().doubleValue()) : sinceBefore;
+    }
+
+    /** Where the view's middle meets the row now, the scope tip drawn round included. */
+    static Clock referenceNow(Situation now, Seat seat) {
+        return seat.row().kind() == RowKind.ROTOR
+                ? seat.reference()
+                : Clock.of(Turn.ofTicks(seat.reference().tick()).minus(now.reading(seat.row())));
+    }
+}

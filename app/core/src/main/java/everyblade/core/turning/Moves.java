@@ -1,0 +1,152 @@
+package everyblade.core.turning;
+
+import everyblade.core.angle.Turn;
+import everyblade.core.entry.Movement;
+import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Said;
+import everyblade.core.entry.Sense;
+import everyblade.core.entry.Unit;
+import everyblade.spi.Direction;
+import everyblade.spi.Pad;
+import everyblade.spi.Row;
+import everyblade.spi.Spool;
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.Set;
+
+/** How far a move goes, and what it may be off: a movement as it was said, made into an angle. */
+final class Moves {
+
+    private static final Turn HALF = Turn.ofFraction(1, 2);
+    private static final Turn MOST = Turn.ofFraction(1000, 1);
+
+    /**
+     * A move made into an angle.
+     *
+     * @param amount positive clockwise
+     * @param error what it may be off
+     * @param reading whether it ends at a reading, which stands whatever went before
+     */
+    record Move(Turn amount, Uncertainty error, boolean reading) {
+
+        Track on(Track track, int entry) {
+            return reading ? track.read(entry, amount, Math.sqrt(error.variance())) : track.moved(entry, amount, error);
+        }
+    }
+
+    private Moves() {}
+
+    /** A move of a spool at a pad, with the row in view for moves by blades. */
+    static Move ofShaft(Said<Movement> said, Spool spool, Pad pad, Optional<Row> row, Track track) throws Refusal {
+        Turn amount = amount(said, spool.normal(), pad.directions(), Optional.of(pad), row, track.readingNow());
+        Direction way = amount.signum() < 0 ? Direction.CCW : Direction.CW;
+        if (amount.signum() != 0 && !pad.directions().contains(way)) {
+            throw new Refusal(
+                    said.column(),
+                    "at pad " + pad.id() + " the " + spool.name() + " may be turned "
+                            + pad.directions().iterator().next().word() + " only, and this move is " + way.word()
+                            + ": turn it the other way round, or name another pad");
+        }
+        boolean reversed = track.lastSense() == -amount.signum() && amount.signum() != 0;
+        return new Move(amount, error(said.value(), amount, pad, reversed), said.value() instanceof Movement.To);
+    }
+
+    /** A move of the scope tip round a static row; exact unless ± is said. */
+    static Move ofScope(Said<Movement> said, Row row, Turn reference) throws Refusal {
+        Turn amount =
+                amount(said, Direction.CW, Set.of(Direction.values()), Optional.empty(), Optional.of(row), reference);
+        Uncertainty error = said.value()
+                .plusMinus()
+                .map(d -> Uncertainty.of(d.doubleValue()))
+                .orElse(Uncertainty.EXACT);
+        return new Move(amount, error, said.value() instanceof Movement.To);
+    }
+
+    private static Uncertainty error(Movement movement, Turn amount, Pad pad, boolean reversed) {
+        if (movement.plusMinus().isPresent()) {
+            return Uncertainty.of(movement.plusMinus().get().doubleValue());
+        }
+        boolean byEye = movement instanceof Movement.By by && by.unit() == Unit.BLADES;
+        if (byEye || amount.signum() == 0) {
+            return Uncertainty.EXACT;
+        }
+        if (movement instanceof Movement.To) {
+            return Uncertainty.of(pad.play());
+        }
+        double shortfall = pad.drift() + (reversed ? pad.backlash() : 0);
+        return amount.signum() > 0
+                ? new Uncertainty(pad.play() * pad.play(), shortfall, 0)
+                : new Uncertainty(pad.play() * pad.play(), 0, shortfall);
+    }
+
+    private static Turn amount(
+            Said<Movement> said,
+            Direction normal,
+            Set<Direction> allowed,
+            Optional<Pad> pad,
+            Optional<Row> row,
+            Turn now)
+            throws Refusal {
+        Turn amount = said.value() instanceof Movement.By by
+                ? by(by, said.column(), normal, pad, row)
+                : to((Movement.To) said.value(), said.column(), normal, allowed, now);
+        if (amount.abs().compareTo(MOST) > 0) {
+            throw new Refusal(said.column(), "that is more than 1000 turns in one move: check the number and its unit");
+        }
+        return amount;
+    }
+
+    private static Turn by(Movement.By by, int column, Direction normal, Optional<Pad> pad, Optional<Row> row)
+            throws Refusal {
+        Turn amount = switch (by.unit()) {
+            case DEG -> Turn.ofDegrees(by.number());
+            case REV -> Turn.FULL.times(by.number());
+            case TOOL ->
+                Turn.FULL
+                        .times(by.number())
+                        .times(
+                                pad.orElseThrow(() -> new Refusal(
+                                                column, "no tool turns the scope tip: say degrees or blades"))
+                                        .ratio()
+                                        .numerator(),
+                                pad.get().ratio().denominator());
+            case BLADES ->
+                Turn.ofFraction(
+                                1,
+                                row.orElseThrow(() -> new Refusal(
+                                                column, "no row is in view to count blades of: say a view first"))
+                                        .count())
+                        .times(by.number());
+        };
+        return by.sense()
+                .map(sense -> sign(sense, normal) < 0 ? amount.abs().negated() : amount.abs())
+                .orElse(amount);
+    }
+
+    private static Turn to(Movement.To to, int column, Direction normal, Set<Direction> allowed, Turn now)
+            throws Refusal {
+        Turn clockwise = Turn.ofDegrees(to.angle()).minus(now).wrapped();
+        Turn counterClockwise = clockwise.signum() == 0 ? Turn.ZERO : clockwise.minus(Turn.FULL);
+        if (to.sense().isPresent()) {
+            return sign(to.sense().get(), normal) > 0 ? clockwise : counterClockwise;
+        }
+        if (allowed.size() == 1) {
+            return allowed.contains(Direction.CW) ? clockwise : counterClockwise;
+        }
+        if (clockwise.equals(HALF)) {
+            throw new Refusal(
+                    column,
+                    "that is exactly opposite: say which way, on to " + plain(to.angle()) + " or back to "
+                            + plain(to.angle()));
+        }
+        return clockwise.compareTo(HALF) < 0 ? clockwise : counterClockwise;
+    }
+
+    private static int sign(Sense sense, Direction normal) {
+        return sense == Sense.ON ? normal.sign() : -normal.sign();
+    }
+
+    private static String plain(BigDecimal number) {
+        return number.stripTrailingZeros().toPlainString();
+    }
+}

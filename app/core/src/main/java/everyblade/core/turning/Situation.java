@@ -1,0 +1,198 @@
+package everyblade.core.turning;
+
+import everyblade.core.angle.Turn;
+import everyblade.spi.Pad;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
+import everyblade.spi.Spool;
+import java.math.BigDecimal;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Where everything stands after some entries. Immutable; {@link Judge} makes the next one.
+ *
+ * @param engine that is inspected
+ * @param seat the view in use
+ * @param among whether the scope tip is among the blades
+ * @param placements how often the scope tip was seated
+ * @param pads id of the pad in use by spool, where one was named
+ * @param namedSpool the spool whose pad was named last
+ * @param celsius metal temperature last read, °C
+ * @param tracks by the id that {@link Engine#track} gives
+ * @param legs what was watched of each row, in order
+ * @param ledger what people said beside the turning
+ */
+public record Situation(
+        Engine engine,
+        Optional<Seat> seat,
+        boolean among,
+        int placements,
+        Map<String, String> pads,
+        Optional<String> namedSpool,
+        Optional<BigDecimal> celsius,
+        Map<String, Track> tracks,
+        Map<String, Trail<Leg>> legs,
+        Ledger ledger) {
+
+    /** Before the first entry. */
+    public static Situation start(Engine engine) {
+        Map<String, Track> tracks = new HashMap<>();
+        for (Spool spool : engine.model().spools()) {
+            tracks.put("spool " + spool.id(), Track.start("spool " + spool.id()));
+        }
+        for (Row row : engine.rows().values()) {
+            if (row.kind() != RowKind.ROTOR) {
+                tracks.put(Engine.track(row), Track.start(Engine.track(row)));
+            }
+        }
+        return new Situation(
+                engine,
+                Optional.empty(),
+                false,
+                0,
+                Map.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Map.copyOf(tracks),
+                Map.of(),
+                Ledger.BLANK);
+    }
+
+    /** What is known of the angle that a row stands at. */
+    Track trackOf(Row row) {
+        return tracks.get(Engine.track(row));
+    }
+
+    /** Where a row stood at each stop of its track, with every sighting so far taken into account. */
+    public Placing placing(Row row) {
+        return Placing.of(trackOf(row));
+    }
+
+    /** How many sightings tie the row's track down: places may change only when this does. */
+    public int sightings(Row row) {
+        return trackOf(row).fixes().size();
+    }
+
+    /** Index of the stop at which the row's track is now. */
+    public int stop(Row row) {
+        return trackOf(row).here();
+    }
+
+    /** Best value of the reading of a row's shaft (of a static row, of the angle to the scope tip), 0 to a turn. */
+    public Turn reading(Row row) {
+        return trackOf(row).readingNow();
+    }
+
+    /** What was watched of a row, in order. */
+    public List<Leg> legsOf(Row row) {
+        return legs.getOrDefault(row.id(), Trail.empty());
+    }
+
+    /** Whether any airfoil of the row was identified, so that watching it counts. */
+    public boolean counting(Row row) {
+        return trackOf(row).knows(row.id());
+    }
+
+    /** The count errors found on the tracks of this engine, by the entry that found them. */
+    public List<CountError> countErrors() {
+        return tracks.values().stream()
+                .flatMap(track -> Placing.of(track).countErrors().stream())
+                .sorted(java.util.Comparator.comparingInt(CountError::entry))
+                .toList();
+    }
+
+    /** The airfoil that stands nearest to the reference of the view in use; empty if its row is not being counted. */
+    public Optional<Integer> airfoilAtReference(Seat inUse) {
+        Row row = inUse.row();
+        Optional<Placing.Place> place =
+                placing(row).at(row.id(), row.rock(), stop(row)).place();
+        return place.map(stands -> {
+            double pitches = Turn.ofTicks(inUse.reference().tick())
+                            .minus(stands.best())
+                            .wrapped()
+                            .degrees()
+                    / Engine.pitch(row)
+                    * row.numbering().sign();
+            return Math.floorMod(Math.round(pitches), row.count()) + 1;
+        });
+    }
+
+    /** The pad at which a spool is turned now. */
+    public Pad padOf(Spool spool) {
+        String id = pads.getOrDefault(spool.id(), spool.pads().get(0).id());
+        return spool.pads().stream()
+                .filter(pad -> pad.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    Situation seated(Seat newSeat, int newPlacements) {
+        return new Situation(
+                engine, Optional.of(newSeat), among, newPlacements, pads, namedSpool, celsius, tracks, legs, ledger);
+    }
+
+    Situation among(boolean isAmong) {
+        return new Situation(engine, seat, isAmong, placements, pads, namedSpool, celsius, tracks, legs, ledger);
+    }
+
+    Situation atPad(String spool, String pad) {
+        Map<String, String> newPads = new HashMap<>(pads);
+        newPads.put(spool, pad);
+        return new Situation(
+                engine,
+                seat,
+                among,
+                placements,
+                Collections.unmodifiableMap(newPads),
+                Optional.of(spool),
+                celsius,
+                tracks,
+                legs,
+                ledger);
+    }
+
+    Situation heated(BigDecimal newCelsius) {
+        return new Situation(
+                engine, seat, among, placements, pads, namedSpool, Optional.of(newCelsius), tracks, legs, ledger);
+    }
+
+    Situation tracked(Track track) {
+        Map<String, Track> newTracks = new HashMap<>(tracks);
+        newTracks.put(track.id(), track);
+        return new Situation(
+                engine,
+                seat,
+                among,
+                placements,
+                pads,
+                namedSpool,
+                celsius,
+                Collections.unmodifiableMap(newTracks),
+                legs,
+                ledger);
+    }
+
+    Situation watched(Row row, Leg leg) {
+        Map<String, Trail<Leg>> newLegs = new HashMap<>(legs);
+        newLegs.merge(row.id(), Trail.<Leg>empty().with(leg), (trail, one) -> trail.with(leg));
+        return new Situation(
+                engine,
+                seat,
+                among,
+                placements,
+                pads,
+                namedSpool,
+                celsius,
+                tracks,
+                Collections.unmodifiableMap(newLegs),
+                ledger);
+    }
+
+    Situation noted(Ledger newLedger) {
+        return new Situation(engine, seat, among, placements, pads, namedSpool, celsius, tracks, legs, newLedger);
+    }
+}

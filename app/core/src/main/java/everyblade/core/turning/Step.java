@@ -1,0 +1,20 @@
+package everyblade.core.turning;
+
+import java.util.List;
+
+/**
+ * What an entry leads to.
+ *
+ * @param situation after it
+ * @param warnings one line each, for the person who entered it; they change nothing
+ */
+public record Step(Situation situation, List<String> warnings) {
+
+    public Step {
+        warnings = List.copyOf(warnings);
+    }
+
+    Step(Situation situation, String... warnings) {
+        this(situation, List.of(warnings));
+    }
+}

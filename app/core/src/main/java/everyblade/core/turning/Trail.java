@@ -1,0 +1,73 @@
+package everyblade.core.turning;
+
+import java.util.AbstractList;
+import java.util.RandomAccess;
+
+/**
+ * An append-only list that never changes for those who hold it: {@link #with} gives a longer one and leaves this one as
+ * it was.
+ *
+ * <p>Trails share their storage: adding to the newest of a family costs amortised constant time, adding to an older one
+ * copies it. So a fold keeps every earlier state without paying for it.
+ */
+public final class Trail<T> extends AbstractList<T> implements RandomAccess {
+
+    private static final class Storage {
+        Object[] items = new Object[8];
+        int used;
+    }
+
+    private final Storage storage;
+    private final int size;
+
+    private Trail(Storage storage, int size) {
+        this.storage = storage;
+        this.size = size;
+    }
+
+    /** A trail without items. */
+    public static <T> Trail<T> empty() {
+        return new Trail<>(new Storage(), 0);
+    }
+
+    /** This trail and one more item at its end. */
+    public Trail<T> with(T item) {
+        synchronized (storage) {
+            if (storage.used == size) {
+                if (size == storage.items.length) {
+                    storage.items = java.util.Arrays.copyOf(storage.items, size * 2);
+                }
+                storage.items[size] = item;
+                storage.used = size + 1;
+                return new Trail<>(storage, size + 1);
+            }
+        }
+        Storage copy = new Storage();
+        copy.items = java.util.Arrays.copyOf(storage.items, Math.max(8, size * 2));
+        copy.items[size] = item;
+        copy.used = size + 1;
+        return new Trail<>(copy, size + 1);
+    }
+
+    /** This trail with its last item exchanged. */
+    public Trail<T> withLast(T item) {
+        return new Trail<T>(storage, size - 1).with(item);
+    }
+
+    /** The item at the end. */
+    public T last() {
+        return get(size - 1);
+    }
+
+    @Override
+    @SuppressWarnings("unchecked")
+    public T get(int index) {
+        java.util.Objects.checkIndex(index, size);
+        return (T) storage.items[index];
+    }
+
+    @Override
+    public int size() {
+        return size;
+    }
+}

@@ -1,0 +1,114 @@
+package everyblade.core;
+
+import everyblade.core.turning.Engine;
+import everyblade.spi.ChordBand;
+import everyblade.spi.Direction;
+import everyblade.spi.EngineModel;
+import everyblade.spi.Pad;
+import everyblade.spi.Ratio;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
+import everyblade.spi.Spool;
+import everyblade.spi.View;
+import everyblade.spi.Window;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Small engines for tests, said in a few words. Rows turn with the spool {@code shaft}, turned at the pad {@code pad}. */
+public final class Engines {
+
+    private final List<Row> rows = new ArrayList<>();
+    private final List<View> views = new ArrayList<>();
+    private final List<Pad> pads = new ArrayList<>();
+    private Direction normal = Direction.CW;
+
+    /** One rotor {@code c1} of so many blades, undivided, seen through the view {@code v} within ± so many degrees. */
+    public static Engine of(int blades, double halfWidth) {
+        return new Engines().rotor("c1", blades).view("v", "c1", 0, halfWidth).built();
+    }
+
+    public Engines rotor(String id, int count) {
+        return row(id, RowKind.ROTOR, count, Direction.CW, 1, List.of(), false, 0);
+    }
+
+    public Engines stator(String id, int count) {
+        return row(id, RowKind.STATOR, count, Direction.CW, 1, List.of(), false, 0);
+    }
+
+    public Engines row(
+            String id,
+            RowKind kind,
+            int count,
+            Direction numbering,
+            int spanBands,
+            List<ChordBand> chordBands,
+            boolean sides,
+            double rock) {
+        rows.add(new Row(
+                id,
+                "row " + id,
+                kind,
+                kind == RowKind.ROTOR ? Optional.of("shaft") : Optional.empty(),
+                count,
+                numbering,
+                rock,
+                spanBands,
+                chordBands,
+                sides,
+                List.of(),
+                Optional.empty(),
+                0.5,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Map.of(),
+                Optional.empty()));
+        return this;
+    }
+
+    public Engines view(String id, String row, double reference, double halfWidth, String... shows) {
+        views.add(new View(
+                id,
+                Optional.empty(),
+                row,
+                Optional.empty(),
+                reference,
+                0,
+                Optional.of(new Window(halfWidth, shows.length == 0 ? List.of("all") : List.of(shows))),
+                List.of(),
+                true));
+        return this;
+    }
+
+    public Engines pad(String id, Ratio ratio, double play, double backlash, double drift, Direction... directions) {
+        Set<Direction> allowed =
+                directions.length == 0 ? EnumSet.allOf(Direction.class) : Set.copyOf(List.of(directions));
+        pads.add(new Pad(id, id, ratio, allowed, play, backlash, drift));
+        return this;
+    }
+
+    public Engines normal(Direction direction) {
+        normal = direction;
+        return this;
+    }
+
+    public Engine built() {
+        if (pads.isEmpty()) {
+            pad("pad", Ratio.ONE, 0, 0, 0);
+        }
+        return Engine.of(new EngineModel(
+                "test",
+                "test engine",
+                Optional.of("invented for tests"),
+                List.of(new Spool("shaft", "shaft", normal, pads)),
+                List.of(),
+                rows,
+                List.of(),
+                List.of(),
+                views));
+    }
+}

@@ -1,0 +1,74 @@
+package everyblade.core;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.coverage.State;
+import everyblade.core.entry.EntryParser;
+import everyblade.core.entry.Refusal;
+import everyblade.core.turning.Engine;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Logged;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/** A job in a test: entries as lines of text, folded as they come. */
+public final class Job {
+
+    private static final Instant START = Instant.parse("2026-03-01T08:00:00Z");
+
+    private Fold fold;
+    private final List<String> warnings = new ArrayList<>();
+    private OptionalDouble leastView = OptionalDouble.empty();
+
+    public Job(Engine engine) {
+        fold = Fold.start(engine);
+    }
+
+    public Job leastView(double seconds) {
+        leastView = OptionalDouble.of(seconds);
+        return this;
+    }
+
+    /** Enters lines that must be kept. */
+    public Job enter(String... lines) {
+        for (String line : lines) {
+            try {
+                tryEnter(line);
+            } catch (Refusal refused) {
+                throw new AssertionError(line + ": column " + refused.column() + ": " + refused.getMessage());
+            }
+        }
+        return this;
+    }
+
+    /** Enters a line that may be refused. */
+    public void tryEnter(String line) throws Refusal {
+        int number = fold.entries().size() + 1;
+        fold = fold.with(new Logged(number, START.plusSeconds(number), "Test", false, line, EntryParser.parse(line)));
+        warnings.addAll(fold.warnings());
+    }
+
+    public Fold fold() {
+        return fold;
+    }
+
+    public List<String> warnings() {
+        return warnings;
+    }
+
+    public Coverage coverage() {
+        return Coverage.of(fold.situation(), leastView);
+    }
+
+    /** Numbers of the airfoils of a row whose first zone is in this state. */
+    public List<Integer> airfoils(String row, State state) {
+        RowCoverage coverage = coverage().row(row);
+        return IntStream.rangeClosed(1, coverage.row().count())
+                .filter(n -> coverage.state(n, 0) == state)
+                .boxed()
+                .toList();
+    }
+}
