@@ -22,7 +22,7 @@ public record Arc(Circle circle, long start, long length) {
         if (to < from) {
             throw new IllegalArgumentException("a closed range ends before it begins");
         }
-        long between = to - from;
+        long between = Math.subtractExact(to, from);
         return new Arc(circle, from, between >= circle.ticks() - 1 ? circle.ticks() : between + 1);
     }
 
@@ -35,11 +35,12 @@ public record Arc(Circle circle, long start, long length) {
     }
 
     public boolean contains(long tick) {
-        return circle.wrap(tick - start) < length;
+        return circle.wrap(circle.wrap(tick) - start) < length;
     }
 
-    /** Whether the two have a tick in common. */
+    /** Whether the two, of one circle, have a tick in common. */
     public boolean meets(Arc other) {
+        circle.requireSame(other.circle);
         return !isEmpty() && !other.isEmpty() && (contains(other.start) || other.contains(start));
     }
 }

@@ -43,28 +43,33 @@ public final class ArcSet {
 
     /** The union of these arcs. */
     public static ArcSet of(Circle circle, Collection<Arc> arcs) {
-        long[][] runs = new long[arcs.size() * 2][];
+        long[] starts = new long[arcs.size() * 2];
+        long[] ends = new long[arcs.size() * 2];
         int count = 0;
         for (Arc arc : arcs) {
-            require(circle, arc.circle());
+            circle.requireSame(arc.circle());
             long end = arc.start() + arc.length();
             if (end > circle.ticks()) {
-                runs[count++] = new long[] {0, end - circle.ticks()};
+                starts[count] = 0;
+                ends[count++] = end - circle.ticks();
                 end = circle.ticks();
             }
             if (arc.start() < end) {
-                runs[count++] = new long[] {arc.start(), end};
+                starts[count] = arc.start();
+                ends[count++] = end;
             }
         }
-        Arrays.sort(runs, 0, count, (a, b) -> Long.compare(a[0], b[0]));
+        // Sorted apart: a run ends where as many have ended as have begun, and the next begins later.
+        Arrays.sort(starts, 0, count);
+        Arrays.sort(ends, 0, count);
         long[] bounds = new long[count * 2];
         int used = 0;
         for (int i = 0; i < count; i++) {
-            if (used > 0 && runs[i][0] <= bounds[used - 1]) {
-                bounds[used - 1] = Math.max(bounds[used - 1], runs[i][1]);
-            } else {
-                bounds[used++] = runs[i][0];
-                bounds[used++] = runs[i][1];
+            if (i == 0 || starts[i] > ends[i - 1]) {
+                bounds[used++] = starts[i];
+            }
+            if (i == count - 1 || starts[i + 1] > ends[i]) {
+                bounds[used++] = ends[i];
             }
         }
         return new ArcSet(circle, Arrays.copyOf(bounds, used));
@@ -165,7 +170,7 @@ public final class ArcSet {
 
     /** Walks both sets once; a tick belongs to the result by its membership in both, this only, or the other only. */
     private ArcSet merged(ArcSet other, boolean both, boolean thisOnly, boolean otherOnly) {
-        require(circle, other.circle);
+        circle.requireSame(other.circle);
         long[] result = new long[bounds.length + other.bounds.length];
         int used = 0;
         int i = 0;
@@ -185,12 +190,6 @@ public final class ArcSet {
             }
         }
         return new ArcSet(circle, Arrays.copyOf(result, used));
-    }
-
-    private static void require(Circle circle, Circle other) {
-        if (!circle.equals(other)) {
-            throw new IllegalArgumentException("arcs of different circles do not mix");
-        }
     }
 
     @Override

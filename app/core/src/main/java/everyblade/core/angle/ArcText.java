@@ -1,6 +1,7 @@
 package everyblade.core.angle;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -14,7 +15,7 @@ import java.util.stream.Collectors;
 public final class ArcText {
 
     private static final String EMPTY = "-";
-    private static final Pattern ARC = Pattern.compile("\\[(-?[0-9.]+),(-?[0-9.]+)\\)");
+    private static final Pattern ARC = Pattern.compile("\\[(-?[0-9]+(?:\\.[0-9]+)?),(-?[0-9]+(?:\\.[0-9]+)?)\\)");
 
     private ArcText() {}
 
@@ -31,7 +32,8 @@ public final class ArcText {
     /**
      * The set of a text.
      *
-     * @throws IllegalArgumentException if it is not such a text, or an end is no whole tick
+     * @throws IllegalArgumentException if it is not such a text, an end is no whole tick or lies more than two turns
+     *     away, or an arc is longer than a turn or ends before it starts
      */
     public static ArcSet parse(Circle circle, String text) {
         if (text.strip().equals(EMPTY)) {
@@ -56,16 +58,19 @@ public final class ArcText {
     private static String number(Circle circle, long ticks) {
         // 1/3,600,000 of a degree has no finite decimal; ten decimals tell any two ticks apart.
         return BigDecimal.valueOf(ticks)
-                .divide(unit(circle), 10, java.math.RoundingMode.HALF_EVEN)
+                .divide(unit(circle), 10, RoundingMode.HALF_EVEN)
                 .stripTrailingZeros()
                 .toPlainString();
     }
 
     private static long ticks(Circle circle, String number) {
         BigDecimal exact = new BigDecimal(number).multiply(unit(circle));
-        BigDecimal nearest = exact.setScale(0, java.math.RoundingMode.HALF_EVEN);
+        BigDecimal nearest = exact.setScale(0, RoundingMode.HALF_EVEN);
         if (exact.subtract(nearest).abs().compareTo(new BigDecimal("0.001")) > 0) {
             throw new IllegalArgumentException(number + " is no whole tick of the circle");
+        }
+        if (nearest.abs().compareTo(BigDecimal.valueOf(2 * circle.ticks())) > 0) {
+            throw new IllegalArgumentException(number + " is more than two turns away");
         }
         return nearest.longValueExact();
     }

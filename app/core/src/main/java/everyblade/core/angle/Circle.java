@@ -19,6 +19,13 @@ public record Circle(long ticks) {
         }
     }
 
+    /** Refuses another circle with an {@link IllegalArgumentException}: ticks of different circles do not compare. */
+    void requireSame(Circle other) {
+        if (ticks != other.ticks) {
+            throw new IllegalArgumentException("arcs of different circles do not mix");
+        }
+    }
+
     /** The same position, 0 ≤ tick &lt; a turn. */
     public long wrap(long tick) {
         return Math.floorMod(tick, ticks);

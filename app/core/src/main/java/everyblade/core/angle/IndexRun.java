@@ -6,4 +6,11 @@ package everyblade.core.angle;
  * @param first 0 ≤ first &lt; the count of the row
  * @param length how many, from 0 to the count
  */
-public record IndexRun(int first, int length) {}
+public record IndexRun(int first, int length) {
+
+    public IndexRun {
+        if (first < 0 || length < 0) {
+            throw new IllegalArgumentException("a run of airfoils has no negative index or length");
+        }
+    }
+}

@@ -8,7 +8,7 @@ import java.math.BigInteger;
  * Positive is clockwise as seen from aft looking forward.
  *
  * <p>Adding is integer arithmetic on longs. Denominators come from gear ratios and airfoil counts and stay small; a sum
- * whose denominator leaves the range of a long is an {@link ArithmeticException}, never a rounded value.
+ * whose common denominator leaves the range of a long is an {@link ArithmeticException}, never a rounded value.
  */
 public final class Turn implements Comparable<Turn> {
 
@@ -43,9 +43,17 @@ public final class Turn implements Comparable<Turn> {
                 : exact(inTicks.unscaledValue(), BigInteger.TEN.pow(inTicks.scale()));
     }
 
-    /** So many degrees, to the nearest tick. */
+    /**
+     * So many degrees, to the nearest tick.
+     *
+     * @throws IllegalArgumentException if it is no number, or too large to count in ticks
+     */
     public static Turn ofDegrees(double degrees) {
-        return ofTicks(Math.round(degrees * Circle.TICKS_PER_DEGREE));
+        double inTicks = degrees * Circle.TICKS_PER_DEGREE;
+        if (!(Math.abs(inTicks) < Long.MAX_VALUE)) {
+            throw new IllegalArgumentException(degrees + " degrees are no amount of turning");
+        }
+        return ofTicks(Math.round(inTicks));
     }
 
     /** A fraction of a full turn. */
@@ -73,10 +81,14 @@ public final class Turn implements Comparable<Turn> {
         long left = other.denominator / common;
         long right = denominator / common;
         long below = Math.multiplyExact(denominator, left);
-        long above = Math.addExact(Math.multiplyExact(numerator, left), Math.multiplyExact(other.numerator, right));
-        if (above >= below) {
-            above -= below;
+        // Both fractions are proper, so neither product can pass the common denominator; their sum may pass a long.
+        long room = below - other.numerator * right;
+        long above = numerator * left;
+        if (above >= room) {
+            above -= room;
             whole = Math.addExact(whole, 1);
+        } else {
+            above += below - room;
         }
         long reduced = gcd(above, below);
         return new Turn(whole, above / reduced, below / reduced);
@@ -87,7 +99,9 @@ public final class Turn implements Comparable<Turn> {
     }
 
     public Turn negated() {
-        return numerator == 0 ? new Turn(-ticks, 0, 1) : new Turn(-ticks - 1, denominator - numerator, denominator);
+        return numerator == 0
+                ? new Turn(Math.negateExact(ticks), 0, 1)
+                : new Turn(-1 - ticks, denominator - numerator, denominator);
     }
 
     public Turn abs() {
@@ -133,18 +147,18 @@ public final class Turn implements Comparable<Turn> {
 
     /** The smallest whole number of ticks that is not smaller. */
     public long ceilTicks() {
-        return numerator == 0 ? ticks : ticks + 1;
+        return numerator == 0 ? ticks : Math.incrementExact(ticks);
     }
 
-    /** In degrees, rounded to the nearest double. */
+    /** In degrees, off by less than 1e-15 of the angle or, where that is more, of a tick. */
     public double degrees() {
         return (ticks + (double) numerator / denominator) / Circle.TICKS_PER_DEGREE;
     }
 
     /** This amount divided by a full turn over {@code count}, rounded up: how many pitches reach it. */
     long ceilPitches(int count) {
-        long high = Math.multiplyHigh(ticks, count);
-        if (denominator == 1 && (high == 0 || high == -1) && Math.abs(ticks) < Long.MAX_VALUE / count) {
+        long fits = Long.MAX_VALUE / count;
+        if (denominator == 1 && -fits <= ticks && ticks <= fits) {
             return -Math.floorDiv(-(ticks * count), Circle.STANDARD.ticks());
         }
         BigInteger d = BigInteger.valueOf(denominator);
