@@ -47,15 +47,11 @@ class PitchGridTest {
         assertThat(run.length()).isEqualTo(expected.size());
     }
 
-    static IntStream counts() {
-        return IntStream.concat(IntStream.rangeClosed(1, 40), IntStream.of(47, 60, 77, 80, 94, 97, 113, 120));
-    }
-
     @Nested
     class Between {
 
         static IntStream counts() {
-            return PitchGridTest.counts();
+            return IntStream.concat(IntStream.rangeClosed(1, 40), IntStream.of(47, 60, 77, 80, 94, 97, 113, 120));
         }
 
         @ParameterizedTest(name = "{0} airfoils")
