@@ -177,7 +177,7 @@ final class Line {
             throw expected(expected + ", a whole number");
         }
         if (stop - from > MOST_DIGITS) {
-            throw new Refusal(from + 1, "the number is too long; it may have " + MOST_DIGITS + " digits");
+            throw new Refusal(from + 1, "the number is too long; it may have at most " + MOST_DIGITS + " digits");
         }
         int value = Integer.parseInt(typed.slice(from, stop));
         if (value == 0) {
@@ -225,7 +225,8 @@ final class Line {
         if (mark - first > MOST_DIGITS || stop - mark - 1 > MOST_DIGITS) {
             throw new Refusal(
                     from + 1,
-                    "the number is too long; it may have " + MOST_DIGITS + " digits on either side of the mark");
+                    "the number is too long; it may have at most " + MOST_DIGITS
+                            + " digits on either side of the mark");
         }
         if (typed.is(stop, '.')) {
             throw new Refusal(stop + 1, "expected a number such as 12, 12.5 or 12,5: this point does not belong");
