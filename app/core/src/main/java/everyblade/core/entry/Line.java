@@ -174,7 +174,7 @@ final class Line {
         int from = next();
         int stop = typed.digitsStop(from);
         if (stop == from || typed.isDecimalMark(stop)) {
-            throw expected(expected + ", a whole number");
+            throw expected(expected + " (a whole number)");
         }
         if (stop - from > MOST_DIGITS) {
             throw new Refusal(from + 1, "the number is too long; it may have at most " + MOST_DIGITS + " digits");
