@@ -13,7 +13,7 @@ public record Clock(long tick) {
         tick = Circle.STANDARD.wrap(tick);
     }
 
-    /** To the nearest tick; any finite number of degrees. */
+    /** To the nearest tick; any number of degrees that {@link Turn#ofDegrees(double)} takes. */
     public static Clock ofDegrees(double degrees) {
         return new Clock(Turn.ofDegrees(degrees).floorTicks());
     }
