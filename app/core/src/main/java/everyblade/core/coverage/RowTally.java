@@ -120,11 +120,11 @@ final class RowTally {
         for (Sweep sweep : Sweep.of(placing, row, pass.from(), pass.to())) {
             IndexRun maybe = sweep.anywhere()
                     ? new IndexRun(0, row.count())
-                    : inSight(window, sweep.maybeFrom(), sweep.maybeTo());
+                    : inSight(row, window, sweep.maybeFrom(), sweep.maybeTo());
             glances.add(sum.maybe(), sum.brief(), maybe, zones);
             if (sweep.sure()) {
                 if (sweep.sureFrom().compareTo(sweep.sureTo()) <= 0) {
-                    glances.add(sum.sure(), sum.brief(), inSight(window, sweep.sureFrom(), sweep.sureTo()), zones);
+                    glances.add(sum.sure(), sum.brief(), inSight(row, window, sweep.sureFrom(), sweep.sureTo()), zones);
                 }
             } else if (!sweep.anywhere()) {
                 sum.lost().add(maybe, zones);
@@ -133,7 +133,7 @@ final class RowTally {
     }
 
     /** The airfoils that come into the window while airfoil 1 runs from one angle to another. */
-    private IndexRun inSight(DeclaredWindow window, Turn from, Turn to) {
+    static IndexRun inSight(Row row, DeclaredWindow window, Turn from, Turn to) {
         IndexRun clockwise = new PitchGrid(Turn.ZERO, row.count())
                 .between(window.from().minus(to), window.to().minus(from));
         if (row.numbering() == Direction.CW || clockwise.length() == row.count()) {

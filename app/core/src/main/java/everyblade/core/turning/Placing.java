@@ -149,13 +149,18 @@ public final class Placing {
         return new Stand(Optional.of(between(row, rock, track.stops().get(stop), last, next)), Optional.empty());
     }
 
+    /** The counted angle at a stop as a reading of the shaft would show it, without any correction; 0 to a turn. */
+    public Turn counted(int stop) {
+        return track.stops().get(stop).counted().plus(track.label()).wrapped();
+    }
+
     /** By how much the track was turned from one stop to another, as counted. */
     public Turn counted(int from, int to) {
         return track.stops().get(to).counted().minus(track.stops().get(from).counted());
     }
 
     /** The counted angle at a stop with its correction, as a reading of the shaft would show it; 0 to a turn. */
-    Turn adjusted(int stop) {
+    public Turn adjusted(int stop) {
         Stop here = track.stops().get(stop);
         int last = fixesUpTo[stop] - 1;
         double correction = 0;

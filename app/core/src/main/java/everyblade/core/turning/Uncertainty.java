@@ -4,7 +4,7 @@ package everyblade.core.turning;
  * What an angle may be off: a part that adds in quadrature and two that add up, one each way. A true angle is the
  * counted one plus an error between −{@link #below} and +{@link #above}, at 95 %.
  *
- * @param variance square of the ± half-widths that add in quadrature, degrees², may be infinite
+ * @param variance square of the ± half-widths that add in quadrature, degrees²
  * @param minus one-sided errors towards smaller angles, degrees, not negative
  * @param plus one-sided errors towards larger angles, degrees, not negative
  */
@@ -12,9 +12,6 @@ public record Uncertainty(double variance, double minus, double plus) {
 
     /** No error. */
     public static final Uncertainty EXACT = new Uncertainty(0, 0, 0);
-
-    /** May be anything. */
-    public static final Uncertainty UNKNOWN = new Uncertainty(Double.POSITIVE_INFINITY, 0, 0);
 
     /** ± so many degrees. */
     public static Uncertainty of(double plusMinus) {
@@ -57,11 +54,6 @@ public record Uncertainty(double variance, double minus, double plus) {
     /** Half-width of the one-sided errors, degrees. */
     public double halfWidth() {
         return (plus + minus) / 2;
-    }
-
-    /** Whether nothing is known. */
-    public boolean isUnknown() {
-        return Double.isInfinite(variance);
     }
 
     /** Whether this leaves less room than the other. */

@@ -1,0 +1,176 @@
+package everyblade.core.coverage;
+
+import everyblade.core.angle.Turn;
+import everyblade.core.entry.Zoning;
+import everyblade.core.sight.DeclaredWindow;
+import everyblade.core.turning.Leg;
+import everyblade.core.turning.Placing;
+import everyblade.core.turning.Placing.Place;
+import everyblade.core.turning.Placing.Stand;
+import everyblade.core.turning.Remark;
+import everyblade.core.turning.Situation;
+import everyblade.spi.Row;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Why a cell has its state, pass by pass, in plain words. */
+public final class Explanation {
+
+    private final Situation situation;
+    private final RowCoverage coverage;
+    private final Row row;
+    private final int airfoil;
+    private final int zone;
+    private final Placing placing;
+    private final Map<String, DeclaredWindow> windows;
+
+    private Explanation(Coverage coverage, String row, int airfoil, int zone) {
+        this.situation = coverage.situation();
+        this.coverage = coverage.row(row);
+        this.row = this.coverage.row();
+        this.airfoil = airfoil;
+        this.zone = zone;
+        this.placing = situation.placing(this.row);
+        this.windows = RowTally.windows(situation.engine(), this.row);
+    }
+
+    /** The lines that explain one zone of airfoil n of a row, the conclusion last. */
+    public static List<String> of(Coverage coverage, String row, int airfoil, int zone) {
+        return new Explanation(coverage, row, airfoil, zone).lines();
+    }
+
+    private List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        Zoning zoning = coverage.zoning();
+        String cell = row.kind().airfoil() + " " + airfoil + " of " + row.name() + " (" + row.id() + "), "
+                + zoning.names().get(zone);
+        if (!situation.counting(row)) {
+            lines.add("no " + row.kind().airfoil() + " of this row was ever identified, so nothing that was watched"
+                    + " can be told to one of them");
+        } else {
+            List<Pass> open = List.of();
+            for (Leg leg : situation.legsOf(row)) {
+                Pass.Sorted sorted = Pass.Sorted.after(open, leg);
+                sorted.ended().forEach(pass -> explain(pass, lines));
+                open = sorted.open();
+                unwatched(leg, lines);
+            }
+            open.forEach(pass -> explain(pass, lines));
+            if (lines.isEmpty()) {
+                lines.add("it was never watched while it was in sight");
+            }
+        }
+        for (Remark.What what : Remark.What.values()) {
+            if (coverage.remarked(what, airfoil, zone)) {
+                lines.add(told(what));
+            }
+        }
+        lines.add("so " + cell + " is " + conclusion());
+        return lines;
+    }
+
+    private void explain(Pass pass, List<String> lines) {
+        DeclaredWindow window = windows.get(pass.view());
+        if (!pass.zones().contains(zone)) {
+            return;
+        }
+        String who = (pass.legs().size() == 1
+                        ? "entry " + pass.legs().last().entry()
+                        : "entries " + pass.legs().get(0).entry() + " to "
+                                + pass.legs().last().entry())
+                + ", through " + pass.view() + ": ";
+        if (window == null || !window.zones().contains(zone)) {
+            lines.add(
+                    who + "this view does not show " + coverage.zoning().names().get(zone));
+            return;
+        }
+        boolean sure = false;
+        boolean maybe = false;
+        boolean lost = false;
+        for (Sweep sweep : Sweep.of(placing, row, pass.from(), pass.to())) {
+            boolean may = sweep.anywhere() || meets(window, sweep.maybeFrom(), sweep.maybeTo());
+            maybe |= may;
+            sure |= sweep.sure()
+                    && sweep.sureFrom().compareTo(sweep.sureTo()) <= 0
+                    && meets(window, sweep.sureFrom(), sweep.sureTo());
+            lost |= may && !sweep.sure();
+        }
+        String verdict = sure
+                ? "surely in sight"
+                : !maybe
+                        ? "not in sight"
+                        : lost
+                                ? "only maybe in sight, because the count was lost or broken"
+                                : "only maybe in sight, because the angle may be off by that much";
+        lines.add(who + angles(pass) + "; " + verdict);
+    }
+
+    private void unwatched(Leg leg, List<String> lines) {
+        DeclaredWindow window = windows.get(leg.view());
+        if (leg.watched().contains(zone) || window == null || !window.zones().contains(zone)) {
+            return;
+        }
+        boolean inSight = Sweep.of(placing, row, leg.from(), leg.to()).stream()
+                .anyMatch(sweep -> !sweep.anywhere() && meets(window, sweep.maybeFrom(), sweep.maybeTo()));
+        if (inSight) {
+            lines.add("entry " + leg.entry() + ", through " + leg.view() + ": in sight, but this part was not"
+                    + " being watched");
+        }
+    }
+
+    private boolean meets(DeclaredWindow window, Turn from, Turn to) {
+        return RowTally.inSight(row, window, from, to).contains(airfoil - 1, row.count());
+    }
+
+    private String angles(Pass pass) {
+        int last = pass.to();
+        Stand stand = placing.at(row.id(), row.rock(), last);
+        String turned =
+                "counted from " + degrees(placing.counted(pass.from())) + " to " + degrees(placing.counted(last));
+        String adjusted =
+                ", adjusted from " + degrees(placing.adjusted(pass.from())) + " to " + degrees(placing.adjusted(last));
+        Optional<Place> place = stand.place();
+        String off = place.map(
+                        at -> ", at the end good to −" + degrees(at.best().minus(at.low())) + " +"
+                                + degrees(at.high().minus(at.best())))
+                .orElse(", at the end not known at all");
+        return turned + adjusted + off;
+    }
+
+    private String conclusion() {
+        State state = coverage.state(airfoil, zone);
+        String name = switch (state) {
+            case SEEN -> "seen";
+            case PART -> "seen as far as it can be";
+            case MAYBE -> "only maybe seen";
+            case UNSEEN -> "not seen";
+        };
+        return name
+                + coverage.why(airfoil, zone)
+                        .map(why -> switch (why) {
+                            case SKIPPED -> ": never watched while it was in sight";
+                            case NO_ACCESS -> ": no view of this engine model shows it";
+                            case FAST -> ": in view for less than the least time";
+                            case COUNT_LOST -> ": the count was lost or broken";
+                            case PLAY -> ": the turning tool has too much play to be sure";
+                        })
+                        .orElse("")
+                + " (declared, by windows)";
+    }
+
+    private String told(Remark.What what) {
+        return switch (what) {
+            case FOUND -> "a finding was entered here";
+            case RECHECK -> "someone meant to come back here";
+            case STATED -> "someone states with a picture that this was seen; that is shown apart";
+            case ACCEPTED -> "someone accepted that this was not seen";
+        };
+    }
+
+    private static String degrees(Turn angle) {
+        return String.format(Locale.ROOT, "%.1f°", angle.degrees());
+    }
+}
