@@ -93,9 +93,7 @@ public final class Explanation {
         for (Sweep sweep : Sweep.of(placing, row, pass.from(), pass.to())) {
             boolean may = sweep.anywhere() || meets(window, sweep.maybeFrom(), sweep.maybeTo());
             maybe |= may;
-            sure |= sweep.sure()
-                    && sweep.sureFrom().compareTo(sweep.sureTo()) <= 0
-                    && meets(window, sweep.sureFrom(), sweep.sureTo());
+            sure |= sweep.sure() && meets(window, sweep.sureFrom(), sweep.sureTo());
             lost |= may && !sweep.sure();
         }
         String verdict = sure

@@ -123,9 +123,7 @@ final class RowTally {
                     : inSight(row, window, sweep.maybeFrom(), sweep.maybeTo());
             glances.add(sum.maybe(), sum.brief(), maybe, zones);
             if (sweep.sure()) {
-                if (sweep.sureFrom().compareTo(sweep.sureTo()) <= 0) {
-                    glances.add(sum.sure(), sum.brief(), inSight(row, window, sweep.sureFrom(), sweep.sureTo()), zones);
-                }
+                glances.add(sum.sure(), sum.brief(), inSight(row, window, sweep.sureFrom(), sweep.sureTo()), zones);
             } else if (!sweep.anywhere()) {
                 sum.lost().add(maybe, zones);
             }

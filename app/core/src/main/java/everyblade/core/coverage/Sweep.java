@@ -9,14 +9,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What a pass swept of the circle, told by where airfoil 1 of the row stood: a closed range that it surely ran through,
- * and one that it may have run through.
+ * What a pass swept of the circle, told by where airfoil 1 of the row stood. An angular range is surely met if it reaches
+ * down to {@code sureTo} and up to {@code sureFrom}, maybe met if it reaches down to {@code maybeTo} and up to
+ * {@code maybeFrom}.
  *
- * <p>Surely, from the least of the greatest places that it may have had at the stops to the greatest of the least; maybe,
- * from the least to the greatest of all. So a further stop never takes anything away.
+ * <p>{@code sureFrom} is the least of the greatest places that it may have had at the stops, {@code sureTo} the greatest
+ * of the least: it was at or below the one at some stop, at or above the other at another, and ran through everything
+ * between. Where a place is less certain than the sweep is long, {@code sureFrom} is the larger of the two, and only
+ * ranges wider than that doubt are surely met. A further stop never takes anything away.
  *
- * @param sureFrom least angle surely reached
- * @param sureTo greatest angle surely reached; below {@code sureFrom} if nothing is sure
+ * @param sureFrom it was surely at this angle or a smaller one
+ * @param sureTo it was surely at this angle or a larger one
  * @param maybeFrom least angle maybe reached
  * @param maybeTo greatest angle maybe reached
  * @param sure whether anything can be sure at all; not where the count was lost

@@ -1,5 +1,6 @@
 package everyblade.core.turning;
 
+import everyblade.core.angle.Turn;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Said;
@@ -29,20 +30,18 @@ final class Counting {
 
     private static Step datum(Situation now, int number, Entry.Datum datum) throws Refusal {
         Row row = Remarking.row(now, Optional.of(datum.row()), datum.row().column());
-        Situation labelled = now;
-        if (datum.shaftAngle().isPresent()) {
-            if (row.kind() != RowKind.ROTOR) {
-                throw new Refusal(
-                        datum.shaftAngle().get().column(),
-                        "row " + row.id() + " stands still and has no shaft angle: leave out at …");
-            }
-            labelled = now.tracked(now.trackOf(row)
-                    .labelled(
-                            number,
-                            everyblade.core.angle.Turn.ofDegrees(
-                                    datum.shaftAngle().get().value())));
+        if (datum.shaftAngle().isEmpty()) {
+            return identified(now, number, row, datum.airfoil(), datum.plusMinus());
         }
-        return identified(labelled, number, row, datum.airfoil(), datum.plusMinus());
+        Said<BigDecimal> angle = datum.shaftAngle().get();
+        if (row.kind() != RowKind.ROTOR) {
+            throw new Refusal(
+                    angle.column(), "row " + row.id() + " stands still and has no shaft angle: leave out at …");
+        }
+        // The airfoil first: it may be what tells where the shaft is, and the reading is set from there.
+        Step seen = identified(now, number, row, datum.airfoil(), datum.plusMinus());
+        Track labelled = seen.situation().trackOf(row).labelled(number, Turn.ofDegrees(angle.value()));
+        return new Step(seen.situation().tracked(labelled), seen.warnings());
     }
 
     /** An airfoil of a row is at the reference of the view in use. */

@@ -61,4 +61,88 @@ class CountTest {
             assertThat(nineTurns(1).airfoils("c1", State.MAYBE)).containsExactly(3, 4);
         }
     }
+
+    @Nested
+    class AfterASlip {
+
+        private final Job job = new Job(new Engines()
+                .rotor("c1", 36)
+                .rotor("c2", 20)
+                .view("v", "c1", 0, 2)
+                .view("w", "c2", 50, 3)
+                .pad("pad", Ratio.ONE, 1, 0, 0)
+                .built());
+
+        @Test
+        void nothingNewIsSureUntilABladeIsIdentified() {
+            job.enter("view v", "datum c1 1", "slip", "turn on 20");
+            assertThat(job.airfoils("c1", State.SEEN)).isEmpty();
+            assertThat(job.airfoils("c1", State.MAYBE)).hasSize(36);
+        }
+
+        @Test
+        void anIdentificationAlsoAnchorsWhatWasWatchedSince() {
+            job.enter("view v", "datum c1 1", "slip", "turn on 20", "here 10");
+            assertThat(job.airfoils("c1", State.SEEN)).containsExactly(10, 11, 12);
+            assertThat(job.airfoils("c1", State.MAYBE)).isEmpty();
+            assertThat(job.coverage().lostCount()).isFalse();
+        }
+
+        @Test
+        void aKnownRowTellsWhereTheOtherRowsOfTheShaftAre() {
+            job.enter("view v", "datum c1 1", "view w", "datum c2 5", "slip", "view v", "here 19 ±0", "view w", "look");
+            assertThat(job.airfoils("c2", State.SEEN)).containsExactly(15);
+        }
+
+        @Test
+        void aDatumWithAReadingKeepsTheOtherRowsToo() {
+            job.enter(
+                    "view v",
+                    "datum c1 1",
+                    "view w",
+                    "datum c2 5",
+                    "slip",
+                    "view v",
+                    "datum c1 19 at 0",
+                    "view w",
+                    "look");
+            assertThat(job.airfoils("c2", State.SEEN)).containsExactly(15);
+        }
+
+        @Test
+        void aPauseBreaksTheCountUnlessTheRotorWasHeld() {
+            job.enter("view v", "datum c1 1", "pause", "look");
+            assertThat(job.airfoils("c1", State.SEEN)).isEmpty();
+            Job held = new Job(Engines.of(36, 2)).enter("view v", "datum c1 1", "pause held", "look");
+            assertThat(held.airfoils("c1", State.SEEN)).containsExactly(1);
+        }
+    }
+
+    @Nested
+    class ReadingTheShaft {
+
+        @Test
+        void anAbsoluteReadingStartsAfreshWhateverWentBefore() {
+            Job job = new Job(new Engines()
+                    .rotor("c1", 36)
+                    .view("v", "c1", 0, 2)
+                    .pad("pad", Ratio.ONE, 1.9, 0, 0)
+                    .built());
+            job.enter("view v", "datum c1 1 at 0");
+            Collections.nCopies(9, "skip on 38").forEach(job::enter);
+            job.enter("skip to 340", "look");
+            assertThat(job.airfoils("c1", State.SEEN)).containsExactly(3);
+            assertThat(job.airfoils("c1", State.MAYBE)).isEmpty();
+        }
+
+        @Test
+        void theReadingFollowsWhatAnIdentificationFound() {
+            Job job = nineTurns(0).enter("here 3");
+            assertThat(job.fold()
+                            .situation()
+                            .reading(job.coverage().row("c1").row())
+                            .degrees())
+                    .isEqualTo(340);
+        }
+    }
 }
