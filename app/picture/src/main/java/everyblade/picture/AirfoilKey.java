@@ -1,0 +1,90 @@
+package everyblade.picture;
+
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.entry.Zoning;
+import everyblade.picture.scene.Flat;
+import everyblade.picture.scene.Group;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Lettering;
+import everyblade.picture.scene.Point;
+import everyblade.picture.scene.Shape.Anchor;
+import everyblade.picture.scene.Shape.Patch;
+import everyblade.picture.scene.Shape.Text;
+import everyblade.picture.scene.Style;
+import everyblade.spi.Direction;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How one airfoil is divided, with the names of its parts, as it lies in its ring.
+ *
+ * @param row of the airfoil
+ * @param zoning how it is divided
+ */
+record AirfoilKey(Row row, Zoning zoning) {
+
+    private static final double MARGIN = 8;
+
+    static AirfoilKey of(RowCoverage coverage) {
+        return new AirfoilKey(coverage.row(), coverage.zoning());
+    }
+
+    /** How wide it is with columns of a width, mm. */
+    double width(double column) {
+        return MARGIN + ZonePlan.unwrapped(row, zoning).columns() * column;
+    }
+
+    /** Whether another airfoil is divided and lies the same way. */
+    boolean isLike(AirfoilKey other) {
+        return zoning.equals(other.zoning)
+                && row.numbering() == other.row.numbering()
+                && (row.kind() == RowKind.LINER) == (other.row.kind() == RowKind.LINER);
+    }
+
+    /**
+     * The key, its upper left corner at a place.
+     *
+     * @param column width of a column, mm
+     * @param height of all bands together, mm
+     * @param size of the font, mm
+     */
+    Group at(Point corner, double column, double height, double size) {
+        ZonePlan plan = ZonePlan.unwrapped(row, zoning);
+        double width = column * plan.columns();
+        Flat frame = new Flat(corner.plus(MARGIN, 1.6 * size + height));
+        Patch whole = new Patch(frame, 0, width, 0, height);
+        List<Item> items = new ArrayList<>();
+        for (int zone = 0; zone < zoning.size(); zone++) {
+            items.add(Item.of(plan.patch(zone, whole), Style.both(Ink.PAPER, Ink.LINE, 0.12)));
+        }
+        for (int band = 0; band < zoning.spans().size(); band++) {
+            int height0 = row.kind() == RowKind.LINER ? zoning.spans().size() - 1 - band : band;
+            double bandHeight = height / zoning.spans().size();
+            Point at = frame.at(-1, (height0 + 0.5) * bandHeight - Lettering.CAPITAL * size / 2);
+            items.add(Item.of(Text.upright(at, zoning.spans().get(band), size, Anchor.END), Ink.LINE));
+        }
+        for (int column0 = 0; column0 < plan.columns() && !zoning.chords().isEmpty(); column0++) {
+            Point at = frame.at((column0 + 0.5) * column, -1.2 * size);
+            items.add(Item.of(
+                    Text.upright(at, zoning.chords().get(chord(plan, column0)), size, Anchor.MIDDLE), Ink.LINE));
+        }
+        for (int side = 0; side < zoning.sides().size(); side++) {
+            int place = row.numbering() == Direction.CW ? side : 1 - side;
+            Point at = frame.at((place + 0.5) * width / 2, height + 0.5 * size);
+            items.add(Item.of(Text.upright(at, zoning.sides().get(side) + " side", size, Anchor.MIDDLE), Ink.LINE));
+        }
+        return new Group("How one " + row.kind().airfoil() + " is divided", items);
+    }
+
+    private int chord(ZonePlan plan, int column) {
+        for (int zone = 0; zone < zoning.size(); zone++) {
+            if (plan.places().get(zone).column() == column) {
+                return zone % zoning.chords().size();
+            }
+        }
+        throw new IllegalStateException("no zone lies in column " + column);
+    }
+}

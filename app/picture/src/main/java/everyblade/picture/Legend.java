@@ -1,0 +1,51 @@
+package everyblade.picture;
+
+import everyblade.picture.scene.Flat;
+import everyblade.picture.scene.Group;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Point;
+import everyblade.picture.scene.Shape.Anchor;
+import everyblade.picture.scene.Shape.Patch;
+import everyblade.picture.scene.Shape.Text;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What each look means, in plain words. */
+final class Legend {
+
+    /** Height of one entry, mm. */
+    static final double ENTRY = 8.6;
+
+    private static final double SAMPLE_WIDTH = 9;
+    private static final double SAMPLE_HEIGHT = 5.6;
+    private static final double SAMPLE_SHARE = 0.6;
+
+    private Legend() {}
+
+    /** The legend in columns, its upper left corner at a place. */
+    static Group at(Point corner, int columns, double columnWidth) {
+        List<Item> items = new ArrayList<>();
+        int entries = Look.values().length + 1;
+        int rows = (entries + columns - 1) / columns;
+        for (int i = 0; i < entries; i++) {
+            Point at = corner.plus(i / rows * columnWidth, i % rows * ENTRY);
+            Patch sample = new Patch(new Flat(at.plus(0, SAMPLE_HEIGHT)), 0, SAMPLE_WIDTH, 0, SAMPLE_HEIGHT);
+            boolean damage = i == entries - 1;
+            Look look = damage ? Look.UNSEEN : Look.values()[i];
+            items.addAll(AirfoilDrawing.cell(look, sample, OptionalDouble.of(SAMPLE_SHARE), Optional.empty()));
+            if (damage) {
+                items.addAll(AirfoilDrawing.damage(sample));
+            }
+            Point words = at.plus(SAMPLE_WIDTH + 2, 2.4);
+            items.add(Item.of(Text.upright(words, damage ? "damaged" : look.words(), 2.7, Anchor.START), Ink.LINE));
+            items.add(Item.of(
+                    Text.upright(
+                            words.plus(0, 3), damage ? "over any of the others" : look.meaning(), 1.9, Anchor.START),
+                    Ink.FAINT));
+        }
+        return new Group("Legend", items);
+    }
+}

@@ -1,0 +1,113 @@
+package everyblade.picture;
+
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.turning.Engine;
+import everyblade.picture.scene.Group;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Polar;
+import everyblade.picture.scene.Shape.Patch;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One row as a ring: its airfoils where they stand now, root inside, and a lane outside them for numbers.
+ *
+ * @param coverage of the row
+ * @param standing where its airfoils are
+ * @param polar the wheel
+ * @param low radius at which the cells begin, mm
+ * @param high radius at which they end and the lane begins, mm
+ * @param lane height of the lane, mm
+ */
+record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, double high, double lane) {
+
+    /** Share of a pitch that is left free between airfoils. */
+    private static final double GAP = 0.06;
+
+    /** Numbers are set at every one of these, the first that leaves room. */
+    private static final int[] STEPS = {1, 2, 5, 10, 20, 50};
+
+    /** The patch of an airfoil. */
+    Patch patch(int airfoil) {
+        double middle = standing.clock(airfoil);
+        double half = Engine.pitch(coverage.row()) * (1 - GAP) / 2;
+        return new Patch(polar, middle - half, middle + half, low, high);
+    }
+
+    /** All cells, a group for each airfoil. */
+    List<Group> airfoils() {
+        AirfoilDrawing drawing = new AirfoilDrawing(coverage, ZonePlan.unwrapped(coverage.row(), coverage.zoning()));
+        List<Group> groups = new ArrayList<>();
+        for (int n = 1; n <= coverage.row().count(); n++) {
+            groups.add(drawing.whole(n, patch(n)));
+        }
+        return groups;
+    }
+
+    /** All cells, a group for each of them. */
+    List<Group> cells() {
+        AirfoilDrawing drawing = new AirfoilDrawing(coverage, ZonePlan.unwrapped(coverage.row(), coverage.zoning()));
+        List<Group> groups = new ArrayList<>();
+        for (int n = 1; n <= coverage.row().count(); n++) {
+            groups.addAll(drawing.cells(n, patch(n)));
+        }
+        return groups;
+    }
+
+    /**
+     * Numbers in the lane, thinned out to leave room.
+     *
+     * @param labels words that stand in the lane already, in the middle of the top and of the bottom
+     */
+    List<Item> numbers(List<String> labels) {
+        ArcText text = lettering();
+        int count = coverage.row().count();
+        double reach = text.reach(" " + count + " ");
+        int step = step(reach);
+        List<Item> items = new ArrayList<>();
+        for (int n = 1; n <= count; n++) {
+            double clock = standing.clock(n);
+            boolean wanted = n == 1 || n % step == 0 && (n - 1) * Engine.pitch(coverage.row()) >= 2 * reach;
+            if (wanted && isFree(clock, reach, labels, text)) {
+                items.addAll(text.at(clock, Integer.toString(n), n == 1 ? Ink.LINE : Ink.FAINT));
+            }
+        }
+        return items;
+    }
+
+    /** Words in the middle of the top and of the bottom of the lane. */
+    List<Item> labels(List<String> labels) {
+        List<Item> items = new ArrayList<>();
+        for (int i = 0; i < labels.size(); i++) {
+            items.addAll(lettering().at(place(i, labels), labels.get(i), Ink.LINE));
+        }
+        return items;
+    }
+
+    private ArcText lettering() {
+        return new ArcText(polar, high + lane / 2, 0.84 * lane);
+    }
+
+    private int step(double reach) {
+        for (int step : STEPS) {
+            if (step * Engine.pitch(coverage.row()) >= 2 * reach) {
+                return step;
+            }
+        }
+        return coverage.row().count();
+    }
+
+    private static boolean isFree(double clock, double reach, List<String> labels, ArcText text) {
+        for (int i = 0; i < labels.size(); i++) {
+            if (ArcText.apart(clock, place(i, labels)) < reach + text.reach(labels.get(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static double place(int label, List<String> labels) {
+        return 360.0 * label / labels.size();
+    }
+}

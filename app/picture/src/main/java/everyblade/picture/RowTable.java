@@ -1,0 +1,68 @@
+package everyblade.picture;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.coverage.Tally;
+import everyblade.picture.scene.Group;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Lettering;
+import everyblade.picture.scene.Point;
+import everyblade.picture.scene.Shape.Anchor;
+import everyblade.picture.scene.Shape.Strokes;
+import everyblade.picture.scene.Shape.Text;
+import everyblade.picture.scene.Style;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What was seen of each row, one line a row. */
+final class RowTable {
+
+    private static final double HEADING = 5;
+    private static final double LINE_MOST = 4;
+
+    private RowTable() {}
+
+    /** The table, its upper left corner at a place, fitted into the room. */
+    static Group at(Point corner, double width, double height, String name, Coverage coverage, List<RowCoverage> rows) {
+        double line = Math.min(LINE_MOST, (height - HEADING) / rows.size());
+        double size = Math.min(2.5, 0.78 * line);
+        List<Item> items = new ArrayList<>();
+        items.add(Item.of(Text.upright(corner.plus(0, 2.6), name, 2.7, Anchor.START), Ink.LINE));
+        items.add(
+                Item.of(Text.upright(corner.plus(width, 2.6), "inspected, of all cells", 2.1, Anchor.END), Ink.FAINT));
+        items.add(Item.of(
+                Strokes.line(corner.plus(0, HEADING - 1.2), corner.plus(width, HEADING - 1.2)),
+                Style.lined(Ink.LINE, 0.18)));
+        for (int i = 0; i < rows.size(); i++) {
+            Point base = corner.plus(0, HEADING + (i + 0.72) * line);
+            items.addAll(line(base, width, size, coverage, rows.get(i)));
+        }
+        return new Group(name, items);
+    }
+
+    private static List<Item> line(Point base, double width, double size, Coverage coverage, RowCoverage row) {
+        Tally tally = Shares.tally(row);
+        String doubt = Standing.of(coverage.situation(), row.row()).doubt();
+        String count = row.row().count() + " " + row.row().kind().airfoil()
+                + (row.row().count() == 1 ? "" : "s");
+        List<Item> items = new ArrayList<>();
+        items.add(word(base, row.row().id(), size, 0.11 * width, Anchor.START, Ink.LINE));
+        items.add(word(base.plus(0.12 * width, 0), row.row().name(), size, 0.34 * width, Anchor.START, Ink.LINE));
+        items.add(word(base.plus(0.47 * width, 0), count, size, 0.15 * width, Anchor.START, Ink.FAINT));
+        items.add(word(base.plus(0.63 * width, 0), doubt, 0.84 * size, 0.16 * width, Anchor.START, Ink.FAINT));
+        items.add(word(
+                base.plus(0.91 * width, 0),
+                tally.seen() + " / " + tally.cells(),
+                size,
+                0.16 * width,
+                Anchor.END,
+                Ink.FAINT));
+        items.add(word(base.plus(width, 0), Shares.percent(tally) + " %", size, 0.09 * width, Anchor.END, Ink.LINE));
+        return items;
+    }
+
+    private static Item word(Point at, String words, double size, double room, Anchor anchor, Ink ink) {
+        return Item.of(Text.upright(at, Lettering.fitted(words, size, room), size, anchor), ink);
+    }
+}

@@ -1,0 +1,39 @@
+package everyblade.picture;
+
+import everyblade.core.angle.Turn;
+import everyblade.core.turning.Engine;
+import everyblade.core.turning.Placing.Place;
+import everyblade.core.turning.Situation;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
+import java.util.Optional;
+
+/**
+ * Where the airfoils of a row stand now.
+ *
+ * @param row whose airfoils
+ * @param first clock angle of airfoil 1, 0 to a turn; 12 o'clock where it is not known
+ * @param doubt why that is not known; empty if it is
+ */
+record Standing(Row row, Turn first, String doubt) {
+
+    /** As far as the entries tell. */
+    static Standing of(Situation situation, Row row) {
+        if (!situation.counting(row)) {
+            return new Standing(row, Turn.ZERO, "no datum");
+        }
+        Optional<Place> place = situation
+                .placing(row)
+                .at(row.id(), row.rock(), situation.stop(row))
+                .place();
+        // What is kept of a static row is its angle to the scope tip, which may have been drawn round since.
+        Turn drawn = row.kind() == RowKind.ROTOR ? Turn.ZERO : situation.reading(row);
+        return place.map(stands -> new Standing(row, stands.best().minus(drawn).wrapped(), ""))
+                .orElse(new Standing(row, Turn.ZERO, "place not known"));
+    }
+
+    /** Clock angle of airfoil n, degrees, 0 to 360. */
+    double clock(int airfoil) {
+        return first.plus(Engine.fromFirst(row, airfoil)).wrapped().degrees();
+    }
+}

@@ -1,0 +1,72 @@
+package everyblade.picture;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.Tally;
+import everyblade.picture.scene.Group;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Lettering;
+import everyblade.picture.scene.Point;
+import everyblade.picture.scene.Shape.Anchor;
+import everyblade.picture.scene.Shape.Polygon;
+import everyblade.picture.scene.Shape.Strokes;
+import everyblade.picture.scene.Shape.Text;
+import everyblade.picture.scene.Style;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Whose map it is, what it rests on and what it says in one line; a frame with one field under the other. */
+final class TitleBlock {
+
+    private static final double SIZE = 2.6;
+    private static final double LABEL = 17;
+    private static final double STEP = 3.4;
+    private static final int HEAD_LETTERS = 16;
+
+    private final Point corner;
+    private final double width;
+    private final List<Item> items = new ArrayList<>();
+    private double down;
+
+    private TitleBlock(Point corner, double width) {
+        this.corner = corner;
+        this.width = width;
+    }
+
+    /** The block, its upper left corner at a place; as high as its fields need, which is at most 67 mm. */
+    static Group at(Point corner, double width, Coverage coverage, Tally tally, MapFacts facts, MapStyle style) {
+        TitleBlock block = new TitleBlock(corner, width);
+        block.field("engine", facts.model(), 1, Ink.LINE);
+        block.field("serial", facts.serial(), 1, Ink.LINE);
+        block.field("task", facts.task(), 2, Ink.LINE);
+        block.field("view", style.facing().words(), 1, Ink.LINE);
+        block.field("inspected", Shares.told(tally), 1, Ink.LINE);
+        block.field("basis", "declared, not computed: rests on stated windows", 1, Ink.LINE);
+        List<String> lost = Shares.lost(coverage);
+        if (!lost.isEmpty()) {
+            String more = lost.size() > 1 ? " Lost " + (lost.size() - 1) + " more time(s)." : "";
+            block.field("count", lost.get(0) + more, 3, Ink.ALERT);
+        }
+        block.field("record", shortened(facts.head()), 1, Ink.LINE);
+        facts.notice().ifPresent(notice -> block.field("notice", notice, 4, Ink.ALERT));
+        block.items.add(Item.of(Polygon.box(corner.x(), corner.y(), width, block.down), Style.lined(Ink.LINE, 0.35)));
+        return new Group("Title block", block.items);
+    }
+
+    private static String shortened(String head) {
+        return head.length() <= HEAD_LETTERS ? head : head.substring(0, HEAD_LETTERS) + "…";
+    }
+
+    private void field(String label, String value, int most, Ink ink) {
+        if (down > 0) {
+            items.add(Item.of(
+                    Strokes.line(corner.plus(0, down), corner.plus(width, down)), Style.lined(Ink.FAINT, 0.12)));
+        }
+        items.add(Item.of(Text.upright(corner.plus(1.6, down + STEP), label, 0.84 * SIZE, Anchor.START), Ink.FAINT));
+        for (String line : Lettering.wrapped(value, SIZE, width - LABEL - 1.6, most)) {
+            down += STEP;
+            items.add(Item.of(Text.upright(corner.plus(LABEL, down), line, SIZE, Anchor.START), ink));
+        }
+        down += 1.4;
+    }
+}

@@ -1,0 +1,110 @@
+package everyblade.picture;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.picture.scene.Group;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Point;
+import everyblade.picture.scene.Polar;
+import everyblade.picture.scene.Shape.Anchor;
+import everyblade.picture.scene.Shape.Polygon;
+import everyblade.picture.scene.Shape.Strokes;
+import everyblade.picture.scene.Shape.Text;
+import everyblade.picture.scene.Style;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Rows as rings about one axis, in the order in which the air passes them, the first innermost; clock angles round
+ * them, and in the hub what the wheel shows and from where it is seen.
+ *
+ * @param name what its rows have in common
+ * @param polar where the axis is
+ * @param radius of the outermost ring, mm
+ * @param facing from where it is seen
+ */
+record Wheel(String name, Polar polar, double radius, Facing facing) {
+
+    /** Room outside the outermost ring for clock angles, mm. */
+    static final double MARGIN = 8;
+
+    private static final double HUB = 0.25;
+    private static final double RING_MOST = 18;
+
+    /** The rings of these rows. */
+    List<Group> rings(Coverage coverage, List<RowCoverage> rows) {
+        double depth = Math.min(RING_MOST, (1 - HUB) * radius / rows.size());
+        double lane = Math.max(Math.min(1.9, 0.5 * depth), Math.min(2.6, 0.3 * depth));
+        double hub = radius - rows.size() * depth;
+        List<Group> groups = new ArrayList<>();
+        groups.add(new Group(name + ", " + facing.words(), clock()));
+        groups.add(Group.of(hub(hub)));
+        for (int i = 0; i < rows.size(); i++) {
+            RowCoverage row = rows.get(i);
+            Standing standing = Standing.of(coverage.situation(), row.row());
+            Ring ring =
+                    new Ring(row, standing, polar, hub + i * depth + 0.1 * lane, hub + (i + 1) * depth - lane, lane);
+            String id = row.row().id();
+            List<String> labels = standing.doubt().isEmpty()
+                    ? List.of(id, id)
+                    : List.of(id + ": " + standing.doubt(), id + ": " + standing.doubt());
+            groups.addAll(ring.airfoils());
+            List<Item> lettering = new ArrayList<>(ring.labels(labels));
+            lettering.addAll(ring.numbers(labels));
+            groups.add(new Group(row.row().name() + " (" + id + ")", lettering));
+        }
+        return groups;
+    }
+
+    /** Marks every 10 degrees, told every 30. */
+    List<Item> clock() {
+        List<Item> items = new ArrayList<>();
+        List<List<Point>> marks = new ArrayList<>();
+        ArcText text = new ArcText(polar, radius + 5, 2.6);
+        for (int degrees = 0; degrees < 360; degrees += 10) {
+            boolean told = degrees % 30 == 0;
+            marks.add(List.of(polar.at(degrees, radius + 0.6), polar.at(degrees, radius + (told ? 3 : 1.8))));
+            if (told) {
+                items.addAll(text.at(degrees, degrees == 0 ? "12 o'clock" : degrees + "°", Ink.LINE));
+            }
+        }
+        items.add(Item.of(new Strokes(marks), Style.lined(Ink.LINE, 0.18)));
+        return items;
+    }
+
+    private List<Item> hub(double hub) {
+        List<Item> items = new ArrayList<>();
+        double size = Math.min(3, hub / 7);
+        String[] lines = {
+            name,
+            facing.words().substring(0, facing.words().indexOf(" looking")),
+            "looking " + facing.words().substring(facing.words().lastIndexOf(' ') + 1)
+        };
+        for (int i = 0; i < lines.length; i++) {
+            items.add(Item.of(
+                    Text.upright(
+                            polar.centre().plus(0, (i - 0.6) * 1.5 * size),
+                            lines[i],
+                            i == 0 ? 1.1 * size : size,
+                            Anchor.MIDDLE),
+                    i == 0 ? Ink.LINE : Ink.FAINT));
+        }
+        items.addAll(sense(0.8 * hub));
+        return items;
+    }
+
+    /** An arrow in the direction in which angles and turning are counted as positive. */
+    private List<Item> sense(double at) {
+        List<Point> arc = new ArrayList<>();
+        for (int degrees = -50; degrees <= 46; degrees += 4) {
+            arc.add(polar.at(degrees, at));
+        }
+        double length = 2.6 / polar.scale(at);
+        return List.of(
+                Item.of(new Strokes(List.of(arc)), Style.lined(Ink.FAINT, 0.25)),
+                Item.of(
+                        new Polygon(List.of(polar.at(46 + length, at), polar.at(46, at - 0.9), polar.at(46, at + 0.9))),
+                        Style.filled(Ink.FAINT)));
+    }
+}

@@ -1,0 +1,19 @@
+package everyblade.picture.scene;
+
+/**
+ * A row unrolled: millimetres to the right along it, millimetres up across it.
+ *
+ * @param origin where both are zero
+ */
+public record Flat(Point origin) implements Frame {
+
+    @Override
+    public Point at(double along, double across) {
+        return origin.plus(along, -across);
+    }
+
+    @Override
+    public double scale(double across) {
+        return 1;
+    }
+}

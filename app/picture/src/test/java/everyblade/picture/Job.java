@@ -1,0 +1,70 @@
+package everyblade.picture;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.entry.EntryParser;
+import everyblade.core.entry.Refusal;
+import everyblade.core.turning.Engine;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Logged;
+import everyblade.json.EngineJsonReader;
+import everyblade.json.Reading;
+import everyblade.spi.EngineModel;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A job in a test: an engine, and entries as lines of text. */
+final class Job {
+
+    private static final Instant START = Instant.parse("2026-03-01T08:00:00Z");
+
+    private final EngineModel model;
+    private Fold fold;
+    private OptionalDouble leastView = OptionalDouble.empty();
+
+    Job(EngineModel model) {
+        this.model = model;
+        this.fold = Fold.start(Engine.of(model));
+    }
+
+    /** On one of the engine models that come with the program. */
+    static Job on(String model) {
+        Path file = Path.of("..", "..", "engine-models", model, EngineJsonReader.FILE);
+        if (EngineJsonReader.read(file) instanceof Reading.Read read) {
+            return new Job(read.model());
+        }
+        throw new AssertionError(file + " cannot be read");
+    }
+
+    Job leastView(double seconds) {
+        leastView = OptionalDouble.of(seconds);
+        return this;
+    }
+
+    /** Enters lines that must be kept. */
+    Job enter(String... lines) {
+        for (String line : lines) {
+            int number = fold.entries().size() + 1;
+            try {
+                fold = fold.with(new Logged(
+                        number, START.plusSeconds(30L * number), "Test", false, line, EntryParser.parse(line)));
+            } catch (Refusal refused) {
+                throw new AssertionError(line + ": column " + refused.column() + ": " + refused.getMessage());
+            }
+        }
+        return this;
+    }
+
+    Coverage coverage() {
+        return Coverage.of(fold.situation(), leastView);
+    }
+
+    MapFacts facts() {
+        return new MapFacts(model.name(), model.notice(), "LK4-0117", "Bird strike, left engine", "9f3ac01d77b2e4");
+    }
+
+    String svg(Optional<String> row, MapStyle style) {
+        return MapSvg.write(coverage(), facts(), row, style);
+    }
+}
