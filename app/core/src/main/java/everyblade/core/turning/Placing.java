@@ -35,11 +35,25 @@ public final class Placing {
      */
     public record Stand(Optional<Place> place, Optional<Place> otherwise) {
 
-        static final Stand ANYWHERE = new Stand(Optional.empty(), Optional.empty());
-
         /** Whether the place can be relied on. */
         public boolean sure() {
             return place.isPresent() && otherwise.isEmpty();
+        }
+    }
+
+    /**
+     * A place before it meets the grid.
+     *
+     * @param counted where airfoil 1 stood as counted
+     * @param correction to be added, degrees
+     * @param below what it may be off towards smaller angles, degrees
+     * @param above what it may be off towards larger angles, degrees
+     */
+    record Estimate(Turn counted, double correction, double below, double above) {
+
+        Place place() {
+            Turn best = counted.plus(Turn.ofDegrees(correction));
+            return new Place(best.minus(Turn.ofDegrees(below)), best.plus(Turn.ofDegrees(above)), best);
         }
     }
 
@@ -128,25 +142,31 @@ public final class Placing {
      * @param rock by how much its airfoils lean either way, degrees
      */
     public Stand at(String row, double rock, int stop) {
+        List<Estimate> estimates = estimates(row, rock, stop);
+        return new Stand(
+                estimates.stream().findFirst().map(Estimate::place),
+                estimates.stream().skip(1).findFirst().map(Estimate::place));
+    }
+
+    /** One estimate where the row is known, none where it is not, two where the count was lost round this stop. */
+    List<Estimate> estimates(String row, double rock, int stop) {
         int stretch = track.stops().get(stop).stretch();
         int last = knowing(row, stretch, fixesUpTo[stop] - 1, -1);
         int next = knowing(row, stretch, fixesUpTo[stop], 1);
         if (last < 0 && next < 0) {
-            return Stand.ANYWHERE;
+            return List.of();
         }
-        if (last >= 0 && track.fixes().get(last).sighting.stop() == stop) {
-            return new Stand(Optional.of(from(row, rock, stop, last)), Optional.empty());
-        }
-        if (next < 0) {
-            return new Stand(Optional.of(from(row, rock, stop, last)), Optional.empty());
+        boolean seenHere = last >= 0 && track.fixes().get(last).sighting.stop() == stop;
+        if (seenHere || next < 0) {
+            return List.of(from(row, rock, stop, last));
         }
         if (last < 0) {
-            return new Stand(Optional.of(from(row, rock, stop, next)), Optional.empty());
+            return List.of(from(row, rock, stop, next));
         }
         if (lostBetween(last, next)) {
-            return new Stand(Optional.of(from(row, rock, stop, last)), Optional.of(from(row, rock, stop, next)));
+            return List.of(from(row, rock, stop, last), from(row, rock, stop, next));
         }
-        return new Stand(Optional.of(between(row, rock, track.stops().get(stop), last, next)), Optional.empty());
+        return List.of(between(row, rock, track.stops().get(stop), last, next));
     }
 
     /** The counted angle at a stop as a reading of the shaft would show it, without any correction; 0 to a turn. */
@@ -210,7 +230,7 @@ public final class Placing {
     }
 
     /** Counted on, or back, from one fix. */
-    private Place from(String row, double rock, int index, int fixIndex) {
+    private Estimate from(String row, double rock, int index, int fixIndex) {
         Fix fix = track.fixes().get(fixIndex);
         Stop stop = track.stops().get(index);
         Stop other = stopOf(fixIndex);
@@ -219,14 +239,14 @@ public final class Placing {
                 ? stop.total().since(other.total())
                 : other.total().since(stop.total()).reversed();
         Uncertainty off = fix.off[frame].and(link);
-        return place(
+        return new Estimate(
                 fix.origins.get(frame).plus(stop.counted()),
                 corrections[fixIndex] + offsets[fixIndex][frame + 1],
                 off.below() + rock,
                 off.above() + rock);
     }
 
-    private Place between(String row, double rock, Stop stop, int last, int next) {
+    private Estimate between(String row, double rock, Stop stop, int last, int next) {
         Fix earlier = track.fixes().get(last);
         Fix later = track.fixes().get(next);
         Stop from = stopOf(last);
@@ -241,7 +261,7 @@ public final class Placing {
         double spread =
                 Math.sqrt(ends * ends + (1 - share) * (1 - share) * on.variance() + share * share * back.variance());
         double half = (1 - share) * on.halfWidth() + share * back.halfWidth() + rock;
-        return place(
+        return new Estimate(
                 earlier.origins.get(frame).plus(stop.counted()),
                 shared(stop, from, to, corrections[last], corrections[next]) + offsets[last][frame + 1],
                 spread + half + (1 - share) * a.minus() + share * b.minus(),
@@ -257,11 +277,6 @@ public final class Placing {
         double middle = stop.total().since(from.total()).middle();
         double all = to.total().since(from.total()).middle();
         return atFrom + middle + share(stop, from, to) * (atTo - atFrom - all);
-    }
-
-    private static Place place(Turn counted, double correction, double below, double above) {
-        Turn best = counted.plus(Turn.ofDegrees(correction));
-        return new Place(best.minus(Turn.ofDegrees(below)), best.plus(Turn.ofDegrees(above)), best);
     }
 
     /** The count errors that identifications found, in order. */
