@@ -37,6 +37,9 @@ final class CellBits {
     }
 
     private void addRange(int from, int to, ZoneSet zones) {
+        if (from >= to) {
+            return;
+        }
         for (int word = from / Long.SIZE; word * Long.SIZE < to; word++) {
             int low = Math.max(from - word * Long.SIZE, 0);
             int high = Math.min(to - word * Long.SIZE, Long.SIZE);

@@ -86,19 +86,18 @@ final class RowTally {
             return this;
         }
         Placing placing = situation.placing(row);
-        boolean counting = situation.counting(row);
         Seen sum = goesOn ? ended.copy() : Seen.none(row.count(), zones());
         List<Pass> going = goesOn ? open : List.of();
         for (Leg leg : all.subList(goesOn ? legs.size() : 0, all.size())) {
             Pass.Sorted sorted = Pass.Sorted.after(going, leg);
             for (Pass pass : sorted.ended()) {
-                add(sum, pass, placing, counting);
+                add(sum, pass, placing);
             }
             going = sorted.open();
         }
         Seen now = sum.copy();
         for (Pass pass : going) {
-            add(now, pass, placing, counting);
+            add(now, pass, placing);
         }
         return new RowTally(row, windows, leastView, all, count, going, sum, now);
     }
@@ -107,9 +106,9 @@ final class RowTally {
         return everyblade.core.entry.Zoning.of(row).size();
     }
 
-    private void add(Seen sum, Pass pass, Placing placing, boolean counting) {
+    private void add(Seen sum, Pass pass, Placing placing) {
         DeclaredWindow window = windows.get(pass.view());
-        if (window == null || !counting) {
+        if (window == null) {
             return;
         }
         ZoneSet zones = pass.zones().intersection(window.zones());

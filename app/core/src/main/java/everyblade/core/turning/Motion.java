@@ -124,16 +124,16 @@ final class Motion {
     }
 
     private static Step watched(Situation now, int number, Seat seat, int from, OptionalDouble seconds) {
-        int to = now.trackOf(seat.row()).here();
-        Situation after = now.watched(
-                seat.row(), new Leg(number, seat.view().id(), seat.placement(), seat.watching(), from, to, seconds));
-        return now.counting(seat.row())
-                ? new Step(after)
-                : new Step(
-                        after,
-                        "row " + seat.row().id() + " has no datum yet, so watching it gives nothing: bring a known "
-                                + seat.row().kind().airfoil() + " to the reference and say datum "
-                                + seat.row().id() + " N");
+        Row row = seat.row();
+        if (!now.counting(row)) {
+            return new Step(
+                    now,
+                    "row " + row.id() + " has no datum yet, so watching it gives nothing: bring a known "
+                            + row.kind().airfoil() + " to the reference and say datum " + row.id() + " N");
+        }
+        int to = now.trackOf(row).here();
+        return new Step(now.watched(
+                row, new Leg(number, seat.view().id(), seat.placement(), seat.watching(), from, to, seconds)));
     }
 
     /** The spool that a move turns. */
