@@ -1,0 +1,60 @@
+package everyblade.core.surface;
+
+import everyblade.spi.EngineModel;
+import everyblade.spi.Wall;
+import java.util.Optional;
+
+/**
+ * The channel between the walls {@code hub} and {@code casing} in which axial airfoils stand; their tips end
+ * {@value #CLEARANCE} mm short of the casing.
+ */
+final class Annulus {
+
+    static final String HUB = "hub";
+    static final String CASING = "casing";
+    static final double CLEARANCE = 0.5;
+
+    private final Curve hub;
+    private final Curve casing;
+
+    private Annulus(Curve hub, Curve casing) {
+        this.hub = hub;
+        this.casing = casing;
+    }
+
+    /** @throws UnusableShape if a wall is missing */
+    static Annulus of(EngineModel model) throws UnusableShape {
+        return new Annulus(curve(model, HUB), curve(model, CASING));
+    }
+
+    private static Curve curve(EngineModel model, String id) throws UnusableShape {
+        Optional<Wall> wall =
+                model.walls().stream().filter(one -> one.id().equals(id)).findFirst();
+        if (wall.isEmpty()) {
+            throw new UnusableShape("the model has no wall " + id
+                    + ", between which and its like axial airfoils stand; add the walls hub and casing");
+        }
+        return new Curve(wall.get().curve(), "the wall " + id);
+    }
+
+    /**
+     * The radius at this x and share of the way from hub to tip.
+     *
+     * @throws UnusableShape if there is no room for an airfoil
+     */
+    double radius(double x, double span) throws UnusableShape {
+        double root = hub.radiusAt(x);
+        double tip = casing.radiusAt(x) - CLEARANCE;
+        if (!(root > 0 && tip > root)) {
+            throw new UnusableShape(String.format(
+                    java.util.Locale.ROOT,
+                    "at x = %.2f mm the casing (r = %.2f) leaves no room above the hub (r = %.2f), which must be above 0"
+                            + " and %.1f mm of clearance below it; correct the walls or the sections' x",
+                    x,
+                    tip + CLEARANCE,
+                    root,
+                    CLEARANCE));
+        }
+        return Between.mix(root, tip, span);
+    }
+}

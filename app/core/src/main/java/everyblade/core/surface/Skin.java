@@ -1,0 +1,71 @@
+package everyblade.core.surface;
+
+import everyblade.core.entry.Zoning;
+
+/**
+ * The facets of an airfoil: four corners each, on the airfoil's surface, joined along common corners, open only at root
+ * and tip. Facets follow the zones and grow smaller towards both edges.
+ *
+ * <p>They come from root to tip; of each ring of them first the pressure side, then the suction side; from leading to
+ * trailing edge.
+ */
+final class Skin {
+
+    private final Airfoil airfoil;
+    private final Zoning zoning;
+    private final double[] chords;
+    private final double[] spans;
+    private final MeshBuilder mesh = new MeshBuilder();
+
+    private Skin(Airfoil airfoil, Zoning zoning, Fineness fineness) {
+        this.airfoil = airfoil;
+        this.zoning = zoning;
+        this.chords = Divisions.chord(fineness.chord());
+        this.spans = Divisions.span(Math.max(1, zoning.spans().size()), fineness.span());
+    }
+
+    static Mesh of(Airfoil airfoil, Zoning zoning, Fineness fineness) throws UnusableShape {
+        return new Skin(airfoil, zoning, fineness).built();
+    }
+
+    private Mesh built() throws UnusableShape {
+        for (double span : spans) {
+            for (int i = 0; i < chords.length; i++) {
+                mesh.point(airfoil.at(1, chords[i], span));
+            }
+            for (int i = 1; i < chords.length - 1; i++) {
+                mesh.point(airfoil.at(-1, chords[i], span));
+            }
+        }
+        for (int j = 0; j + 1 < spans.length; j++) {
+            double middle = (spans[j] + spans[j + 1]) / 2;
+            int suction = airfoil.suction(middle);
+            side(j, middle, -suction, 0);
+            side(j, middle, suction, 1);
+        }
+        return mesh.built();
+    }
+
+    private void side(int j, double span, int side, int sideZone) {
+        int sideCount = Math.max(1, zoning.sides().size());
+        int chordCount = Math.max(1, zoning.chords().size());
+        int spanZone = Divisions.band(span, Math.max(1, zoning.spans().size()));
+        for (int i = 0; i + 1 < chords.length; i++) {
+            double chord = (chords[i] + chords[i + 1]) / 2;
+            int zone = (spanZone * sideCount + Math.min(sideZone, sideCount - 1)) * chordCount
+                    + (chordCount == 1 ? 0 : Divisions.chordBand(chord));
+            if (side > 0 == airfoil.rightHanded()) {
+                mesh.face(zone, node(side, i, j), node(side, i, j + 1), node(side, i + 1, j + 1), node(side, i + 1, j));
+            } else {
+                mesh.face(zone, node(side, i, j), node(side, i + 1, j), node(side, i + 1, j + 1), node(side, i, j + 1));
+            }
+        }
+    }
+
+    private int node(int side, int i, int j) {
+        int last = chords.length - 1;
+        int ring = 2 * last;
+        boolean shared = i == 0 || i == last;
+        return j * ring + (side > 0 || shared ? i : last + i);
+    }
+}
