@@ -24,7 +24,7 @@ final class Curve {
         r = points.stream().mapToDouble(MeridionalPoint::r).toArray();
         along = new double[n];
         for (int i = 1; i < n; i++) {
-            along[i] = along[i - 1] + Math.hypot(x[i] - x[i - 1], r[i] - r[i - 1]);
+            along[i] = along[i - 1] + StrictMath.hypot(x[i] - x[i - 1], r[i] - r[i - 1]);
         }
         if (n < 2 || !(along[n - 1] > 0)) {
             throw new UnusableShape("the curve of " + name

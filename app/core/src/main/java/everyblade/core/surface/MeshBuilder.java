@@ -28,7 +28,12 @@ final class MeshBuilder {
 
     /** The point at clock angle φ, radians. */
     static double[] polar(double x, double r, double phi) {
-        return new double[] {x, r * Math.sin(phi), r * Math.cos(phi)};
+        return new double[] {x, r * StrictMath.sin(phi), r * StrictMath.cos(phi)};
+    }
+
+    /** The same four corners seen from behind, beginning with the same one. */
+    static int[] reversed(int[] around) {
+        return new int[] {around[0], around[3], around[2], around[1]};
     }
 
     /** Adds a face. */

@@ -15,7 +15,21 @@ final class Profile {
 
     private static final int HALVINGS = 50;
 
-    private Profile() {}
+    private final double half;
+    private final double thickness;
+    private final double[] front;
+    private final double[] rear;
+
+    /**
+     * @param camber by how much the camber line turns, degrees, between −180 and 180; above 0 it bulges to the side 1
+     * @param thickness greatest thickness as a share of the chord
+     */
+    Profile(double camber, double thickness) {
+        this.half = StrictMath.toRadians(camber) / 2;
+        this.thickness = thickness;
+        this.front = new double[] {foot(-1, Divisions.EDGE, 0, 0.5), foot(1, Divisions.EDGE, 0, 0.5)};
+        this.rear = new double[] {foot(-1, 1 - Divisions.EDGE, 0.5, 1), foot(1, 1 - Divisions.EDGE, 0.5, 1)};
+    }
 
     /** Half of the thickness as a share of the chord, by the published formula, whose trailing edge is open. */
     static double halfThickness(double thickness, double chord) {
@@ -27,32 +41,23 @@ final class Profile {
     /**
      * A point of a face.
      *
-     * @param camber by how much the camber line turns, degrees; above 0 it bulges to the side 1
-     * @param thickness greatest thickness as a share of the chord
      * @param side 1 or −1
      * @param chord 0 to 1; the points at 0, 0.2, 0.8 and 1 lie just there along the chord
      */
-    static double[] at(double camber, double thickness, int side, double chord) {
-        double front = foot(camber, thickness, side, Divisions.EDGE, 0, 0.5);
-        double rear = foot(camber, thickness, side, 1 - Divisions.EDGE, 0.5, 1);
-        double foot;
-        if (chord < Divisions.EDGE) {
-            foot = front * chord / Divisions.EDGE;
-        } else if (chord <= 1 - Divisions.EDGE) {
-            foot = Between.mix(front, rear, (chord - Divisions.EDGE) / (1 - 2 * Divisions.EDGE));
-        } else {
-            foot = Between.mix(1, rear, (1 - chord) / Divisions.EDGE);
-        }
-        return raised(camber, thickness, side, foot);
+    double[] at(int side, double chord) {
+        double first = front[side > 0 ? 1 : 0];
+        double last = rear[side > 0 ? 1 : 0];
+        double[] chords = {0, Divisions.EDGE, 1 - Divisions.EDGE, 1};
+        return raised(side, Between.linear(chords, new double[] {0, first, last, 1}, chord));
     }
 
     /** Where on the camber line to stand so that the face above lies at this share of the chord. */
-    private static double foot(double camber, double thickness, int side, double chord, double low, double high) {
+    private double foot(int side, double chord, double low, double high) {
         double below = low;
         double above = high;
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (below + above) / 2;
-            if (raised(camber, thickness, side, middle)[0] < chord) {
+            if (raised(side, middle)[0] < chord) {
                 below = middle;
             } else {
                 above = middle;
@@ -61,15 +66,16 @@ final class Profile {
         return (below + above) / 2;
     }
 
-    private static double[] raised(double camber, double thickness, int side, double foot) {
-        double half = Math.toRadians(camber) / 2;
-        double slope = Math.asin((1 - 2 * foot) * Math.sin(half));
-        double bulge = half == 0 ? 0 : Math.sin((half + slope) / 2) * Math.sin((half - slope) / 2) / Math.sin(half);
-        double off = side * rounded(thickness, foot);
-        return new double[] {foot - off * Math.sin(slope), bulge + off * Math.cos(slope)};
+    private double[] raised(int side, double foot) {
+        double slope = StrictMath.asin((1 - 2 * foot) * StrictMath.sin(half));
+        double bulge = half == 0
+                ? 0
+                : StrictMath.sin((half + slope) / 2) * StrictMath.sin((half - slope) / 2) / StrictMath.sin(half);
+        double off = side * rounded(foot);
+        return new double[] {foot - off * StrictMath.sin(slope), bulge + off * StrictMath.cos(slope)};
     }
 
-    private static double rounded(double thickness, double foot) {
+    private double rounded(double foot) {
         double in = Math.max(0, (foot - ROUNDED_FROM) / (1 - ROUNDED_FROM));
         return halfThickness(thickness, foot) * Math.sqrt(Math.max(0, 1 - in * in));
     }

@@ -8,7 +8,7 @@ import java.util.List;
  * A blade of an impeller: straight lines from the hub to the shroud curve at equal shares of their lengths, wound round
  * the axis, with half of the thickness on either side. Root and tip follow the two curves exactly. The edges are rounded
  * over a length of one thickness, at most a tenth of the blade. Chord is the share of the meridional length from where
- * the blade begins, which is further on for a splitter.
+ * the blade begins, which is further on for a splitter. The convex side is found from the metal angles of both edges at mid-span.
  */
 final class RadialAirfoil implements Airfoil {
 
@@ -52,14 +52,24 @@ final class RadialAirfoil implements Airfoil {
         double a = Math.max(begin, m - STEP);
         double b = Math.min(1, m + STEP);
         double along = (b - a) * Between.mix(hub.length(), shroud.length(), 0.5);
-        return Math.atan2(r(m, 0.5) * (wrap(b, 0.5) - wrap(a, 0.5)), along);
+        return StrictMath.atan2(r(m, 0.5) * (wrap(b, 0.5) - wrap(a, 0.5)), along);
     }
 
     @Override
-    public double[] at(int side, double chord, double span) {
-        double m = Between.mix(begin, 1, chord);
-        double off = side * half(chord, span) * obliqueness(m, span) / r(m, span);
-        return MeshBuilder.polar(x(m, span), r(m, span), wrap(m, span) + off);
+    public Slice slice(double span) {
+        return new Slice() {
+            @Override
+            public double[] at(int side, double chord) {
+                double m = Between.mix(begin, 1, chord);
+                double off = side * half(chord, span) * obliqueness(m, span) / r(m, span);
+                return MeshBuilder.polar(x(m, span), r(m, span), wrap(m, span) + off);
+            }
+
+            @Override
+            public int suction() {
+                return suction;
+            }
+        };
     }
 
     /** Half of the thickness square to the blade, mm. */
@@ -91,12 +101,6 @@ final class RadialAirfoil implements Airfoil {
         return Math.sqrt(nx * nx + ny * ny + nz * nz) / Math.abs(ny);
     }
 
-    /** The convex side by the turning at mid-span from leading to trailing edge; without turning the clockwise one. */
-    @Override
-    public int suction(double span) {
-        return suction;
-    }
-
     @Override
     public boolean rightHanded() {
         return rightHanded;
@@ -117,6 +121,6 @@ final class RadialAirfoil implements Airfoil {
     private static double wrap(List<WrapPoint> points, double m) {
         double[] at = points.stream().mapToDouble(WrapPoint::m).toArray();
         double[] angle = points.stream().mapToDouble(WrapPoint::angle).toArray();
-        return Math.toRadians(Between.linear(at, angle, m));
+        return StrictMath.toRadians(Between.linear(at, angle, m));
     }
 }

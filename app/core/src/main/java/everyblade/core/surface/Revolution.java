@@ -38,13 +38,9 @@ final class Revolution {
             for (int k = 0; k < steps; k++) {
                 int next = (k + 1) % columns;
                 int[] around = {nodes[i][k], nodes[i + 1][k], nodes[i + 1][next], nodes[i][next]};
-                face(mesh, zone.applyAsInt(i), leftHand ? around : reversed(around));
+                face(mesh, zone.applyAsInt(i), leftHand ? around : MeshBuilder.reversed(around));
             }
         }
-    }
-
-    private static int[] reversed(int[] around) {
-        return new int[] {around[0], around[3], around[2], around[1]};
     }
 
     /** On the axis two corners are one. */

@@ -1,6 +1,7 @@
 package everyblade.core.surface;
 
 import everyblade.core.entry.Zoning;
+import everyblade.core.surface.Airfoil.Slice;
 
 /**
  * The facets of an airfoil: four corners each, on the airfoil's surface, joined along common corners, open only at root
@@ -30,35 +31,32 @@ final class Skin {
 
     private Mesh built() throws UnusableShape {
         for (double span : spans) {
-            for (int i = 0; i < chords.length; i++) {
-                mesh.point(airfoil.at(1, chords[i], span));
+            Slice slice = airfoil.slice(span);
+            for (double chord : chords) {
+                mesh.point(slice.at(1, chord));
             }
             for (int i = 1; i < chords.length - 1; i++) {
-                mesh.point(airfoil.at(-1, chords[i], span));
+                mesh.point(slice.at(-1, chords[i]));
             }
         }
         for (int j = 0; j + 1 < spans.length; j++) {
             double middle = (spans[j] + spans[j + 1]) / 2;
-            int suction = airfoil.suction(middle);
-            side(j, middle, -suction, 0);
-            side(j, middle, suction, 1);
+            int suction = airfoil.slice(middle).suction();
+            int band = Divisions.band(middle, Math.max(1, zoning.spans().size()));
+            side(j, band, -suction, 0);
+            side(j, band, suction, 1);
         }
         return mesh.built();
     }
 
-    private void side(int j, double span, int side, int sideZone) {
+    private void side(int j, int spanBand, int side, int sideOrder) {
         int sideCount = Math.max(1, zoning.sides().size());
         int chordCount = Math.max(1, zoning.chords().size());
-        int spanZone = Divisions.band(span, Math.max(1, zoning.spans().size()));
+        int first = (spanBand * sideCount + Math.min(sideOrder, sideCount - 1)) * chordCount;
         for (int i = 0; i + 1 < chords.length; i++) {
-            double chord = (chords[i] + chords[i + 1]) / 2;
-            int zone = (spanZone * sideCount + Math.min(sideZone, sideCount - 1)) * chordCount
-                    + (chordCount == 1 ? 0 : Divisions.chordBand(chord));
-            if (side > 0 == airfoil.rightHanded()) {
-                mesh.face(zone, node(side, i, j), node(side, i, j + 1), node(side, i + 1, j + 1), node(side, i + 1, j));
-            } else {
-                mesh.face(zone, node(side, i, j), node(side, i + 1, j), node(side, i + 1, j + 1), node(side, i, j + 1));
-            }
+            int chordBand = chordCount == 1 ? 0 : Divisions.chordBand((chords[i] + chords[i + 1]) / 2);
+            int[] around = {node(side, i, j), node(side, i, j + 1), node(side, i + 1, j + 1), node(side, i + 1, j)};
+            mesh.face(first + chordBand, side > 0 == airfoil.rightHanded() ? around : MeshBuilder.reversed(around));
         }
     }
 

@@ -38,6 +38,6 @@ public final class Walls {
         if (radius <= CHORDAL_ERROR) {
             return LEAST_STEPS;
         }
-        return Math.max(LEAST_STEPS, (int) Math.ceil(Math.PI / Math.acos(1 - CHORDAL_ERROR / radius)));
+        return Math.max(LEAST_STEPS, (int) Math.ceil(Math.PI / StrictMath.acos(1 - CHORDAL_ERROR / radius)));
     }
 }

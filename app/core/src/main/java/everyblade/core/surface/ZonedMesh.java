@@ -29,7 +29,7 @@ final class ZonedMesh {
         java.util.Arrays.fill(least, Double.POSITIVE_INFINITY);
         java.util.Arrays.fill(most, Double.NEGATIVE_INFINITY);
         for (int point = 0; point < mesh.pointCount(); point++) {
-            double[] place = {mesh.x(point), Math.hypot(mesh.y(point), mesh.z(point))};
+            double[] place = {mesh.x(point), StrictMath.hypot(mesh.y(point), mesh.z(point))};
             for (int i = 0; i < 2; i++) {
                 least[i] = Math.min(least[i], place[i]);
                 most[i] = Math.max(most[i], place[i]);
@@ -84,7 +84,7 @@ final class ZonedMesh {
     }
 
     private double radius(int face) {
-        return Math.hypot(facets.centroid(face, 1), facets.centroid(face, 2));
+        return StrictMath.hypot(facets.centroid(face, 1), facets.centroid(face, 2));
     }
 
     private double outward(int face) {
@@ -93,7 +93,7 @@ final class ZonedMesh {
 
     /** How far clockwise a facet lies, mm along the circle. */
     private double clockwise(int face) {
-        return radius(face) * Math.atan2(facets.centroid(face, 1), facets.centroid(face, 2));
+        return radius(face) * StrictMath.atan2(facets.centroid(face, 1), facets.centroid(face, 2));
     }
 
     /** 0 for the pressure, 1 for the suction side of each face. */
