@@ -2,6 +2,7 @@ package everyblade.core.surface;
 
 import everyblade.spi.EngineModel;
 import everyblade.spi.Wall;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -47,7 +48,7 @@ final class Annulus {
         double tip = casing.radiusAt(x) - CLEARANCE;
         if (!(root > 0 && tip > root)) {
             throw new UnusableShape(String.format(
-                    java.util.Locale.ROOT,
+                    Locale.ROOT,
                     "at x = %.2f mm the casing (r = %.2f) leaves no room above the hub (r = %.2f), which must be above 0"
                             + " and %.1f mm of clearance below it; correct the walls or the sections' x",
                     x,

@@ -4,6 +4,8 @@ import everyblade.core.entry.Zoning;
 import everyblade.spi.MeridionalPoint;
 import everyblade.spi.Shape;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -27,8 +29,8 @@ final class LinerSector {
             Curve curve =
                     frontToRear(outer ? liner.outer() : liner.inner(), outer ? "the outer liner" : "the inner liner");
             double[] shares = shares(curve, fineness.chord());
-            double[] x = java.util.Arrays.stream(shares).map(curve::xAt).toArray();
-            double[] r = java.util.Arrays.stream(shares).map(curve::rAt).toArray();
+            double[] x = Arrays.stream(shares).map(curve::xAt).toArray();
+            double[] r = Arrays.stream(shares).map(curve::rAt).toArray();
             int wall = outer || zoning.spans().isEmpty()
                     ? 0
                     : Math.max(1, zoning.chords().size());
@@ -48,7 +50,7 @@ final class LinerSector {
     private static Curve frontToRear(List<MeridionalPoint> points, String name) throws UnusableShape {
         List<MeridionalPoint> inOrder = new ArrayList<>(points);
         if (points.get(0).x() > points.get(points.size() - 1).x()) {
-            java.util.Collections.reverse(inOrder);
+            Collections.reverse(inOrder);
         }
         return new Curve(inOrder, name);
     }

@@ -1,7 +1,9 @@
 package everyblade.core.surface;
 
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 
 /**
  * Reads the contents of a mesh file: PLY 1.0 (ascii or binary of either byte order) or STL (ascii or binary), told apart
@@ -47,8 +49,7 @@ public final class MeshFile {
 
     private static boolean beginsWith(byte[] content, String word) {
         byte[] bytes = word.getBytes(StandardCharsets.US_ASCII);
-        return content.length >= bytes.length
-                && java.util.Arrays.equals(content, 0, bytes.length, bytes, 0, bytes.length);
+        return content.length >= bytes.length && Arrays.equals(content, 0, bytes.length, bytes, 0, bytes.length);
     }
 
     /** Judged by its length, since binary files may begin with "solid" too. */
@@ -57,7 +58,7 @@ public final class MeshFile {
             return false;
         }
         long count = Integer.toUnsignedLong(
-                ByteBuffer.wrap(content).order(java.nio.ByteOrder.LITTLE_ENDIAN).getInt(STL_HEADER));
+                ByteBuffer.wrap(content).order(ByteOrder.LITTLE_ENDIAN).getInt(STL_HEADER));
         return content.length == STL_HEADER + Integer.BYTES + STL_TRIANGLE * count;
     }
 

@@ -1,5 +1,6 @@
 package everyblade.core.surface;
 
+import java.util.Arrays;
 import java.util.function.IntUnaryOperator;
 
 /** A line in the plane through the axis, turned about it: flat four-cornered facets, whose corners lie on the true surface. */
@@ -45,7 +46,7 @@ final class Revolution {
 
     /** On the axis two corners are one. */
     private static void face(MeshBuilder mesh, int zone, int[] around) {
-        int[] apart = java.util.Arrays.stream(around).distinct().toArray();
+        int[] apart = Arrays.stream(around).distinct().toArray();
         if (apart.length >= 3) {
             mesh.face(zone, apart);
         }

@@ -1,6 +1,8 @@
 package everyblade.core.surface;
 
 import everyblade.spi.Wall;
+import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /** Walls of revolution as meshes. */
 public final class Walls {
@@ -21,13 +23,13 @@ public final class Walls {
      */
     public static Mesh of(Wall wall) throws UnusableShape {
         Curve curve = new Curve(wall.curve(), "the wall " + wall.id());
-        double[] shares = java.util.stream.IntStream.range(0, curve.size())
+        double[] shares = IntStream.range(0, curve.size())
                 .mapToDouble(curve::shareOf)
                 .distinct()
                 .toArray();
-        double[] x = java.util.Arrays.stream(shares).map(curve::xAt).toArray();
-        double[] r = java.util.Arrays.stream(shares).map(curve::rAt).toArray();
-        double largest = java.util.Arrays.stream(r).max().orElseThrow();
+        double[] x = Arrays.stream(shares).map(curve::xAt).toArray();
+        double[] r = Arrays.stream(shares).map(curve::rAt).toArray();
+        double largest = Arrays.stream(r).max().orElseThrow();
         MeshBuilder mesh = new MeshBuilder();
         new Revolution(x, r)
                 .addTo(mesh, 0, 2 * Math.PI, steps(largest), !wall.id().equals(Annulus.CASING), i -> 0);

@@ -1,6 +1,7 @@
 package everyblade.core.surface;
 
 import everyblade.core.entry.Zoning;
+import java.util.Arrays;
 
 /**
  * A mesh from a file, divided into the zones of a row by where its facets' centroids lie, since the file says nothing of
@@ -26,8 +27,8 @@ final class ZonedMesh {
         this.mesh = mesh;
         this.facets = Facets.of(mesh);
         this.zoning = zoning;
-        java.util.Arrays.fill(least, Double.POSITIVE_INFINITY);
-        java.util.Arrays.fill(most, Double.NEGATIVE_INFINITY);
+        Arrays.fill(least, Double.POSITIVE_INFINITY);
+        Arrays.fill(most, Double.NEGATIVE_INFINITY);
         for (int point = 0; point < mesh.pointCount(); point++) {
             double[] place = {mesh.x(point), StrictMath.hypot(mesh.y(point), mesh.z(point))};
             for (int i = 0; i < 2; i++) {

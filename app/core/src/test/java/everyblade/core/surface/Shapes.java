@@ -1,5 +1,6 @@
 package everyblade.core.surface;
 
+import everyblade.core.entry.Zoning;
 import everyblade.spi.ChordBand;
 import everyblade.spi.Direction;
 import everyblade.spi.EngineModel;
@@ -99,7 +100,11 @@ final class Shapes {
     }
 
     Row row(Shape shape) {
-        boolean liner = shape instanceof Shape.Liner;
+        return row(Optional.of(shape));
+    }
+
+    Row row(Optional<Shape> shape) {
+        boolean liner = shape.filter(Shape.Liner.class::isInstance).isPresent();
         List<ChordBand> bands = liner
                 ? List.of(ChordBand.FORWARD, ChordBand.AFT)
                 : List.of(ChordBand.LEADING, ChordBand.MIDDLE, ChordBand.TRAILING);
@@ -118,7 +123,7 @@ final class Shapes {
                 Optional.empty(),
                 0,
                 OptionalDouble.empty(),
-                Optional.of(shape),
+                shape,
                 Map.of(),
                 Optional.empty());
     }
@@ -143,7 +148,6 @@ final class Shapes {
     Solid solid(Shape shape, Map<String, byte[]> files) throws UnusableShape {
         Row row = row(shape);
         return new Solid(
-                Surfaces.of(model(shape), row, position, fineness, files).orElseThrow(),
-                everyblade.core.entry.Zoning.of(row));
+                Surfaces.of(model(shape), row, position, fineness, files).orElseThrow(), Zoning.of(row));
     }
 }

@@ -85,7 +85,11 @@ record Solid(Mesh mesh, Zoning zoning, Facets facets) {
         return open;
     }
 
-    /** Faces behind whose centroid, looking along the normal, the surface is met an odd number of times more. */
+    /**
+     * Faces from whose centroid a ray along the normal does not meet the rest of the surface an even number of times, or
+     * one against it not an odd number. A ray that leaves through an open end counts too; since {@link #openEdges()} holds
+     * all faces of a connected surface to one sense, a few such do no harm where all are right or all wrong.
+     */
     List<Integer> facesThatLookIntoTheMetal() {
         List<Integer> wrong = new ArrayList<>();
         for (int face = 0; face < mesh.faceCount(); face++) {
