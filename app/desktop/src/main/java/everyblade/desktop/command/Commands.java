@@ -1,0 +1,110 @@
+package everyblade.desktop.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+
+/** Every command by its name, and what becomes of mistakes: one line on standard error and exit status 2. */
+public final class Commands {
+
+    /** All is well. */
+    static final int FINE = 0;
+    /** The answer is "not complete". */
+    static final int NOT_COMPLETE = 1;
+    /** Wrong use, or input that cannot be read. */
+    static final int WRONG = 2;
+
+    private static final String DEBUG = "EVERYBLADE_DEBUG";
+    private static final int HELP_WIDTH = 100;
+
+    private Commands() {}
+
+    /** Does what the arguments say and gives the exit status; throws nothing. */
+    public static int run(Surroundings around, String... arguments) {
+        int status;
+        try {
+            status = line(around).execute(arguments);
+        } catch (Throwable fault) {
+            status = lastResort(around, fault);
+        }
+        around.out().flush();
+        if (around.out().checkError()) {
+            around.err()
+                    .println("everyblade: not everything could be written to standard output; see whether it was"
+                            + " closed or its disk is full");
+            status = WRONG;
+        }
+        around.err().flush();
+        return status;
+    }
+
+    /** The commands, ready to be asked. */
+    static CommandLine line(Surroundings around) {
+        Everyblade everyblade = new Everyblade(around);
+        CommandLine line = new CommandLine(everyblade);
+        line.addSubcommand(new StartCommand(around, everyblade))
+                .addSubcommand(new LogCommand(around))
+                .addSubcommand(new CoverageCommand(around))
+                .addSubcommand(new GapsCommand(around))
+                .addSubcommand(new MapCommand(around))
+                .addSubcommand(new VerifyCommand(around))
+                .addSubcommand(new ModelsCommand(around, everyblade))
+                .addSubcommand(new CheckCommand(around));
+        line.getSubcommands().get("start").getCommandSpec().usageMessage().footer(StartCommand.settingsHelp());
+        LaterCommand.all().forEach(later -> line.addSubcommand(later.commandLine()));
+        line.setExpandAtFiles(false); // an entry may begin with @
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+        line.setUsageHelpWidth(HELP_WIDTH);
+        line.setOut(new PrintWriter(around.out(), true, StandardCharsets.UTF_8));
+        line.setErr(new PrintWriter(around.err(), true, StandardCharsets.UTF_8));
+        line.setParameterExceptionHandler((mistake, arguments) -> wrongUse(around, mistake));
+        line.setExecutionExceptionHandler((fault, at, parsed) -> stopped(around, fault));
+        return line;
+    }
+
+    private static int wrongUse(Surroundings around, ParameterException mistake) {
+        String command = mistake.getCommandLine().getCommandSpec().qualifiedName();
+        around.err().println(OneLine.of(command + ": " + mistake.getMessage() + "; see " + command + " --help"));
+        return WRONG;
+    }
+
+    private static int stopped(Surroundings around, Exception fault) {
+        if (fault instanceof Failure failure) {
+            around.out().flush();
+            around.err().println(OneLine.of(failure.getMessage()));
+            return WRONG;
+        }
+        return lastResort(around, fault);
+    }
+
+    private static int lastResort(Surroundings around, Throwable fault) {
+        String kept = around.variable(DEBUG)
+                .map(file -> keep(around, file, fault))
+                .orElse("set " + DEBUG + " to the name of a file to have the details written there");
+        around.err()
+                .println(OneLine.of("everyblade: stopped by a fault of the program, " + fault
+                        + "; what was acknowledged is kept; " + kept));
+        return WRONG;
+    }
+
+    private static String keep(Surroundings around, String file, Throwable fault) {
+        StringWriter details = new StringWriter();
+        fault.printStackTrace(new PrintWriter(details));
+        try {
+            Path path = around.folder().resolve(file);
+            Files.write(path, List.of(details.toString()), StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+            return "the details are in " + path;
+        } catch (IOException | InvalidPathException failure) {
+            return "the details could not be written to " + file;
+        }
+    }
+}

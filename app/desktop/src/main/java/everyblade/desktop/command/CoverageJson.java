@@ -1,0 +1,119 @@
+package everyblade.desktop.command;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.coverage.Tally;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.turning.Remark;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.IntFunction;
+
+/** A coverage as JSON. Shares have four decimals and are 1 only where nothing is missing. */
+final class CoverageJson {
+
+    private static final String DECLARED = "declared";
+
+    private CoverageJson() {}
+
+    /**
+     * The JSON of a job's coverage.
+     *
+     * @param rows those to list; totals are of all rows
+     */
+    static ObjectNode of(OpenedJob job, Coverage coverage, List<RowCoverage> rows) {
+        Tally all = coverage.tally();
+        ObjectNode json = JsonText.object();
+        json.put("model", job.beginning().model());
+        json.put("serial", job.beginning().serial());
+        json.put("entries", job.journal().lines().size());
+        json.put("head", job.journal().head());
+        ArrayNode list = json.putArray("rows");
+        rows.forEach(row -> list.add(row(row)));
+        json.put("basis", DECLARED);
+        json.set(DECLARED, total(all));
+        json.putNull("computed");
+        json.put("seenShare", JsonText.share(all.seen(), all.cells()));
+        json.put("doneShare", JsonText.share(all.seen() + all.part(), all.cells()));
+        json.put("findings", findings(coverage));
+        json.put("lostCount", coverage.lostCount());
+        return json;
+    }
+
+    /** How many findings were entered and not struck. */
+    static long findings(Coverage coverage) {
+        return coverage.situation().ledger().remarks().stream()
+                .filter(remark -> remark.what() == Remark.What.FOUND)
+                .count();
+    }
+
+    private static ObjectNode row(RowCoverage row) {
+        Tally all = row.tally(row.zoning().all());
+        ObjectNode json = JsonText.object();
+        json.put("row", row.row().id());
+        json.put("kind", row.row().kind().name().toLowerCase(Locale.ROOT));
+        json.put("basis", DECLARED);
+        json.put("airfoils", row.row().count());
+        states(json, all);
+        json.put("noAccess", all.noAccess());
+        json.put("coarse", 0); // a window does not tell how fine a view is
+        json.put("fast", all.fast());
+        json.put("stated", all.stated());
+        json.put("damaged", all.damaged());
+        json.put("seenShare", JsonText.share(all.seen(), all.cells()));
+        json.put("doneShare", JsonText.share(all.seen() + all.part(), all.cells()));
+        json.set("area", area(row, all));
+        json.set("bySpan", bands(row, row.zoning().spans(), row.zoning()::span));
+        json.set("bySide", bands(row, row.zoning().sides(), row.zoning()::side));
+        json.set("byChord", bands(row, row.zoning().chords(), row.zoning()::chord));
+        ArrayNode airfoils = json.putArray("airfoil");
+        for (int n = 1; n <= row.row().count(); n++) {
+            Tally one = row.tally(n, row.zoning().all());
+            airfoils.addObject()
+                    .put("n", n)
+                    .put("seen", one.seen())
+                    .put("part", one.part())
+                    .put("maybe", one.maybe())
+                    .put("unseen", one.unseen());
+        }
+        return json;
+    }
+
+    private static void states(ObjectNode json, Tally tally) {
+        json.put("cells", tally.cells());
+        json.put("seen", tally.seen());
+        json.put("part", tally.part());
+        json.put("maybe", tally.maybe());
+        json.put("unseen", tally.unseen());
+    }
+
+    private static ObjectNode total(Tally all) {
+        ObjectNode json = JsonText.object();
+        states(json, all);
+        json.put("seenShare", JsonText.share(all.seen(), all.cells()));
+        json.put("doneShare", JsonText.share(all.seen() + all.part(), all.cells()));
+        return json;
+    }
+
+    /** Shares of the surface; where no shape is known every cell weighs the same. */
+    private static ObjectNode area(RowCoverage row, Tally all) {
+        int reach = row.shown().size() * row.row().count();
+        ObjectNode json = JsonText.object();
+        json.put("reach", JsonText.share(reach, all.cells()));
+        json.put("seen", JsonText.share(all.seen(), all.cells()));
+        json.put("maybe", JsonText.share(all.seen() + all.maybe(), all.cells()));
+        json.put("seenOfReach", JsonText.share(all.seen(), reach));
+        return json;
+    }
+
+    private static ObjectNode bands(RowCoverage row, List<String> names, IntFunction<ZoneSet> zones) {
+        ObjectNode json = JsonText.object();
+        for (int band = 0; band < names.size(); band++) {
+            Tally tally = row.tally(zones.apply(band));
+            json.put(names.get(band), JsonText.share(tally.seen() + tally.part(), tally.cells()));
+        }
+        return json;
+    }
+}

@@ -1,0 +1,144 @@
+package everyblade.desktop.command;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.coverage.Tally;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.turning.CountError;
+import everyblade.record.Beginning;
+import everyblade.spi.EngineModel;
+import everyblade.spi.Row;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.IntFunction;
+
+/** A coverage for people. Percentages are rounded down, so 100 % means all. */
+final class CoverageText {
+
+    /** A count error that would read as 0.0° is not worth a line; degrees. */
+    private static final double LEAST_TOLD = 0.05;
+
+    private CoverageText() {}
+
+    /**
+     * The lines.
+     *
+     * @param rows those to list; totals are of all rows
+     */
+    static List<String> of(OpenedJob job, Coverage coverage, List<RowCoverage> rows) {
+        List<String> lines = new ArrayList<>(heading(job));
+        lines.add("");
+        lines.addAll(table(coverage, rows));
+        lines.add("");
+        lines.add("Done (seen, or as far as it can be seen), by part:");
+        rows.forEach(row -> lines.add(parts(row)));
+        lines.add("");
+        lines.add("Declared: these shares rest on the windows that the engine model states for its views; nothing is"
+                + " computed from the shape of the airfoils.");
+        lines.addAll(count(coverage));
+        long findings = CoverageJson.findings(coverage);
+        lines.add(findings == 0 ? "No findings." : findings == 1 ? "1 finding." : findings + " findings.");
+        return lines;
+    }
+
+    private static List<String> heading(OpenedJob job) {
+        Beginning beginning = job.beginning();
+        EngineModel model = job.engine().model();
+        int entries = job.journal().lines().size();
+        List<String> lines = new ArrayList<>();
+        lines.add(model.name() + " (" + model.id() + "), serial " + beginning.serial() + ": " + beginning.task());
+        model.notice().ifPresent(lines::add);
+        lines.add(entries + (entries == 1 ? " entry" : " entries") + ", started by " + beginning.by() + " at "
+                + beginning.at() + ", head " + job.journal().head());
+        return lines.stream().map(OneLine::of).toList();
+    }
+
+    private static List<String> table(Coverage coverage, List<RowCoverage> rows) {
+        Table table = new Table()
+                .row("row", "name", "cells", "seen", "maybe seen", "maybe", "not seen", "of these not accessible");
+        for (RowCoverage row : rows) {
+            add(table, row.row().id(), row.row().name(), row.tally(row.zoning().all()));
+        }
+        if (rows.size() > 1) {
+            add(table, "all", "declared", coverage.tally());
+        }
+        return table.lines();
+    }
+
+    private static void add(Table table, String id, String name, Tally tally) {
+        table.row(
+                id,
+                OneLine.of(name),
+                "" + tally.cells(),
+                percent(tally.seen(), tally.cells()),
+                percent(tally.maybe(), tally.cells()),
+                "" + tally.maybe(),
+                "" + tally.unseen(),
+                "" + tally.noAccess());
+    }
+
+    private static String parts(RowCoverage row) {
+        List<String> kinds = new ArrayList<>();
+        kinds.addAll(bands(row, row.zoning().spans(), row.zoning()::span));
+        kinds.addAll(bands(row, row.zoning().sides(), row.zoning()::side));
+        kinds.addAll(bands(row, row.zoning().chords(), row.zoning()::chord));
+        if (kinds.isEmpty()) {
+            kinds.addAll(bands(row, row.zoning().names(), zone -> row.zoning().all()));
+        }
+        return row.row().id() + ": " + String.join("; ", kinds);
+    }
+
+    private static List<String> bands(RowCoverage row, List<String> names, IntFunction<ZoneSet> zones) {
+        List<String> bands = new ArrayList<>();
+        for (int band = 0; band < names.size(); band++) {
+            Tally tally = row.tally(zones.apply(band));
+            bands.add(names.get(band) + " " + percent(tally.seen() + tally.part(), tally.cells()));
+        }
+        return bands.isEmpty() ? bands : List.of(String.join(", ", bands));
+    }
+
+    private static List<String> count(Coverage coverage) {
+        List<String> lines = new ArrayList<>();
+        coverage.situation().countErrors().stream()
+                .filter(error -> error.outside() || Math.abs(error.degrees()) >= LEAST_TOLD)
+                .forEach(error -> lines.add(told(error, coverage)));
+        List<String> uncounted = coverage.rows().stream()
+                .map(RowCoverage::row)
+                .filter(row -> !coverage.situation().counting(row))
+                .map(Row::id)
+                .toList();
+        if (!uncounted.isEmpty()) {
+            lines.add("Nothing counts yet, since no airfoil was identified (datum ROW N), in: "
+                    + String.join(", ", uncounted) + ".");
+        }
+        return lines;
+    }
+
+    private static String told(CountError error, Coverage coverage) {
+        Row row = coverage.row(error.row()).row();
+        String airfoil = row.kind().airfoil();
+        String where = "Entry " + error.entry() + ", " + airfoil + " " + error.airfoil() + " of " + row.id() + ": ";
+        String off = String.format(
+                Locale.ROOT,
+                "%.1f° %s was counted than seen since entry %d",
+                Math.abs(error.degrees()),
+                error.degrees() < 0 ? "less" : "more",
+                error.since());
+        if (error.lost()) {
+            return where + "the COUNT WAS LOST, " + off + ", about " + error.airfoils() + " " + airfoil
+                    + (error.airfoils() == 1 ? "" : "s") + "; what was seen between is only maybe seen.";
+        }
+        return where
+                + off
+                + (error.outside()
+                        ? ", more than the stated ± allow for; it is shared out, but they are too small."
+                        : ", within the stated ±; it is shared out.");
+    }
+
+    /** To a tenth of a per cent, rounded down. */
+    static String percent(int part, int whole) {
+        long tenths = whole == 0 ? 0 : 1000L * part / whole;
+        return tenths / 10 + "." + tenths % 10 + " %";
+    }
+}

@@ -1,0 +1,97 @@
+package everyblade.desktop.command;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.core.entry.Zoning;
+import everyblade.core.gap.Gap;
+import everyblade.core.gap.GapText;
+import everyblade.core.gap.Gaps;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says what is left, and how to see it. */
+@Command(name = "gaps", description = "What is left to see, and how to reach it; exit status 1 if there is anything.")
+final class GapsCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Option(names = "--json", description = "prints JSON")
+    private boolean json;
+
+    GapsCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        List<Gap> gaps = Gaps.of(OpenedJob.read(around, job).coverage());
+        if (json) {
+            around.out().println(JsonText.of(json(gaps)));
+        } else {
+            text(gaps);
+        }
+        return gaps.isEmpty() ? Commands.FINE : Commands.NOT_COMPLETE;
+    }
+
+    private void text(List<Gap> gaps) {
+        if (gaps.isEmpty()) {
+            around.out().println("nothing is left: all that the task asks for is seen, or accepted as not seen");
+            return;
+        }
+        for (int i = 0; i < gaps.size(); i++) {
+            around.out().println((i + 1) + ". " + OneLine.of(GapText.of(gaps.get(i))));
+        }
+        int cells = gaps.stream()
+                .mapToInt(gap -> gap.airfoils().size() * gap.zones().size())
+                .sum();
+        around.out()
+                .println(gaps.size() + (gaps.size() == 1 ? " gap" : " gaps") + ", " + cells
+                        + (cells == 1 ? " cell" : " cells") + " left");
+    }
+
+    private static ObjectNode json(List<Gap> gaps) {
+        ObjectNode json = JsonText.object();
+        ArrayNode list = json.putArray("gaps");
+        gaps.forEach(gap -> list.add(json(gap)));
+        return json;
+    }
+
+    private static ObjectNode json(Gap gap) {
+        ObjectNode json = JsonText.object();
+        json.put("row", gap.row().id());
+        gap.airfoils().forEach(json.putArray("airfoils")::add);
+        List<String> names = Zoning.of(gap.row()).names();
+        ArrayNode zones = json.putArray("zones");
+        for (int zone = 0; zone < names.size(); zone++) {
+            if (gap.zones().contains(zone)) {
+                zones.add(names.get(zone));
+            }
+        }
+        json.put("state", gap.state().word());
+        json.put("why", gap.why().word());
+        gap.reach().ifPresentOrElse(reach -> json.set("reach", json(reach)), () -> json.putNull("reach"));
+        return json;
+    }
+
+    /** Of a row that stands still the scope tip is drawn, and no shaft turned. */
+    private static ObjectNode json(Gap.Reach reach) {
+        ObjectNode json = JsonText.object();
+        json.put("view", reach.view());
+        json.put("station", reach.station().orElse(null));
+        if (reach.drawn()) {
+            json.putNull("turnTo");
+            json.put("drawTo", JsonText.position(reach.from()));
+        } else {
+            json.put("turnTo", JsonText.position(reach.from()));
+        }
+        json.put("sweep", JsonText.degrees(reach.sweep()));
+        return json;
+    }
+}

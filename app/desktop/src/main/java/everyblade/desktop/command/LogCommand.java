@@ -1,0 +1,169 @@
+package everyblade.desktop.command;
+
+import everyblade.core.entry.Refusal;
+import everyblade.record.Addition;
+import everyblade.record.JournalWriter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Appends entries to a job, all or none of them, or one by one as they are typed. */
+@Command(
+        name = "log",
+        description = "Appends entries to a job: all of them, or none if one is refused.",
+        footer = {
+            "",
+            "Each argument is one entry, such as \"view p1-c1\", \"datum c1 1\", \"turn on 38\", \"here 14\". In a file,"
+                    + " blank lines and lines that begin with # are passed over, and a line may begin with its time."
+        })
+final class LogCommand implements Callable<Integer> {
+
+    private static final String STANDARD_INPUT = "-";
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Parameters(
+            index = "1..*",
+            arity = "0..*",
+            paramLabel = "ENTRY",
+            description = "an entry; - alone for all lines of standard input")
+    private List<String> entries = List.of();
+
+    @Option(names = "--file", paramLabel = "F", description = "a file with an entry on each line")
+    private Path file;
+
+    @Option(
+            names = "--follow",
+            description = "takes entries line by line from standard input, and answers each when it is on disk")
+    private boolean follow;
+
+    @Option(names = "--at", paramLabel = "TIME", description = "when it was, ISO 8601; now unless given")
+    private String at;
+
+    @Option(
+            names = "--by",
+            paramLabel = "NAME",
+            description = "who says it; unless given, who took over last or else started the job")
+    private String by;
+
+    LogCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        int sources = (entries.isEmpty() ? 0 : 1) + (file == null ? 0 : 1) + (follow ? 1 : 0);
+        if (sources != 1) {
+            throw new Failure(
+                    "everyblade log: " + (sources == 0 ? "no entry is given" : "entries are given in two ways")
+                            + "; give entries, or --file F, or - for standard input, or --follow");
+        }
+        if (follow && at != null) {
+            throw new Failure("everyblade log: what is followed happens now; leave out --at");
+        }
+        Optional<String> speaker = Optional.ofNullable(by).map(name -> Given.words("--by", name));
+        Optional<Instant> time = Optional.ofNullable(at).map(text -> Given.time("--at", text));
+        OpenedJob opened = OpenedJob.read(around, job);
+        if (follow) {
+            return Following.of(around, opened, speaker).run();
+        }
+        return keep(opened, lines(), speaker, time.orElseGet(around.clock()::instant));
+    }
+
+    private List<TypedLine> lines() {
+        try {
+            if (file != null) {
+                return TypedLine.ofFile(source(), Files.readAllBytes(around.path(file)));
+            }
+            if (entries.equals(List.of(STANDARD_INPUT))) {
+                return TypedLine.ofFile(source(), around.in().readAllBytes());
+            }
+            return entries.stream().map(TypedLine::ofArgument).toList();
+        } catch (IOException failure) {
+            throw new Failure(source() + ": it cannot be read; check that it is there and that you may read it");
+        }
+    }
+
+    private String source() {
+        return file != null ? file.toString() : "standard input";
+    }
+
+    /** Judges all before anything is opened for writing, so a refusal leaves no trace. */
+    private int keep(OpenedJob opened, List<TypedLine> lines, Optional<String> speaker, Instant time) {
+        List<Speech.Said> said = judged(opened, lines, speaker, time);
+        if (said.isEmpty()) {
+            return Commands.FINE;
+        }
+        try (JournalWriter writer = Writing.open(around, opened, speaker)) {
+            if (!writer.opened().journal().head().equals(opened.journal().head())) {
+                said = judged(OpenedJob.of(opened.folder(), writer.opened()), lines, speaker, time);
+            }
+            List<Addition> additions = said.stream().map(Speech.Said::addition).toList();
+            List<String> notes = keepPictures(new Pictures(writer, opened.folder(), places()), said, lines);
+            if (writer.append(additions) instanceof JournalWriter.NotKept notKept) {
+                throw new Failure(notKept.problem().message());
+            }
+            for (Speech.Said one : said) {
+                around.out().println("kept " + one.number());
+                one.warnings().forEach(warning -> around.err().println("entry " + one.number() + ": " + warning));
+            }
+            notes.forEach(around.err()::println);
+            return Commands.FINE;
+        }
+    }
+
+    private List<String> keepPictures(Pictures pictures, List<Speech.Said> said, List<TypedLine> lines) {
+        List<String> notes = new ArrayList<>();
+        for (int i = 0; i < said.size(); i++) {
+            try {
+                pictures.keep(said.get(i)).ifPresent(notes::add);
+            } catch (Refusal refusal) {
+                throw refused(lines.get(i), refusal);
+            }
+        }
+        return notes;
+    }
+
+    private List<Path> places() {
+        List<Path> places = new ArrayList<>();
+        Optional.ofNullable(file).map(Path::getParent).map(around::path).ifPresent(places::add);
+        places.add(around.folder());
+        return places;
+    }
+
+    private List<Speech.Said> judged(OpenedJob opened, List<TypedLine> lines, Optional<String> speaker, Instant time) {
+        List<Speech.Said> said = new ArrayList<>();
+        Speech speech = Speech.after(opened);
+        for (TypedLine line : lines) {
+            try {
+                Speech.Said one = speech.with(line.text(), line.at().orElse(time), speaker, false);
+                said.add(one);
+                speech = one.after();
+            } catch (Refusal refusal) {
+                throw refused(line, refusal);
+            }
+        }
+        return said;
+    }
+
+    private Failure refused(TypedLine line, Refusal refusal) {
+        int column = line.column() - 1 + refusal.column();
+        String quoted = OneLine.quoted(line.text().strip());
+        boolean isArgument = file == null && !entries.equals(List.of(STANDARD_INPUT));
+        String what = isArgument
+                ? "refused: " + quoted + ", column " + column + ": "
+                : source() + ":" + line.number() + ":" + column + ": refused: " + quoted + ": ";
+        return new Failure(what + refusal.getMessage() + "; nothing of this batch was kept");
+    }
+}

@@ -1,0 +1,77 @@
+package everyblade.desktop.command;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Settings;
+import everyblade.core.turning.Engine;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Logged;
+import everyblade.json.EngineJsonReader;
+import everyblade.json.Reading;
+import everyblade.record.Addition;
+import everyblade.record.Beginning;
+import everyblade.record.Job;
+import everyblade.record.JobFolder;
+import everyblade.record.Journal;
+import everyblade.record.Line;
+import java.nio.file.Path;
+
+/**
+ * A job with its journal folded over its frozen engine model.
+ *
+ * @param folder where it is
+ * @param journal as it was read
+ * @param fold of all its entries
+ */
+record OpenedJob(JobFolder folder, Journal journal, Fold fold) {
+
+    /** Reads a job, and tells what a person should know of its state. */
+    static OpenedJob read(Surroundings around, Path path) {
+        JobFolder folder = new JobFolder(around.disk(), around.path(path));
+        JobFolder.Reading reading = folder.read();
+        if (reading instanceof JobFolder.Refused refused) {
+            throw new Failure(refused.problem().message());
+        }
+        Job job = ((JobFolder.Readable) reading).job();
+        job.notices().forEach(around.err()::println);
+        return of(folder, job);
+    }
+
+    /** The job as it was read from this folder. */
+    static OpenedJob of(JobFolder folder, Job job) {
+        if (!(EngineJsonReader.read(
+                        "model/" + EngineJsonReader.FILE, job.model().bytes())
+                instanceof Reading.Read read)) {
+            throw new Failure(folder.path() + ": its frozen engine model cannot be read by this version; open the job"
+                    + " with the version that started it");
+        }
+        Fold fold = Fold.start(Engine.of(read.model()));
+        for (Line line : job.journal().lines()) {
+            try {
+                fold = fold.with(logged(line.k(), line.entry()));
+            } catch (Refusal refusal) {
+                throw new Failure(folder.path() + ": entry " + line.k() + " " + OneLine.quoted(line.text())
+                        + " does not follow from those before it (" + refusal.getMessage()
+                        + "), so another version wrote it; open the job with that version");
+            }
+        }
+        return new OpenedJob(folder, job.journal(), fold);
+    }
+
+    /** An entry of the record as the computation takes it. */
+    static Logged logged(int number, Addition entry) {
+        return new Logged(number, entry.at(), entry.by(), entry.live(), entry.text(), entry.means());
+    }
+
+    Beginning beginning() {
+        return journal.beginning();
+    }
+
+    Engine engine() {
+        return fold.situation().engine();
+    }
+
+    Coverage coverage() {
+        return Coverage.of(fold.situation(), new Settings(beginning().settings()).leastView());
+    }
+}

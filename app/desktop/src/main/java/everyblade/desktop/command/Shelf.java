@@ -1,0 +1,166 @@
+package everyblade.desktop.command;
+
+import everyblade.json.EngineJsonReader;
+import everyblade.json.EngineJsonWriter;
+import everyblade.json.Found;
+import everyblade.json.ModelShelf;
+import everyblade.json.Reading;
+import everyblade.spi.EngineModel;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where engine models are looked for: with the program, then in the folders given, then in the one of
+ * {@code EVERYBLADE_MODELS}, then in the user's configuration.
+ *
+ * @param around where relative paths are meant from
+ * @param folders in that order; those that nobody named are there
+ */
+record Shelf(Surroundings around, List<Path> folders) {
+
+    private static final String MODELS = "models";
+
+    static Shelf of(Surroundings around, List<Path> given) {
+        List<Path> folders = new ArrayList<>();
+        around.home()
+                .map(home -> home.resolve(MODELS))
+                .filter(Files::isDirectory)
+                .ifPresent(folders::add);
+        for (Path folder : given) {
+            Path path = around.path(folder);
+            if (!Files.isDirectory(path)) {
+                throw new Failure("--models " + folder + ": there is no such folder; name a folder with a folder or jar"
+                        + " in it for each engine model");
+            }
+            folders.add(path);
+        }
+        around.variable("EVERYBLADE_MODELS")
+                .flatMap(Shelf::path)
+                .map(around::path)
+                .ifPresent(folders::add);
+        configuration(around)
+                .map(folder -> folder.resolve("everyblade").resolve(MODELS))
+                .filter(Files::isDirectory)
+                .ifPresent(folders::add);
+        return new Shelf(around, List.copyOf(folders));
+    }
+
+    private static Optional<Path> configuration(Surroundings around) {
+        return around.variable("XDG_CONFIG_HOME")
+                .or(() -> around.variable("APPDATA"))
+                .flatMap(Shelf::path)
+                .or(() -> around.variable("HOME").flatMap(Shelf::path).map(home -> home.resolve(".config")));
+    }
+
+    private static Optional<Path> path(String text) {
+        try {
+            return Optional.of(Path.of(text));
+        } catch (InvalidPathException unusable) {
+            return Optional.empty();
+        }
+    }
+
+    /** Every model in these folders, and whatever could not be loaded. */
+    ModelShelf models() {
+        return ModelShelf.of(folders);
+    }
+
+    /**
+     * A model to start a job with.
+     *
+     * @param model what it says
+     * @param bytes of the {@code engine.json} that says it
+     * @param warnings of its reader
+     */
+    record Chosen(EngineModel model, byte[] bytes, List<String> warnings) {}
+
+    /** The model of this name: a folder, an {@code engine.json} or a jar if there is one, else an id. */
+    Chosen choose(String name) {
+        Optional<Path> given = path(name).map(around::path).filter(Shelf::holdsModel);
+        ModelShelf shelf = given.map(ModelShelf::open).orElseGet(this::models);
+        List<Found.Loaded> loaded = shelf.found().stream()
+                .filter(Found.Loaded.class::isInstance)
+                .map(Found.Loaded.class::cast)
+                .filter(one -> given.isPresent() || one.model().id().equals(name))
+                .toList();
+        if (loaded.size() == 1) {
+            return frozen(loaded.get(0));
+        }
+        if (given.isEmpty()) {
+            throw noSuchId(name, shelf);
+        }
+        if (loaded.isEmpty()) {
+            throw new Failure(
+                    "--model " + name + ": it is refused: " + firstProblem(shelf) + "; see everyblade check " + name);
+        }
+        throw new Failure("--model " + name + ": it holds several engine models, " + ids(loaded)
+                + "; put it into a folder named by --models and name one of these ids");
+    }
+
+    private static boolean holdsModel(Path path) {
+        return Files.isRegularFile(path) || Files.exists(path.resolve(EngineJsonReader.FILE));
+    }
+
+    /** The bytes as the author wrote them, where there is a file; what comes from a jar is written anew. */
+    private static Chosen frozen(Found.Loaded found) {
+        List<String> warnings = found.warnings().stream().map(Object::toString).toList();
+        Path file = Files.isDirectory(found.origin()) ? found.origin().resolve(EngineJsonReader.FILE) : found.origin();
+        if (file.toString().endsWith(".jar")) {
+            byte[] written = EngineJsonWriter.write(found.model()).getBytes(StandardCharsets.UTF_8);
+            return new Chosen(found.model(), written, warnings);
+        }
+        try {
+            byte[] bytes = Files.readAllBytes(file);
+            if (EngineJsonReader.read(file.toString(), bytes) instanceof Reading.Read read
+                    && read.model().equals(found.model())) {
+                return new Chosen(found.model(), bytes, warnings);
+            }
+        } catch (IOException gone) {
+            // said below
+        }
+        throw new Failure(file + ": the engine model changed while it was read; try again");
+    }
+
+    private static Failure noSuchId(String name, ModelShelf shelf) {
+        Optional<Found> refused = shelf.found().stream()
+                .filter(Found.Refused.class::isInstance)
+                .filter(one -> one.origin().getFileName() != null
+                        && one.origin().getFileName().toString().equals(name))
+                .findFirst();
+        if (refused.isPresent()) {
+            return new Failure("--model " + name + ": it is refused: " + firstProblem(shelf(refused.get()))
+                    + "; see everyblade models");
+        }
+        String known = shelf.models().isEmpty()
+                ? "no engine model was found"
+                : "found are "
+                        + String.join(
+                                ", ",
+                                shelf.models().stream().map(EngineModel::id).toList());
+        return new Failure("--model " + name + ": there is no engine model of that id, and no folder with an "
+                + EngineJsonReader.FILE + " and no jar of that name; " + known
+                + "; name one of these, or further folders by --models");
+    }
+
+    private static ModelShelf shelf(Found one) {
+        return new ModelShelf(List.of(one));
+    }
+
+    private static String firstProblem(ModelShelf shelf) {
+        return shelf.found().stream()
+                .filter(Found.Refused.class::isInstance)
+                .map(one -> ((Found.Refused) one).problems().get(0).toString())
+                .findFirst()
+                .orElse("it holds no engine model");
+    }
+
+    private static String ids(List<Found.Loaded> loaded) {
+        return String.join(", ", loaded.stream().map(one -> one.model().id()).toList());
+    }
+}

@@ -1,0 +1,142 @@
+package everyblade.desktop.command;
+
+import everyblade.core.entry.Settings;
+import everyblade.record.Beginning;
+import everyblade.record.JobFolder;
+import everyblade.record.Problem;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Makes a job folder. */
+@Command(
+        name = "start",
+        description = "Makes a job folder, with the engine model and the settings fixed as they are now.")
+final class StartCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+    private final Everyblade everyblade;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "the folder to make")
+    private Path job;
+
+    @Option(
+            names = "--model",
+            required = true,
+            paramLabel = "M",
+            description = "the engine model: an id, a folder with engine.json, or a jar")
+    private String model;
+
+    @Option(names = "--serial", required = true, paramLabel = "S", description = "serial number of the engine")
+    private String serial;
+
+    @Option(names = "--task", required = true, paramLabel = "TEXT", description = "what is to be done")
+    private String task;
+
+    @Option(names = "--by", required = true, paramLabel = "NAME", description = "who does it")
+    private String by;
+
+    @Option(names = "--limits", paramLabel = "F", description = "limits for findings (not in this version)")
+    private Path limits;
+
+    @Option(names = "--previous", paramLabel = "JOB", description = "an earlier job on this engine")
+    private Path previous;
+
+    @Option(names = "--detail", paramLabel = "MM", description = "the finest detail that must show, mm")
+    private String detail;
+
+    @Option(names = "--least-view", paramLabel = "S", description = "how long a part must be in view, seconds")
+    private String leastView;
+
+    @Option(names = "--set", paramLabel = "NAME=VALUE", description = "a setting; may be given several times")
+    private List<String> set = List.of();
+
+    @Option(names = "--at", paramLabel = "TIME", description = "when it began, ISO 8601; now unless given")
+    private String at;
+
+    StartCommand(Surroundings around, Everyblade everyblade) {
+        this.around = around;
+        this.everyblade = everyblade;
+    }
+
+    @Override
+    public Integer call() {
+        if (limits != null) {
+            Limits.read(around, limits);
+            throw new Failure("--limits is not in this version: findings are kept, but not judged; leave it out");
+        }
+        Settings settings = settings();
+        Instant began = at == null ? around.clock().instant() : Given.time("--at", at);
+        Shelf.Chosen chosen = everyblade.shelf().choose(model);
+        Beginning beginning = new Beginning(
+                began,
+                Given.words("--by", by),
+                chosen.model().id(),
+                Given.words("--serial", serial),
+                Given.words("--task", task),
+                settings.values(),
+                Optional.ofNullable(previous).map(this::earlier));
+        Optional<Problem> problem = new JobFolder(around.disk(), around.path(job)).start(beginning, chosen.bytes());
+        if (problem.isPresent()) {
+            throw new Failure(problem.get().message());
+        }
+        chosen.warnings().forEach(around.err()::println);
+        around.out()
+                .println("started " + job + ": " + chosen.model().name() + " (" + beginning.model() + "), serial "
+                        + beginning.serial());
+        chosen.model().notice().map(OneLine::of).ifPresent(around.out()::println);
+        return Commands.FINE;
+    }
+
+    private Settings settings() {
+        Map<String, BigDecimal> given = new TreeMap<>();
+        if (detail != null) {
+            given.put("detail", Given.number("--detail", detail, "mm"));
+        }
+        if (leastView != null) {
+            given.put("least-view", Given.number("--least-view", leastView, "s"));
+        }
+        for (String setting : set) {
+            int equals = setting.indexOf('=');
+            if (equals < 1) {
+                throw new Failure("--set " + setting + ": there is no value in it; write NAME=VALUE");
+            }
+            String name = setting.substring(0, equals);
+            if (given.put(name, Given.number("--set " + name, setting.substring(equals + 1), "")) != null) {
+                throw new Failure("--set " + name + ": it is given twice; give it once");
+            }
+        }
+        try {
+            return Settings.of(given);
+        } catch (IllegalArgumentException unfit) {
+            throw new Failure("--set: " + unfit.getMessage());
+        }
+    }
+
+    /** Where the earlier job is, which must be one that can be read. */
+    private String earlier(Path folder) {
+        return OpenedJob.read(around, folder).folder().path().toString();
+    }
+
+    /** The settings there are, a line each, for the help. */
+    static String[] settingsHelp() {
+        List<String> help = new ArrayList<>(List.of("", "Settings, for --set NAME=VALUE:"));
+        for (Settings.Setting setting : Settings.ALL) {
+            String standard = setting.standard()
+                    .map(value -> " (" + value + " unless set)")
+                    .orElse("");
+            help.add(String.format(Locale.ROOT, "  %-18s%s%s", setting.name(), setting.unit(), standard));
+        }
+        return help.toArray(String[]::new);
+    }
+}

@@ -1,0 +1,42 @@
+package everyblade.desktop.command;
+
+import everyblade.record.Disk;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * All that a command sees of the world outside.
+ *
+ * @param in standard input, UTF-8
+ * @param out standard output, UTF-8; flushed when a command ends
+ * @param err standard error, UTF-8
+ * @param clock what time it is
+ * @param environment variables by name
+ * @param folder relative paths are meant from here
+ * @param home the folder that the program was installed in, with its {@code models}; empty if it runs from elsewhere
+ * @param disk where jobs are
+ */
+public record Surroundings(
+        InputStream in,
+        PrintStream out,
+        PrintStream err,
+        InstantSource clock,
+        Map<String, String> environment,
+        Path folder,
+        Optional<Path> home,
+        Disk disk) {
+
+    /** A path as it was named, from the folder. */
+    Path path(Path named) {
+        return folder.resolve(named);
+    }
+
+    /** A variable that is set and not empty. */
+    Optional<String> variable(String name) {
+        return Optional.ofNullable(environment.get(name)).filter(value -> !value.isEmpty());
+    }
+}

@@ -1,0 +1,25 @@
+package everyblade.desktop.command;
+
+import everyblade.record.JobFolder;
+import everyblade.record.JournalWriter;
+import java.util.Optional;
+
+/** Opens a job for writing. */
+final class Writing {
+
+    private Writing() {}
+
+    /** The job's only writer, until closed; fails if somebody else is writing. */
+    static JournalWriter open(Surroundings around, OpenedJob job, Optional<String> by) {
+        String who = by.orElseGet(() -> Speech.after(job).speaker());
+        JobFolder.Writing writing = job.folder().write(who, around.clock().instant());
+        if (writing instanceof JobFolder.Writable writable) {
+            writable.writer().notices().forEach(around.err()::println);
+            return writable.writer();
+        }
+        throw new Failure(
+                writing instanceof JobFolder.InUse inUse
+                        ? inUse.problem().message()
+                        : ((JobFolder.Refused) writing).problem().message());
+    }
+}

@@ -1,0 +1,2 @@
+/** Where the program starts. */
+package everyblade.desktop;
