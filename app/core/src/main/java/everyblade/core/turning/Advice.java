@@ -23,12 +23,12 @@ final class Advice {
 
     /**
      * A step that shares a factor with the number of airfoils, repeated, stands at some of them again and again and
-     * never at the others: it reaches N / gcd(N, step) of them.
+     * never at the others: it reaches N / gcd(N, step) of them. A watched move that was not said in blades is no step.
      */
-    static List<String> onStep(Situation now, Seat seat, Spool spool, Movement movement) {
+    static List<String> onStep(Situation now, Seat seat, Spool spool, Movement movement, boolean watched) {
         Row row = seat.row();
         boolean byBlades = movement instanceof Movement.By by && by.unit() == Unit.BLADES;
-        boolean skipped = movement instanceof Movement.By && !byBlades;
+        boolean skipped = movement instanceof Movement.By && !watched;
         if (row.kind() != RowKind.ROTOR || !byBlades && !skipped) {
             return List.of();
         }

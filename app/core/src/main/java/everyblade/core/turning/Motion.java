@@ -55,7 +55,7 @@ final class Motion {
         int from = now.trackOf(seat.row()).here();
         Situation after = turned(now, number, spool, turn.movement());
         List<String> warnings =
-                new ArrayList<>(Advice.onStep(now, seat, spool, turn.movement().value()));
+                new ArrayList<>(Advice.onStep(now, seat, spool, turn.movement().value(), true));
         Step watched = watched(after, number, seat, from, seconds);
         warnings.addAll(watched.warnings());
         warnings.addAll(Advice.onCount(watched.situation(), seat));
@@ -71,7 +71,7 @@ final class Motion {
         }
         Seat seat = now.seat().get();
         List<String> warnings =
-                new ArrayList<>(Advice.onStep(now, seat, spool, skip.movement().value()));
+                new ArrayList<>(Advice.onStep(now, seat, spool, skip.movement().value(), false));
         warnings.addAll(Advice.onCount(after, seat));
         return new Step(after, warnings);
     }

@@ -1,0 +1,247 @@
+package everyblade.core.turning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import everyblade.core.Engines;
+import everyblade.core.Job;
+import everyblade.core.coverage.State;
+import everyblade.core.entry.Refusal;
+import everyblade.spi.Direction;
+import everyblade.spi.Ratio;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class TurningTest {
+
+    private static double reading(Job job) {
+        return job.fold()
+                .situation()
+                .reading(job.coverage().rows().get(0).row())
+                .degrees();
+    }
+
+    private static void assertRefused(Job job, String line, String... words) {
+        assertThatThrownBy(() -> job.tryEnter(line))
+                .isInstanceOf(Refusal.class)
+                .message()
+                .contains(words)
+                .doesNotContain("\n");
+    }
+
+    @Nested
+    class AtAPadWithAGear {
+
+        private final Job job = new Job(new Engines()
+                .rotor("c1", 36)
+                .view("v", "c1", 0, 2)
+                .pad("pad", new Ratio(29, 77), 0, 0, 0)
+                .pad("crank", new Ratio(-1, 2), 0, 0, 0, Direction.CW)
+                .normal(Direction.CW)
+                .built());
+
+        @Test
+        void seventySevenTurnsOfTheToolAreTwentyNineOfTheShaft() {
+            job.enter("view v", "datum c1 1");
+            IntStream.range(0, 77).forEach(i -> job.enter("skip 1 tool"));
+            assertThat(reading(job)).isZero();
+            job.enter("look");
+            assertThat(job.airfoils("c1", State.SEEN)).containsExactly(1);
+        }
+
+        @Test
+        void withoutOnOrBackTheSignCountsAndANegativeRatioTurnsItRound() {
+            job.enter("view v", "pad crank", "skip -0,5 tool");
+            assertThat(reading(job)).isEqualTo(90);
+        }
+
+        @Test
+        void onIsTheNormalDirectionWhicheverWayTheToolGoes() {
+            job.enter("view v", "pad crank", "skip on 0.5 tool");
+            assertThat(reading(job)).isEqualTo(90);
+        }
+
+        @Test
+        void aDirectionThatThePadForbidsIsRefused() {
+            job.enter("view v", "pad crank");
+            assertRefused(job, "turn -10", "at pad crank", "cw only", "ccw");
+            assertRefused(job, "turn 1 tool", "cw only");
+        }
+
+        @Test
+        void aReadingIsReachedTheShorterWayOfThoseAllowed() {
+            assertThat(reading(job.enter("view v", "skip to 210", "skip to 20")))
+                    .isEqualTo(20);
+            job.enter("pad crank", "datum c1 1", "turn to 350");
+            assertThat(job.airfoils("c1", State.SEEN)).hasSize(34);
+        }
+
+        @Test
+        void exactlyOppositeIsRefusedUnlessForced() {
+            job.enter("view v");
+            assertRefused(job, "turn to 180", "exactly opposite", "on to 180", "back to 180");
+            job.enter("turn on to 180", "turn back to 0");
+        }
+    }
+
+    @Nested
+    class Watching {
+
+        private final Job job = new Job(new Engines()
+                .row("c1", everyblade.spi.RowKind.ROTOR, 36, Direction.CW, 2, List.of(), false, 0)
+                .view("v", "c1", 0, 2)
+                .built());
+
+        @Test
+        void whatIsSkippedIsNotSeen() {
+            job.enter("view v", "datum c1 1", "skip on 100", "look");
+            assertThat(job.airfoils("c1", State.SEEN)).containsExactly(27);
+        }
+
+        @Test
+        void onlyTheWatchedHalfIsSeen() {
+            job.enter("view v", "datum c1 1", "watch root", "turn on 360");
+            assertThat(job.coverage().row("c1").state(5, 0)).isEqualTo(State.SEEN);
+            assertThat(job.coverage().row("c1").state(5, 1)).isEqualTo(State.UNSEEN);
+        }
+
+        @Test
+        void aRowWithoutADatumGivesNothingAndSaysSo() {
+            job.enter("view v", "turn on 90");
+            assertThat(job.warnings()).singleElement().asString().contains("no datum yet", "datum c1 N");
+            job.enter("datum c1 1");
+            assertThat(job.airfoils("c1", State.SEEN)).isEmpty();
+        }
+
+        @Test
+        void nothingTurnsWhileTheScopeTipIsAmongTheBlades() {
+            job.enter("view v", "datum c1 1", "in");
+            for (String line : List.of("turn 10", "skip 10", "round 1")) {
+                assertRefused(job, line, "among the blades", "say clear");
+            }
+            job.enter("clear", "turn 10");
+        }
+
+        @Test
+        void aWatchedMoveNeedsAView() {
+            assertRefused(job, "turn 10", "no view is in use", "view v");
+        }
+
+        @Test
+        void aRoundCountsAsItsTurn() {
+            job.enter("view v", "round 7");
+            assertThat(job.airfoils("c1", State.SEEN)).hasSize(36);
+        }
+    }
+
+    @Nested
+    class RowsThatStandStill {
+
+        private final Job job = new Job(new Engines()
+                .stator("s1", 36)
+                .rotor("c1", 20)
+                .view("v", "s1", 100, 2)
+                .built());
+
+        @Test
+        void areSeenByDrawingTheScopeTipRound() {
+            job.enter("view v", "datum s1 1", "draw 50");
+            assertThat(job.airfoils("s1", State.SEEN)).containsExactly(1, 2, 3, 4, 5, 6);
+        }
+
+        @Test
+        void areNotSeenWhereItWasOnlyFed() {
+            job.enter("view v", "datum s1 1", "feed to 200", "look");
+            assertThat(job.airfoils("s1", State.SEEN)).containsExactly(11);
+        }
+
+        @Test
+        void areAtTheViewsReferenceAgainAfterANewSeating() {
+            job.enter("view v", "datum s1 1", "feed 90", "view v", "look");
+            assertThat(job.airfoils("s1", State.SEEN)).containsExactly(1);
+        }
+
+        @Test
+        void doNotTurnUnlessAPadIsNamed() {
+            job.enter("view v", "datum s1 1");
+            assertRefused(job, "turn 10", "stands still", "pad pad");
+            job.enter("pad pad", "turn 10");
+            assertThat(job.airfoils("s1", State.SEEN)).containsExactly(1);
+        }
+    }
+
+    /** Number theory: a step of s on N reaches N / gcd(N, s). */
+    @Nested
+    class StepsThatShareAFactor {
+
+        private final Job job = new Job(Engines.of(40, 2)).enter("view v", "datum c1 1");
+
+        @Test
+        void areCalledOutWithTheBladesThatTheyNeverReach() {
+            job.enter("skip 4 blades");
+            assertThat(job.warnings())
+                    .singleElement()
+                    .asString()
+                    .contains("a step of 4 on 40 blades", "every 4th", "blades 2–4, 6–8", "38–40");
+        }
+
+        @Test
+        void areFoundInDegreesToo() {
+            job.enter("skip on 36");
+            assertThat(job.warnings()).singleElement().asString().contains("a step of 4");
+        }
+
+        @Test
+        void areFineWhereTheyReachEveryBlade() {
+            job.enter("skip 3 blades", "skip 1 blades", "skip 40 blades", "turn 36");
+            assertThat(job.warnings()).isEmpty();
+        }
+    }
+
+    @Nested
+    class TakingBack {
+
+        private final Job job = new Job(Engines.of(36, 2));
+
+        @Test
+        void aVoidEntryIsAsIfItHadNeverBeen() {
+            job.enter("view v", "datum c1 1", "turn on 90", "skip on 90", "void 3 because it was the other shaft");
+            assertThat(job.airfoils("c1", State.SEEN)).isEmpty();
+            assertThat(reading(job)).isEqualTo(90);
+        }
+
+        @Test
+        void aVoidCanBeVoided() {
+            job.enter("view v", "datum c1 1", "turn on 90", "void 3 because wrong", "void 4 because it was right");
+            assertThat(job.airfoils("c1", State.SEEN)).hasSize(10);
+        }
+
+        @Test
+        void whatALaterEntryNeedsCannotBeVoided() {
+            job.enter("view v", "datum c1 1", "turn on 90");
+            assertRefused(job, "void 1 because wrong", "without entry 1, entry 2 (datum c1 1) could not be");
+            assertRefused(job, "void 9 because wrong", "entries 1 to 3 can be voided, no 9");
+        }
+    }
+
+    @Nested
+    class TheCountInAdvance {
+
+        @Test
+        void saysHowManyMovesAreLeftBeforeNumbersBecomeDoubtful() {
+            Job job = new Job(new Engines()
+                    .rotor("c1", 94)
+                    .view("v", "c1", 0, 1)
+                    .pad("pad", Ratio.ONE, 1, 0, 0)
+                    .built());
+            job.enter("view v", "datum c1 1", "turn on 20");
+            assertThat(job.warnings())
+                    .containsExactly("at this play blade numbers of row c1 become doubtful after 3 more moves: find a"
+                            + " landmark");
+            job.enter("turn on 20", "turn on 20", "turn on 20");
+            assertThat(job.warnings()).last().asString().contains("are doubtful now");
+        }
+    }
+}
