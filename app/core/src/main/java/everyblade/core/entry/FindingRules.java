@@ -40,7 +40,7 @@ final class FindingRules {
     /** {@code KIND N ZONE [size]}. */
     static Entry finding(Optional<Said<String>> row, Line line) throws Refusal {
         Kind kind = kind(line);
-        Said<Integer> airfoil = line.whole("an airfoil number");
+        Said<Integer> airfoil = line.wholeAlone("an airfoil number");
         return new Entry.Find(row, kind, airfoil, zone(line), size(line));
     }
 
@@ -62,7 +62,7 @@ final class FindingRules {
 
     private static Said<String> zone(Line line) throws Refusal {
         String expected = "a zone such as tip/pressure";
-        if (line.peek().matches("[\"0-9+-].*|length|depth|width|because|photo")) {
+        if (line.peek().matches("[\",0-9+-].*|length|depth|width|because|photo")) {
             throw line.expected(expected);
         }
         return line.name(expected);
@@ -107,7 +107,7 @@ final class FindingRules {
     private static Entry recheck(Optional<Said<String>> rowBefore, Line line) throws Refusal {
         boolean rowNext = rowBefore.isEmpty() && !isRun(line.peek()) && isRun(line.peek(1));
         Optional<Said<String>> row = rowNext ? Optional.of(line.name("a row")) : rowBefore;
-        return new Entry.Recheck(row, line.whole("an airfoil number"), line.text());
+        return new Entry.Recheck(row, line.wholeAlone("an airfoil number"), line.text());
     }
 
     /** {@code FILE [of N [ZONE]]}. */
@@ -119,7 +119,7 @@ final class FindingRules {
             }
             return new Entry.Photo(file, Optional.empty(), Optional.empty());
         }
-        Said<Integer> airfoil = line.whole("an airfoil number");
+        Said<Integer> airfoil = line.wholeAlone("an airfoil number");
         return new Entry.Photo(file, Optional.of(airfoil), line.atEnd() ? Optional.empty() : Optional.of(zone(line)));
     }
 

@@ -190,6 +190,15 @@ final class Line {
         return new Said<>(value, from + 1);
     }
 
+    /** A whole number from 1, before white space only: what is glued to it would else be taken for what follows. */
+    Said<Integer> wholeAlone(String expected) throws Refusal {
+        Said<Integer> number = whole(expected);
+        if (!typed.isBreak(at)) {
+            throw expected("a space after the number");
+        }
+        return number;
+    }
+
     /** A number that is not negative and has no sign. */
     Said<BigDecimal> unsigned(String expected) throws Refusal {
         int from = next();

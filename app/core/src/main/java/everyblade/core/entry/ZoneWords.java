@@ -68,12 +68,15 @@ public final class ZoneWords {
 
     /**
      * The zones of several parts: bands and sides of one division unite, those of different divisions intersect;
-     * zones such as {@code tip/pressure} unite with each other and intersect with the rest.
+     * zones such as {@code tip/pressure} unite with each other and intersect with the rest. No parts are no zone, so
+     * that what says nothing shows nothing.
      *
-     * @param parts at least one
      * @throws Refusal if a part is not understood, or nothing is left of them together
      */
     public static ZoneSet parts(Zoning zoning, List<Said<String>> parts) throws Refusal {
+        if (parts.isEmpty()) {
+            return ZoneSet.NONE;
+        }
         ZoneWords words = new ZoneWords(zoning);
         if (parts.size() == 1 && words.isAll(parts.get(0).value())) {
             return zoning.all();

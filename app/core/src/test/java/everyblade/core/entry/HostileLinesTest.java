@@ -59,7 +59,7 @@ class HostileLinesTest {
             "$1");
 
     @Test
-    void ten_thousand_damaged_lines_give_an_entry_or_a_refusal_inside_the_line() {
+    void ten_thousand_damaged_lines_give_an_entry_that_can_be_written_or_a_refusal_inside_the_line() {
         EntryGenerator generator = new EntryGenerator(11);
         SplittableRandom random = new SplittableRandom(12);
         int kept = 0;
@@ -68,7 +68,8 @@ class HostileLinesTest {
             String line = damaged(EntryText.of(generator.next()), random);
             try {
                 Entry entry = EntryParser.parse(line);
-                assertThat(EntryText.of(entry)).doesNotContain("\n");
+                assertThat(EntryText.of(entry)).as(line).doesNotContain("\n");
+                assertThat(rewritten(entry)).as(line).isEqualTo(EntryText.of(entry));
                 kept++;
             } catch (Refusal refusal) {
                 assertThat(refusal.column()).as(line).isBetween(1, line.codePointCount(0, line.length()) + 1);
@@ -78,6 +79,15 @@ class HostileLinesTest {
         }
         assertThat(kept).isGreaterThan(1_000);
         assertThat(refused).isGreaterThan(1_000);
+    }
+
+    /** The text of the entry that its own text says. */
+    private static String rewritten(Entry entry) {
+        try {
+            return EntryText.of(EntryParser.parse(EntryText.of(entry)));
+        } catch (Refusal refusal) {
+            return "refused: " + refusal.getMessage();
+        }
     }
 
     private static String damaged(String line, SplittableRandom random) {

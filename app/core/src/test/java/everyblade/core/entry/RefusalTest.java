@@ -61,6 +61,12 @@ class RefusalTest {
                     nick 3 tip depth 1 mm ^width 2 | one unit
                     nick 3 tip 0.8 ^cm            | expected the end of the line
                     recheck ^tip                  | expected an airfoil number
+                    recheck 14^-15 tip            | expected a space after the number
+                    recheck 14^, tip looks bent   | expected a space after the number
+                    recheck 14^± 1                | expected a space after the number
+                    nick 3^,tip                   | expected a space after the number
+                    noaccess ^,tip 3 because y    | expected a zone
+                    photo a.jpg of 3^-5           | expected a space after the number
                     photo my ^file.jpg            | double quotes
                     photo a.jpg of^               | expected an airfoil number
                     saw tip 3^                    | expected "photo"

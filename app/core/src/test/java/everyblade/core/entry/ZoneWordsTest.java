@@ -152,6 +152,12 @@ class ZoneWordsTest {
         }
 
         @Test
+        void are_no_zone_if_there_are_none() {
+            assertThat(parts(BLADE)).isEmpty();
+            assertThat(parts(UNDIVIDED)).isEmpty();
+        }
+
+        @Test
         void that_are_compound_unite() {
             assertThat(parts(BLADE, "tpl", "root/suction/trailing"))
                     .containsExactly("root/suction/trailing", "tip/pressure/leading");
