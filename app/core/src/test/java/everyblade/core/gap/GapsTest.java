@@ -6,6 +6,8 @@ import everyblade.core.Engines;
 import everyblade.core.Job;
 import everyblade.core.coverage.State;
 import everyblade.core.coverage.Why;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.entry.Zoning;
 import everyblade.core.turning.Engine;
 import everyblade.spi.Direction;
 import everyblade.spi.Ratio;
@@ -53,6 +55,19 @@ class GapsTest {
     void halvesThatWereNotWatchedAreGapsOfTheirOwn() {
         Job job = new Job(halves()).enter("view v", "datum c1 1", "watch root", "turn on 360");
         assertThat(told(job)).singleElement().asString().contains("all 36 blades, tip: not seen (skipped)");
+    }
+
+    @Test
+    void zonesAreToldInTheLargestPartsThatHoldNothingElse() {
+        Zoning zoning = new Zoning(
+                List.of("root", "tip"), List.of("pressure", "suction"), List.of("leading", "middle", "trailing"));
+        ZoneSet pressure = zoning.side(0);
+        ZoneSet leading = zoning.chord(0);
+        assertThat(GapText.zones(zoning, pressure.union(zoning.span(1).intersection(leading))))
+                .isEqualTo("pressure and tip/leading");
+        assertThat(GapText.zones(zoning, pressure.intersection(leading))).isEqualTo("pressure/leading");
+        assertThat(GapText.zones(zoning, new ZoneSet(1))).isEqualTo("root/pressure/leading");
+        assertThat(GapText.zones(zoning, zoning.all())).isEqualTo("everything");
     }
 
     @Test
