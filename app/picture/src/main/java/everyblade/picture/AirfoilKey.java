@@ -19,12 +19,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How one airfoil is divided, with the names of its parts, as it lies in its ring.
+ * How one airfoil is divided, with the names of its parts, as it lies in a ring whose numbers rise clockwise.
  *
  * @param row of the airfoil
  * @param zoning how it is divided
  */
 record AirfoilKey(Row row, Zoning zoning) {
+
+    /** What is written over keys. */
+    static final String HEADING = "How one airfoil is divided; here its neighbour with the lower number is on the left";
 
     private static final double MARGIN = 8;
 
@@ -34,14 +37,16 @@ record AirfoilKey(Row row, Zoning zoning) {
 
     /** How wide it is with columns of a width, mm. */
     double width(double column) {
-        return MARGIN + ZonePlan.unwrapped(row, zoning).columns() * column;
+        return MARGIN + columns() * column;
+    }
+
+    int columns() {
+        return plan().columns();
     }
 
     /** Whether another airfoil is divided and lies the same way. */
     boolean isLike(AirfoilKey other) {
-        return zoning.equals(other.zoning)
-                && row.numbering() == other.row.numbering()
-                && (row.kind() == RowKind.LINER) == (other.row.kind() == RowKind.LINER);
+        return zoning.equals(other.zoning) && (row.kind() == RowKind.LINER) == (other.row.kind() == RowKind.LINER);
     }
 
     /**
@@ -52,7 +57,7 @@ record AirfoilKey(Row row, Zoning zoning) {
      * @param size of the font, mm
      */
     Group at(Point corner, double column, double height, double size) {
-        ZonePlan plan = ZonePlan.unwrapped(row, zoning);
+        ZonePlan plan = plan();
         double width = column * plan.columns();
         Flat frame = new Flat(corner.plus(MARGIN, 1.6 * size + height));
         Patch whole = new Patch(frame, 0, width, 0, height);
@@ -72,11 +77,14 @@ record AirfoilKey(Row row, Zoning zoning) {
                     Text.upright(at, zoning.chords().get(chord(plan, column0)), size, Anchor.MIDDLE), Ink.LINE));
         }
         for (int side = 0; side < zoning.sides().size(); side++) {
-            int place = row.numbering() == Direction.CW ? side : 1 - side;
-            Point at = frame.at((place + 0.5) * width / 2, height + 0.5 * size);
+            Point at = frame.at((side + 0.5) * width / 2, height + 0.5 * size);
             items.add(Item.of(Text.upright(at, zoning.sides().get(side) + " side", size, Anchor.MIDDLE), Ink.LINE));
         }
         return new Group("How one " + row.kind().airfoil() + " is divided", items);
+    }
+
+    private ZonePlan plan() {
+        return ZonePlan.unwrapped(row, zoning, Direction.CW);
     }
 
     private int chord(ZonePlan plan, int column) {

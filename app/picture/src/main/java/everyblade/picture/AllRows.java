@@ -82,12 +82,7 @@ final class AllRows {
         }
         if (!drawn.isEmpty()) {
             groups.add(Group.of(List.of(Item.of(
-                    Text.upright(
-                            new Point(223, FOOT_Y + 43.5),
-                            "How one airfoil is divided; the one with the lower number stands to its left",
-                            2.1,
-                            Anchor.START),
-                    Ink.FAINT))));
+                    Text.upright(new Point(223, FOOT_Y + 43.5), AirfoilKey.HEADING, 2.1, Anchor.START), Ink.FAINT))));
         }
         return groups;
     }

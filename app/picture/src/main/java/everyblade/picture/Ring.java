@@ -7,6 +7,7 @@ import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Polar;
 import everyblade.picture.scene.Shape.Patch;
+import everyblade.spi.Row;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -37,7 +38,7 @@ record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, do
 
     /** All cells, a group for each airfoil. */
     List<Group> airfoils() {
-        AirfoilDrawing drawing = new AirfoilDrawing(coverage, ZonePlan.unwrapped(coverage.row(), coverage.zoning()));
+        AirfoilDrawing drawing = drawing();
         List<Group> groups = new ArrayList<>();
         for (int n = 1; n <= coverage.row().count(); n++) {
             groups.add(drawing.whole(n, patch(n)));
@@ -47,12 +48,17 @@ record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, do
 
     /** All cells, a group for each of them. */
     List<Group> cells() {
-        AirfoilDrawing drawing = new AirfoilDrawing(coverage, ZonePlan.unwrapped(coverage.row(), coverage.zoning()));
+        AirfoilDrawing drawing = drawing();
         List<Group> groups = new ArrayList<>();
         for (int n = 1; n <= coverage.row().count(); n++) {
             groups.addAll(drawing.cells(n, patch(n)));
         }
         return groups;
+    }
+
+    private AirfoilDrawing drawing() {
+        Row row = coverage.row();
+        return new AirfoilDrawing(coverage, ZonePlan.unwrapped(row, coverage.zoning(), row.numbering()));
     }
 
     /**

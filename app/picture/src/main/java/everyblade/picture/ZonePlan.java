@@ -20,7 +20,7 @@ record ZonePlan(int columns, int bands, List<Place> places) {
     /**
      * Place of a zone.
      *
-     * @param column from the previous airfoil's side, 0 first
+     * @param column clockwise along the row, 0 first
      * @param band from the root, 0 first
      */
     record Place(int column, int band) {}
@@ -30,10 +30,10 @@ record ZonePlan(int columns, int bands, List<Place> places) {
     }
 
     /**
-     * On a ring: span bands across; along it the surface unwrapped from its leading edge, so that the pressure side ends
-     * and the suction side begins there.
+     * On a ring with numbers rising clockwise or not: span bands across; along it the surface unwrapped from its leading edge, so that the pressure side ends
+     * and the suction side begins there; the pressure side towards the airfoil with the lower number.
      */
-    static ZonePlan unwrapped(Row row, Zoning zoning) {
+    static ZonePlan unwrapped(Row row, Zoning zoning, Direction numbering) {
         int spans = Math.max(1, zoning.spans().size());
         int sides = Math.max(1, zoning.sides().size());
         int chords = Math.max(1, zoning.chords().size());
@@ -44,8 +44,7 @@ record ZonePlan(int columns, int bands, List<Place> places) {
             int side = zone / chords % sides;
             int span = zone / chords / sides;
             int column = sides == 1 ? chord : side == 0 ? chords - 1 - chord : chords + chord;
-            places.add(
-                    new Place(row.numbering() == Direction.CW ? column : columns - 1 - column, band(row, span, spans)));
+            places.add(new Place(numbering == Direction.CW ? column : columns - 1 - column, band(row, span, spans)));
         }
         return new ZonePlan(columns, spans, places);
     }

@@ -50,13 +50,14 @@ final class Jobs {
                         "view ex-pt",
                         "datum pt 1",
                         "turn on 200 in 100s",
-                        "noaccess c4 root because no view reaches it");
+                        "noaccess c4 root all because no view reaches it");
     }
 
     /** A large machine, two rows begun. */
     static Job corncrake() {
         return Job.on("corncrake-12")
                 .enter(
+                        "heat 24 C",
                         "view p11-c11",
                         "datum c11 1",
                         "turn on 200",
@@ -82,6 +83,7 @@ final class Jobs {
     static Job tansy() {
         return Job.on("tansy-a1")
                 .enter(
+                        "heat 24 C",
                         "view in-iv",
                         "datum iv 1",
                         "draw 360",

@@ -1,0 +1,141 @@
+package everyblade.picture;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.coverage.Tally;
+import everyblade.picture.scene.Group;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Point;
+import everyblade.picture.scene.Polar;
+import everyblade.picture.scene.Scene;
+import everyblade.picture.scene.Shape.Anchor;
+import everyblade.picture.scene.Shape.Text;
+import everyblade.spi.Row;
+import everyblade.spi.View;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The map of one row, on A3 across: its ring, with what points at it from inside and letter signs outside; beside it
+ * what is to be read, under it the row unrolled.
+ */
+final class OneRow {
+
+    private static final Point CENTRE = new Point(115, 129);
+    private static final double CELLS_FROM = 58;
+    private static final double CELLS_TO = 83.5;
+    private static final double LANE = 3.2;
+    private static final double SIGNS = 91;
+    private static final double RIM = 95;
+
+    private static final double LEFT = 228;
+    private static final double RIGHT = 322;
+    private static final double COLUMN = 89;
+    private static final double TOP = 25;
+    private static final double LISTS = 100;
+    private static final double STRIP = 240;
+
+    private OneRow() {}
+
+    static Scene of(Coverage coverage, MapFacts facts, RowCoverage of, MapStyle style) {
+        Row row = of.row();
+        String title = row.name() + " (" + row.id() + "), " + row.count() + " "
+                + row.kind().airfoil() + (row.count() == 1 ? "" : "s");
+        Tally tally = Shares.tally(of);
+        Polar polar = new Polar(CENTRE, style.facing().mirrors());
+        Standing standing = Standing.of(coverage.situation(), row);
+        Ring ring = new Ring(of, standing, polar, CELLS_FROM, CELLS_TO, LANE);
+        Signs signs = Signs.of(coverage, row.id());
+        List<View> views = coverage.situation().engine().model().views().stream()
+                .filter(view -> view.row().equals(row.id()))
+                .toList();
+        Pointers pointers = new Pointers(polar, CELLS_FROM);
+
+        List<Group> groups = new ArrayList<>();
+        groups.add(Sheet.heading(facts, title));
+        groups.add(new Group(style.facing().words(), new Wheel("", polar, RIM, style.facing()).clock()));
+        groups.add(hub(style, standing));
+        groups.addAll(ring.cells());
+        groups.add(Group.of(ring.numbers(List.of())));
+        groups.add(pointers.landmarks(standing));
+        groups.addAll(pointers.views(views));
+        groups.add(signs.round(polar, standing, CELLS_TO + LANE, SIGNS));
+        groups.add(TitleBlock.at(new Point(RIGHT, TOP), COLUMN, coverage, tally, facts, style));
+        groups.add(Legend.at(new Point(LEFT, TOP), 2, 47));
+        groups.addAll(key(of));
+        groups.addAll(lists(of, ring, views, signs));
+        groups.addAll(new Strip(of, new Point(Sheet.MARGIN, STRIP), Sheet.WIDTH - 2 * Sheet.MARGIN, 50).groups());
+        return new Scene(
+                Sheet.WIDTH,
+                Sheet.HEIGHT,
+                "Coverage map of " + title + ", " + facts.model() + ", serial " + facts.serial(),
+                title + ", " + style.facing().words() + ". Declared: " + Shares.summary(tally),
+                groups);
+    }
+
+    private static Group hub(MapStyle style, Standing standing) {
+        String words = style.facing().words();
+        int cut = words.indexOf(" looking");
+        List<String> lines = new ArrayList<>(List.of(words.substring(0, cut), words.substring(cut + 1)));
+        if (!standing.doubt().isEmpty()) {
+            lines.add(standing.doubt());
+        }
+        List<Item> items = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            items.add(Item.of(
+                    Text.upright(
+                            CENTRE.plus(0, 3.4 * (i - (lines.size() - 1) / 2.0) + 0.8),
+                            lines.get(i),
+                            2.5,
+                            Anchor.MIDDLE),
+                    i < 2 ? Ink.LINE : Ink.ALERT));
+        }
+        return Group.of(items);
+    }
+
+    private static List<Group> key(RowCoverage of) {
+        AirfoilKey key = AirfoilKey.of(of);
+        if (of.zoning().size() == 1) {
+            return List.of();
+        }
+        double column = Math.min(13, (COLUMN - 8) / key.columns());
+        return List.of(
+                Group.of(List.of(
+                        Item.of(Text.upright(new Point(LEFT, 65), AirfoilKey.HEADING, 2.1, Anchor.START), Ink.FAINT))),
+                key.at(new Point(LEFT, 68), column, 16, 2.2));
+    }
+
+    private static List<Group> lists(RowCoverage of, Ring ring, List<View> views, Signs signs) {
+        List<Group> groups = new ArrayList<>();
+        List<String> landmarks = of.row().landmarks().stream()
+                .map(landmark -> of.row().kind().airfoil() + " " + landmark.airfoil() + ": " + landmark.what())
+                .toList();
+        List<String> ways = views.stream()
+                .map(view ->
+                        view.id() + view.port().map(port -> ", through " + port).orElse("") + ", shows "
+                                + view.window()
+                                        .map(window -> String.join(" and ", window.shows()))
+                                        .orElse("what is computed"))
+                .toList();
+        double y = LISTS;
+        if (!landmarks.isEmpty()) {
+            groups.add(WordList.at(new Point(LEFT, y), COLUMN, 45, "Landmarks, at the triangles", landmarks));
+            y += Math.min(48, WordList.height(landmarks.size()) + 3);
+        }
+        groups.add(WordList.at(
+                new Point(LEFT, y),
+                COLUMN,
+                STRIP - 4 - y,
+                "Views, at their references",
+                ways.isEmpty() ? List.of("none in this engine model") : ways));
+        List<String> told = signs.told(ring);
+        groups.add(WordList.at(
+                new Point(RIGHT, LISTS),
+                COLUMN,
+                STRIP - 4 - LISTS,
+                "Findings (F) and what to look at again (R)",
+                told.isEmpty() ? List.of("none entered") : told));
+        return groups;
+    }
+}

@@ -1,0 +1,99 @@
+package everyblade.picture;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.turning.Remark;
+import everyblade.picture.scene.Group;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Lettering;
+import everyblade.picture.scene.Point;
+import everyblade.picture.scene.Polar;
+import everyblade.picture.scene.Shape.Anchor;
+import everyblade.picture.scene.Shape.Polygon;
+import everyblade.picture.scene.Shape.Strokes;
+import everyblade.picture.scene.Shape.Text;
+import everyblade.picture.scene.Style;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Letter signs at airfoils of which something was said: F for a finding, R for something to look at again, each with the
+ * number of the entry that says so.
+ *
+ * @param remarks of one row, findings and rechecks only, in the order of their entries
+ */
+record Signs(List<Remark> remarks) {
+
+    private static final double SIZE = 2.3;
+
+    static Signs of(Coverage coverage, String row) {
+        return new Signs(coverage.situation().ledger().remarks().stream()
+                .filter(remark -> remark.row().equals(row))
+                .filter(remark -> remark.what() == Remark.What.FOUND || remark.what() == Remark.What.RECHECK)
+                .toList());
+    }
+
+    /** The signs round a ring, each joined to its airfoil. */
+    Group round(Polar polar, Standing standing, double from, double middle) {
+        Map<Integer, List<Remark>> byAirfoil = new TreeMap<>();
+        for (Remark remark : remarks) {
+            remark.airfoils().stream()
+                    .forEach(index -> byAirfoil
+                            .computeIfAbsent(index + 1, n -> new ArrayList<>())
+                            .add(remark));
+        }
+        List<Integer> airfoils = List.copyOf(byAirfoil.keySet());
+        List<String> words = airfoils.stream().map(n -> sign(byAirfoil.get(n))).toList();
+        double widest = words.stream().mapToDouble(Signs::width).max().orElse(0);
+        List<Double> directions =
+                Spread.of(airfoils.stream().map(standing::clock).toList(), (widest + 0.6) / polar.scale(middle));
+        List<Item> items = new ArrayList<>();
+        for (int i = 0; i < airfoils.size(); i++) {
+            double clock = standing.clock(airfoils.get(i));
+            Point at = polar.at(directions.get(i), middle);
+            items.add(Item.of(Strokes.line(polar.at(clock, from), at), Style.lined(Ink.LINE, 0.2)));
+            double width = width(words.get(i));
+            items.add(Item.of(
+                    Polygon.box(at.x() - width / 2, at.y() - 1.7, width, 3.4), Style.both(Ink.PAPER, Ink.LINE, 0.25)));
+            items.add(Item.of(
+                    Text.upright(at.plus(0, Lettering.CAPITAL * SIZE / 2), words.get(i), SIZE, Anchor.MIDDLE),
+                    Ink.LINE));
+        }
+        return new Group("Findings and rechecks", items);
+    }
+
+    private static double width(String words) {
+        return Lettering.length(words, SIZE) + 1.4;
+    }
+
+    private static String sign(List<Remark> here) {
+        return sign(here.get(0)) + (here.size() > 1 ? "+" + (here.size() - 1) : "");
+    }
+
+    private static String sign(Remark remark) {
+        return (remark.what() == Remark.What.FOUND ? "F" : "R") + remark.entry();
+    }
+
+    /** A line of words for each sign. */
+    List<String> told(Ring ring) {
+        return remarks.stream().map(remark -> told(remark, ring)).toList();
+    }
+
+    private static String told(Remark remark, Ring ring) {
+        List<String> names = ring.coverage().zoning().names();
+        List<String> zones = new ArrayList<>();
+        for (int zone = 0; zone < names.size(); zone++) {
+            if (remark.zones().contains(zone)) {
+                zones.add(names.get(zone));
+            }
+        }
+        String where = zones.size() == names.size() ? "whole" : String.join(", ", zones);
+        List<String> airfoils = remark.airfoils().stream()
+                .mapToObj(index -> Integer.toString(index + 1))
+                .toList();
+        return sign(remark) + "  " + (remark.what() == Remark.What.FOUND ? "finding, " : "look again, ")
+                + ring.coverage().row().kind().airfoil() + " " + String.join(", ", airfoils) + ", " + where;
+    }
+}
