@@ -18,6 +18,7 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] arguments) {
+        System.setProperty("java.awt.headless", "true"); // pictures are drawn, no window is opened
         // Whatever the locale, text is UTF-8.
         PrintStream out = utf8(FileDescriptor.out);
         PrintStream err = utf8(FileDescriptor.err);

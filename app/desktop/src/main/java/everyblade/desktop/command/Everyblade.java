@@ -1,13 +1,20 @@
 package everyblade.desktop.command;
 
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Stack;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IParameterConsumer;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ScopeType;
 
@@ -26,15 +33,17 @@ final class Everyblade implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "JOB", description = "a job folder, opened in the window")
-    private Path job;
+    /** More than one is taken in so that a mistyped command is told as such. */
+    @Parameters(index = "0..*", paramLabel = "JOB", description = "a job folder, opened in the window")
+    private List<Path> named = List.of();
 
     @Option(
             names = "--models",
             paramLabel = "DIR",
             scope = ScopeType.INHERIT,
+            parameterConsumer = Added.class,
             description = "a folder with further engine models; may be given several times")
-    private List<Path> models = List.of();
+    private final List<Path> models = new ArrayList<>();
 
     @Option(
             names = {"-h", "--help"},
@@ -57,11 +66,31 @@ final class Everyblade implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (job != null && !Files.exists(around.path(job))) {
-            throw new Failure("everyblade: there is neither a command nor a job folder " + job
+        if (!named.isEmpty() && !Files.exists(around.path(named.get(0)))) {
+            throw new Failure("everyblade: there is neither a command nor a job folder " + named.get(0)
                     + "; see everyblade --help for the commands");
         }
+        if (named.size() > 1) {
+            throw new Failure("everyblade: one window opens one job; name one, or a command before it");
+        }
         throw new Failure("everyblade: window is not in this version; see everyblade --help for the commands");
+    }
+
+    /** Adds to those given before the command, which picocli would put others in the place of. */
+    static final class Added implements IParameterConsumer {
+
+        @Override
+        public void consumeParameters(Stack<String> left, ArgSpec option, CommandSpec command) {
+            if (left.isEmpty()) {
+                throw new ParameterException(command.commandLine(), "Missing required parameter for option '--models'");
+            }
+            String folder = left.pop();
+            try {
+                option.<List<Path>>getValue().add(Path.of(folder));
+            } catch (InvalidPathException unusable) {
+                throw new ParameterException(command.commandLine(), "--models: no folder can have this name");
+            }
+        }
     }
 
     /** Says the version that stands in the jar. */

@@ -46,6 +46,7 @@ record LaterCommand(String name, String description, String parameter, List<Stri
         spec.addPositional(PositionalParamSpec.builder()
                 .index("0")
                 .arity("1")
+                .required(true)
                 .type(String.class)
                 .paramLabel(parameter)
                 .description(parameter.equals("JOB") ? "a job folder" : "an engine model")

@@ -1,0 +1,71 @@
+package everyblade.desktop.command;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/**
+ * A file to be written: afterwards it is there as a whole, or everything is as it was.
+ *
+ * @param option that named it, for messages
+ * @param named as it was named
+ * @param place where it is to be
+ */
+record NewFile(String option, Path named, Path place) {
+
+    /** A file of this name, which may be there already; fails if it cannot be a file. */
+    static NewFile at(Surroundings around, String option, Path named) {
+        Path path = around.path(named).toAbsolutePath();
+        if (Files.exists(path) && !Files.isRegularFile(path)) {
+            throw new Failure(option + " " + named + ": something is there that is no file; give another name");
+        }
+        if (!Files.isDirectory(path.getParent())) {
+            throw new Failure(option + " " + named + ": its folder is not there; make it, or give another name");
+        }
+        try {
+            return new NewFile(option, named, Files.exists(path) ? path.toRealPath() : path);
+        } catch (IOException failure) {
+            throw unwritable(option, named);
+        }
+    }
+
+    /** Writes it beside its place, and puts it there when it is safe. */
+    void write(byte[] bytes) {
+        Path beside = free();
+        try {
+            try (FileChannel file = FileChannel.open(beside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+                ByteBuffer rest = ByteBuffer.wrap(bytes);
+                while (rest.hasRemaining()) {
+                    file.write(rest);
+                }
+                file.force(true);
+            }
+            Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException failure) {
+            try {
+                Files.deleteIfExists(beside);
+            } catch (IOException stays) {
+                // the failure below is what matters
+            }
+            throw unwritable(option, named);
+        }
+    }
+
+    private Path free() {
+        for (int number = 1; ; number++) {
+            Path path = place.resolveSibling(place.getFileName() + ".part-" + number);
+            if (!Files.exists(path)) {
+                return path;
+            }
+        }
+    }
+
+    private static Failure unwritable(String option, Path named) {
+        return new Failure(option + " " + named
+                + ": it cannot be written; check the disk and that you may write there, or give another name");
+    }
+}
