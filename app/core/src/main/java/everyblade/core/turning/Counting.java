@@ -64,7 +64,7 @@ final class Counting {
         Situation after = now.tracked(track);
         return track.fixes()
                 .last()
-                .countError
+                .countError()
                 .filter(CountError::outside)
                 .map(error -> new Step(after, told(error, row)))
                 .orElse(new Step(after));

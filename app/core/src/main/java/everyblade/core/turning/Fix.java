@@ -18,8 +18,35 @@ import java.util.stream.Stream;
  *
  * <p>What a frame may be off is not taken from the covariance but added up along the best chain of moves and sightings,
  * so that one-sided errors stay one-sided and add up.
+ *
+ * @param sighting after which this is known
+ * @param step how the sighting changed it
+ * @param era number of the era
+ * @param frames the frames that the era knows
+ * @param origins where each frame's zero stands at counted angle zero
+ * @param state correction of the counted angle, then of each frame's origin, degrees
+ * @param covariance of the state, degrees²
+ * @param off what each frame may be off at this stop
+ * @param between what frame i may be off as seen from frame j
+ * @param innovation of a shared step: seen less expected angle, degrees
+ * @param innovationVariance its variance
+ * @param gain by which it corrected the state
+ * @param countError what an identification found
  */
-final class Fix {
+record Fix(
+        Sighting sighting,
+        Step step,
+        int era,
+        List<String> frames,
+        List<Turn> origins,
+        double[] state,
+        double[][] covariance,
+        Uncertainty[] off,
+        Uncertainty[][] between,
+        double innovation,
+        double innovationVariance,
+        double[] gain,
+        Optional<CountError> countError) {
 
     /** How a sighting changed what is known. */
     enum Step {
@@ -34,55 +61,6 @@ final class Fix {
     }
 
     private static final double ROUNDING = 1e-9;
-
-    final Sighting sighting;
-    final Step step;
-    final int era;
-    final List<String> frames;
-    final List<Turn> origins;
-    /** Correction of the counted angle, then of each frame's origin, degrees. */
-    final double[] state;
-
-    final double[][] covariance;
-    /** What each frame may be off at this stop. */
-    final Uncertainty[] off;
-    /** What frame i may be off as seen from frame j. */
-    private final Uncertainty[][] between;
-    /** Of a shared step: innovation, its variance and the gain. */
-    final double innovation;
-
-    final double innovationVariance;
-    final double[] gain;
-    final Optional<CountError> countError;
-
-    private Fix(
-            Sighting sighting,
-            Step step,
-            int era,
-            List<String> frames,
-            List<Turn> origins,
-            double[] state,
-            double[][] covariance,
-            Uncertainty[] off,
-            Uncertainty[][] between,
-            double innovation,
-            double innovationVariance,
-            double[] gain,
-            Optional<CountError> countError) {
-        this.sighting = sighting;
-        this.step = step;
-        this.era = era;
-        this.frames = frames;
-        this.origins = origins;
-        this.state = state;
-        this.covariance = covariance;
-        this.off = off;
-        this.between = between;
-        this.innovation = innovation;
-        this.innovationVariance = innovationVariance;
-        this.gain = gain;
-        this.countError = countError;
-    }
 
     /** Index of a frame that this era knows, −1 otherwise. */
     int frame(String name) {
@@ -100,11 +78,13 @@ final class Fix {
             return era(0, stop, sighting);
         }
         Fix last = before.get();
-        Stop lastStop = stops.get(last.sighting.stop());
+        Stop lastStop = stops.get(last.sighting().stop());
         boolean angleKnown = lastStop.stretch() == stop.stretch();
         int frame = last.frame(sighting.frame());
         if (!angleKnown) {
-            return frame < 0 ? era(last.era + 1, stop, sighting) : last.angle(stop, frame, sighting, Optional.empty());
+            return frame < 0
+                    ? era(last.era() + 1, stop, sighting)
+                    : last.angle(stop, frame, sighting, Optional.empty());
         }
         Uncertainty link = stop.total().since(lastStop.total());
         double weight = stop.weight() - lastStop.weight();
@@ -203,7 +183,7 @@ final class Fix {
         boolean lost = outside && Math.abs(counted) >= sighting.pitch() / 2 - ROUNDING;
         CountError countError = new CountError(
                 sighting.entry(),
-                this.sighting.entry(),
+                sighting().entry(),
                 sighting.frame(),
                 sighting.airfoil(),
                 counted,

@@ -79,16 +79,16 @@ public final class Placing {
         double[] adjoint = new double[0];
         for (int i = count - 1; i >= 0; i--) {
             Fix fix = track.fixes().get(i);
-            boolean eraEnds = i == count - 1 || track.fixes().get(i + 1).era != fix.era;
+            boolean eraEnds = i == count - 1 || track.fixes().get(i + 1).era() != fix.era();
             if (eraEnds) {
-                adjoint = new double[fix.state.length];
-                offsets[i] = fix.state;
+                adjoint = new double[fix.state().length];
+                offsets[i] = fix.state();
             } else {
                 offsets[i] = offsets[i + 1];
             }
-            double correction = fix.state[0];
+            double correction = fix.state()[0];
             for (int j = 0; j < adjoint.length; j++) {
-                correction -= fix.covariance[0][j] * adjoint[j];
+                correction -= fix.covariance()[0][j] * adjoint[j];
             }
             corrections[i] = correction;
             adjoint = before(fix, adjoint);
@@ -96,7 +96,7 @@ public final class Placing {
         int[] fixesUpTo = new int[track.stops().size()];
         int next = 0;
         for (int stop = 0; stop < fixesUpTo.length; stop++) {
-            while (next < count && track.fixes().get(next).sighting.stop() <= stop) {
+            while (next < count && track.fixes().get(next).sighting().stop() <= stop) {
                 next++;
             }
             fixesUpTo[stop] = next;
@@ -106,8 +106,8 @@ public final class Placing {
 
     /** The adjoint before a fix, given the one after it. */
     private static double[] before(Fix fix, double[] after) {
-        int slot = fix.frame(fix.sighting.frame()) + 1;
-        return switch (fix.step) {
+        int slot = fix.frame(fix.sighting().frame()) + 1;
+        return switch (fix.step()) {
             case ERA -> new double[0];
             case FRAME -> {
                 double[] before = java.util.Arrays.copyOf(after, after.length - 1);
@@ -122,10 +122,10 @@ public final class Placing {
             }
             case SHARED -> {
                 double[] before = after.clone();
-                if (fix.innovationVariance > 0) {
-                    double along = fix.innovation / fix.innovationVariance;
+                if (fix.innovationVariance() > 0) {
+                    double along = fix.innovation() / fix.innovationVariance();
                     for (int j = 0; j < after.length; j++) {
-                        along += fix.gain[j] * after[j];
+                        along += fix.gain()[j] * after[j];
                     }
                     before[0] -= along;
                     before[slot] -= along;
@@ -156,7 +156,7 @@ public final class Placing {
         if (last < 0 && next < 0) {
             return List.of();
         }
-        boolean seenHere = last >= 0 && track.fixes().get(last).sighting.stop() == stop;
+        boolean seenHere = last >= 0 && track.fixes().get(last).sighting().stop() == stop;
         if (seenHere || next < 0) {
             return List.of(from(row, rock, stop, last));
         }
@@ -187,7 +187,7 @@ public final class Placing {
         if (last >= 0) {
             correction = corrections[last];
             Fix fix = track.fixes().get(last);
-            if (last + 1 < corrections.length && fix.sighting.stop() != stop) {
+            if (last + 1 < corrections.length && fix.sighting().stop() != stop) {
                 Stop from = stopOf(last);
                 Stop to = stopOf(last + 1);
                 if (from.stretch() == here.stretch()
@@ -204,7 +204,7 @@ public final class Placing {
     }
 
     private Stop stopOf(int fix) {
-        return track.stops().get(track.fixes().get(fix).sighting.stop());
+        return track.stops().get(track.fixes().get(fix).sighting().stop());
     }
 
     /** Index of the nearest fix from this one on that knows the row, in the stop's stretch; −1 if there is none. */
@@ -235,12 +235,12 @@ public final class Placing {
         Stop stop = track.stops().get(index);
         Stop other = stopOf(fixIndex);
         int frame = fix.frame(row);
-        Uncertainty link = fix.sighting.stop() <= index
+        Uncertainty link = fix.sighting().stop() <= index
                 ? stop.total().since(other.total())
                 : other.total().since(stop.total()).reversed();
-        Uncertainty off = fix.off[frame].and(link);
+        Uncertainty off = fix.off()[frame].and(link);
         return new Estimate(
-                fix.origins.get(frame).plus(stop.counted()),
+                fix.origins().get(frame).plus(stop.counted()),
                 corrections[fixIndex] + offsets[fixIndex][frame + 1],
                 off.below() + rock,
                 off.above() + rock);
@@ -253,8 +253,8 @@ public final class Placing {
         Stop to = stopOf(next);
         int frame = earlier.frame(row);
         double share = share(stop, from, to);
-        Uncertainty a = earlier.off[frame];
-        Uncertainty b = later.off[later.frame(row)];
+        Uncertainty a = earlier.off()[frame];
+        Uncertainty b = later.off()[later.frame(row)];
         Uncertainty on = stop.total().since(from.total());
         Uncertainty back = to.total().since(stop.total());
         double ends = (1 - share) * Math.sqrt(a.variance()) + share * Math.sqrt(b.variance());
@@ -262,7 +262,7 @@ public final class Placing {
                 Math.sqrt(ends * ends + (1 - share) * (1 - share) * on.variance() + share * share * back.variance());
         double half = (1 - share) * on.halfWidth() + share * back.halfWidth() + rock;
         return new Estimate(
-                earlier.origins.get(frame).plus(stop.counted()),
+                earlier.origins().get(frame).plus(stop.counted()),
                 shared(stop, from, to, corrections[last], corrections[next]) + offsets[last][frame + 1],
                 spread + half + (1 - share) * a.minus() + share * b.minus(),
                 spread + half + (1 - share) * a.plus() + share * b.plus());
@@ -282,7 +282,7 @@ public final class Placing {
     /** The count errors that identifications found, in order. */
     List<CountError> countErrors() {
         List<CountError> errors = new ArrayList<>();
-        track.fixes().forEach(fix -> fix.countError.ifPresent(errors::add));
+        track.fixes().forEach(fix -> fix.countError().ifPresent(errors::add));
         return errors;
     }
 }

@@ -46,7 +46,7 @@ record Track(String id, Trail<Stop> stops, Trail<Fix> fixes, int reading, Turn l
         }
         Fix fix = fixes.last();
         int slot = fix.frame(readingFrame()) + 1;
-        double correction = fix.state[0] + (slot > 0 ? fix.state[slot] : 0);
+        double correction = fix.state()[0] + (slot > 0 ? fix.state()[slot] : 0);
         return corrected.plus(Turn.ofDegrees(correction)).wrapped();
     }
 
@@ -59,16 +59,16 @@ record Track(String id, Trail<Stop> stops, Trail<Fix> fixes, int reading, Turn l
     Optional<Uncertainty> off(String row) {
         return lastFix()
                 .filter(fix -> fix.frame(row) >= 0)
-                .filter(fix ->
-                        stops.get(fix.sighting.stop()).stretch() == stops.last().stretch())
-                .map(fix -> fix.off[fix.frame(row)].and(stops.last()
+                .filter(fix -> stops.get(fix.sighting().stop()).stretch()
+                        == stops.last().stretch())
+                .map(fix -> fix.off()[fix.frame(row)].and(stops.last()
                         .total()
-                        .since(stops.get(fix.sighting.stop()).total())));
+                        .since(stops.get(fix.sighting().stop()).total())));
     }
 
     /** Whether a row was ever identified. */
     boolean knows(String row) {
-        return fixes.stream().anyMatch(fix -> fix.sighting.frame().equals(row));
+        return fixes.stream().anyMatch(fix -> fix.sighting().frame().equals(row));
     }
 
     /** After a counted move. */
@@ -93,7 +93,8 @@ record Track(String id, Trail<Stop> stops, Trail<Fix> fixes, int reading, Turn l
 
     /** With the shaft's reading set to this angle, here. */
     Track labelled(int entry, Turn angle) {
-        Turn correction = fixes.isEmpty() ? Turn.ZERO : Turn.ofDegrees(fixes.last().state[0]);
+        Turn correction =
+                fixes.isEmpty() ? Turn.ZERO : Turn.ofDegrees(fixes.last().state()[0]);
         Turn set = angle.minus(stops.last().counted()).minus(correction);
         Track renamed = new Track(id, stops, fixes, reading + 1, set, lastSense);
         return renamed.sighted(new Sighting(entry, here(), renamed.readingFrame(), angle, 0, 0, 0, 360));
