@@ -33,6 +33,10 @@ final class Oracle {
     /** A row as the oracle knows it; {@code turns} is false for one that stands still. */
     record OracleRow(String id, int count, int sense, boolean turns, List<List<String>> kinds) {
 
+        boolean divides(String word) {
+            return kinds.stream().anyMatch(kind -> kind.contains(word));
+        }
+
         List<List<String>> zones() {
             List<List<String>> zones = List.of(List.of());
             for (List<String> kind : kinds) {
@@ -61,6 +65,7 @@ final class Oracle {
     private OracleView view;
     private List<String> watching = List.of("all");
     private boolean consistent = true;
+    private boolean among;
 
     Set<Cell> seen() {
         return seen;
@@ -69,6 +74,15 @@ final class Oracle {
     /** Whether every identification agreed with the count. */
     boolean consistent() {
         return consistent;
+    }
+
+    /** Whether the scope tip is among the blades. */
+    boolean among() {
+        return among;
+    }
+
+    void among(boolean is) {
+        among = is;
     }
 
     OracleView view() {

@@ -1,14 +1,9 @@
 package everyblade.core.coverage;
 
-import everyblade.core.Engines;
 import everyblade.core.Job;
 import everyblade.core.coverage.Oracle.OracleRow;
 import everyblade.core.coverage.Oracle.OracleView;
 import everyblade.core.entry.Refusal;
-import everyblade.spi.ChordBand;
-import everyblade.spi.Direction;
-import everyblade.spi.Ratio;
-import everyblade.spi.RowKind;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -21,15 +16,10 @@ import org.hipparchus.fraction.BigFraction;
 /** A random job on a random engine, entered as text on one side and told to the oracle as steps on the other. */
 final class RandomJob {
 
-    private static final int[] COUNTS = {1, 2, 5, 7, 11, 12, 19, 24, 28, 36, 40, 47, 60, 94, 100};
-    private static final Ratio[] RATIOS = {new Ratio(29, 77), new Ratio(-17, 52), new Ratio(3, 1)};
     private static final BigFraction TURN = new BigFraction(360);
 
     private final SplittableRandom random;
-    private final List<OracleRow> rows = new ArrayList<>();
-    private final List<OracleView> views = new ArrayList<>();
-    private final Ratio[] ratios = {Ratio.ONE, Ratio.ONE};
-    private final Direction normal;
+    private final RandomEngine engine;
     private final Job job;
     private final List<String> lines = new ArrayList<>();
     /** One step a line, in the same order. */
@@ -40,18 +30,9 @@ final class RandomJob {
 
     RandomJob(long seed) {
         random = new SplittableRandom(seed);
-        normal = random.nextBoolean() ? Direction.CW : Direction.CCW;
-        Engines engines = new Engines().normal(normal);
-        for (int i = 0; i < ratios.length; i++) {
-            ratios[i] = RATIOS[random.nextInt(RATIOS.length)];
-            engines.pad("pad" + i, ratios[i], 0, 0, 0);
-        }
-        int count = 1 + random.nextInt(3);
-        for (int i = 0; i < count; i++) {
-            addRow(engines, "row" + i);
-        }
-        job = new Job(engines.built());
-        int entries = 3 + random.nextInt(22);
+        engine = new RandomEngine(random);
+        job = new Job(engine.exact());
+        int entries = 4 + random.nextInt(28);
         while (lines.size() < entries) {
             step();
         }
@@ -61,81 +42,16 @@ final class RandomJob {
         return job;
     }
 
+    RandomEngine engine() {
+        return engine;
+    }
+
     List<String> lines() {
         return lines;
     }
 
     Oracle oracle() {
         return replayed(voided(lines));
-    }
-
-    private void addRow(Engines engines, String id) {
-        boolean turns = random.nextInt(4) > 0;
-        int count = COUNTS[random.nextInt(COUNTS.length)];
-        Direction numbering = random.nextBoolean() ? Direction.CW : Direction.CCW;
-        int bands = 1 + random.nextInt(3);
-        boolean sides = random.nextBoolean();
-        boolean chords = random.nextBoolean();
-        List<List<String>> kinds = new ArrayList<>();
-        if (bands > 1) {
-            kinds.add(bands == 2 ? List.of("root", "tip") : List.of("s1", "s2", "s3"));
-        }
-        if (sides) {
-            kinds.add(List.of("pressure", "suction"));
-        }
-        if (chords) {
-            kinds.add(List.of("leading", "middle", "trailing"));
-        }
-        engines.row(
-                id,
-                turns ? RowKind.ROTOR : RowKind.STATOR,
-                count,
-                numbering,
-                bands,
-                chords ? List.of(ChordBand.LEADING, ChordBand.MIDDLE, ChordBand.TRAILING) : List.of(),
-                sides,
-                0);
-        OracleRow row = new OracleRow(id, count, numbering.sign(), turns, kinds);
-        rows.add(row);
-        int howMany = 1 + random.nextInt(2);
-        for (int i = 0; i < howMany; i++) {
-            double reference = random.nextInt(360);
-            double halfWidth = switch (random.nextInt(5)) {
-                case 0 -> 0;
-                case 1 -> decimals(180.0 / count);
-                case 2 -> decimals(180 * random.nextDouble());
-                default -> decimals(360.0 / count * random.nextDouble() / 2);
-            };
-            List<String> shows = parts(row);
-            engines.view(id + "-" + i, id, reference, halfWidth, shows.toArray(String[]::new));
-            views.add(new OracleView(id + "-" + i, row, exact(reference), exact(halfWidth), shows));
-        }
-    }
-
-    private static double decimals(double number) {
-        return Math.rint(number * 1e5) / 1e5;
-    }
-
-    private static BigFraction exact(double decimal) {
-        return exact(BigDecimal.valueOf(decimal));
-    }
-
-    private static BigFraction exact(BigDecimal decimal) {
-        return new BigFraction(decimal.movePointRight(9).toBigIntegerExact(), java.math.BigInteger.TEN.pow(9));
-    }
-
-    private List<String> parts(OracleRow row) {
-        if (row.kinds().isEmpty() || random.nextInt(3) == 0) {
-            return List.of("all");
-        }
-        Set<String> parts = new java.util.LinkedHashSet<>();
-        for (List<String> kind : row.kinds()) {
-            if (random.nextBoolean()) {
-                parts.add(kind.get(random.nextInt(kind.size())));
-                parts.add(kind.get(random.nextInt(kind.size())));
-            }
-        }
-        return parts.isEmpty() ? List.of("all") : List.copyOf(parts);
     }
 
     /** Enters a line and takes the oracle one step further. */
@@ -148,13 +64,13 @@ final class RandomJob {
 
     private void step() {
         if (now.view() == null || random.nextInt(6) == 0) {
-            OracleView view = views.get(random.nextInt(views.size()));
+            OracleView view = engine.views.get(random.nextInt(engine.views.size()));
             add("view " + view.id(), oracle -> oracle.seat(view));
             return;
         }
-        switch (random.nextInt(12)) {
+        switch (random.nextInt(13)) {
             case 0 -> {
-                List<String> parts = parts(now.view().row());
+                List<String> parts = engine.parts(now.view().row());
                 add("watch " + String.join(" ", parts), oracle -> oracle.watch(parts));
             }
             case 1 -> add("look", Oracle::look);
@@ -162,12 +78,13 @@ final class RandomJob {
             case 4 -> changePad();
             case 5 -> strike();
             case 6 -> slip();
+            case 7 -> add("in", oracle -> oracle.among(true));
             default -> move();
         }
     }
 
     private void changePad() {
-        int chosen = random.nextInt(ratios.length);
+        int chosen = random.nextInt(engine.ratios.length);
         pad = chosen;
         add("pad pad" + chosen, oracle -> {});
     }
@@ -192,9 +109,10 @@ final class RandomJob {
             }
             default -> {
                 if (row.turns()) {
+                    clear();
                     add("round " + airfoil, oracle -> {
                         oracle.identify(airfoil);
-                        oracle.turn(TURN.multiply(normal.sign()), true);
+                        oracle.turn(TURN.multiply(engine.normal.sign()), true);
                     });
                 }
             }
@@ -227,11 +145,19 @@ final class RandomJob {
             }
             return;
         }
+        clear();
         String verb = watched ? "turn " : "skip ";
         if (random.nextInt(3) == 0) {
-            moveTo(verb, now.readingNow(), normal.sign(), (oracle, by) -> oracle.turn(by, watched));
+            moveTo(verb, now.readingNow(), engine.normal.sign(), (oracle, by) -> oracle.turn(by, watched));
         } else {
             moveBy(verb, row, true, (oracle, by) -> oracle.turn(by, watched));
+        }
+    }
+
+    /** Nothing turns while the scope tip is among the blades. */
+    private void clear() {
+        if (now.among()) {
+            add("clear", oracle -> oracle.among(false));
         }
     }
 
@@ -246,30 +172,32 @@ final class RandomJob {
         switch (random.nextInt(shaft ? 4 : 2)) {
             case 0 -> {
                 unit = random.nextBoolean() ? "" : " deg";
-                amount = exact(number);
+                amount = RandomEngine.exact(number);
             }
             case 1 -> {
                 number = BigDecimal.valueOf(random.nextInt(1, 60));
                 unit = " blades";
-                amount = exact(number).multiply(TURN).divide(row.count());
+                amount = RandomEngine.exact(number).multiply(TURN).divide(row.count());
             }
             case 2 -> {
                 number = number.movePointLeft(2);
                 unit = " rev";
-                amount = exact(number).multiply(TURN);
+                amount = RandomEngine.exact(number).multiply(TURN);
             }
             default -> {
                 number = number.movePointLeft(2);
                 unit = " tool";
-                amount = exact(number).multiply(TURN).multiply(new BigFraction((int) ratios[pad].numerator(), (int)
-                        ratios[pad].denominator()));
+                amount = RandomEngine.exact(number)
+                        .multiply(TURN)
+                        .multiply(new BigFraction(
+                                (int) engine.ratios[pad].numerator(), (int) engine.ratios[pad].denominator()));
             }
         }
         String plain = number.toPlainString();
         int way = random.nextInt(4);
         if (way < 2) {
             // On is the normal direction of the spool, and clockwise for the scope tip, whatever the tool does.
-            int sign = (shaft ? normal.sign() : 1) * (way == 0 ? 1 : -1);
+            int sign = (shaft ? engine.normal.sign() : 1) * (way == 0 ? 1 : -1);
             BigFraction by = amount.abs().multiply(sign);
             add(verb + (way == 0 ? "on " : "back ") + plain + unit, oracle -> mover.move(oracle, by));
         } else if (way == 2) {
@@ -371,7 +299,8 @@ final class RandomJob {
         return oracle;
     }
 
-    private static Set<Integer> voided(List<String> entered) {
+    /** The entries that do not count: struck by one that is not struck itself. */
+    static Set<Integer> voided(List<String> entered) {
         Set<Integer> voided = new HashSet<>();
         for (int k = entered.size(); k >= 1; k--) {
             String line = entered.get(k - 1);
