@@ -1,11 +1,17 @@
 package everyblade.desktop.command;
 
 import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.Explanation;
 import everyblade.core.coverage.RowCoverage;
+import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Said;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.entry.ZoneWords;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -25,6 +31,14 @@ final class CoverageCommand implements Callable<Integer> {
     @Option(names = "--row", paramLabel = "ID", description = "this row only; totals stay those of all rows")
     private String row;
 
+    @Option(
+            names = "--explain",
+            arity = "2",
+            paramLabel = "N ZONE",
+            hideParamSyntax = true,
+            description = "N ZONE: with --row, why this zone of airfoil N has its state, entry by entry")
+    private List<String> explained;
+
     CoverageCommand(Surroundings around) {
         this.around = around;
     }
@@ -34,12 +48,44 @@ final class CoverageCommand implements Callable<Integer> {
         OpenedJob opened = OpenedJob.read(around, job);
         Coverage coverage = opened.coverage();
         List<RowCoverage> rows = rows(opened, coverage, Optional.ofNullable(row));
-        if (json) {
+        if (explained != null) {
+            explain(coverage, rows).forEach(around.out()::println);
+        } else if (json) {
             around.out().println(JsonText.of(CoverageJson.of(opened, coverage, rows)));
         } else {
             CoverageText.of(opened, coverage, rows).forEach(around.out()::println);
         }
         return Commands.FINE;
+    }
+
+    /** Every zone of the airfoil that the words name, one explanation after the other. */
+    private List<String> explain(Coverage coverage, List<RowCoverage> rows) {
+        if (rows.size() != 1 || row == null || json) {
+            throw new Failure("--explain: it explains one airfoil of one row in words; say --row ID, and no --json");
+        }
+        RowCoverage only = rows.get(0);
+        int airfoil = airfoil(only);
+        try {
+            ZoneSet zones = ZoneWords.zone(only.zoning(), new Said<>(explained.get(1), 1));
+            return IntStream.range(0, only.zoning().size())
+                    .filter(zones::contains)
+                    .mapToObj(zone -> Explanation.of(coverage, row, airfoil, zone))
+                    .flatMap(List::stream)
+                    .toList();
+        } catch (Refusal refusal) {
+            throw new Failure("--explain " + airfoil + " " + explained.get(1) + ": " + refusal.getMessage());
+        }
+    }
+
+    private int airfoil(RowCoverage only) {
+        int count = only.row().count();
+        return Optional.of(explained.get(0))
+                .filter(number -> number.matches("[0-9]{1,4}"))
+                .map(Integer::valueOf)
+                .filter(n -> n >= 1 && n <= count)
+                .orElseThrow(() -> new Failure("--explain " + explained.get(0) + ": row " + row + " has "
+                        + only.row().kind().airfoil() + "s 1 to " + count
+                        + "; give one of these numbers, then a zone"));
     }
 
     /** All rows, or the one of this id. */

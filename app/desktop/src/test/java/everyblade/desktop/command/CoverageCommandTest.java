@@ -178,4 +178,39 @@ class CoverageCommandTest {
         assertThat(JsonText.share(99_999, 100_000)).isEqualByComparingTo("0.9999");
         assertThat(JsonText.share(100_000, 100_000)).isEqualByComparingTo("1");
     }
+
+    @Nested
+    class Explaining {
+
+        @BeforeEach
+        void aQuarterTurnOfRoots() {
+            console.job("view p-r", "datum r 1", "watch root", "turn on 90");
+        }
+
+        @Test
+        void saysEntryByEntryWhyAZoneHasItsState() {
+            Console.Ran ran = console.run("coverage", "job", "--row", "r", "--explain", "12", "root");
+
+            assertThat(ran.status()).isZero();
+            assertThat(ran.outLines())
+                    .first()
+                    .asString()
+                    .startsWith("entry 4, through p-r: counted from 0.0° to 90.0°");
+            assertThat(ran.outLines()).last().asString().startsWith("so blade 12 of Rotor (r), root is seen");
+        }
+
+        @Test
+        void refusesWhatThereIsNot() {
+            assertThat(console.run("coverage", "job", "--row", "r", "--explain", "13", "root")
+                            .err())
+                    .contains("row r has blades 1 to 12")
+                    .hasLineCount(1);
+            assertThat(console.run("coverage", "job", "--row", "r", "--explain", "1", "nose")
+                            .err())
+                    .contains("nose")
+                    .hasLineCount(1);
+            assertThat(console.run("coverage", "job", "--explain", "1", "tip"))
+                    .satisfies(ran -> assertThat(ran.status()).isEqualTo(2));
+        }
+    }
 }
