@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param stops at least one
  * @param fixes what is known after each sighting, in order
  * @param reading number of the frame of the shaft's reading in force; a slip or a new setting ends it
- * @param label reading less counted angle, when the reading was last set
+ * @param label reading less counted and corrected angle, when the reading was last set
  * @param lastSense sign of the last move that was not zero, 0 before the first
  */
 record Track(String id, Trail<Stop> stops, Trail<Fix> fixes, int reading, Turn label, int lastSense) {
@@ -40,14 +40,17 @@ record Track(String id, Trail<Stop> stops, Trail<Fix> fixes, int reading, Turn l
 
     /** Best value of the shaft's reading at the present stop, 0 to a turn. */
     Turn readingNow() {
-        Turn corrected = stops.last().counted().plus(label);
+        Turn counted = stops.last().counted();
         if (fixes.isEmpty()) {
-            return corrected.wrapped();
+            return counted.plus(label).wrapped();
         }
         Fix fix = fixes.last();
-        int slot = fix.frame(readingFrame()) + 1;
-        double correction = fix.state()[0] + (slot > 0 ? fix.state()[slot] : 0);
-        return corrected.plus(Turn.ofDegrees(correction)).wrapped();
+        int frame = fix.frame(readingFrame());
+        return frame < 0
+                ? counted.plus(label).plus(Turn.ofDegrees(fix.state()[0])).wrapped()
+                : counted.plus(fix.origins().get(frame))
+                        .plus(Turn.ofDegrees(fix.state()[0] + fix.state()[frame + 1]))
+                        .wrapped();
     }
 
     /** Whether a reading of the shaft says where it is. */

@@ -136,13 +136,27 @@ class CountTest {
         }
 
         @Test
+        void aDatumSetsItAnewWhateverWasCorrectedBefore() {
+            for (Job job : List.of(
+                    nineTurns(0).enter("here 3", "datum c1 3 at 50"),
+                    new Job(Engines.of(36, 2)).enter("view v", "datum c1 1", "slip", "here 10", "datum c1 10 at 50"))) {
+                assertThat(reading(job)).isEqualTo(50);
+                assertThat(reading(job.enter("turn to 90"))).isEqualTo(90);
+                assertThat(reading(job.enter("slip"))).isEqualTo(90);
+            }
+        }
+
+        private double reading(Job job) {
+            return job.fold()
+                    .situation()
+                    .reading(job.coverage().row("c1").row())
+                    .degrees();
+        }
+
+        @Test
         void theReadingFollowsWhatAnIdentificationFound() {
             Job job = nineTurns(0).enter("here 3");
-            assertThat(job.fold()
-                            .situation()
-                            .reading(job.coverage().row("c1").row())
-                            .degrees())
-                    .isEqualTo(340);
+            assertThat(reading(job)).isEqualTo(340);
         }
     }
 }
