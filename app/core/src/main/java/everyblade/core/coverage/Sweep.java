@@ -36,8 +36,12 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, boolean s
         int begun = from;
         for (int stop = from; stop <= to + 1; stop++) {
             Stand stand = stop <= to ? placing.at(row.id(), row.rock(), stop) : null;
-            if (stand == null || !run.isEmpty() && !alike(run.get(0), stand)) {
+            boolean slid = stand != null && stop > from && placing.lostAt(stop);
+            if (stand == null || !run.isEmpty() && (slid || !alike(run.get(0), stand))) {
                 add(sweeps, placing, run, begun, stop - 1, from, to);
+                if (slid && run.get(0).sure() && stand.sure()) {
+                    addDoubtful(sweeps, placing, last(run), stand, stop);
+                }
                 run.clear();
                 begun = stop;
             }
@@ -46,6 +50,19 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, boolean s
             }
         }
         return sweeps;
+    }
+
+    /** The leg from one known place to another between which the count was lost: counted on, or back. */
+    private static void addDoubtful(List<Sweep> sweeps, Placing placing, Stand before, Stand after, int stop) {
+        Turn counted = placing.counted(stop - 1, stop);
+        Place start = before.place().get();
+        Place end = after.place().get();
+        sweeps.add(over(List.of(start, moved(start, counted)), false));
+        sweeps.add(over(List.of(moved(end, counted.negated()), end), false));
+    }
+
+    private static Stand last(List<Stand> run) {
+        return run.get(run.size() - 1);
     }
 
     private static boolean alike(Stand a, Stand b) {

@@ -161,12 +161,25 @@ public final class Placing {
             return List.of(from(row, rock, stop, last));
         }
         if (last < 0) {
-            return List.of(from(row, rock, stop, next));
+            Estimate back = from(row, rock, stop, next);
+            return lostBetween(fixesUpTo[stop] - 1, next) ? List.of(back, back) : List.of(back);
         }
         if (lostBetween(last, next)) {
             return List.of(from(row, rock, stop, last), from(row, rock, stop, next));
         }
         return List.of(between(row, rock, track.stops().get(stop), last, next));
+    }
+
+    /** Whether an identification at this stop found that the count was lost on the way there. */
+    public boolean lostAt(int stop) {
+        for (int i = fixesUpTo[stop] - 1;
+                i >= 0 && track.fixes().get(i).sighting().stop() == stop;
+                i--) {
+            if (track.fixes().get(i).lost()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The counted angle at a stop as a reading of the shaft would show it, without any correction; 0 to a turn. */

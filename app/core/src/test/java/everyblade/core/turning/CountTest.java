@@ -56,6 +56,42 @@ class CountTest {
             assertThat(job.airfoils("c1", State.SEEN)).isSubsetOf(List.of(1, 7));
         }
 
+        /** Counted on, every blade but 2 passed the window; counted back from the blade at the end, every one but 6. */
+        @Test
+        void aCountLostInASingleMoveLeavesThatMoveInDoubt() {
+            Job job = new Job(Engines.of(36, 2)).enter("view v", "datum c1 1", "turn on 340", "here 7");
+            assertThat(job.coverage().lostCount()).isTrue();
+            assertThat(job.airfoils("c1", State.SEEN)).containsExactly(1, 7);
+            assertThat(job.airfoils("c1", State.MAYBE)).hasSize(34);
+        }
+
+        @Test
+        void aCountLostOnTheWayBackToTheSameBladeDoesSoToo() {
+            Job job = new Job(Engines.of(36, 2)).enter("view v", "datum c1 1", "turn on 340", "here 1");
+            assertThat(job.airfoils("c1", State.SEEN)).containsExactly(1);
+            assertThat(job.airfoils("c1", State.MAYBE)).hasSize(35);
+            assertThat(job.enter("turn on 40").airfoils("c1", State.SEEN)).containsExactly(1, 33, 34, 35, 36);
+        }
+
+        /**
+         * Blade 1 of c2 ties down, backwards, what was watched since the slip, but not over the loss between: only
+         * blade 2, 10° before it, surely stood at the reference when the loss was found.
+         */
+        @Test
+        void aRowIsNotCountedBackOverALoss() {
+            Job job = new Job(new Engines()
+                            .rotor("c1", 36)
+                            .rotor("c2", 36)
+                            .view("v", "c1", 0, 2)
+                            .view("w", "c2", 0, 2)
+                            .built())
+                    .enter("view w", "datum c2 1", "slip", "view v", "datum c1 1", "view w", "turn 40")
+                    .enter("view v", "here 1", "view w", "skip 10", "here 1");
+            assertThat(job.coverage().lostCount()).isTrue();
+            assertThat(job.airfoils("c2", State.SEEN)).containsExactly(2);
+            assertThat(job.airfoils("c2", State.MAYBE)).containsExactly(3, 4, 5, 6);
+        }
+
         @Test
         void aRotorThatRollsBackMayHaveLostMore() {
             assertThat(nineTurns(1).airfoils("c1", State.MAYBE)).containsExactly(3, 4);

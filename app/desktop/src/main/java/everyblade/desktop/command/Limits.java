@@ -14,13 +14,15 @@ final class Limits {
     private static final String SCHEMA = "everyblade/limits/1";
     private static final ObjectMapper JSON = new ObjectMapper();
 
+    private static final long LARGEST = 1 << 24;
+
     private Limits() {}
 
     /** Reads a file of limits, or fails saying why it is none. */
     static void read(Surroundings around, Path file) {
         String where = "--limits " + file + ": ";
         try {
-            JsonNode limits = JSON.readTree(Files.readAllBytes(around.path(file)));
+            JsonNode limits = tree(around.path(file));
             if (!SCHEMA.equals(limits.path("schema").textValue())) {
                 throw new Failure(where + "it is no file of limits, since its \"schema\" is not \"" + SCHEMA
                         + "\"; name the file with your manual's limits");
@@ -37,13 +39,18 @@ final class Limits {
     /** Whether a file says of itself that it holds limits. */
     static boolean is(Path file) {
         try {
-            return Optional.ofNullable(JSON.readTree(Files.readAllBytes(file))
-                            .path("schema")
-                            .textValue())
+            return Optional.ofNullable(tree(file).path("schema").textValue())
                     .filter(schema -> schema.startsWith("everyblade/limits/"))
                     .isPresent();
         } catch (IOException unreadable) {
             return false;
         }
+    }
+
+    private static JsonNode tree(Path file) throws IOException {
+        if (Files.size(file) > LARGEST) {
+            throw new IOException("too long to be meant");
+        }
+        return JSON.readTree(Files.readAllBytes(file));
     }
 }

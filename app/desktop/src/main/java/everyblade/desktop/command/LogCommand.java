@@ -74,7 +74,7 @@ final class LogCommand implements Callable<Integer> {
         }
         Optional<String> speaker = Optional.ofNullable(by).map(name -> Given.words("--by", name));
         Optional<Instant> time = Optional.ofNullable(at).map(text -> Given.time("--at", text));
-        OpenedJob opened = OpenedJob.read(around, job);
+        OpenedJob opened = OpenedJob.readToWrite(around, job);
         if (follow) {
             return Following.of(around, opened, speaker).run();
         }

@@ -28,13 +28,23 @@ record OpenedJob(JobFolder folder, Journal journal, Fold fold) {
     /** Reads a job, and tells what a person should know of its state. */
     static OpenedJob read(Surroundings around, Path path) {
         JobFolder folder = new JobFolder(around.disk(), around.path(path));
+        Job job = job(folder);
+        job.notices().forEach(around.err()::println);
+        return of(folder, job);
+    }
+
+    /** Reads a job that is then written to; its writer tells what a person should know. */
+    static OpenedJob readToWrite(Surroundings around, Path path) {
+        JobFolder folder = new JobFolder(around.disk(), around.path(path));
+        return of(folder, job(folder));
+    }
+
+    private static Job job(JobFolder folder) {
         JobFolder.Reading reading = folder.read();
         if (reading instanceof JobFolder.Refused refused) {
             throw new Failure(refused.problem().message());
         }
-        Job job = ((JobFolder.Readable) reading).job();
-        job.notices().forEach(around.err()::println);
-        return of(folder, job);
+        return ((JobFolder.Readable) reading).job();
     }
 
     /** The job as it was read from this folder. */

@@ -23,7 +23,8 @@ import java.util.regex.Pattern;
  */
 record TypedLine(String text, int column, Optional<Instant> at, int number) {
 
-    private static final Pattern TIME = Pattern.compile("(\\s*)([0-9]{4}-[0-9]{2}-[0-9]{2}T\\S*)(\\s*)(.*)");
+    private static final Pattern TIME =
+            Pattern.compile("(\\s*)([0-9]{4}-[0-9]{2}-[0-9]{2}T\\S*)(\\s*)(.*)", Pattern.DOTALL);
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     /** A line given as an argument of its own. */
