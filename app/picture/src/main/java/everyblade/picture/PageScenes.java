@@ -1,0 +1,64 @@
+package everyblade.picture;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.picture.scene.Group;
+import everyblade.picture.scene.Point;
+import everyblade.picture.scene.Polar;
+import everyblade.picture.scene.Scene;
+import everyblade.spi.RowKind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+
+/** The map cut up for A4 pages with words around it: one wheel a scene, each 176 mm wide. */
+public final class PageScenes {
+
+    private static final double WIDTH = 176;
+    private static final double RADIUS = 79;
+    private static final double ROW_RADIUS = 47;
+    private static final int LEGEND_COLUMNS = 4;
+
+    private PageScenes() {}
+
+    /** The rows that turn, and the rows that stand still, each with the legend; of these only what there is. */
+    public static List<Scene> wheels(Coverage coverage, Facing facing) {
+        List<Scene> scenes = new ArrayList<>();
+        addWheel(scenes, "rows that turn", row -> row.row().kind() == RowKind.ROTOR, coverage, facing);
+        addWheel(scenes, "rows that stand still", row -> row.row().kind() != RowKind.ROTOR, coverage, facing);
+        return scenes;
+    }
+
+    private static void addWheel(
+            List<Scene> scenes, String name, Predicate<RowCoverage> belongs, Coverage coverage, Facing facing) {
+        List<RowCoverage> rows = coverage.rows().stream().filter(belongs).toList();
+        if (!rows.isEmpty()) {
+            List<Group> groups = new ArrayList<>(wheel(name, RADIUS, facing).rings(coverage, rows));
+            double below = height(RADIUS) + 3;
+            groups.add(Legend.at(new Point(2, below), LEGEND_COLUMNS, WIDTH / LEGEND_COLUMNS));
+            int legendRows = (Look.values().length + LEGEND_COLUMNS) / LEGEND_COLUMNS;
+            scenes.add(new Scene(WIDTH, below + legendRows * Legend.ENTRY, name, name, groups));
+        }
+    }
+
+    /** One row, without the legend. */
+    public static Scene row(Coverage coverage, String id, Facing facing) {
+        RowCoverage row = coverage.row(id);
+        String name = row.row().name();
+        return new Scene(
+                WIDTH,
+                height(ROW_RADIUS),
+                name,
+                name,
+                wheel(name, ROW_RADIUS, facing).rings(coverage, List.of(row)));
+    }
+
+    private static Wheel wheel(String name, double radius, Facing facing) {
+        Point centre = new Point(WIDTH / 2, radius + Wheel.MARGIN);
+        return new Wheel(name, new Polar(centre, facing.mirrors()), radius, facing);
+    }
+
+    private static double height(double radius) {
+        return 2 * (radius + Wheel.MARGIN);
+    }
+}

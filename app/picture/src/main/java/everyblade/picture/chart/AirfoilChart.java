@@ -1,0 +1,99 @@
+package everyblade.picture.chart;
+
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.coverage.Tally;
+import everyblade.picture.scene.Ink;
+import everyblade.spi.Row;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.function.ToIntFunction;
+import org.jfree.chart.ChartFactory;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.chart.plot.PlotOrientation;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.StackedXYBarRenderer;
+import org.jfree.chart.renderer.xy.StandardXYBarPainter;
+import org.jfree.data.xy.DefaultTableXYDataset;
+import org.jfree.data.xy.XYSeries;
+
+/** How many cells of each airfoil of a row are seen, seen in part, maybe, not seen: one bar an airfoil. */
+public final class AirfoilChart {
+
+    private static final double BAR_MARGIN = 0.12;
+    private static final int MOST_MARKS = 24;
+    private static final int MOST_COUNTS = 6;
+
+    private record Part(String name, Ink fill, ToIntFunction<Tally> count) {}
+
+    /** From dark to light, so that grey print tells them apart. */
+    private static final List<Part> PARTS = List.of(
+            new Part("seen", Ink.SEEN, Tally::seen),
+            new Part("seen in part", Ink.PART, Tally::part),
+            new Part("maybe", Ink.MAYBE_WASH, Tally::maybe),
+            new Part("not seen", Ink.PAPER, Tally::unseen));
+
+    private AirfoilChart() {}
+
+    /** Paints the chart from (0, 0) to (width, height). */
+    public static void paint(RowCoverage coverage, Graphics2D graphics, double width, double height) {
+        Row row = coverage.row();
+        DefaultTableXYDataset data = new DefaultTableXYDataset();
+        for (Part part : PARTS) {
+            XYSeries series = new XYSeries(part.name(), false, false);
+            for (int n = 1; n <= row.count(); n++) {
+                series.add(
+                        n,
+                        part.count()
+                                .applyAsInt(coverage.tally(n, coverage.zoning().all())));
+            }
+            data.addSeries(series);
+        }
+        JFreeChart chart = ChartFactory.createXYBarChart(
+                row.name() + " (" + row.id() + ")",
+                row.kind().airfoil(),
+                false,
+                "cells",
+                data,
+                PlotOrientation.VERTICAL,
+                true,
+                false,
+                false);
+        XYPlot plot = chart.getXYPlot();
+        plot.setDomainAxis(axis(row.kind().airfoil(), 0.5, row.count() + 0.5, MOST_MARKS));
+        plot.setRangeAxis(axis("cells", 0, coverage.zoning().size(), MOST_COUNTS));
+        plot.setRenderer(bars());
+        ChartLook.set(chart);
+        chart.draw(graphics, new Rectangle2D.Double(0, 0, width, height));
+    }
+
+    private static NumberAxis axis(String label, double from, double to, int mostMarks) {
+        NumberAxis axis = new NumberAxis(label);
+        axis.setRange(from, to);
+        int step = 1;
+        while ((to - from) / step > mostMarks) {
+            step = step == 1 ? 2 : step == 2 ? 5 : 2 * step;
+        }
+        axis.setTickUnit(new NumberTickUnit(step));
+        axis.setNumberFormatOverride(
+                new java.text.DecimalFormat("0", java.text.DecimalFormatSymbols.getInstance(java.util.Locale.ROOT)));
+        return axis;
+    }
+
+    private static StackedXYBarRenderer bars() {
+        StackedXYBarRenderer bars = new StackedXYBarRenderer(BAR_MARGIN);
+        bars.setBarPainter(new StandardXYBarPainter());
+        bars.setShadowVisible(false);
+        bars.setDrawBarOutline(true);
+        for (int i = 0; i < PARTS.size(); i++) {
+            bars.setSeriesPaint(i, ChartLook.colour(PARTS.get(i).fill()));
+            bars.setSeriesOutlinePaint(i, new Color(0x40, 0x48, 0x50));
+            bars.setSeriesOutlineStroke(i, new BasicStroke(0.35f));
+        }
+        return bars;
+    }
+}

@@ -1,0 +1,64 @@
+package everyblade.picture.chart;
+
+import everyblade.picture.paint.SceneFont;
+import everyblade.picture.scene.Colour;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Theme;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.RectangleInsets;
+
+/** How all charts look: the inks of the map on paper, one font, thin lines. */
+final class ChartLook {
+
+    private static final float TITLE = 9.5f;
+    private static final float LABEL = 8.5f;
+    private static final float TICK = 7.5f;
+    private static final float THIN = 0.5f;
+
+    private ChartLook() {}
+
+    static Color colour(Ink ink) {
+        Colour colour = Theme.LIGHT.colour(ink);
+        return new Color(colour.red(), colour.green(), colour.blue());
+    }
+
+    /** Sets everything that does not depend on what the chart shows. */
+    static void set(JFreeChart chart) {
+        Font font = SceneFont.font();
+        chart.setBackgroundPaint(colour(Ink.PAPER));
+        chart.setPadding(new RectangleInsets(2, 0, 2, 4));
+        if (chart.getTitle() != null) {
+            chart.getTitle().setFont(font.deriveFont(TITLE));
+            chart.getTitle().setPaint(colour(Ink.LINE));
+        }
+        if (chart.getLegend() != null) {
+            chart.getLegend().setItemFont(font.deriveFont(LABEL));
+            chart.getLegend().setItemPaint(colour(Ink.LINE));
+            chart.getLegend().setFrame(org.jfree.chart.block.BlockBorder.NONE);
+        }
+        XYPlot plot = chart.getXYPlot();
+        plot.setBackgroundPaint(colour(Ink.PAPER));
+        plot.setOutlinePaint(colour(Ink.LINE));
+        plot.setOutlineStroke(new BasicStroke(THIN));
+        plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
+        plot.setDomainGridlinesVisible(false);
+        plot.setRangeGridlinePaint(new Color(0xc8, 0xce, 0xd4));
+        plot.setRangeGridlineStroke(new BasicStroke(THIN));
+        set(plot.getDomainAxis(), font);
+        set(plot.getRangeAxis(), font);
+    }
+
+    private static void set(ValueAxis axis, Font font) {
+        axis.setLabelFont(font.deriveFont(LABEL));
+        axis.setTickLabelFont(font.deriveFont(TICK));
+        axis.setLabelPaint(colour(Ink.LINE));
+        axis.setTickLabelPaint(colour(Ink.LINE));
+        axis.setAxisLineStroke(new BasicStroke(THIN));
+        axis.setTickMarkStroke(new BasicStroke(THIN));
+    }
+}

@@ -1,0 +1,109 @@
+package everyblade.picture.chart;
+
+import everyblade.picture.scene.Ink;
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.text.SimpleDateFormat;
+import java.util.Date;
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+import java.util.function.ToIntFunction;
+import org.jfree.chart.ChartFactory;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.DateAxis;
+import org.jfree.chart.axis.DateTickUnit;
+import org.jfree.chart.axis.DateTickUnitType;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.chart.plot.PlotOrientation;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYStepRenderer;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+
+/** The share of cells seen, and of those at least maybe seen, against time, as steps. */
+public final class ShareChart {
+
+    private static final TimeZone UTC = TimeZone.getTimeZone("UTC");
+    private static final long MINUTE = 60_000;
+    private static final int MOST_MARKS = 9;
+    /** Steps between marks of the time axis, minutes; from days on, days. */
+    private static final List<Integer> STEPS = List.of(1, 2, 5, 10, 15, 30, 60, 120, 180, 360, 720, 1440);
+
+    private static final int DAY = 1440;
+
+    private ShareChart() {}
+
+    /** Paints the chart from (0, 0) to (width, height). */
+    public static void paint(Timeline timeline, Graphics2D graphics, double width, double height) {
+        XYSeriesCollection data = new XYSeriesCollection();
+        data.addSeries(series("seen", timeline, point -> point.tally().seen()));
+        data.addSeries(series(
+                "seen or maybe seen",
+                timeline,
+                point -> point.tally().seen()
+                        + point.tally().part()
+                        + point.tally().maybe()));
+        JFreeChart chart = ChartFactory.createXYStepChart(
+                null, "time (UTC)", "share of all cells", data, PlotOrientation.VERTICAL, true, false, false);
+        ChartLook.set(chart);
+        XYPlot plot = chart.getXYPlot();
+        plot.setDomainAxis(timeAxis(timeline));
+        plot.setRangeAxis(shareAxis());
+        ChartLook.set(chart);
+        plot.setRenderer(steps());
+        chart.draw(graphics, new Rectangle2D.Double(0, 0, width, height));
+    }
+
+    private static XYSeries series(String name, Timeline timeline, ToIntFunction<Timeline.Point> count) {
+        XYSeries series = new XYSeries(name, false, true);
+        timeline.points()
+                .forEach(point ->
+                        series.add(point.at().toEpochMilli(), point.tally().share(count.applyAsInt(point))));
+        return series;
+    }
+
+    private static XYStepRenderer steps() {
+        XYStepRenderer steps = new XYStepRenderer();
+        steps.setSeriesPaint(0, ChartLook.colour(Ink.SEEN));
+        steps.setSeriesStroke(0, new BasicStroke(1.6f));
+        // Dashed, so that the two are told apart without colour.
+        steps.setSeriesPaint(1, ChartLook.colour(Ink.MAYBE));
+        steps.setSeriesStroke(
+                1, new BasicStroke(1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {4, 2.5f}, 0));
+        return steps;
+    }
+
+    private static DateAxis timeAxis(Timeline timeline) {
+        long first = timeline.points().get(0).at().toEpochMilli();
+        long last = timeline.points().get(timeline.points().size() - 1).at().toEpochMilli();
+        double minutes = (double) (last - first) / MINUTE;
+        int step = STEPS.stream()
+                .filter(each -> minutes / each <= MOST_MARKS)
+                .findFirst()
+                .orElse((int) Math.ceil(minutes / DAY / MOST_MARKS) * DAY);
+        SimpleDateFormat format = new SimpleDateFormat(minutes > DAY ? "MM-dd HH:mm" : "HH:mm", Locale.ROOT);
+        format.setTimeZone(UTC);
+        DateAxis axis = new DateAxis("time (UTC)", UTC, Locale.ROOT);
+        axis.setTickUnit(
+                step % DAY == 0
+                        ? new DateTickUnit(DateTickUnitType.DAY, step / DAY, format)
+                        : step % 60 == 0
+                                ? new DateTickUnit(DateTickUnitType.HOUR, step / 60, format)
+                                : new DateTickUnit(DateTickUnitType.MINUTE, step, format));
+        axis.setRange(new Date(first), new Date(last));
+        return axis;
+    }
+
+    private static NumberAxis shareAxis() {
+        NumberAxis axis = new NumberAxis("share of all cells");
+        axis.setRange(0, 1);
+        axis.setTickUnit(new NumberTickUnit(0.2));
+        axis.setNumberFormatOverride(new DecimalFormat("0 %", DecimalFormatSymbols.getInstance(Locale.ROOT)));
+        return axis;
+    }
+}

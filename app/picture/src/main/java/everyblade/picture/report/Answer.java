@@ -1,0 +1,189 @@
+package everyblade.picture.report;
+
+import everyblade.core.coverage.Tally;
+import everyblade.core.entry.Entry;
+import everyblade.core.turning.Logged;
+import everyblade.picture.report.page.Block;
+import everyblade.picture.report.page.Block.Cell;
+import everyblade.picture.report.page.Block.Column;
+import everyblade.picture.report.page.Words;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** The first page: the answer in short. */
+final class Answer {
+
+    private static final int MOST_LISTED = 6;
+
+    private Answer() {}
+
+    static List<Block> of(Reported job, OpenItems open) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(1, "Borescope inspection: the answer in short"));
+        blocks.add(verdict(open));
+        blocks.add(new Block.Table(List.of(Column.of("", 1.1), Column.of("", 3.4)), facts(job)));
+        blocks.add(new Block.Heading(2, "What was seen"));
+        blocks.add(shares(job));
+        blocks.add(new Block.Heading(2, "What was found"));
+        blocks.addAll(listed(Findings.lines(job), "Nothing was entered as found.", "Findings"));
+        blocks.add(new Block.Heading(2, "What is open"));
+        blocks.addAll(openLines(open));
+        blocks.add(new Block.Heading(2, "Who"));
+        blocks.addAll(people(job));
+        return blocks;
+    }
+
+    private static Block verdict(OpenItems open) {
+        if (!open.any()) {
+            return new Block.Framed(List.of(
+                    Words.strong("Nothing that the task asks for is left open in this record."),
+                    Words.of("What was accepted as not seen, and why, stands under Not done. Whether the engine may go"
+                            + " on is for licensed people to decide, by the manual in force.")));
+        }
+        List<String> counts = new ArrayList<>();
+        if (open.gaps() > 0) {
+            counts.add(Telling.count(open.gaps(), "gap"));
+        }
+        if (!open.questions().isEmpty()) {
+            counts.add(Telling.count(open.questions().size(), "thing") + " to come back to");
+        }
+        if (!open.closing().isEmpty()) {
+            counts.add(Telling.count(open.closing().size(), "opening or tool") + " not closed out");
+        }
+        if (!open.people().isEmpty()) {
+            counts.add("a hand-over that nobody accepted");
+        }
+        return new Block.Framed(List.of(
+                Words.alert("INCOMPLETE: " + String.join("; ", counts) + "."),
+                Words.of("Whether the engine may go on is for licensed people to decide, by the manual in force.")));
+    }
+
+    private static List<List<Cell>> facts(Reported job) {
+        List<List<Cell>> rows = new ArrayList<>();
+        rows.add(row(
+                "engine",
+                job.model().name() + " (" + job.model().id() + "), serial "
+                        + job.facts().serial()));
+        rows.add(List.of(
+                label("hours, cycles, position"),
+                Cell.of(stated(job, "hours"), stated(job, "cycles"), stated(job, "position"))));
+        rows.add(row("what was asked", job.facts().task() + asked(job)));
+        rows.add(List.of(label("manual, revision"), Cell.of(stated(job, "manual"), stated(job, "revision"))));
+        Set<String> named = Set.of("hours", "cycles", "position", "manual", "revision");
+        Set<String> further = new LinkedHashSet<>();
+        job.told(Entry.Fact.class)
+                .forEach(fact -> further.add(fact.entry().name().value().strip()));
+        further.stream()
+                .filter(name -> !named.contains(name.toLowerCase(java.util.Locale.ROOT)))
+                .forEach(name -> rows.add(row(name, job.fact(name).orElse(""))));
+        rows.add(row("when", Telling.minute(job.facts().at()) + " to " + Telling.minute(end(job)) + " UTC"));
+        job.facts().previous().ifPresent(previous -> rows.add(row("compared with", previous)));
+        return rows;
+    }
+
+    private static java.time.Instant end(Reported job) {
+        return job.counting().stream()
+                .map(Logged::at)
+                .max(java.util.Comparator.naturalOrder())
+                .orElse(job.facts().at());
+    }
+
+    private static String asked(Reported job) {
+        return job.situation().ledger().asked().isEmpty()
+                ? " – every part of every row"
+                : " – of some rows only certain parts, see Not done";
+    }
+
+    private static List<Cell> row(String label, String value) {
+        return List.of(label(label), Cell.of(value));
+    }
+
+    private static Cell label(String label) {
+        return Cell.of(Words.faint(label));
+    }
+
+    private static Words stated(Reported job, String name) {
+        return job.fact(name).map(value -> Words.of(name + " " + value)).orElse(Words.alert(name + ": not recorded"));
+    }
+
+    private static Block shares(Reported job) {
+        Tally all = job.coverage().tally();
+        return new Block.Table(
+                List.of(
+                        Column.of("basis", 3.2),
+                        Column.number("cells", 1),
+                        Column.number("seen", 1.7),
+                        Column.number("seen in part", 1.5),
+                        Column.number("maybe", 1.5),
+                        Column.number("not seen", 1.5),
+                        Column.number("of these not accessible", 1.7)),
+                List.of(List.of(
+                        Cell.of(Words.strong("declared"), Words.faint("rests on stated windows; not computed")),
+                        Cell.of("" + all.cells()),
+                        share(all.seen(), all.cells()),
+                        share(all.part(), all.cells()),
+                        share(all.maybe(), all.cells()),
+                        share(all.unseen(), all.cells()),
+                        share(all.noAccess(), all.cells()))));
+    }
+
+    private static Cell share(int part, int whole) {
+        return Cell.of(Words.strong("" + part), Words.of(Telling.percent(part, whole)));
+    }
+
+    private static List<Block> listed(List<String> lines, String none, String chapter) {
+        List<Block> blocks = new ArrayList<>();
+        if (lines.isEmpty()) {
+            blocks.add(new Block.Item(Words.of(none)));
+        }
+        lines.stream().limit(MOST_LISTED).forEach(line -> blocks.add(new Block.Item(Words.of(line))));
+        if (lines.size() > MOST_LISTED) {
+            blocks.add(new Block.Item(Words.strong("and " + (lines.size() - MOST_LISTED) + " more, see " + chapter)));
+        }
+        return blocks;
+    }
+
+    private static List<Block> openLines(OpenItems open) {
+        List<String> lines = new ArrayList<>();
+        if (open.gaps() > 0) {
+            lines.add(Telling.count(open.gaps(), "gap") + " in what was seen, see Gaps");
+        }
+        lines.addAll(open.rest());
+        return listed(lines, "Nothing.", "Rechecks and questions, and Openings and tools");
+    }
+
+    private static List<Block> people(Reported job) {
+        Set<String> names = new LinkedHashSet<>();
+        names.add(job.facts().by());
+        job.counting().forEach(logged -> names.add(logged.by()));
+        List<String> hands = new ArrayList<>();
+        for (Logged logged : job.counting()) {
+            if (logged.entry() instanceof Entry.Handover handover) {
+                hands.add("handed over to " + handover.name() + " " + Telling.minute(logged.at()));
+            } else if (logged.entry() instanceof Entry.Takeover takeover) {
+                hands.add("taken over by " + takeover.name() + " " + Telling.minute(logged.at()));
+            }
+        }
+        String who = "Started by " + job.facts().by() + ". Entries by " + String.join(", ", names)
+                + (hands.isEmpty() ? "" : "; " + String.join("; ", hands)) + ".";
+        Optional<String> none = Optional.of("");
+        return List.of(
+                new Block.Paragraph(Words.of(who)),
+                new Block.Table(
+                        List.of(
+                                Column.of("", 1.3),
+                                Column.of("name", 2),
+                                Column.of("licence or certificate, kind and number", 2.4),
+                                Column.of("signature", 2),
+                                Column.of("date", 1)),
+                        List.of(signature("inspected by", none), signature("reviewed by", none))));
+    }
+
+    private static List<Cell> signature(String role, Optional<String> name) {
+        Cell blank = Cell.of("");
+        return List.of(Cell.of(Words.faint(role), Words.of(" ")), Cell.of(name.orElse("")), blank, blank, blank);
+    }
+}

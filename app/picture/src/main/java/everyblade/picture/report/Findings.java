@@ -1,0 +1,130 @@
+package everyblade.picture.report;
+
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.entry.Entry;
+import everyblade.core.turning.Logged;
+import everyblade.core.turning.Remark;
+import everyblade.picture.report.page.Block;
+import everyblade.picture.report.page.Block.Cell;
+import everyblade.picture.report.page.Block.Column;
+import everyblade.picture.report.page.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The chapter on what was found wrong, and the pictures. */
+final class Findings {
+
+    private Findings() {}
+
+    /** One finding. */
+    private record Finding(Logged logged, Entry.Find entry, Remark remark, RowCoverage row) {
+
+        String where() {
+            return Telling.airfoils(row.row(), remark);
+        }
+    }
+
+    private static List<Finding> all(Reported job) {
+        return job.situation().ledger().remarks().stream()
+                .filter(remark -> remark.what() == Remark.What.FOUND)
+                .map(remark -> new Finding(
+                        job.entry(remark.entry()),
+                        (Entry.Find) job.entry(remark.entry()).entry(),
+                        remark,
+                        job.coverage().row(remark.row())))
+                .toList();
+    }
+
+    /** One line for each finding. */
+    static List<String> lines(Reported job) {
+        return all(job).stream()
+                .map(found -> found.entry().kind().word() + ", "
+                        + Telling.row(found.row().row()) + ", " + found.where() + ", "
+                        + Telling.zones(found.row(), found.remark()) + ": "
+                        + Telling.size(found.entry().size()))
+                .toList();
+    }
+
+    static List<Block> of(Reported job) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(1, "Findings"));
+        List<Finding> findings = all(job);
+        if (findings.isEmpty()) {
+            blocks.add(new Block.Paragraph(Words.of("Nothing was entered as found. Nothing found is not the same as"
+                    + " nothing there: see what was not seen, and that on dirty parts less is found than on clean"
+                    + " ones.")));
+        } else {
+            blocks.add(new Block.Paragraph(Words.of("Sizes and their ± as entered. No limits were entered, so none is"
+                    + " judged here; the manual in force says what is within limits.")));
+            blocks.add(table(job, findings));
+        }
+        blocks.addAll(pictures(job));
+        return blocks;
+    }
+
+    private static Block table(Reported job, List<Finding> findings) {
+        List<List<Cell>> rows = findings.stream()
+                .map(found -> List.of(
+                        Cell.of("" + found.logged().number()),
+                        Cell.of(found.entry().kind().word()),
+                        Cell.of(Words.of(found.row().row().name()), Words.of(found.where())),
+                        Cell.of(Telling.zones(found.row(), found.remark())),
+                        Cell.of(Telling.size(found.entry().size())),
+                        Cell.of(picturesOf(job, found)),
+                        Cell.of(
+                                Words.of(Telling.minute(found.logged().at())),
+                                Words.of(found.logged().by()))))
+                .toList();
+        return new Block.Table(
+                List.of(
+                        Column.of("entry", 0.8),
+                        Column.of("kind", 1.2),
+                        Column.of("row and part", 2.2),
+                        Column.of("zone", 2.1),
+                        Column.of("size", 2.2),
+                        Column.of("pictures", 1.9),
+                        Column.of("when (UTC), by", 2)),
+                rows);
+    }
+
+    private static String picturesOf(Reported job, Finding found) {
+        String files = job.told(Entry.Photo.class).stream()
+                .filter(photo -> photo.entry().airfoil().isPresent()
+                        && photo.entry()
+                                .airfoil()
+                                .get()
+                                .value()
+                                .equals(found.entry().airfoil().value())
+                        && job.rowInView(photo.logged().number())
+                                .filter(found.remark().row()::equals)
+                                .isPresent())
+                .map(photo -> photo.entry().file().value())
+                .collect(Collectors.joining(", "));
+        return files.isEmpty() ? "none" : files;
+    }
+
+    private static List<Block> pictures(Reported job) {
+        List<List<Cell>> rows = job.told(Entry.Photo.class).stream()
+                .map(photo -> List.of(
+                        Cell.of("" + photo.logged().number()),
+                        Cell.of(photo.entry().file().value()),
+                        Cell.of(job.rowInView(photo.logged().number()).orElse("no view")),
+                        Cell.of(photo.entry().airfoil().map(n -> "" + n.value()).orElse("–")),
+                        Cell.of(photo.entry().zone().map(zone -> zone.value()).orElse("–"))))
+                .toList();
+        if (rows.isEmpty()) {
+            return List.of();
+        }
+        return List.of(
+                new Block.Heading(2, "Pictures"),
+                new Block.Table(
+                        List.of(
+                                Column.of("entry", 0.8),
+                                Column.of("file", 4),
+                                Column.of("row in view", 1.4),
+                                Column.of("part", 0.8),
+                                Column.of("zone as entered", 2)),
+                        rows));
+    }
+}

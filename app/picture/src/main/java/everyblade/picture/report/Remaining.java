@@ -1,0 +1,205 @@
+package everyblade.picture.report;
+
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.entry.Entry;
+import everyblade.core.gap.Gap;
+import everyblade.core.gap.GapText;
+import everyblade.core.turning.Logged;
+import everyblade.core.turning.Remark;
+import everyblade.picture.report.page.Block;
+import everyblade.picture.report.page.Block.Cell;
+import everyblade.picture.report.page.Block.Column;
+import everyblade.picture.report.page.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** The chapters on what is left: gaps, rechecks and questions, and what was not done and why. */
+final class Remaining {
+
+    private Remaining() {}
+
+    static List<Block> gaps(Reported job) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(1, "Gaps"));
+        if (job.gaps().isEmpty()) {
+            blocks.add(new Block.Paragraph(
+                    Words.of("Nothing is left: all that the task asks for is seen, or accepted as not seen.")));
+            return blocks;
+        }
+        int cells = job.gaps().stream()
+                .mapToInt(gap -> gap.airfoils().size() * gap.zones().size())
+                .sum();
+        blocks.add(new Block.Paragraph(Words.of(Telling.count(job.gaps().size(), "gap") + ", "
+                + Telling.count(cells, "cell") + " that the task asks for, and that are neither seen nor accepted as"
+                + " not seen. Angles are shaft readings, clockwise as seen from aft looking forward.")));
+        List<List<Cell>> rows = new ArrayList<>();
+        for (Gap gap : job.gaps()) {
+            rows.add(List.of(
+                    Cell.of("" + (rows.size() + 1)),
+                    Cell.of(GapText.of(gap)),
+                    Cell.of("" + gap.airfoils().size() * gap.zones().size())));
+        }
+        blocks.add(new Block.Table(
+                List.of(
+                        Column.number("no.", 0.5),
+                        Column.of("gap, why, and how to close it", 9.4),
+                        Column.number("cells", 0.7)),
+                rows));
+        return blocks;
+    }
+
+    static List<Block> questions(Reported job) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(1, "Rechecks and questions"));
+        List<List<Cell>> rows = new ArrayList<>();
+        for (Logged logged : job.counting()) {
+            Entry entry = logged.entry();
+            if (entry instanceof Entry.Recheck
+                    || entry instanceof Entry.Refer
+                    || entry instanceof Entry.Again
+                    || entry instanceof Entry.Lost) {
+                rows.add(List.of(
+                        Cell.of("" + logged.number()),
+                        Cell.of(Words.of(Telling.minute(logged.at())), Words.of(logged.by())),
+                        Cell.of(logged.text()),
+                        settled(job, logged.number())));
+            }
+        }
+        if (rows.isEmpty()) {
+            blocks.add(new Block.Paragraph(Words.of("None was entered.")));
+        } else {
+            blocks.add(new Block.Table(
+                    List.of(
+                            Column.of("entry", 0.7),
+                            Column.of("when (UTC), by", 1.7),
+                            Column.of("as entered", 4),
+                            Column.of("settled", 3)),
+                    rows));
+        }
+        return blocks;
+    }
+
+    private static Cell settled(Reported job, int number) {
+        if (job.situation().ledger().questions().containsKey(number)) {
+            return Cell.of(Words.alert("OPEN"));
+        }
+        return job.told(Entry.Settle.class).stream()
+                .filter(settle -> settle.entry().entry().value() == number)
+                .findFirst()
+                .map(settle -> Cell.of(Words.of("entry " + settle.logged().number() + ", "
+                        + settle.logged().by() + ": " + settle.entry().reason())))
+                .orElse(Cell.of(""));
+    }
+
+    static List<Block> notDone(Reported job) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(1, "Not done, and why"));
+        blocks.addAll(accepted(job));
+        blocks.addAll(notAsked(job));
+        blocks.addAll(stated(job));
+        blocks.add(new Block.Heading(2, "Cells neither seen nor seen in part, by reason"));
+        blocks.add(byReason(job));
+        return blocks;
+    }
+
+    private static List<Block> accepted(Reported job) {
+        List<List<Cell>> rows = new ArrayList<>();
+        for (Remark remark : remarks(job, Remark.What.ACCEPTED)) {
+            RowCoverage row = job.coverage().row(remark.row());
+            Logged logged = job.entry(remark.entry());
+            rows.add(List.of(
+                    Cell.of("" + remark.entry()),
+                    Cell.of(Telling.row(row.row())),
+                    Cell.of(Telling.airfoils(row.row(), remark) + ", " + Telling.zones(row, remark)),
+                    Cell.of(((Entry.NoAccess) logged.entry()).reason()),
+                    Cell.of(logged.by())));
+        }
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(2, "Accepted as not seen"));
+        blocks.add(
+                rows.isEmpty()
+                        ? new Block.Paragraph(Words.of("Nobody accepted anything as not seen."))
+                        : new Block.Table(
+                                List.of(
+                                        Column.of("entry", 0.7),
+                                        Column.of("row", 2),
+                                        Column.of("parts and zones", 2.4),
+                                        Column.of("reason", 4),
+                                        Column.of("by", 1.4)),
+                                rows));
+        return blocks;
+    }
+
+    private static List<Remark> remarks(Reported job, Remark.What what) {
+        return job.situation().ledger().remarks().stream()
+                .filter(remark -> remark.what() == what)
+                .toList();
+    }
+
+    private static List<Block> notAsked(Reported job) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(2, "Not asked for"));
+        if (job.situation().ledger().asked().isEmpty()) {
+            blocks.add(new Block.Paragraph(Words.of("The task asks for every part of every row.")));
+        }
+        job.situation().ledger().asked().forEach((id, zones) -> {
+            RowCoverage row = job.coverage().row(id);
+            blocks.add(new Block.Item(Words.of("of " + Telling.row(row.row()) + " the task asks only for "
+                    + GapText.zones(row.zoning(), zones) + "; shares are of everything all the same")));
+        });
+        return blocks;
+    }
+
+    private static List<Block> stated(Reported job) {
+        List<Remark> remarks = remarks(job, Remark.What.STATED);
+        if (remarks.isEmpty()) {
+            return List.of();
+        }
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(2, "Stated with a picture, not counted as seen"));
+        for (Remark remark : remarks) {
+            RowCoverage row = job.coverage().row(remark.row());
+            Entry.Saw saw = (Entry.Saw) job.entry(remark.entry()).entry();
+            blocks.add(new Block.Item(Words.of("entry " + remark.entry() + ": " + Telling.row(row.row()) + ", "
+                    + Telling.airfoils(row.row(), remark) + ", " + Telling.zones(row, remark) + ", picture "
+                    + saw.file().value())));
+        }
+        return blocks;
+    }
+
+    private static Block byReason(Reported job) {
+        Map<String, int[]> counts = new TreeMap<>();
+        for (RowCoverage row : job.coverage().rows()) {
+            for (int n = 1; n <= row.row().count(); n++) {
+                for (int zone = 0; zone < row.zoning().size(); zone++) {
+                    boolean isAccepted = row.remarked(Remark.What.ACCEPTED, n, zone);
+                    row.why(n, zone).ifPresent(why -> {
+                        int[] both = counts.computeIfAbsent(why(why), key -> new int[2]);
+                        both[0]++;
+                        both[1] += isAccepted ? 1 : 0;
+                    });
+                }
+            }
+        }
+        return new Block.Table(
+                List.of(Column.of("why", 6), Column.number("cells", 1), Column.number("of these accepted", 1.6)),
+                counts.entrySet().stream()
+                        .map(each -> List.of(
+                                Cell.of(each.getKey()),
+                                Cell.of("" + each.getValue()[0]),
+                                Cell.of("" + each.getValue()[1])))
+                        .toList());
+    }
+
+    private static String why(everyblade.core.coverage.Why why) {
+        return switch (why) {
+            case SKIPPED -> "never watched while in sight";
+            case NO_ACCESS -> "no view of this engine model shows it";
+            case FAST -> "in view for less than the least time";
+            case COUNT_LOST -> "maybe: the count was lost, or had not begun";
+            case PLAY -> "maybe: the turning tool has too much play to be sure";
+        };
+    }
+}

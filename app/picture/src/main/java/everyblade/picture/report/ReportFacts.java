@@ -1,0 +1,35 @@
+package everyblade.picture.report;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.util.Collections;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * What the report says of the record beside its entries; the same record always has the same facts.
+ *
+ * @param serial number of the engine
+ * @param task what was to be done, in words
+ * @param by who started the job
+ * @param at when, UTC
+ * @param settings what counts as seen, by name, each in the unit of its name
+ * @param previous the job that this one is compared with
+ * @param modelHash hash of the frozen engine model, hexadecimal digits
+ * @param head hash of the journal's last line, hexadecimal digits
+ */
+public record ReportFacts(
+        String serial,
+        String task,
+        String by,
+        Instant at,
+        SortedMap<String, BigDecimal> settings,
+        Optional<String> previous,
+        String modelHash,
+        String head) {
+
+    public ReportFacts {
+        settings = Collections.unmodifiableSortedMap(new TreeMap<>(settings));
+    }
+}

@@ -1,0 +1,83 @@
+package everyblade.picture.report;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Logged;
+import everyblade.picture.report.page.Block;
+import everyblade.picture.report.page.Margins;
+import everyblade.picture.report.page.Pages;
+import java.math.BigInteger;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The report of a job as a PDF: the same record always gives the same bytes, whatever the clock and the locale.
+ *
+ * <p>As long as anything is open, the word INCOMPLETE stands on every page.
+ */
+public final class ReportPdf {
+
+    private static final int HEXADECIMAL = 16;
+    private static final int SEED_DIGITS = 15;
+
+    private ReportPdf() {}
+
+    /**
+     * Writes the report.
+     *
+     * @param fold of the whole journal
+     * @param coverage of that fold's situation
+     * @param facts of the same journal
+     */
+    public static byte[] write(Fold fold, Coverage coverage, ReportFacts facts) {
+        Reported job = Reported.of(fold, coverage, facts);
+        OpenItems open = OpenItems.of(job);
+        String engine = job.model().name() + ", serial " + facts.serial();
+        return new Pages(
+                        "Borescope inspection report: " + engine,
+                        "en-GB",
+                        dated(job),
+                        seed(facts.head()),
+                        new Margins(
+                                "Borescope inspection report – " + engine,
+                                open.any() ? "INCOMPLETE" : "",
+                                job.model().notice().orElse(""),
+                                "record " + facts.head()),
+                        blocks(job, open))
+                .pdf();
+    }
+
+    private static List<Block> blocks(Reported job, OpenItems open) {
+        List<Block> blocks = new ArrayList<>(Answer.of(job, open));
+        blocks.add(new Block.NewPage());
+        blocks.addAll(Maps.maps(job));
+        blocks.add(new Block.NewPage());
+        blocks.addAll(ShareTables.of(job));
+        blocks.addAll(Maps.charts(job));
+        blocks.addAll(Remaining.gaps(job));
+        blocks.addAll(Findings.of(job));
+        blocks.addAll(Remaining.questions(job));
+        blocks.addAll(Remaining.notDone(job));
+        blocks.addAll(Count.of(job));
+        blocks.addAll(Things.of(job));
+        blocks.addAll(Cautions.of());
+        blocks.addAll(Appendix.check(job));
+        blocks.addAll(Appendix.log(job));
+        return blocks;
+    }
+
+    /** The report bears the time of the last entry. */
+    private static Instant dated(Reported job) {
+        return job.fold().entries().stream()
+                .map(Logged::at)
+                .max(Comparator.naturalOrder())
+                .orElse(job.facts().at());
+    }
+
+    private static long seed(String head) {
+        String digits = head.substring(0, Math.min(SEED_DIGITS, head.length()));
+        return new BigInteger(digits, HEXADECIMAL).longValueExact();
+    }
+}

@@ -1,0 +1,98 @@
+package everyblade.picture.report;
+
+import everyblade.core.entry.Entry;
+import everyblade.core.turning.Logged;
+import everyblade.picture.report.page.Block;
+import everyblade.picture.report.page.Block.Cell;
+import everyblade.picture.report.page.Block.Column;
+import everyblade.picture.report.page.Words;
+import everyblade.spi.Port;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The chapter on openings and tools: what was opened or taken out, and whether it is shut or back. */
+final class Things {
+
+    private Things() {}
+
+    static List<Block> of(Reported job) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(1, "Openings and tools"));
+        blocks.add(new Block.Paragraph(Words.of("Counted out and in by name, as entered. What is not named here was"
+                + " not entered; count what is in the hand against this list before anyone motors or starts.")));
+        blocks.addAll(table("Openings", "opened", "shut", passages(job, true), job));
+        blocks.addAll(table("Tools, lights and plugs", "out", "back", passages(job, false), job));
+        List<Reported.Told<Entry.Lost>> lost = job.told(Entry.Lost.class);
+        for (Reported.Told<Entry.Lost> each : lost) {
+            int number = each.logged().number();
+            boolean open = job.situation().ledger().questions().containsKey(number);
+            String words = each.entry().tool().value() + " is said to be lost (entry " + number + ")";
+            blocks.add(new Block.Item(open ? Words.alert(words + ", not settled") : Words.of(words + ", settled")));
+        }
+        return blocks;
+    }
+
+    /** A port of the model with its name, or the thing as it was said. */
+    static String name(Reported job, String thing) {
+        return job.model()
+                .port(thing)
+                .map(Port::name)
+                .map(name -> name + " (" + thing + ")")
+                .orElse(thing);
+    }
+
+    /** One opening and, if it came to that, its shutting; of a tool, leaving and coming back. */
+    private record Passage(String thing, Logged from, Logged to, String text) {}
+
+    private static List<Passage> passages(Reported job, boolean openings) {
+        List<Passage> passages = new ArrayList<>();
+        Map<String, Integer> open = new LinkedHashMap<>();
+        for (Logged logged : job.counting()) {
+            Entry entry = logged.entry();
+            if (openings && entry instanceof Entry.Open opened) {
+                open.put(opened.thing().value(), passages.size());
+                passages.add(new Passage(opened.thing().value(), logged, null, ""));
+            } else if (openings && entry instanceof Entry.Shut shut) {
+                close(passages, open.remove(shut.thing().value()), logged, shut.text());
+            } else if (!openings && entry instanceof Entry.ToolOut out) {
+                open.put(out.tool().value(), passages.size());
+                passages.add(new Passage(out.tool().value(), logged, null, ""));
+            } else if (!openings && entry instanceof Entry.ToolIn in) {
+                close(passages, open.remove(in.tool().value()), logged, "");
+            }
+        }
+        return passages;
+    }
+
+    private static void close(List<Passage> passages, Integer index, Logged logged, String text) {
+        if (index != null) {
+            Passage passage = passages.get(index);
+            passages.set(index, new Passage(passage.thing(), passage.from(), logged, text));
+        }
+    }
+
+    private static List<Block> table(String title, String from, String to, List<Passage> passages, Reported job) {
+        if (passages.isEmpty()) {
+            return List.of(
+                    new Block.Heading(2, title), new Block.Paragraph(Words.of("None was entered as " + from + ".")));
+        }
+        List<List<Cell>> rows = passages.stream()
+                .map(passage -> List.of(
+                        Cell.of(name(job, passage.thing())),
+                        Cell.of(when(passage.from())),
+                        passage.to() == null ? Cell.of(Words.alert("NOT " + to)) : Cell.of(when(passage.to())),
+                        Cell.of(passage.text())))
+                .toList();
+        return List.of(
+                new Block.Heading(2, title),
+                new Block.Table(
+                        List.of(Column.of("what", 3), Column.of(from, 3), Column.of(to, 3), Column.of("remark", 3)),
+                        rows));
+    }
+
+    private static String when(Logged logged) {
+        return Telling.minute(logged.at()) + ", entry " + logged.number() + ", " + logged.by();
+    }
+}

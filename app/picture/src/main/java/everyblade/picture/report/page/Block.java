@@ -1,0 +1,114 @@
+package everyblade.picture.report.page;
+
+import java.awt.Graphics2D;
+import java.util.Arrays;
+import java.util.List;
+
+/** One thing on the pages; blocks follow each other downwards. Sizes are points, 1/72 inch. */
+public sealed interface Block {
+
+    /**
+     * A heading, which also stands in the outline.
+     *
+     * @param level 1 for a chapter, 2 for a section of it
+     */
+    record Heading(int level, String text) implements Block {}
+
+    /** A paragraph over the whole width. */
+    record Paragraph(Words words) implements Block {}
+
+    /** An item of a list, set in a little. */
+    record Item(Words words) implements Block {}
+
+    /**
+     * Words in a frame, such as the answer in short.
+     *
+     * @param lines one under the other, each as long as it needs
+     */
+    record Framed(List<Words> lines) implements Block {
+
+        public Framed {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /**
+     * A table. Its head is repeated on every page that it reaches; a row that is longer than a page goes on on the next.
+     *
+     * @param columns at least one; without any head there is no head row
+     * @param rows each with as many cells as there are columns
+     */
+    record Table(List<Column> columns, List<List<Cell>> rows) implements Block {
+
+        public Table {
+            columns = List.copyOf(columns);
+            rows = List.copyOf(rows);
+            for (List<Cell> row : rows) {
+                if (row.size() != columns.size()) {
+                    throw new IllegalArgumentException(
+                            "a row of " + row.size() + " cells in a table of " + columns.size() + " columns");
+                }
+            }
+        }
+    }
+
+    /**
+     * A column of a table.
+     *
+     * @param head what is in it
+     * @param share of the width, in proportion to the other columns
+     * @param rightAligned for numbers
+     */
+    record Column(String head, double share, boolean rightAligned) {
+
+        /** A column of words. */
+        public static Column of(String head, double share) {
+            return new Column(head, share, false);
+        }
+
+        /** A column of numbers. */
+        public static Column number(String head, double share) {
+            return new Column(head, share, true);
+        }
+    }
+
+    /**
+     * A cell of a table.
+     *
+     * @param lines one under the other, each as long as it needs
+     */
+    record Cell(List<Words> lines) {
+
+        public Cell {
+            lines = List.copyOf(lines);
+        }
+
+        /** A cell of these words. */
+        public static Cell of(Words... lines) {
+            return new Cell(Arrays.asList(lines));
+        }
+
+        /** A cell of plain words. */
+        public static Cell of(String text) {
+            return of(Words.of(text));
+        }
+    }
+
+    /**
+     * A drawing, as vectors. It is scaled down, never up, to what is left of the width, and stands on one page.
+     *
+     * @param width of what the painter paints
+     * @param height of what the painter paints
+     * @param painter paints from (0, 0) to (width, height), y downwards
+     */
+    record Drawing(double width, double height, Painter painter) implements Block {}
+
+    /** Paints something. */
+    @FunctionalInterface
+    interface Painter {
+        void paint(Graphics2D graphics);
+    }
+
+    /** What follows begins on a new page. */
+    record NewPage() implements Block {}
+}

@@ -1,0 +1,81 @@
+package everyblade.picture.report.page;
+
+import java.awt.Color;
+import java.io.IOException;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
+
+/** Writes words and lines on one page; y is from the sheet's lower edge, as PDF counts. */
+final class Pen {
+
+    static final Color INK = new Color(0x17202a);
+    static final Color FAINT = new Color(0x4a5560);
+    static final Color ALERT = new Color(0xa0001c);
+    static final Color RULE = new Color(0xb4bcc4);
+    static final Color SHADE = new Color(0xeef1f4);
+
+    private static final float BOLD = 0.035f;
+    private static final double STRIKE_HEIGHT = 0.28;
+    private static final float STRIKE_WIDTH = 0.7f;
+
+    private final PDPageContentStream stream;
+    private final Letters letters;
+
+    Pen(PDPageContentStream stream, Letters letters) {
+        this.stream = stream;
+        this.letters = letters;
+    }
+
+    /** One line of writable text. */
+    void write(String text, Words.Look look, double size, double x, double y) throws IOException {
+        if (text.isEmpty()) {
+            return;
+        }
+        Color colour =
+                look == Words.Look.ALERT ? ALERT : look == Words.Look.FAINT || look == Words.Look.STRUCK ? FAINT : INK;
+        stream.beginText();
+        stream.setNonStrokingColor(colour);
+        // The font comes in one weight only; a thin outline of the same colour makes it bold.
+        boolean bold = look == Words.Look.STRONG || look == Words.Look.ALERT;
+        if (bold) {
+            stream.setStrokingColor(colour);
+            stream.setLineWidth((float) size * BOLD);
+        }
+        stream.setRenderingMode(bold ? RenderingMode.FILL_STROKE : RenderingMode.FILL);
+        stream.setFont(letters.font(), (float) size);
+        stream.newLineAtOffset((float) x, (float) y);
+        stream.showText(text);
+        stream.endText();
+        if (look == Words.Look.STRUCK) {
+            double middle = y + STRIKE_HEIGHT * size;
+            line(x, middle, x + letters.length(text, size), middle, STRIKE_WIDTH, FAINT);
+        }
+    }
+
+    void line(double x1, double y1, double x2, double y2, double width, Color colour) throws IOException {
+        stream.setStrokingColor(colour);
+        stream.setLineWidth((float) width);
+        stream.moveTo((float) x1, (float) y1);
+        stream.lineTo((float) x2, (float) y2);
+        stream.stroke();
+    }
+
+    /** A filled rectangle; y is its lower edge. */
+    void fill(double x, double y, double width, double height, Color colour) throws IOException {
+        stream.setNonStrokingColor(colour);
+        stream.addRect((float) x, (float) y, (float) width, (float) height);
+        stream.fill();
+    }
+
+    /** The outline of a rectangle; y is its lower edge. */
+    void frame(double x, double y, double width, double height, double thickness, Color colour) throws IOException {
+        stream.setStrokingColor(colour);
+        stream.setLineWidth((float) thickness);
+        stream.addRect((float) x, (float) y, (float) width, (float) height);
+        stream.stroke();
+    }
+
+    PDPageContentStream stream() {
+        return stream;
+    }
+}
