@@ -56,6 +56,7 @@ public final class Commands {
                 .addSubcommand(new CoverageCommand(around))
                 .addSubcommand(new GapsCommand(around))
                 .addSubcommand(new MapCommand(around))
+                .addSubcommand(new ReportCommand(around))
                 .addSubcommand(new VerifyCommand(around))
                 .addSubcommand(new ModelsCommand(around, everyblade))
                 .addSubcommand(new CheckCommand(around));

@@ -22,7 +22,6 @@ record LaterCommand(String name, String description, String parameter, List<Stri
         return List.of(
                 new LaterCommand(
                         "next", "the moves that close all gaps, with the bound", "JOB", List.of(), List.of("--json")),
-                new LaterCommand("report", "the report", "JOB", List.of("--out=F.pdf"), List.of()),
                 new LaterCommand(
                         "sight",
                         "sight arcs per facet of one view",

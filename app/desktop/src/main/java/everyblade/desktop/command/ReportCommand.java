@@ -1,0 +1,50 @@
+package everyblade.desktop.command;
+
+import everyblade.picture.report.ReportFacts;
+import everyblade.picture.report.ReportPdf;
+import everyblade.record.Beginning;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Writes the report of a job. */
+@Command(
+        name = "report",
+        description = "Writes the report: what was asked, seen, found and left open, with maps, gaps and the log.")
+final class ReportCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Option(names = "--out", required = true, paramLabel = "F.pdf", description = "the file to write")
+    private Path out;
+
+    ReportCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        NewFile file = NewFile.at(around, "--out", out);
+        OpenedJob opened = OpenedJob.read(around, job);
+        file.write(ReportPdf.write(opened.fold(), opened.coverage(), facts(opened)));
+        return Commands.FINE;
+    }
+
+    private static ReportFacts facts(OpenedJob job) {
+        Beginning beginning = job.beginning();
+        return new ReportFacts(
+                beginning.serial(),
+                beginning.task(),
+                beginning.by(),
+                beginning.at(),
+                beginning.settings(),
+                beginning.previous(),
+                job.journal().modelHash(),
+                job.journal().head());
+    }
+}
