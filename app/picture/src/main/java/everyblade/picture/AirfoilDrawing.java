@@ -24,7 +24,7 @@ import java.util.OptionalDouble;
 record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
 
     private static final double HAIR = 0.06;
-    private static final double SPACING_LEAST = 0.5;
+    private static final double SPACING_LEAST = 0.55;
     private static final double SPACING_MOST = 1.5;
 
     /** One airfoil in its patch, all its cells in one group. */
@@ -58,14 +58,15 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
 
     /** A cell, or the sample of one in the legend. */
     static List<Item> cell(Look look, Patch patch, OptionalDouble share, Optional<Cell> cell) {
-        Ink under = look.pattern() == Pattern.SOLID ? look.mark() : look.wash();
+        boolean solid = look.pattern() == Pattern.SOLID;
         List<Item> items = new ArrayList<>();
-        items.add(new Item(patch, Style.both(under, Ink.FAINT, HAIR), cell));
-        if (look.pattern() != Pattern.SOLID) {
+        items.add(new Item(
+                patch, Style.both(solid ? look.mark() : look.wash(), solid ? look.wash() : Ink.FAINT, HAIR), cell));
+        if (!solid) {
             double spacing =
-                    Math.max(SPACING_LEAST, Math.min(SPACING_MOST, Math.min(patch.length(), patch.height()) / 3));
+                    Math.max(SPACING_LEAST, Math.min(SPACING_MOST, Math.min(patch.length(), patch.height()) / 1.9));
             Style style = look.pattern().isLined()
-                    ? Style.lined(look.mark(), hundredths(0.2 * spacing))
+                    ? Style.lined(look.mark(), hundredths((look.pattern() == Pattern.CROSS ? 0.14 : 0.2) * spacing))
                     : Style.filled(look.mark());
             look.pattern().on(patch, spacing, share).ifPresent(shape -> items.add(Item.of(shape, style)));
         }

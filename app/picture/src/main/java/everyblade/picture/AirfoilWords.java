@@ -1,6 +1,8 @@
 package everyblade.picture;
 
 import everyblade.core.coverage.RowCoverage;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.gap.GapText;
 import everyblade.core.turning.Remark;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -23,21 +25,20 @@ final class AirfoilWords {
 
     /** Such as {@code blade 14 of c1: inspected root; not inspected tip/pressure/leading}. */
     static String of(RowCoverage coverage, int airfoil) {
-        Map<Look, List<String>> zones = new EnumMap<>(Look.class);
-        List<String> damaged = new ArrayList<>();
+        Map<Look, ZoneSet> zones = new EnumMap<>(Look.class);
+        ZoneSet damaged = ZoneSet.NONE;
         for (int zone = 0; zone < coverage.zoning().size(); zone++) {
-            String name = coverage.zoning().names().get(zone);
-            zones.computeIfAbsent(Look.of(coverage, airfoil, zone), look -> new ArrayList<>())
-                    .add(name);
+            ZoneSet one = new ZoneSet(1L << zone);
+            zones.merge(Look.of(coverage, airfoil, zone), one, ZoneSet::union);
             if (coverage.remarked(Remark.What.FOUND, airfoil, zone)) {
-                damaged.add(name);
+                damaged = damaged.union(one);
             }
         }
         List<String> parts = new ArrayList<>();
-        zones.forEach(
-                (look, names) -> parts.add(look.words() + (zones.size() == 1 ? "" : " " + String.join(", ", names))));
+        zones.forEach((look, set) ->
+                parts.add(look.words() + (zones.size() == 1 ? "" : " " + GapText.zones(coverage.zoning(), set))));
         if (!damaged.isEmpty()) {
-            parts.add("damaged " + String.join(", ", damaged));
+            parts.add("damaged " + GapText.zones(coverage.zoning(), damaged));
         }
         return name(coverage, airfoil) + ": " + String.join("; ", parts);
     }

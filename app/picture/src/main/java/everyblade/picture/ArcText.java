@@ -42,7 +42,9 @@ record ArcText(Polar polar, double radius, double size) {
             String letter = words.substring(i, words.offsetByCodePoints(i, 1));
             double advance = Lettering.length(letter, size);
             double offset = (done + advance / 2 - length / 2) / polar.scale(radius);
-            items.add(letter(sheet + (turned ? -offset : offset), turned, letter, ink));
+            if (!letter.isBlank()) {
+                items.add(letter(sheet + (turned ? -offset : offset), turned, letter, ink));
+            }
             done += advance;
         }
         return items;

@@ -9,12 +9,7 @@ import everyblade.picture.scene.Ink;
 /** How the state of a cell looks: a pattern, the ink that makes it, and the ink under it. */
 enum Look {
     SEEN("inspected", "surely in sight and watched", Pattern.SOLID, Ink.SEEN, Ink.PAPER),
-    PART(
-            "inspected in part",
-            "as far as it can be; filled up to the share",
-            Pattern.FILLED_UP,
-            Ink.PART,
-            Ink.PART_WASH),
+    PART("inspected in part", "as far as it can be", Pattern.FILLED_UP, Ink.PART, Ink.PART_WASH),
     MAYBE("maybe", "only if the count was right", Pattern.HATCH, Ink.MAYBE, Ink.MAYBE_WASH),
     UNSEEN("not inspected", "still to do", Pattern.EMPTY, Ink.LINE, Ink.PAPER),
     NO_ACCESS("not accessible", "no view of this model shows it", Pattern.CROSS, Ink.NO_ACCESS, Ink.NO_ACCESS_WASH),

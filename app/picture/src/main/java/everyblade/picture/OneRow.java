@@ -26,7 +26,7 @@ final class OneRow {
     private static final double CELLS_FROM = 58;
     private static final double CELLS_TO = 83.5;
     private static final double LANE = 3.2;
-    private static final double SIGNS = 91;
+    private static final double SIGNS = 91.6;
     private static final double RIM = 95;
 
     private static final double LEFT = 228;
@@ -60,7 +60,7 @@ final class OneRow {
         groups.add(Group.of(ring.numbers(List.of())));
         groups.add(pointers.landmarks(standing));
         groups.addAll(pointers.views(views));
-        groups.add(signs.round(polar, standing, CELLS_TO + LANE, SIGNS));
+        groups.add(signs.round(polar, standing, CELLS_TO + LANE + 0.6, SIGNS));
         groups.add(TitleBlock.at(new Point(RIGHT, TOP), COLUMN, coverage, tally, facts, style));
         groups.add(Legend.at(new Point(LEFT, TOP), 2, 47));
         groups.addAll(key(of));
@@ -115,7 +115,7 @@ final class OneRow {
                 .map(view ->
                         view.id() + view.port().map(port -> ", through " + port).orElse("") + ", shows "
                                 + view.window()
-                                        .map(window -> String.join(" and ", window.shows()))
+                                        .map(window -> String.join(", ", window.shows()))
                                         .orElse("what is computed"))
                 .toList();
         double y = LISTS;

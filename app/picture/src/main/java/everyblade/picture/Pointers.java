@@ -28,6 +28,8 @@ record Pointers(Polar polar, double rim) {
     private static final double SIZE = 2.2;
     private static final double LABELS_END = 11;
     private static final double LABELS_LEAST = 15;
+    /** Degrees past the vertical up to which words still read upwards, so that neighbours there read alike. */
+    private static final double UPRIGHT = 20;
 
     /** A triangle under each airfoil that can be told from the others. */
     Group landmarks(Standing standing) {
@@ -78,7 +80,7 @@ record Pointers(Polar polar, double rim) {
     /** Words along the radius, never upside down, that end at a distance from the axis. */
     private Item radial(double clock, double end, String words) {
         double sheet = ArcText.wrapped(polar.onSheet(clock));
-        boolean right = sheet <= 180;
+        boolean right = sheet <= 180 + UPRIGHT || sheet >= 360 - UPRIGHT;
         double half = Lettering.CAPITAL * SIZE / 2;
         double turned = Math.toRadians(sheet);
         Point at = polar.at(clock, end);

@@ -2,6 +2,7 @@ package everyblade.picture;
 
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.turning.Engine;
+import everyblade.core.turning.Remark;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
@@ -10,6 +11,7 @@ import everyblade.picture.scene.Shape.Patch;
 import everyblade.spi.Row;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * One row as a ring: its airfoils where they stand now, root inside, and a lane outside them for numbers.
@@ -28,6 +30,8 @@ record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, do
 
     /** Numbers are set at every one of these, the first that leaves room. */
     private static final int[] STEPS = {1, 2, 5, 10, 20, 50};
+
+    private static final double ROUNDING = 1e-6;
 
     /** The patch of an airfoil. */
     Patch patch(int airfoil) {
@@ -62,7 +66,7 @@ record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, do
     }
 
     /**
-     * Numbers in the lane, thinned out to leave room.
+     * Numbers in the lane: of airfoil 1, of damaged ones, and of as many of the others as there is room for.
      *
      * @param labels words that stand in the lane already, in the middle of the top and of the bottom
      */
@@ -71,15 +75,26 @@ record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, do
         int count = coverage.row().count();
         double reach = text.reach(" " + count + " ");
         int step = step(reach);
+        List<Integer> wanted = new ArrayList<>(List.of(1));
+        IntStream.rangeClosed(1, count).filter(this::isDamaged).forEach(wanted::add);
+        IntStream.rangeClosed(1, count).filter(n -> n % step == 0).forEach(wanted::add);
+        List<Double> taken = new ArrayList<>();
         List<Item> items = new ArrayList<>();
-        for (int n = 1; n <= count; n++) {
+        for (int n : wanted) {
             double clock = standing.clock(n);
-            boolean wanted = n == 1 || n % step == 0 && (n - 1) * Engine.pitch(coverage.row()) >= 2 * reach;
-            if (wanted && isFree(clock, reach, labels, text)) {
-                items.addAll(text.at(clock, Integer.toString(n), n == 1 ? Ink.LINE : Ink.FAINT));
+            boolean free = taken.stream().allMatch(other -> ArcText.apart(clock, other) >= 2 * reach - ROUNDING);
+            if (free && isFree(clock, reach, labels, text)) {
+                taken.add(clock);
+                Ink ink = isDamaged(n) ? Ink.ALERT : n == 1 ? Ink.LINE : Ink.FAINT;
+                items.addAll(text.at(clock, Integer.toString(n), ink));
             }
         }
         return items;
+    }
+
+    private boolean isDamaged(int airfoil) {
+        return IntStream.range(0, coverage.zoning().size())
+                .anyMatch(zone -> coverage.remarked(Remark.What.FOUND, airfoil, zone));
     }
 
     /** Words in the middle of the top and of the bottom of the lane. */
@@ -106,7 +121,7 @@ record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, do
 
     private static boolean isFree(double clock, double reach, List<String> labels, ArcText text) {
         for (int i = 0; i < labels.size(); i++) {
-            if (ArcText.apart(clock, place(i, labels)) < reach + text.reach(labels.get(i))) {
+            if (ArcText.apart(clock, place(i, labels)) < reach + text.reach(labels.get(i) + "  ")) {
                 return false;
             }
         }

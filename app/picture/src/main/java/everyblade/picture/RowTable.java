@@ -50,7 +50,9 @@ final class RowTable {
         items.add(word(base, row.row().id(), size, 0.11 * width, Anchor.START, Ink.LINE));
         items.add(word(base.plus(0.12 * width, 0), row.row().name(), size, 0.34 * width, Anchor.START, Ink.LINE));
         items.add(word(base.plus(0.47 * width, 0), count, size, 0.15 * width, Anchor.START, Ink.FAINT));
-        items.add(word(base.plus(0.63 * width, 0), doubt, 0.84 * size, 0.16 * width, Anchor.START, Ink.FAINT));
+        if (!doubt.isEmpty()) {
+            items.add(word(base.plus(0.63 * width, 0), doubt, 0.84 * size, 0.16 * width, Anchor.START, Ink.FAINT));
+        }
         items.add(word(
                 base.plus(0.91 * width, 0),
                 tally.seen() + " / " + tally.cells(),

@@ -42,7 +42,9 @@ final class Shares {
     static List<String> lost(Coverage coverage) {
         return coverage.situation().countErrors().stream()
                 .filter(CountError::lost)
-                .map(error -> "Count lost by " + error.airfoils() + " at row " + error.row() + ", between entries "
+                .map(error -> "Count lost by " + error.airfoils() + " "
+                        + coverage.row(error.row()).row().kind().airfoil() + (error.airfoils() == 1 ? "" : "s") + " of "
+                        + error.row() + " between entries "
                         + error.since() + " and " + error.entry() + ": what was watched between them is only maybe.")
                 .toList();
     }

@@ -1,6 +1,8 @@
 package everyblade.picture;
 
 import everyblade.core.coverage.Coverage;
+import everyblade.core.entry.Zoning;
+import everyblade.core.gap.GapText;
 import everyblade.core.turning.Remark;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
@@ -82,14 +84,8 @@ record Signs(List<Remark> remarks) {
     }
 
     private static String told(Remark remark, Ring ring) {
-        List<String> names = ring.coverage().zoning().names();
-        List<String> zones = new ArrayList<>();
-        for (int zone = 0; zone < names.size(); zone++) {
-            if (remark.zones().contains(zone)) {
-                zones.add(names.get(zone));
-            }
-        }
-        String where = zones.size() == names.size() ? "whole" : String.join(", ", zones);
+        Zoning zoning = ring.coverage().zoning();
+        String where = remark.zones().equals(zoning.all()) ? "whole" : GapText.zones(zoning, remark.zones());
         List<String> airfoils = remark.airfoils().stream()
                 .mapToObj(index -> Integer.toString(index + 1))
                 .toList();

@@ -53,14 +53,37 @@ final class Spread {
             }
             pools.add(pool);
         }
+        List<Double> placed = unpooled(pools, apart);
+        if (placed.get(placed.size() - 1) - placed.get(0) > 360 - apart) {
+            placed = even(placed);
+        }
         Double[] result = new Double[wanted.size()];
-        int i = 0;
-        for (Pool pool : pools) {
-            for (int end = i + pool.count(); i < end; i++) {
-                result[order.get((cut + i) % order.size())] = pool.mean() + i * apart;
-            }
+        for (int i = 0; i < result.length; i++) {
+            result[order.get((cut + i) % result.length)] = placed.get(i);
         }
         return List.of(result);
+    }
+
+    private static List<Double> unpooled(List<Pool> pools, double apart) {
+        List<Double> placed = new ArrayList<>();
+        for (Pool pool : pools) {
+            for (int i = 0; i < pool.count(); i++) {
+                placed.add(pool.mean() + placed.size() * apart);
+            }
+        }
+        return placed;
+    }
+
+    /** All round the circle, where they have met across the cut: evenly, moved as little as that allows. */
+    private static List<Double> even(List<Double> placed) {
+        double step = 360.0 / placed.size();
+        double offset = IntStream.range(0, placed.size())
+                .mapToDouble(i -> placed.get(i) - i * step)
+                .average()
+                .orElse(0);
+        return IntStream.range(0, placed.size())
+                .mapToObj(i -> offset + i * step)
+                .toList();
     }
 
     /** Which one, in order, follows the widest gap. */

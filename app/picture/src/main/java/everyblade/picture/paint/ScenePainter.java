@@ -82,14 +82,11 @@ public record ScenePainter(Theme theme, Font font) {
         Graphics2D g = (Graphics2D) graphics.create();
         try {
             Font sized = font.deriveFont((float) text.size());
-            String words = shown(text.words());
-            double length =
-                    sized.getStringBounds(words, g.getFontRenderContext()).getWidth();
             g.translate(text.at().x(), text.at().y());
             g.rotate(Math.toRadians(text.angle()));
             g.setFont(sized);
             g.setColor(colour(style.fill().orElse(Ink.LINE)));
-            g.drawString(words, (float) (-text.anchor().share() * length), 0);
+            g.drawString(shown(text.words()), (float) (-text.anchor().share() * text.length()), 0);
         } finally {
             g.dispose();
         }

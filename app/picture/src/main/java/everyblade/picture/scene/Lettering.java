@@ -17,6 +17,9 @@ public final class Lettering {
     /** How far a letter reaches below the base line, as a share of the size. */
     public static final double DESCENT = 0.22;
 
+    /** How much longer words may come out where a reader lacks the font and takes a wider one. */
+    public static final double SLACK = 1.16;
+
     /** From space to tilde. */
     private static final int[] ADVANCES = {
         278, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278,
@@ -59,8 +62,9 @@ public final class Lettering {
                         .codePointAt(0);
     }
 
-    /** The words, cut short with an ellipsis where they are longer than there is room. */
-    public static String fitted(String words, double size, double room) {
+    /** The words, cut short with an ellipsis where they may come out longer than there is room. */
+    public static String fitted(String words, double size, double width) {
+        double room = width / SLACK;
         if (length(words, size) <= room) {
             return words;
         }
@@ -71,13 +75,13 @@ public final class Lettering {
         return words.substring(0, end).stripTrailing() + "…";
     }
 
-    /** The words on lines no longer than there is room; at most so many lines, the last one cut short if need be. */
-    public static List<String> wrapped(String words, double size, double room, int most) {
+    /** The words on lines that fit a width; at most so many lines, the last one cut short if need be. */
+    public static List<String> wrapped(String words, double size, double width, int most) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : words.strip().split("\\s+")) {
             String longer = line.isEmpty() ? word : line + " " + word;
-            if (line.isEmpty() || length(longer, size) <= room || lines.size() == most - 1) {
+            if (line.isEmpty() || length(longer, size) <= width / SLACK || lines.size() == most - 1) {
                 line = longer;
             } else {
                 lines.add(line);
@@ -85,6 +89,6 @@ public final class Lettering {
             }
         }
         lines.add(line);
-        return lines.stream().map(each -> fitted(each, size, room)).toList();
+        return lines.stream().map(each -> fitted(each, size, width)).toList();
     }
 }

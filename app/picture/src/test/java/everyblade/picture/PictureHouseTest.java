@@ -1,0 +1,55 @@
+package everyblade.picture;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import org.junit.jupiter.api.Test;
+
+class PictureHouseTest {
+
+    private final JavaClasses classes = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("everyblade.picture");
+
+    @Test
+    void classes_were_seen_at_all() {
+        assertThat(classes.size()).isGreaterThan(30);
+    }
+
+    @Test
+    void a_scene_is_made_and_written_without_awt() {
+        noClasses()
+                .that()
+                .resideInAnyPackage("everyblade.picture.scene", "everyblade.picture.svg")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("java.awt..", "javax.imageio..", "org.apache.pdfbox..", "everyblade.core..")
+                .because("what the map shows is tested, written and asked without a display")
+                .check(classes);
+    }
+
+    @Test
+    void interpreters_know_scenes_but_not_coverage() {
+        noClasses()
+                .that()
+                .resideInAnyPackage("everyblade.picture.svg", "everyblade.picture.paint")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("everyblade.picture", "everyblade.core..")
+                .because("a painter only interprets")
+                .check(classes);
+    }
+
+    @Test
+    void a_picture_knows_no_clock_and_no_file() {
+        noClasses()
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("java.time..", "java.nio.file..", "javax.swing..")
+                .because("the same job gives the same bytes")
+                .check(classes);
+    }
+}
