@@ -65,11 +65,12 @@ record AirfoilKey(Row row, Zoning zoning) {
         for (int zone = 0; zone < zoning.size(); zone++) {
             items.add(Item.of(plan.patch(zone, whole), Style.both(Ink.PAPER, Ink.LINE, 0.12)));
         }
+        double small = Math.min(size, 0.8 * height / Math.max(1, zoning.spans().size()));
         for (int band = 0; band < zoning.spans().size(); band++) {
             int height0 = row.kind() == RowKind.LINER ? zoning.spans().size() - 1 - band : band;
             double bandHeight = height / zoning.spans().size();
-            Point at = frame.at(-1, (height0 + 0.5) * bandHeight - Lettering.CAPITAL * size / 2);
-            items.add(Item.of(Text.upright(at, zoning.spans().get(band), size, Anchor.END), Ink.LINE));
+            Point at = frame.at(-1, (height0 + 0.5) * bandHeight - Lettering.CAPITAL * small / 2);
+            items.add(Item.of(Text.upright(at, zoning.spans().get(band), small, Anchor.END), Ink.LINE));
         }
         for (int column0 = 0; column0 < plan.columns() && !zoning.chords().isEmpty(); column0++) {
             Point at = frame.at((column0 + 0.5) * column, -1.2 * size);

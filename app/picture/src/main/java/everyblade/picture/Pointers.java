@@ -44,7 +44,7 @@ record Pointers(Polar polar, double rim) {
     /** A pointer with its name for each view. */
     List<Group> views(List<View> views) {
         double longest = views.stream()
-                .mapToDouble(view -> Lettering.length(label(view), SIZE))
+                .mapToDouble(view -> Lettering.length(label(view), SIZE) * Lettering.SLACK)
                 .max()
                 .orElse(0);
         double inner = Math.max(LABELS_LEAST, rim - LABELS_END - longest);

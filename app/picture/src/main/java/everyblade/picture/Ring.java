@@ -25,8 +25,10 @@ import java.util.stream.IntStream;
  */
 record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, double high, double lane) {
 
-    /** Share of a pitch that is left free between airfoils. */
-    private static final double GAP = 0.06;
+    /** Share of a pitch that is left free between airfoils, and at most so many degrees. */
+    static final double GAP = 0.06;
+
+    static final double GAP_MOST = 1.5;
 
     /** Numbers are set at every one of these, the first that leaves room. */
     private static final int[] STEPS = {1, 2, 5, 10, 20, 50};
@@ -36,7 +38,8 @@ record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, do
     /** The patch of an airfoil. */
     Patch patch(int airfoil) {
         double middle = standing.clock(airfoil);
-        double half = Engine.pitch(coverage.row()) * (1 - GAP) / 2;
+        double pitch = Engine.pitch(coverage.row());
+        double half = (pitch - Math.min(GAP * pitch, GAP_MOST)) / 2;
         return new Patch(polar, middle - half, middle + half, low, high);
     }
 

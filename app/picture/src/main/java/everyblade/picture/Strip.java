@@ -67,7 +67,7 @@ record Strip(RowCoverage coverage, Point corner, double width, double height) {
         int step = room <= pitch ? 1 : room <= 2 * pitch ? 2 : 5;
         List<Item> items = new ArrayList<>();
         for (int n = 1; n <= count; n++) {
-            if (n == 1 || n % step == 0) {
+            if (n == 1 || n % step == 0 && n > step / 2 + 1) {
                 items.add(Item.of(
                         Text.upright(frame.at((n - 0.5) * pitch, -3), Integer.toString(n), 2.2, Anchor.MIDDLE),
                         n == 1 ? Ink.LINE : Ink.FAINT));

@@ -93,7 +93,8 @@ class RingGeometryTest {
                         .mapToDouble(item -> Scenes.patch(item).high())
                         .max()
                         .orElseThrow();
-                double ring = Math.PI * (high * high - low * low) * 0.94;
+                double gap = Math.min(Ring.GAP * 360 / count, Ring.GAP_MOST);
+                double ring = Math.PI * (high * high - low * low) * (1 - count * gap / 360);
                 assertThat(areas.values())
                         .hasSize(count)
                         .allSatisfy(area -> assertThat(area).isCloseTo(ring / count, within(1e-6)));

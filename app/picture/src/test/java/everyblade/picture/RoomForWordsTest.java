@@ -29,10 +29,14 @@ class RoomForWordsTest {
     private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
     private static final Rectangle2D BORDER = new Rectangle2D.Double(5, 5, Sheet.WIDTH - 10, Sheet.HEIGHT - 10);
 
-    /** The box that a text takes, by the metrics of its font: from the base line to the top of capitals. */
+    /**
+     * The box that a text takes, by the metrics of its font and as much wider as another font may make it: from the base
+     * line to the top of capitals.
+     */
     private static Box box(Text text) {
-        double length =
+        double exact =
                 FONT.deriveFont(100f).getStringBounds(text.words(), EXACT).getWidth() * text.size() / 100;
+        double length = exact * Lettering.SLACK;
         Rectangle2D box = new Rectangle2D.Double(
                 -text.anchor().share() * length,
                 -Lettering.CAPITAL * text.size(),
