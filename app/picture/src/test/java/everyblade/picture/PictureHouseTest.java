@@ -44,8 +44,14 @@ class PictureHouseTest {
     }
 
     @Test
-    void a_picture_knows_no_clock_and_no_file() {
+    void a_map_knows_no_clock_and_no_file() {
         noClasses()
+                .that()
+                .resideInAnyPackage(
+                        "everyblade.picture",
+                        "everyblade.picture.scene",
+                        "everyblade.picture.svg",
+                        "everyblade.picture.paint")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("java.time..", "java.nio.file..", "javax.swing..")
