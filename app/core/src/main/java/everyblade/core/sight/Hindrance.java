@@ -1,0 +1,15 @@
+package everyblade.core.sight;
+
+/** What keeps a facet out of sight, in the order in which it is asked. */
+public enum Hindrance {
+    /** Outside the cone of view. */
+    OUTSIDE_CONE,
+    /** Nearer than near or farther than far. */
+    OUT_OF_RANGE,
+    /** Turned away, or the line of sight too close to grazing. */
+    GRAZING,
+    /** Pixels too large on the surface for the detail asked. */
+    TOO_COARSE,
+    /** Behind something. */
+    HIDDEN
+}

@@ -1,0 +1,91 @@
+package everyblade.core.sight;
+
+import everyblade.core.angle.Turn;
+import everyblade.core.surface.Mesh;
+
+/**
+ * A ring of equal airfoils as something that hides. Only one of them is kept; a fan is turned to each that stands between the
+ * clock angles that its lines span.
+ */
+final class RingShade {
+
+    private static final double TURN = 2 * Math.PI;
+
+    private final Hierarchy hierarchy;
+    private final int count;
+    private final double offset;
+    private final double[] cosine;
+    private final double[] sine;
+    private double least;
+    private double most;
+
+    RingShade(Ring ring) {
+        hierarchy = new Hierarchy(ring.airfoil());
+        count = ring.count();
+        offset = CriteriaCut.radians(ring.offset());
+        cosine = new double[count];
+        sine = new double[count];
+        for (int i = 0; i < count; i++) {
+            double at = CriteriaCut.radians(ring.offset().plus(Turn.ofFraction(i, count)));
+            cosine[i] = Math.cos(at);
+            sine[i] = Math.sin(at);
+        }
+        span(ring.airfoil());
+    }
+
+    /** Between which clock angles the airfoil extends; all of them, if an edge comes near the axis. */
+    private void span(Mesh mesh) {
+        for (int face = 0; face < mesh.faceCount(); face++) {
+            double from = clock(mesh, mesh.corner(face, 0));
+            for (int k = 0; k < mesh.cornerCount(face); k++) {
+                double at = from + wrapped(clock(mesh, mesh.corner(face, k)) - from);
+                least = Math.min(least, at);
+                most = Math.max(most, at);
+                if (Math.abs(at - from) > TURN / 4) {
+                    least = -TURN;
+                    most = TURN;
+                }
+            }
+        }
+    }
+
+    private static double clock(Mesh mesh, int point) {
+        return Math.atan2(mesh.y(point), mesh.z(point));
+    }
+
+    static double wrapped(double angle) {
+        return angle - TURN * Math.rint(angle / TURN);
+    }
+
+    /**
+     * Takes away what the ring shades.
+     *
+     * @param fan in the frame of the ring
+     * @param turned used for the fan as each airfoil sees it
+     * @param apex clock angle of the fan's apex, radians
+     * @param start clock angle of its arc's first end
+     * @param end clock angle of its arc's last end
+     * @param open parameters of the arc to which light comes through
+     * @param spared a face of the first airfoil that does not hide; −1 for none
+     */
+    void shade(Fan fan, Fan turned, double apex, double start, double end, Openings open, int spared) {
+        double half = Math.abs(end - start) / 2;
+        double middle = wrapped((start + end) / 2 - apex);
+        int from = 0;
+        int to = count - 1;
+        if (Math.abs(middle) + half < TURN / 2 - 1e-9) {
+            double low = apex + Math.min(0, middle - half);
+            double high = apex + Math.max(0, middle + half);
+            from = (int) Math.ceil((low - most - offset) / TURN * count - 1e-9);
+            to = Math.min(from + count - 1, (int) Math.floor((high - least - offset) / TURN * count + 1e-9));
+        }
+        // Nearest first, for near airfoils shade most.
+        int step = middle < 0 ? -1 : 1;
+        int first = middle < 0 ? to : from;
+        for (int k = 0; k <= to - from && !open.isEmpty(); k++) {
+            int i = Math.floorMod(first + k * step, count);
+            turned.turnedFrom(fan, cosine[i], sine[i]);
+            hierarchy.shade(turned, open, i == 0 ? spared : -1);
+        }
+    }
+}
