@@ -16,7 +16,7 @@ import java.util.List;
  */
 final class NaiveSight {
 
-    private static final int WALL_STEPS = 1500;
+    private static final int WALL_STEPS = 800;
 
     private final Mesh airfoil;
     private final Facets facets;

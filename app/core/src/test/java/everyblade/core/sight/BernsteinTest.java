@@ -1,0 +1,79 @@
+package everyblade.core.sight;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class BernsteinTest {
+
+    private final Bernstein bernstein = new Bernstein();
+    private final Openings open = new Openings();
+
+    private static double value(double[] c, double s) {
+        double t = 1 - s;
+        return c[0] * t * t * t * t
+                + 4 * c[1] * t * t * t * s
+                + 6 * c[2] * t * t * s * s
+                + 4 * c[3] * t * s * s * s
+                + c[4] * s * s * s * s;
+    }
+
+    private static boolean contains(Openings open, double s) {
+        for (int i = 0; i < open.count(); i++) {
+            if (open.from(i) <= s && s <= open.to(i)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    @Test
+    void aRandomPolynomialIsKeptExactlyWhereItIsNotNegative() {
+        SplittableRandom random = new SplittableRandom(3);
+        int kept = 0;
+        for (int i = 0; i < 5_000; i++) {
+            double[] c = random.doubles(5, -1, 1).toArray();
+            open.set(0, 1);
+            bernstein.keepQuartic(c[0], c[1], c[2], c[3], c[4], open);
+            for (double s = 0; s <= 1; s += 1.0 / 64) {
+                double value = value(c, s);
+                if (Math.abs(value) > 1e-9) {
+                    assertThat(contains(open, s)).as("at %s", s).isEqualTo(value > 0);
+                    kept += value > 0 ? 1 : 0;
+                }
+            }
+        }
+        assertThat(kept).isBetween(100_000, 250_000);
+    }
+
+    @Test
+    void fourRootsAreTheEndsOfWhatIsKept() {
+        // (s − 0.1)(s − 0.2)(s − 0.7)(s − 0.9) in Bernstein form.
+        double[] power = {0.0126, -0.221, 1.13, -1.9, 1};
+        double[] c = {
+            power[0],
+            power[0] + power[1] / 4,
+            power[0] + power[1] / 2 + power[2] / 6,
+            power[0] + 3 * power[1] / 4 + power[2] / 2 + power[3] / 4,
+            power[0] + power[1] + power[2] + power[3] + power[4]
+        };
+        open.set(0, 1);
+        bernstein.keepQuartic(c[0], c[1], c[2], c[3], c[4], open);
+
+        assertThat(new double[] {open.from(0), open.to(0), open.from(1), open.to(1), open.from(2), open.to(2)})
+                .containsExactly(new double[] {0, 0.1, 0.2, 0.7, 0.9, 1}, within(1e-10));
+    }
+
+    @Test
+    void aQuadraticThatDipsBelowZeroLosesItsMiddle() {
+        // (s − 0.25)(s − 0.75)
+        open.set(0, 1);
+        bernstein.keepQuadratic(0.1875, -0.3125, 0.1875, open);
+
+        assertThat(open.count()).isEqualTo(2);
+        assertThat(open.to(0)).isCloseTo(0.25, within(1e-12));
+        assertThat(open.from(1)).isCloseTo(0.75, within(1e-12));
+    }
+}
