@@ -143,7 +143,7 @@ class PaletteTest {
             for (Look one : Look.values()) {
                 for (Look other : Look.values()) {
                     double difference = apart(eyes, theme.colour(covers(one)), theme.colour(covers(other)));
-                    if (one.ordinal() < other.ordinal() && difference < 25) {
+                    if (one.ordinal() < other.ordinal() && difference < 28) {
                         alike.add(eyes + ": " + one + " and " + other + " by " + difference);
                     }
                 }

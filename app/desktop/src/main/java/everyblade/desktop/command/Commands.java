@@ -59,7 +59,9 @@ public final class Commands {
                 .addSubcommand(new ReportCommand(around))
                 .addSubcommand(new VerifyCommand(around))
                 .addSubcommand(new ModelsCommand(around, everyblade))
-                .addSubcommand(new CheckCommand(around));
+                .addSubcommand(new CheckCommand(around))
+                .addSubcommand(new SightCommand(around, everyblade))
+                .addSubcommand(new MeshCommand(around, everyblade));
         line.getSubcommands().get("start").getCommandSpec().usageMessage().footer(StartCommand.settingsHelp());
         LaterCommand.all().forEach(later -> line.addSubcommand(later.commandLine()));
         line.setExpandAtFiles(false); // an entry may begin with @

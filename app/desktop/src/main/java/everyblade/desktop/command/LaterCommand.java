@@ -19,21 +19,8 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 record LaterCommand(String name, String description, String parameter, List<String> required, List<String> further) {
 
     static List<LaterCommand> all() {
-        return List.of(
-                new LaterCommand(
-                        "next", "the moves that close all gaps, with the bound", "JOB", List.of(), List.of("--json")),
-                new LaterCommand(
-                        "sight",
-                        "sight arcs per facet of one view",
-                        "M",
-                        List.of("--view=ID"),
-                        List.of("--station=S", "--detail=MM", "--json")),
-                new LaterCommand(
-                        "mesh",
-                        "one airfoil of a row as a mesh",
-                        "M",
-                        List.of("--row=ID", "--out=F.ply"),
-                        List.of("--walls")));
+        return List.of(new LaterCommand(
+                "next", "the moves that close all gaps, with the bound", "JOB", List.of(), List.of("--json")));
     }
 
     CommandLine commandLine() {

@@ -129,10 +129,12 @@ class WrongUseTest {
                 use("this engine has no such row; it has r, v", "map", "job", "--out", "map.svg", "--row", "x"),
                 use("there is no journal.jsonl in it", "map", "empty", "--out", "map.svg"),
                 use("next is not in this version", "next", "job", "--json"),
-                use("report is not in this version", "report", "job", "--out", "r.pdf"),
+                use("its folder is not there", "report", "job", "--out", "nowhere/r.pdf"),
                 use("Missing required option: '--out=F.pdf'", "report", "job"),
-                use("sight is not in this version", "sight", "ring", "--view", "p-r", "--detail", "1", "--json"),
-                use("mesh is not in this version", "mesh", "ring", "--row", "r", "--out", "r.ply", "--walls"));
+                use("view p-r has no station", "sight", "ring", "--view", "p-r", "--detail", "1", "--json"),
+                use("this engine has no such view; it has p-r, p-v", "sight", "ring", "--view", "x"),
+                use("row r has no shape", "mesh", "ring", "--row", "r", "--out", "r.ply", "--walls"),
+                use("this engine has no such row; it has r, v", "mesh", "ring", "--row", "x", "--out", "r.ply"));
     }
 
     private static Arguments use(String said, String... arguments) {

@@ -7,7 +7,7 @@ import java.util.Map;
  * Which colour each ink has.
  *
  * <p>Started from the hues that Okabe and Ito propose for colour-blind eyes, then moved apart by a search until the
- * marks differ by at least 30 (CIE 1976 ΔE) for usual eyes and for each kind of dichromat, and each by 3 : 1 in
+ * marks differ by at least 28 (CIE 1976 ΔE) for usual eyes and for each kind of dichromat, and each by 3 : 1 in
  * contrast from the paper and from its own wash.
  */
 public enum Theme {
