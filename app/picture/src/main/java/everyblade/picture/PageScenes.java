@@ -14,10 +14,9 @@ import java.util.function.Predicate;
 /** The map cut up for A4 pages with words around it: one wheel a scene, each 176 mm wide. */
 public final class PageScenes {
 
-    private static final double WIDTH = 176;
+    static final double WIDTH = 176;
     private static final double RADIUS = 79;
-    private static final double ROW_RADIUS = 47;
-    private static final int LEGEND_COLUMNS = 4;
+    private static final int LEGEND_COLUMNS = 3;
 
     private PageScenes() {}
 
@@ -41,16 +40,9 @@ public final class PageScenes {
         }
     }
 
-    /** One row, without the legend. */
+    /** One row: its ring with landmarks, views and signs, the row unrolled, and what the signs mean; no legend. */
     public static Scene row(Coverage coverage, String id, Facing facing) {
-        RowCoverage row = coverage.row(id);
-        String name = row.row().name();
-        return new Scene(
-                WIDTH,
-                height(ROW_RADIUS),
-                name,
-                name,
-                wheel(name, ROW_RADIUS, facing).rings(coverage, List.of(row)));
+        return RowPage.of(coverage, coverage.row(id), facing);
     }
 
     private static Wheel wheel(String name, double radius, Facing facing) {

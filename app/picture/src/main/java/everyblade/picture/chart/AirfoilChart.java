@@ -10,6 +10,8 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.function.ToIntFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jfree.chart.ChartFactory;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
@@ -26,21 +28,25 @@ public final class AirfoilChart {
 
     private static final double BAR_MARGIN = 0.12;
     private static final int MOST_MARKS = 24;
-    private static final int MOST_COUNTS = 6;
+    private static final int MOST_COUNTS = 3;
 
-    private record Part(String name, Ink fill, ToIntFunction<Tally> count) {}
+    private record Part(String name, Color fill, ToIntFunction<Tally> count) {}
 
     /** From dark to light, so that grey print tells them apart. */
     private static final List<Part> PARTS = List.of(
-            new Part("seen", Ink.SEEN, Tally::seen),
-            new Part("seen in part", Ink.PART, Tally::part),
-            new Part("maybe", Ink.MAYBE_WASH, Tally::maybe),
-            new Part("not seen", Ink.PAPER, Tally::unseen));
+            new Part("seen", ChartLook.colour(Ink.SEEN), Tally::seen),
+            new Part("seen in part", ChartLook.colour(Ink.PART), Tally::part),
+            new Part("maybe", ChartLook.between(Ink.MAYBE, Ink.MAYBE_WASH), Tally::maybe),
+            new Part("not seen", ChartLook.colour(Ink.PAPER), Tally::unseen));
 
     private AirfoilChart() {}
 
-    /** Paints the chart from (0, 0) to (width, height). */
-    public static void paint(RowCoverage coverage, Graphics2D graphics, double width, double height) {
+    /**
+     * Paints the chart from (0, 0) to (width, height).
+     *
+     * @param legend whether it says what the fills mean
+     */
+    public static void paint(RowCoverage coverage, boolean legend, Graphics2D graphics, double width, double height) {
         Row row = coverage.row();
         DefaultTableXYDataset data = new DefaultTableXYDataset();
         for (Part part : PARTS) {
@@ -60,24 +66,39 @@ public final class AirfoilChart {
                 "cells",
                 data,
                 PlotOrientation.VERTICAL,
-                true,
+                legend,
                 false,
                 false);
         XYPlot plot = chart.getXYPlot();
-        plot.setDomainAxis(axis(row.kind().airfoil(), 0.5, row.count() + 0.5, MOST_MARKS));
-        plot.setRangeAxis(axis("cells", 0, coverage.zoning().size(), MOST_COUNTS));
+        plot.setDomainAxis(axis(row.kind().airfoil(), 0.5, row.count() + 0.5, markEvery(row.count())));
+        plot.setRangeAxis(axis(
+                "cells",
+                0,
+                coverage.zoning().size(),
+                countEvery(coverage.zoning().size())));
         plot.setRenderer(bars());
         ChartLook.set(chart);
         chart.draw(graphics, new Rectangle2D.Double(0, 0, width, height));
     }
 
-    private static NumberAxis axis(String label, double from, double to, int mostMarks) {
+    private static int markEvery(int count) {
+        return Stream.of(1, 2, 5, 10, 20, 50)
+                .filter(step -> count / step <= MOST_MARKS)
+                .findFirst()
+                .orElse(100);
+    }
+
+    /** So that the uppermost mark is the whole. */
+    private static int countEvery(int zones) {
+        return IntStream.rangeClosed(1, zones)
+                .filter(step -> zones % step == 0 && zones / step <= MOST_COUNTS)
+                .findFirst()
+                .orElse(zones);
+    }
+
+    private static NumberAxis axis(String label, double from, double to, int step) {
         NumberAxis axis = new NumberAxis(label);
         axis.setRange(from, to);
-        int step = 1;
-        while ((to - from) / step > mostMarks) {
-            step = step == 1 ? 2 : step == 2 ? 5 : 2 * step;
-        }
         axis.setTickUnit(new NumberTickUnit(step));
         axis.setNumberFormatOverride(
                 new java.text.DecimalFormat("0", java.text.DecimalFormatSymbols.getInstance(java.util.Locale.ROOT)));
@@ -90,7 +111,7 @@ public final class AirfoilChart {
         bars.setShadowVisible(false);
         bars.setDrawBarOutline(true);
         for (int i = 0; i < PARTS.size(); i++) {
-            bars.setSeriesPaint(i, ChartLook.colour(PARTS.get(i).fill()));
+            bars.setSeriesPaint(i, PARTS.get(i).fill());
             bars.setSeriesOutlinePaint(i, new Color(0x40, 0x48, 0x50));
             bars.setSeriesOutlineStroke(i, new BasicStroke(0.35f));
         }

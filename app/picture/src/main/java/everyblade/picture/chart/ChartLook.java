@@ -27,6 +27,14 @@ final class ChartLook {
         return new Color(colour.red(), colour.green(), colour.blue());
     }
 
+    /** Half way from one ink to another. */
+    static Color between(Ink one, Ink other) {
+        Color a = colour(one);
+        Color b = colour(other);
+        return new Color(
+                (a.getRed() + b.getRed()) / 2, (a.getGreen() + b.getGreen()) / 2, (a.getBlue() + b.getBlue()) / 2);
+    }
+
     /** Sets everything that does not depend on what the chart shows. */
     static void set(JFreeChart chart) {
         Font font = SceneFont.font();

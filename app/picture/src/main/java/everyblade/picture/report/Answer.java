@@ -10,7 +10,6 @@ import everyblade.picture.report.page.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /** The first page: the answer in short. */
@@ -48,10 +47,10 @@ final class Answer {
             counts.add(Telling.count(open.gaps(), "gap"));
         }
         if (!open.questions().isEmpty()) {
-            counts.add(Telling.count(open.questions().size(), "thing") + " to come back to");
+            counts.add(open.questions().size() + " to recheck, ask or settle");
         }
         if (!open.closing().isEmpty()) {
-            counts.add(Telling.count(open.closing().size(), "opening or tool") + " not closed out");
+            counts.add(Telling.count(open.closing().size(), "thing") + " open, out or inside");
         }
         if (!open.people().isEmpty()) {
             counts.add("a hand-over that nobody accepted");
@@ -169,7 +168,6 @@ final class Answer {
         }
         String who = "Started by " + job.facts().by() + ". Entries by " + String.join(", ", names)
                 + (hands.isEmpty() ? "" : "; " + String.join("; ", hands)) + ".";
-        Optional<String> none = Optional.of("");
         return List.of(
                 new Block.Paragraph(Words.of(who)),
                 new Block.Table(
@@ -179,11 +177,11 @@ final class Answer {
                                 Column.of("licence or certificate, kind and number", 2.4),
                                 Column.of("signature", 2),
                                 Column.of("date", 1)),
-                        List.of(signature("inspected by", none), signature("reviewed by", none))));
+                        List.of(signature("inspected by"), signature("reviewed by"))));
     }
 
-    private static List<Cell> signature(String role, Optional<String> name) {
+    private static List<Cell> signature(String role) {
         Cell blank = Cell.of("");
-        return List.of(Cell.of(Words.faint(role), Words.of(" ")), Cell.of(name.orElse("")), blank, blank, blank);
+        return List.of(Cell.of(Words.faint(role), Words.of(" ")), blank, blank, blank, blank);
     }
 }

@@ -74,12 +74,7 @@ final class Count {
     private static Block identifications(Reported job) {
         List<List<Cell>> rows = new ArrayList<>();
         for (Logged logged : job.counting()) {
-            List<Words> found = job.situation().countErrors().stream()
-                    .filter(error -> error.entry() == logged.number())
-                    .map(error -> error.lost()
-                            ? Words.alert(Telling.countError(error, row(job, error)))
-                            : Words.of(Telling.countError(error, row(job, error))))
-                    .toList();
+            List<Words> found = found(job, logged.number());
             if (identifies(logged.entry()) || !found.isEmpty()) {
                 rows.add(List.of(
                         Cell.of("" + logged.number()),
@@ -100,6 +95,18 @@ final class Count {
                         Column.of("in view", 0.9),
                         Column.of("counted against seen", 5)),
                 rows);
+    }
+
+    /** What an entry found; the two ends of a round mostly find the same, which is told once. */
+    private static List<Words> found(Reported job, int entry) {
+        return job.situation().countErrors().stream()
+                .filter(error -> error.entry() == entry)
+                .map(error -> {
+                    String told = Telling.countError(error, row(job, error));
+                    return error.lost() ? Words.alert(told) : Words.of(told);
+                })
+                .distinct()
+                .toList();
     }
 
     private static boolean identifies(Entry entry) {

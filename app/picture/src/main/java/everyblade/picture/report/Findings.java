@@ -118,6 +118,8 @@ final class Findings {
         }
         return List.of(
                 new Block.Heading(2, "Pictures"),
+                new Block.Paragraph(Words.of("As named by entries. The pictures themselves are in the job's folder,"
+                        + " under photos, as far as they were there to be copied.")),
                 new Block.Table(
                         List.of(
                                 Column.of("entry", 0.8),

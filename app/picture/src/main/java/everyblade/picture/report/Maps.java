@@ -15,6 +15,7 @@ import everyblade.picture.scene.Scene;
 import everyblade.picture.scene.Theme;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The chapters of maps and of charts. */
@@ -23,7 +24,8 @@ final class Maps {
     private static final double POINTS_PER_MM = 72 / 25.4;
     private static final double CHART_WIDTH = 499;
     private static final double SHARE_HEIGHT = 210;
-    private static final double AIRFOIL_HEIGHT = 118;
+    private static final double AIRFOIL_HEIGHT = 112;
+    private static final double LEGEND_HEIGHT = 26;
 
     private Maps() {}
 
@@ -47,6 +49,7 @@ final class Maps {
             blocks.add(new Block.Heading(2, Telling.row(row.row())));
             blocks.add(new Block.Paragraph(Words.of(summary(row))));
             blocks.add(drawing(painter, PageScenes.row(job.coverage(), row.row().id(), Facing.AFT_LOOKING_FORWARD)));
+            blocks.add(new Block.NewPage());
         }
         return blocks;
     }
@@ -94,18 +97,18 @@ final class Maps {
         }
         blocks.add(new Block.Heading(2, "Cells of each part"));
         List<RowCoverage> watched = watched(job);
+        Set<String> drawn = watched.stream().map(row -> row.row().id()).collect(Collectors.toSet());
         String unwatched = job.coverage().rows().stream()
-                .filter(row -> !watched.contains(row))
                 .map(row -> row.row().id())
-                .filter(id -> watched.stream().noneMatch(row -> row.row().id().equals(id)))
+                .filter(id -> !drawn.contains(id))
                 .collect(Collectors.joining(", "));
         blocks.add(new Block.Paragraph(Words.of("Declared. One bar for each part; the whole height is all its cells."
                 + (unwatched.isEmpty() ? "" : " Not drawn, for nothing of them was seen: " + unwatched + "."))));
         for (RowCoverage row : watched) {
+            boolean legend = row.equals(watched.get(0));
+            double height = legend ? AIRFOIL_HEIGHT + LEGEND_HEIGHT : AIRFOIL_HEIGHT;
             blocks.add(new Block.Drawing(
-                    CHART_WIDTH,
-                    AIRFOIL_HEIGHT,
-                    graphics -> AirfoilChart.paint(row, graphics, CHART_WIDTH, AIRFOIL_HEIGHT)));
+                    CHART_WIDTH, height, graphics -> AirfoilChart.paint(row, legend, graphics, CHART_WIDTH, height)));
         }
         return blocks;
     }

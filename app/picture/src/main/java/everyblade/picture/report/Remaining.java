@@ -31,9 +31,13 @@ final class Remaining {
         int cells = job.gaps().stream()
                 .mapToInt(gap -> gap.airfoils().size() * gap.zones().size())
                 .sum();
-        blocks.add(new Block.Paragraph(Words.of(Telling.count(job.gaps().size(), "gap") + ", "
-                + Telling.count(cells, "cell") + " that the task asks for, and that are neither seen nor accepted as"
-                + " not seen. Angles are shaft readings, clockwise as seen from aft looking forward.")));
+        blocks.add(
+                new Block.Paragraph(
+                        Words.of(
+                                Telling.count(job.gaps().size(), "gap") + ", "
+                                        + Telling.count(cells, "cell")
+                                        + " that the task asks for, and that are neither seen nor accepted as"
+                                        + " not seen. Angles are readings of the shaft, of rows that stand still clock angles of the scope tip; they rise clockwise as seen from aft looking forward.")));
         List<List<Cell>> rows = new ArrayList<>();
         for (Gap gap : job.gaps()) {
             rows.add(List.of(

@@ -42,34 +42,33 @@ final class ShareTables {
     private static Block byRow(Reported job, List<RowCoverage> rows) {
         List<List<Cell>> lines = new ArrayList<>();
         for (RowCoverage row : rows) {
-            String note = job.situation().counting(row.row()) ? "" : "no datum";
-            lines.add(line(Cell.of(Telling.row(row.row())), "" + row.row().count(), all(row), note));
+            Words name = Words.of(Telling.row(row.row()));
+            Cell cell = job.situation().counting(row.row()) ? Cell.of(name) : Cell.of(name, Words.faint("no datum"));
+            lines.add(line(cell, "" + row.row().count(), all(row)));
         }
         Cell total = Cell.of(Words.strong("all rows, declared"));
         lines.add(line(
                 total,
                 "" + rows.stream().mapToInt(row -> row.row().count()).sum(),
-                job.coverage().tally(),
-                ""));
+                job.coverage().tally()));
         return new Block.Table(
                 List.of(
                         Column.of("row", 3.9),
                         Column.number("parts", 0.9),
                         Column.number("cells", 1),
                         Column.number("seen", 1),
-                        Column.number("", 1.25),
+                        Column.number("of cells", 1.25),
                         Column.number("in part", 0.9),
-                        Column.number("maybe", 1),
+                        Column.number("maybe", 1.15),
                         Column.number("not seen", 1.1),
                         Column.number("no access", 1.1),
                         Column.number("too fast", 0.9),
-                        Column.number("stated", 1),
-                        Column.number("dam- aged", 0.9),
-                        Column.of("", 1.1)),
+                        Column.number("stated", 1.15),
+                        Column.number("damaged", 1.3)),
                 lines);
     }
 
-    private static List<Cell> line(Cell name, String parts, Tally tally, String note) {
+    private static List<Cell> line(Cell name, String parts, Tally tally) {
         return List.of(
                 name,
                 Cell.of(parts),
@@ -82,8 +81,7 @@ final class ShareTables {
                 Cell.of("" + tally.noAccess()),
                 Cell.of("" + tally.fast()),
                 Cell.of("" + tally.stated()),
-                Cell.of("" + tally.damaged()),
-                Cell.of(Words.faint(note)));
+                Cell.of("" + tally.damaged()));
     }
 
     private static Tally all(RowCoverage row) {

@@ -19,6 +19,9 @@ import java.util.Optional;
 /** Numbers, times and things of the record as the report writes them. A share is never rounded up. */
 final class Telling {
 
+    /** A count error that would read as 0.0° is told as none; degrees. */
+    private static final double LEAST_TOLD = 0.05;
+
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
     private static final DateTimeFormatter SECOND = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT);
 
@@ -81,6 +84,9 @@ final class Telling {
 
     /** A count error, and what follows from it. */
     static String countError(CountError error, Row row) {
+        if (!error.outside() && Math.abs(error.degrees()) < LEAST_TOLD) {
+            return "agrees";
+        }
         String airfoil = row.kind().airfoil();
         String off = String.format(
                 Locale.ROOT,

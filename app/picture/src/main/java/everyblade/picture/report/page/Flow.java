@@ -138,7 +138,7 @@ final class Flow implements AutoCloseable {
         double head =
                 broken.head().isEmpty() ? 0 : TableRows.height(broken.head().size());
         room(head + TableRows.height(1));
-        tableHead(broken);
+        tableHead(table, broken);
         for (List<TableRows.Line[]> row : broken.rows()) {
             int from = 0;
             while (from < row.size()) {
@@ -148,7 +148,7 @@ final class Flow implements AutoCloseable {
                 boolean couldStandWhole = whole + head <= top - Margins.BOTTOM;
                 if (fitting < left && (couldStandWhole || fitting < 1) && !fresh) {
                     newPage();
-                    tableHead(broken);
+                    tableHead(table, broken);
                     fitting = (int) ((y - Margins.BOTTOM - 2 * TableRows.PADDING) / TableRows.LEADING);
                 }
                 int to = from + Math.min(left, Math.max(1, fitting));
@@ -159,13 +159,13 @@ final class Flow implements AutoCloseable {
         took(AFTER + 3);
     }
 
-    private void tableHead(TableRows broken) throws IOException {
+    private void tableHead(Block.Table table, TableRows broken) throws IOException {
         if (broken.head().isEmpty()) {
             return;
         }
         double height = TableRows.height(broken.head().size());
         pen.fill(Margins.LEFT, y - height, Margins.WIDTH, height, Pen.SHADE);
-        lines(null, broken, broken.head());
+        lines(table, broken, broken.head());
         pen.line(Margins.LEFT, y, Margins.LEFT + Margins.WIDTH, y, 0.9, Pen.INK);
     }
 
@@ -179,7 +179,7 @@ final class Flow implements AutoCloseable {
         for (TableRows.Line[] across : lines) {
             for (int i = 0; i < across.length; i++) {
                 double x = Margins.LEFT + broken.lefts()[i];
-                if (table != null && table.columns().get(i).rightAligned()) {
+                if (table.columns().get(i).rightAligned()) {
                     x += broken.rooms()[i] - letters.length(across[i].text(), TableRows.SIZE);
                 }
                 pen.write(across[i].text(), across[i].look(), TableRows.SIZE, x, y - TableRows.SIZE);
