@@ -1,7 +1,13 @@
 package everyblade.core.surface;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+
 /** Meshes as ascii PLY, version 1.0: points in order, then faces in the order of the facets; lengths are mm. */
 public final class PlyText {
+
+    /** So many significant digits tell every double from every other. */
+    private static final MathContext DIGITS = new MathContext(17);
 
     private PlyText() {}
 
@@ -19,11 +25,11 @@ public final class PlyText {
                 .append('\n')
                 .append("property list uchar int vertex_indices\nend_header\n");
         for (int point = 0; point < mesh.pointCount(); point++) {
-            text.append(mesh.x(point))
+            text.append(number(mesh.x(point)))
                     .append(' ')
-                    .append(mesh.y(point))
+                    .append(number(mesh.y(point)))
                     .append(' ')
-                    .append(mesh.z(point))
+                    .append(number(mesh.z(point)))
                     .append('\n');
         }
         for (int face = 0; face < mesh.faceCount(); face++) {
@@ -34,5 +40,10 @@ public final class PlyText {
             text.append('\n');
         }
         return text.toString();
+    }
+
+    /** The same on every Java version, which a double's own text is not. */
+    private static String number(double value) {
+        return new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString();
     }
 }

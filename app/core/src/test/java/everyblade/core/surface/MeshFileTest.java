@@ -75,10 +75,10 @@ class MeshFileTest {
                         element face 1
                         property list uchar int vertex_indices
                         end_header
-                        0.0 0.0 1.0
-                        2.5 0.0 1.0
-                        2.5 1.0 1.0
-                        0.0 1.0 1.0
+                        0 0 1
+                        2.5 0 1
+                        2.5 1 1
+                        0 1 1
                         4 0 1 2 3
                         """);
     }
