@@ -91,6 +91,52 @@ class SymmetryTest {
     }
 
     @Test
+    void watchingMoreNeverTakesAwayWhateverTheErrors() throws Refusal {
+        int grown = 0;
+        for (int seed = 0; seed < JOBS; seed++) {
+            RandomJob random = new RandomJob(seed);
+            Job job = new Job(random.engine().withPlay(1 + seed % 3));
+            Coverage before = job.coverage();
+            for (String line : random.lines()) {
+                job.tryEnter(line);
+                Coverage after = job.coverage();
+                // Identifications and voids may well take away: they tell what was taken for true and was not.
+                if (!line.matches("(here|datum|round|void).*")) {
+                    for (OracleRow row : random.engine().rows) {
+                        assertNothingLost(random, line, states(before, row, n -> n), states(after, row, n -> n));
+                    }
+                    grown += after.tally().seen() > before.tally().seen() ? 1 : 0;
+                }
+                before = after;
+            }
+        }
+        assertThat(grown).isGreaterThan(JOBS / 2);
+    }
+
+    private static void assertNothingLost(RandomJob job, String line, List<State> before, List<State> after) {
+        for (int cell = 0; cell < before.size(); cell++) {
+            // The states are declared from best to worst.
+            assertThat(after.get(cell))
+                    .as("cell %d after %s%n%s", cell, line, String.join("\n", job.lines()))
+                    .isLessThanOrEqualTo(before.get(cell));
+        }
+    }
+
+    @Test
+    void goingOnFromTheCoverageBeforeIsCountingAnew() throws Refusal {
+        for (int seed = 0; seed < JOBS; seed++) {
+            RandomJob random = new RandomJob(seed);
+            Job job = new Job(random.engine().withPlay(seed % 3));
+            Coverage grown = job.coverage();
+            for (String line : random.lines()) {
+                job.tryEnter(line);
+                grown = grown.after(job.fold().situation());
+                assertSame("job " + seed + " after " + line, random, grown, job.coverage());
+            }
+        }
+    }
+
+    @Test
     void turningInTwoGoesIsTurningInOne() {
         int split = 0;
         for (int seed = 0; seed < JOBS; seed++) {
