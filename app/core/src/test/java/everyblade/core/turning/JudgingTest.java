@@ -1,0 +1,205 @@
+package everyblade.core.turning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import everyblade.core.Engines;
+import everyblade.core.Job;
+import everyblade.core.coverage.State;
+import everyblade.core.entry.Refusal;
+import everyblade.spi.EngineModel;
+import everyblade.spi.Ratio;
+import everyblade.spi.ScopeTip;
+import everyblade.spi.View;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class JudgingTest {
+
+    private static Refusal refusal(Job job, String line) {
+        Refusal refusal = catchThrowableOfType(Refusal.class, () -> job.tryEnter(line));
+        assertThat(refusal).as(line).isNotNull();
+        return refusal;
+    }
+
+    @Nested
+    class TheMetalIsHot {
+
+        /** A scope tip that bears 66 °C, one that bears 90 °C, and one for which nothing is stated. */
+        private Job job() {
+            EngineModel cool = new Engines()
+                    .rotor("c1", 36)
+                    .view("v", "c1", 0, 2)
+                    .view("free", "c1", 0, 2)
+                    .built()
+                    .model();
+            List<ScopeTip> tips = List.of(tip("soft", OptionalDouble.of(66)), tip("hard", OptionalDouble.of(90)));
+            View v = cool.views().get(0);
+            View withTip =
+                    new View("v", v.port(), v.row(), Optional.of("soft"), 0, 0, v.window(), v.stations(), v.travels());
+            return new Job(Engine.of(new EngineModel(
+                    cool.id(),
+                    cool.name(),
+                    cool.notice(),
+                    cool.spools(),
+                    cool.walls(),
+                    cool.rows(),
+                    tips,
+                    cool.ports(),
+                    List.of(withTip, cool.views().get(1)))));
+        }
+
+        private static ScopeTip tip(String id, OptionalDouble hottest) {
+            return new ScopeTip(id, 60, 0, 4, 60, 640, 3.9, hottest);
+        }
+
+        @Test
+        void noViewStartsWithoutAReading() {
+            assertThat(refusal(job(), "view v"))
+                    .hasMessageContainingAll("no metal temperature", "66 °C", "heat NUMBER C");
+        }
+
+        @Test
+        void noViewStartsWithAReadingThatIsTooHigh() {
+            Job job = job().enter("heat 66.1 C");
+            assertThat(refusal(job, "view v")).hasMessageContainingAll("66.1 °C", "66 °C at most", "let it cool");
+        }
+
+        @Test
+        void onlyANewReadingClearsIt() {
+            Job job = job().enter("heat 70 C");
+            refusal(job, "view v");
+            job.enter("heat 66 C", "view v", "heat 80 C");
+            refusal(job, "view v");
+        }
+
+        /** One engine maker's manual: 66 °C (150 °F). */
+        @Test
+        void fahrenheitIsUnderstood() {
+            job().enter("heat 150 F", "view v");
+            refusal(job().enter("heat 151 F"), "view v");
+        }
+
+        @Test
+        void theScopeTipInUseDecides() {
+            Job job = job().enter("heat 80 C", "view v with hard");
+            refusal(job, "view v with soft");
+        }
+
+        @Test
+        void aScopeTipWithoutALimitNeedsNoReading() {
+            job().enter("view free");
+        }
+    }
+
+    @Nested
+    class WithoutAView {
+
+        private final Job job = new Job(Engines.of(36, 2));
+
+        @Test
+        void nothingIsWatchedOrCounted() {
+            for (String line : List.of("turn 10", "look", "watch all", "here 1", "datum c1 1", "round 1", "draw 10")) {
+                assertThat(refusal(job, line)).hasMessageContainingAll("no view is in use", "view v");
+            }
+        }
+
+        @Test
+        void theShaftMayBeTurnedUnwatched() {
+            job.enter("skip 10", "view v", "datum c1 1", "look");
+            assertThat(job.warnings()).isEmpty();
+        }
+
+        @Test
+        void aNameThatIsNotThereIsAnsweredWithThoseThatAre() {
+            assertThat(refusal(job, "view w")).hasMessageContainingAll("no view w", "there are v");
+            assertThat(refusal(job.enter("view v"), "datum c2 1")).hasMessageContainingAll("no row c2", "there are c1");
+            assertThat(refusal(job, "here 37")).hasMessageContainingAll("blades 1 to 36", "no 37");
+        }
+    }
+
+    @Nested
+    class AStepThatSharesAFactorWithTheCount {
+
+        private List<String> said(int blades, String... lines) {
+            return new Job(Engines.of(blades, 1))
+                    .enter("view v", "datum c1 1")
+                    .enter(lines)
+                    .warnings();
+        }
+
+        /** 40 blades by 3 reach all 40. */
+        @Test
+        void isToldFromOneThatReachesAll() {
+            assertThat(said(40, "skip 3 blades")).isEmpty();
+            assertThat(said(19, "skip 4 blades", "turn 7 blades")).isEmpty();
+        }
+
+        @Test
+        void startsFromTheBladeThatIsAtTheReference() {
+            // Turned clockwise by 1, blade 40 stands there, and from it every fourth does.
+            assertThat(said(40, "skip 1 blades", "skip 4 blades"))
+                    .singleElement()
+                    .asString()
+                    .contains("1–3", "37–39")
+                    .doesNotContain("40,");
+        }
+
+        @Test
+        void aWholeTurnIsNoStep() {
+            assertThat(said(40, "turn 360", "skip 40 blades")).isEmpty();
+        }
+    }
+
+    /** 28 blades at ± 2° a move: 2° √n passes half a pitch of 6.43° with the 11th move. */
+    @Test
+    void doubtfulNumbersAreForetold() {
+        Job job = new Job(new Engines()
+                .rotor("c1", 28)
+                .view("v", "c1", 0, 2)
+                .pad("pad", Ratio.ONE, 2, 0, 0)
+                .built());
+        job.enter("view v", "datum c1 1");
+        Collections.nCopies(6, "turn on 10").forEach(job::enter);
+        assertThat(job.warnings()).isEmpty();
+        job.enter("turn on 10");
+        assertThat(job.warnings()).singleElement().asString().contains("after 4 more moves", "find a landmark");
+        Collections.nCopies(4, "turn on 10").forEach(job::enter);
+        assertThat(job.warnings()).last().asString().contains("doubtful now", "say here N");
+    }
+
+    @Nested
+    class Voiding {
+
+        private final Job job = new Job(Engines.of(36, 2)).enter("view v", "datum c1 1", "turn 40");
+
+        @Test
+        void isRefusedWhereALaterEntryNeedsTheOneStruckAndNamesIt() {
+            assertThat(refusal(job, "void 1 because mistyped"))
+                    .hasMessageContainingAll(
+                            "without entry 1, entry 2 (datum c1 1) could not be", "void that one first");
+            assertThat(job.fold().isVoid(1)).isFalse();
+            assertThat(job.fold().entries()).hasSize(3);
+        }
+
+        @Test
+        void canItselfBeVoided() {
+            job.enter("void 3 because mistyped");
+            assertThat(job.airfoils("c1", State.SEEN)).isEmpty();
+            job.enter("void 4 because it was right");
+            assertThat(job.fold().isVoid(3)).isFalse();
+            assertThat(job.airfoils("c1", State.SEEN)).containsExactly(1, 33, 34, 35, 36);
+        }
+
+        @Test
+        void strikesOnlyWhatIsThereAndOnlyOnce() {
+            assertThat(refusal(job, "void 4 because mistyped")).hasMessageContaining("entries 1 to 3 can be voided");
+            job.enter("void 3 because mistyped");
+            assertThat(refusal(job, "void 3 because mistyped")).hasMessageContaining("void already");
+        }
+    }
+}
