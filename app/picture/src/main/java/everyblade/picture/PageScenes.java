@@ -11,16 +11,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 
-/** The map cut up for A4 pages with words around it: one wheel a scene, each 176 mm wide. */
+/** The map cut up for A4 pages with words around it: one wheel a scene, each 176 mm wide, with no more
+ * rings than can be read at that size. */
 public final class PageScenes {
 
     static final double WIDTH = 176;
     private static final double RADIUS = 79;
     private static final int LEGEND_COLUMNS = 3;
+    private static final int MOST_ROWS = 9;
 
     private PageScenes() {}
 
-    /** The rows that turn, and the rows that stand still, each with the legend; of these only what there is. */
+    /**
+     * The rows that turn, then the rows that stand still, each scene with the legend; together every row once. Many
+     * rows are shared out evenly among several scenes, in the model's order.
+     */
     public static List<Scene> wheels(Coverage coverage, Facing facing) {
         List<Scene> scenes = new ArrayList<>();
         addWheel(scenes, "rows that turn", row -> row.row().kind() == RowKind.ROTOR, coverage, facing);
@@ -31,13 +36,23 @@ public final class PageScenes {
     private static void addWheel(
             List<Scene> scenes, String name, Predicate<RowCoverage> belongs, Coverage coverage, Facing facing) {
         List<RowCoverage> rows = coverage.rows().stream().filter(belongs).toList();
-        if (!rows.isEmpty()) {
-            List<Group> groups = new ArrayList<>(wheel(name, RADIUS, facing).rings(coverage, rows));
-            double below = height(RADIUS) + 3;
-            groups.add(Legend.at(new Point(2, below), LEGEND_COLUMNS, WIDTH / LEGEND_COLUMNS));
-            int legendRows = (Look.values().length + LEGEND_COLUMNS) / LEGEND_COLUMNS;
-            scenes.add(new Scene(WIDTH, below + legendRows * Legend.ENTRY, name, name, groups));
+        int parts = (rows.size() + MOST_ROWS - 1) / MOST_ROWS;
+        for (int part = 0; part < parts; part++) {
+            List<RowCoverage> some = rows.subList(part * rows.size() / parts, (part + 1) * rows.size() / parts);
+            String title = parts == 1
+                    ? name
+                    : name + ", " + some.get(0).row().id() + " to "
+                            + some.get(some.size() - 1).row().id();
+            scenes.add(wheel(name, title, some, coverage, facing));
         }
+    }
+
+    private static Scene wheel(String name, String title, List<RowCoverage> rows, Coverage coverage, Facing facing) {
+        List<Group> groups = new ArrayList<>(wheel(name, RADIUS, facing).rings(coverage, rows));
+        double below = height(RADIUS) + 3;
+        groups.add(Legend.at(new Point(2, below), LEGEND_COLUMNS, WIDTH / LEGEND_COLUMNS));
+        int legendRows = (Look.values().length + LEGEND_COLUMNS) / LEGEND_COLUMNS;
+        return new Scene(WIDTH, below + legendRows * Legend.ENTRY, title, title, groups);
     }
 
     /** One row: its ring with landmarks, views and signs, the row unrolled, and what the signs mean; no legend. */

@@ -25,6 +25,7 @@ final class RowPage {
     private static final double BELOW = 6;
     private static final double STRIP = 40;
     private static final double LIST_MOST = 26;
+    private static final double SPARE = 1;
 
     private RowPage() {}
 
@@ -54,7 +55,7 @@ final class RowPage {
         y += STRIP + BELOW;
         List<String> told = signs.told(ring);
         if (!told.isEmpty()) {
-            double height = Math.min(LIST_MOST, WordList.height(told.size()));
+            double height = Math.min(LIST_MOST, WordList.height(told.size()) + SPARE);
             groups.add(WordList.at(new Point(0, y), width, height, "Findings (F) and what to look at again (R)", told));
             y += height;
         }

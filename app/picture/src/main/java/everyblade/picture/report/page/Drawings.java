@@ -22,6 +22,8 @@ final class Drawings {
     PDFormXObject painted(Block.Drawing drawing) throws IOException {
         PdfBoxGraphics2D graphics = new PdfBoxGraphics2D(document, (float) drawing.width(), (float) drawing.height());
         graphics.setFontTextDrawer(new InOurFont());
+        // Without a colour of its own it would paint nothing.
+        graphics.setColor(Pen.INK);
         try {
             drawing.painter().paint(graphics);
         } finally {

@@ -45,8 +45,9 @@ final class Flow implements AutoCloseable {
 
     void add(Block block) throws IOException {
         if (block instanceof Block.NewPage) {
-            if (pen != null && !fresh) {
-                newPage();
+            if (!fresh) {
+                // The page begins with the next block, so that there is none without any.
+                close();
             }
         } else if (block instanceof Block.Heading heading) {
             heading(heading);
