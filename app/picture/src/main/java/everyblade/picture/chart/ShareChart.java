@@ -41,13 +41,8 @@ public final class ShareChart {
     /** Paints the chart from (0, 0) to (width, height). */
     public static void paint(Timeline timeline, Graphics2D graphics, double width, double height) {
         XYSeriesCollection data = new XYSeriesCollection();
-        data.addSeries(series("seen", timeline, point -> point.tally().seen()));
-        data.addSeries(series(
-                "seen or maybe seen",
-                timeline,
-                point -> point.tally().seen()
-                        + point.tally().part()
-                        + point.tally().maybe()));
+        data.addSeries(series("seen", timeline, Timeline.Point::seen));
+        data.addSeries(series("seen or maybe seen", timeline, Timeline.Point::atLeastMaybe));
         JFreeChart chart = ChartFactory.createXYStepChart(
                 null, "time (UTC)", "share of all cells", data, PlotOrientation.VERTICAL, true, false, false);
         ChartLook.set(chart);
@@ -62,8 +57,8 @@ public final class ShareChart {
     private static XYSeries series(String name, Timeline timeline, ToIntFunction<Timeline.Point> count) {
         XYSeries series = new XYSeries(name, false, true);
         timeline.points()
-                .forEach(point ->
-                        series.add(point.at().toEpochMilli(), point.tally().share(count.applyAsInt(point))));
+                .forEach(point -> series.add(
+                        point.at().toEpochMilli(), (double) count.applyAsInt(point) / Math.max(1, point.cells())));
         return series;
     }
 

@@ -1,7 +1,8 @@
 package everyblade.picture.chart;
 
 import everyblade.core.coverage.Coverage;
-import everyblade.core.coverage.Tally;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.coverage.State;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.turning.Fold;
@@ -25,9 +26,30 @@ public record Timeline(List<Point> points) {
      * What was seen up to a time.
      *
      * @param at when
-     * @param tally of all rows
+     * @param cells of all rows
+     * @param seen cells that are
+     * @param atLeastMaybe cells that are seen, seen in part, or maybe one of these
      */
-    public record Point(Instant at, Tally tally) {}
+    public record Point(Instant at, int cells, int seen, int atLeastMaybe) {
+
+        // States alone are counted: a tally would ask of each cell what was remarked about it, at each point again.
+        static Point of(Instant at, Coverage coverage) {
+            int cells = 0;
+            int seen = 0;
+            int unseen = 0;
+            for (RowCoverage row : coverage.rows()) {
+                cells += row.cells();
+                for (int n = 1; n <= row.row().count(); n++) {
+                    for (int zone = 0; zone < row.zoning().size(); zone++) {
+                        State state = row.state(n, zone);
+                        seen += state == State.SEEN ? 1 : 0;
+                        unseen += state == State.UNSEEN ? 1 : 0;
+                    }
+                }
+            }
+            return new Point(at, cells, seen, cells - unseen);
+        }
+    }
 
     public Timeline {
         points = List.copyOf(points);
@@ -48,7 +70,7 @@ public record Timeline(List<Point> points) {
             fold = kept(fold, logged, whole.isVoid(logged.number()));
             if (i == 0 || (i + 1) % step == 0 || i == entries.size() - 1) {
                 coverage = coverage.after(fold.situation());
-                points.add(new Point(latest, coverage.tally()));
+                points.add(Point.of(latest, coverage));
             }
         }
         return new Timeline(points);

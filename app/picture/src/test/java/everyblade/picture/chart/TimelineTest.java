@@ -47,7 +47,7 @@ class TimelineTest {
 
     private static List<Integer> seen(Fold fold) {
         return Timeline.of(fold, OptionalDouble.empty()).points().stream()
-                .map(point -> point.tally().seen())
+                .map(Timeline.Point::seen)
                 .toList();
     }
 
@@ -72,7 +72,17 @@ class TimelineTest {
         }
         List<Timeline.Point> points = Timeline.of(fold, OptionalDouble.empty()).points();
         assertThat(points).hasSizeBetween(Timeline.MOST / 2, Timeline.MOST + 2);
-        assertThat(points.get(points.size() - 1).tally().seen()).isEqualTo(9);
+        assertThat(points.get(points.size() - 1).seen()).isEqualTo(9);
+    }
+
+    @Test
+    void whatALostCountTakesBackStaysAtLeastMaybe() throws Exception {
+        Timeline timeline =
+                Timeline.of(entered("view v", "datum r 1", "turn on 120 ± 1", "here 3 ± 0.5"), OptionalDouble.empty());
+        Timeline.Point before = timeline.points().get(2);
+        Timeline.Point after = timeline.points().get(3);
+        assertThat(after.seen()).isLessThan(before.seen());
+        assertThat(after.atLeastMaybe()).isGreaterThanOrEqualTo(before.seen());
     }
 
     @Test
