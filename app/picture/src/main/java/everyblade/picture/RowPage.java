@@ -17,8 +17,8 @@ import java.util.List;
 /** One row for an A4 page with words around it: its ring, under it the row unrolled, then what the signs mean. */
 final class RowPage {
 
-    private static final double CELLS_FROM = 44;
-    private static final double CELLS_TO = 62;
+    private static final double CELLS_FROM = 48;
+    private static final double CELLS_TO = 63;
     private static final double LANE = 3.2;
     private static final double SIGNS = 69;
     private static final double RIM = 72;

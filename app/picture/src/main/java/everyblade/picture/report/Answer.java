@@ -22,7 +22,7 @@ final class Answer {
     static List<Block> of(Reported job, OpenItems open) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "Borescope inspection: the answer in short"));
-        blocks.add(verdict(open));
+        blocks.add(verdict(job, open));
         blocks.add(new Block.Table(List.of(Column.of("", 1.1), Column.of("", 3.4)), facts(job)));
         blocks.add(new Block.Heading(2, "What was seen"));
         blocks.add(shares(job));
@@ -35,13 +35,22 @@ final class Answer {
         return blocks;
     }
 
-    private static Block verdict(OpenItems open) {
-        if (!open.any()) {
-            return new Block.Framed(List.of(
-                    Words.strong("Nothing that the task asks for is left open in this record."),
-                    Words.of("What was accepted as not seen, and why, stands under Not done. Whether the engine may go"
-                            + " on is for licensed people to decide, by the manual in force.")));
+    private static Block verdict(Reported job, OpenItems open) {
+        List<Words> lines = new ArrayList<>();
+        if (open.any()) {
+            lines.add(Words.alert("INCOMPLETE: " + counts(open) + "."));
+        } else {
+            lines.add(Words.strong("Nothing that the task asks for is left open in this record."));
+            lines.add(Words.of("What was accepted as not seen, and why, stands under Not done."));
         }
+        if (job.coverage().lostCount()) {
+            lines.add(Words.alert("The count was lost in the course of the work; see Is the count sound?"));
+        }
+        lines.add(Words.of("Whether the engine may go on is for licensed people to decide, by the manual in force."));
+        return new Block.Framed(lines);
+    }
+
+    private static String counts(OpenItems open) {
         List<String> counts = new ArrayList<>();
         if (open.gaps() > 0) {
             counts.add(Telling.count(open.gaps(), "gap"));
@@ -55,9 +64,7 @@ final class Answer {
         if (!open.people().isEmpty()) {
             counts.add("a hand-over that nobody accepted");
         }
-        return new Block.Framed(List.of(
-                Words.alert("INCOMPLETE: " + String.join("; ", counts) + "."),
-                Words.of("Whether the engine may go on is for licensed people to decide, by the manual in force.")));
+        return String.join("; ", counts);
     }
 
     private static List<List<Cell>> facts(Reported job) {

@@ -100,6 +100,14 @@ class ReportPdfTest {
     }
 
     @Test
+    void aLostCountIsToldOnTheFirstPageAndExplained() throws Exception {
+        List<String> pages = pages(ring("view v", "datum r 1", "turn on 120 ± 1", "here 5 ± 0.5"));
+        assertThat(pages.get(0)).contains("The count was lost");
+        assertThat(String.join("\n", pages)).contains("COUNT LOST");
+        assertThat(pages(ring("view v", "datum r 1", "round 1")).get(0)).doesNotContain("count was lost");
+    }
+
+    @Test
     void voidedEntriesStayReadable() throws Exception {
         String text = String.join(
                 "\n", pages(ring("view v", "datum r 1", "turn on 77", "void 3 because it was the other shaft")));
