@@ -8,7 +8,7 @@ import everyblade.core.surface.Mesh;
  */
 final class Hierarchy {
 
-    private static final int LEAF = 4;
+    private static final int LEAF = 2;
     private static final int BOX = 6;
     private static final int TRIANGLE = 9;
 
