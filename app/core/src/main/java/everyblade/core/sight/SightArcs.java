@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
  */
 public final class SightArcs {
 
-    private static final int BLOCK = 16;
+    private static final int FACETS_A_TASK = 16;
     private static final int HINDRANCES = Hindrance.values().length;
 
     private final ArcSet[] arcs;
@@ -45,28 +45,25 @@ public final class SightArcs {
      */
     public static List<SightArcs> compute(Scene scene, List<Pose> poses, Criteria criteria, Progress progress) {
         int facets = scene.facets().count();
-        int blocks = (facets + BLOCK - 1) / BLOCK;
+        int tasks = (facets + FACETS_A_TASK - 1) / FACETS_A_TASK;
         List<SightArcs> results = new ArrayList<>();
         poses.forEach(pose -> results.add(new SightArcs(facets)));
         AtomicInteger done = new AtomicInteger();
-        IntStream.range(0, poses.size() * blocks).parallel().forEach(task -> {
+        IntStream.range(0, poses.size() * tasks).parallel().forEach(task -> {
             if (progress.cancelled()) {
                 throw new CancellationException("the computation of sight arcs was cancelled");
             }
-            int from = task % blocks * BLOCK;
-            results.get(task / blocks)
-                    .fill(
-                            new FacetSight(scene, poses.get(task / blocks), criteria),
-                            from,
-                            Math.min(facets, from + BLOCK));
-            progress.done(done.incrementAndGet(), poses.size() * blocks);
+            results.get(task / tasks)
+                    .fill(new FacetSight(scene, poses.get(task / tasks), criteria), task % tasks, tasks);
+            progress.done(done.incrementAndGet(), poses.size() * tasks);
         });
         return List.copyOf(results);
     }
 
-    private void fill(FacetSight sight, int from, int to) {
+    /** A facet, and each a step after it, so that each thread has its share of those that are seen, which cost most. */
+    private void fill(FacetSight sight, int from, int step) {
         double[] rest = new double[HINDRANCES];
-        for (int facet = from; facet < to; facet++) {
+        for (int facet = from; facet < arcs.length; facet += step) {
             arcs[facet] = sight.arcs(facet, rest);
             System.arraycopy(rest, 0, left, HINDRANCES * facet, HINDRANCES);
         }

@@ -141,6 +141,22 @@ class SightByHandTest {
 
             assertThat(arc[1]).isCloseTo(Math.toDegrees(Math.acos(0.19)), TICK);
         }
+
+        @Test
+        void isHiddenByARowThatTurnsBetweenFromTheNearestPointOfAStraightEdgeOn() {
+            // A plate square to the axis at x = 5: its lower edge is nearest to the axis, 10 mm, in its middle.
+            double[] points = {5, -8, 10, 5, 8, 10, 5, 8, 14, 5, -8, 14};
+            Mesh plate = new Mesh(points, new int[] {0, 1, 2, 3}, new int[] {0, 4}, new int[] {0});
+            Scene scene = Scene.of(facet(0, 0, 10, 1, 0, 0.1), 1, UNDIVIDED).withSwept(plate);
+
+            // Half-way the line is at r² = (10² + 20² + 400 cos α) / 4, which is 10² at cos α = −0.25.
+            double[] arc =
+                    only(sight(scene, pose(10, 20, 180, -1, 0, -1), FACING).arcs(0));
+
+            double edge = Math.toDegrees(Math.acos(-0.25));
+            assertThat(arc[0]).isCloseTo(180 + edge - 360, TICK);
+            assertThat(arc[1]).isCloseTo(180 - edge, TICK);
+        }
     }
 
     @Nested
