@@ -73,32 +73,29 @@ final class Advice {
         if (each.below() == 0) {
             return List.of();
         }
-        if (largest(grown) >= half) {
+        int moves = movesLeft(grown, each, half);
+        if (moves == 0) {
             return List.of(row.kind().airfoil() + " numbers of row " + row.id()
                     + " are doubtful now: the angle may be off by half a pitch; bring a known "
                     + row.kind().airfoil() + " to the reference and say here N");
         }
-        for (int moves = 1; moves <= MOVES_AHEAD; moves++) {
-            grown = grown.and(each);
-            if (largest(grown) >= half) {
-                return List.of("at this play " + row.kind().airfoil() + " numbers of row " + row.id()
-                        + " become doubtful after " + moves + " more move" + (moves == 1 ? "" : "s")
-                        + ": find a landmark");
-            }
+        if (moves > MOVES_AHEAD) {
+            return List.of();
         }
-        return List.of();
+        return List.of("at this play " + row.kind().airfoil() + " numbers of row " + row.id()
+                + " become doubtful after " + moves + " more move" + (moves == 1 ? "" : "s")
+                + ": find a landmark");
     }
 
-    /** How many moves of ± play bring the error to half a pitch; at most a thousand. */
-    static int movesToHalfPitch(double play, double pitch) {
-        Uncertainty grown = Uncertainty.EXACT;
-        for (int moves = 1; moves < LONGEST_COUNT; moves++) {
-            grown = grown.and(Uncertainty.of(play));
-            if (largest(grown) >= pitch / 2) {
-                return moves;
-            }
+    /** After how many more moves, each with this error, the error reaches so many degrees; at most a thousand. */
+    static int movesLeft(Uncertainty now, Uncertainty each, double degrees) {
+        Uncertainty grown = now;
+        int moves = 0;
+        while (largest(grown) < degrees && moves < LONGEST_COUNT) {
+            grown = grown.and(each);
+            moves++;
         }
-        return LONGEST_COUNT;
+        return moves;
     }
 
     private static double largest(Uncertainty error) {

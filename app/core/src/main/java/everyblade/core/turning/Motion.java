@@ -1,6 +1,5 @@
 package everyblade.core.turning;
 
-import everyblade.core.angle.Clock;
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Movement;
@@ -186,12 +185,5 @@ final class Motion {
     /** As said, else at most the time since the entry before. */
     private static OptionalDouble seconds(Optional<BigDecimal> said, OptionalDouble sinceBefore) {
         return said.isPresent() ? OptionalDouble.of(said.get().doubleValue()) : sinceBefore;
-    }
-
-    /** Where the view's middle meets the row now, the scope tip drawn round included. */
-    static Clock referenceNow(Situation now, Seat seat) {
-        return seat.row().kind() == RowKind.ROTOR
-                ? seat.reference()
-                : Clock.of(Turn.ofTicks(seat.reference().tick()).minus(now.reading(seat.row())));
     }
 }

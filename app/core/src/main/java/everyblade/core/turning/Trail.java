@@ -49,11 +49,6 @@ public final class Trail<T> extends AbstractList<T> implements RandomAccess {
         return new Trail<>(copy, size + 1);
     }
 
-    /** This trail with its last item exchanged. */
-    public Trail<T> withLast(T item) {
-        return new Trail<T>(storage, size - 1).with(item);
-    }
-
     /** The item at the end. */
     public T last() {
         return get(size - 1);

@@ -94,8 +94,10 @@ class NetworkTest {
     /** At σ = 0.5° a move, so ± 1° at 95 %, two σ reach half a pitch with the 42nd move of 28 blades, the 4th of 94. */
     @Test
     void theErrorReachesHalfAPitchAfterAsManyMovesAsComputed() {
-        assertThat(Advice.movesToHalfPitch(1, 360.0 / 28)).isEqualTo(42);
-        assertThat(Advice.movesToHalfPitch(1, 360.0 / 94)).isEqualTo(4);
+        assertThat(Advice.movesLeft(Uncertainty.EXACT, Uncertainty.of(1), 360.0 / 28 / 2))
+                .isEqualTo(42);
+        assertThat(Advice.movesLeft(Uncertainty.EXACT, Uncertainty.of(1), 360.0 / 94 / 2))
+                .isEqualTo(4);
     }
 
     /** A random network: moves with play and one-sided errors, sightings of several rows, some before others. */
