@@ -5,13 +5,16 @@ import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.State;
 import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Settings;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /** A job in a test: entries as lines of text, folded as they come. */
@@ -21,14 +24,19 @@ public final class Job {
 
     private Fold fold;
     private final List<String> warnings = new ArrayList<>();
-    private OptionalDouble leastView = OptionalDouble.empty();
+    private final Map<String, BigDecimal> settings = new HashMap<>();
 
     public Job(Engine engine) {
         fold = Fold.start(engine);
     }
 
     public Job leastView(double seconds) {
-        leastView = OptionalDouble.of(seconds);
+        return set("least-view", String.valueOf(seconds));
+    }
+
+    /** With another value of a setting. */
+    public Job set(String name, String value) {
+        settings.put(name, new BigDecimal(value));
         return this;
     }
 
@@ -60,7 +68,7 @@ public final class Job {
     }
 
     public Coverage coverage() {
-        return Coverage.of(fold.situation(), leastView);
+        return Coverage.of(fold.situation(), Settings.of(settings));
     }
 
     /** Numbers of the airfoils of a row whose first zone is in this state. */

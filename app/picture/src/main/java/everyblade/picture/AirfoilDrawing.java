@@ -52,7 +52,7 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
         return cell(
                 Look.of(coverage, airfoil, zone),
                 patch,
-                OptionalDouble.empty(),
+                OptionalDouble.of(coverage.areas(airfoil, zone).seen()),
                 Optional.of(new Cell(coverage.row().id(), airfoil, zone)));
     }
 

@@ -41,12 +41,12 @@ final class AllRows {
         }
         groups.add(Legend.at(new Point(223, FOOT_Y), 2, 47));
         groups.addAll(keys(coverage.rows()));
-        groups.add(TitleBlock.at(new Point(322, FOOT_Y), 89, coverage, coverage.tally(), facts, style));
+        groups.add(TitleBlock.at(new Point(322, FOOT_Y), 89, coverage, coverage.rows(), facts, style));
         return new Scene(
                 Sheet.WIDTH,
                 Sheet.HEIGHT,
                 "Coverage map of " + facts.model() + ", serial " + facts.serial(),
-                "All rows, " + style.facing().words() + ". Declared: " + Shares.summary(coverage.tally()),
+                "All rows, " + style.facing().words() + ". " + Shares.summary(coverage.rows()),
                 groups);
     }
 

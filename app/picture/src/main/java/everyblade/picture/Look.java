@@ -10,9 +10,9 @@ import everyblade.picture.scene.Ink;
 enum Look {
     SEEN("inspected", "surely in sight and watched", Pattern.SOLID, Ink.SEEN, Ink.PAPER),
     PART("inspected in part", "as far as it can be", Pattern.FILLED_UP, Ink.PART, Ink.PART_WASH),
-    MAYBE("maybe", "only if the count was right", Pattern.HATCH, Ink.MAYBE, Ink.MAYBE_WASH),
+    MAYBE("maybe", "only if count and placing were right", Pattern.HATCH, Ink.MAYBE, Ink.MAYBE_WASH),
     UNSEEN("not inspected", "still to do", Pattern.EMPTY, Ink.LINE, Ink.PAPER),
-    NO_ACCESS("not accessible", "no view of this model shows it", Pattern.CROSS, Ink.NO_ACCESS, Ink.NO_ACCESS_WASH),
+    NO_ACCESS("not accessible", "no view shows it well enough", Pattern.CROSS, Ink.NO_ACCESS, Ink.NO_ACCESS_WASH),
     FAST("too fast", "in view, but not long enough", Pattern.DOTS, Ink.FAST, Ink.FAST_WASH),
     STATED("stated with a picture", "someone says so; not counted", Pattern.BARS, Ink.STATED, Ink.STATED_WASH);
 
@@ -46,7 +46,7 @@ enum Look {
             return STATED;
         }
         return coverage.why(airfoil, zone)
-                .map(why -> why == Why.NO_ACCESS ? NO_ACCESS : why == Why.FAST ? FAST : UNSEEN)
+                .map(why -> why == Why.NO_ACCESS || why == Why.COARSE ? NO_ACCESS : why == Why.FAST ? FAST : UNSEEN)
                 .orElse(UNSEEN);
     }
 

@@ -2,7 +2,6 @@ package everyblade.picture;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
-import everyblade.core.coverage.Tally;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
@@ -42,7 +41,6 @@ final class OneRow {
         Row row = of.row();
         String title = row.name() + " (" + row.id() + "), " + row.count() + " "
                 + row.kind().airfoil() + (row.count() == 1 ? "" : "s");
-        Tally tally = Shares.tally(of);
         Polar polar = new Polar(CENTRE, style.facing().mirrors());
         Standing standing = Standing.of(coverage.situation(), row);
         Ring ring = new Ring(of, standing, polar, CELLS_FROM, CELLS_TO, LANE);
@@ -61,7 +59,7 @@ final class OneRow {
         groups.add(pointers.landmarks(standing));
         groups.addAll(pointers.views(views));
         groups.add(signs.round(polar, standing, CELLS_TO + LANE + 0.6, SIGNS));
-        groups.add(TitleBlock.at(new Point(RIGHT, TOP), COLUMN, coverage, tally, facts, style));
+        groups.add(TitleBlock.at(new Point(RIGHT, TOP), COLUMN, coverage, List.of(of), facts, style));
         groups.add(Legend.at(new Point(LEFT, TOP), 2, 47));
         groups.addAll(key(of));
         groups.addAll(lists(of, ring, views, signs));
@@ -70,7 +68,7 @@ final class OneRow {
                 Sheet.WIDTH,
                 Sheet.HEIGHT,
                 "Coverage map of " + title + ", " + facts.model() + ", serial " + facts.serial(),
-                title + ", " + style.facing().words() + ". Declared: " + Shares.summary(tally),
+                title + ", " + style.facing().words() + ". " + Shares.summary(List.of(of)),
                 groups);
     }
 

@@ -29,8 +29,9 @@ final class RowTable {
         double size = Math.min(2.5, 0.78 * line);
         List<Item> items = new ArrayList<>();
         items.add(Item.of(Text.upright(corner.plus(0, 2.6), name, 2.7, Anchor.START), Ink.LINE));
-        items.add(
-                Item.of(Text.upright(corner.plus(width, 2.6), "inspected, of all cells", 2.1, Anchor.END), Ink.FAINT));
+        items.add(Item.of(
+                Text.upright(corner.plus(width, 2.6), "inspected; with in part; of all cells", 2.1, Anchor.END),
+                Ink.FAINT));
         items.add(Item.of(
                 Strokes.line(corner.plus(0, HEADING - 1.2), corner.plus(width, HEADING - 1.2)),
                 Style.lined(Ink.LINE, 0.18)));
@@ -48,19 +49,21 @@ final class RowTable {
                 + (row.row().count() == 1 ? "" : "s");
         List<Item> items = new ArrayList<>();
         items.add(word(base, row.row().id(), size, 0.11 * width, Anchor.START, Ink.LINE));
-        items.add(word(base.plus(0.12 * width, 0), row.row().name(), size, 0.34 * width, Anchor.START, Ink.LINE));
-        items.add(word(base.plus(0.47 * width, 0), count, size, 0.15 * width, Anchor.START, Ink.FAINT));
+        items.add(word(base.plus(0.12 * width, 0), row.row().name(), size, 0.385 * width, Anchor.START, Ink.LINE));
+        items.add(word(base.plus(0.515 * width, 0), count, size, 0.13 * width, Anchor.START, Ink.FAINT));
         if (!doubt.isEmpty()) {
-            items.add(word(base.plus(0.63 * width, 0), doubt, 0.84 * size, 0.16 * width, Anchor.START, Ink.FAINT));
+            items.add(word(base.plus(0.65 * width, 0), doubt, 0.84 * size, 0.11 * width, Anchor.START, Ink.FAINT));
         }
         items.add(word(
-                base.plus(0.91 * width, 0),
-                tally.seen() + " / " + tally.cells(),
+                base.plus(0.87 * width, 0),
+                tally.seen() + (tally.part() > 0 ? " + " + tally.part() : "") + " / " + tally.cells(),
                 size,
-                0.16 * width,
+                0.19 * width,
                 Anchor.END,
                 Ink.FAINT));
-        items.add(word(base.plus(width, 0), Shares.percent(tally) + " %", size, 0.09 * width, Anchor.END, Ink.LINE));
+        String done = tally.part() > 0 ? "; " + Shares.donePercent(tally) : "";
+        items.add(word(
+                base.plus(width, 0), Shares.percent(tally) + done + " %", size, 0.12 * width, Anchor.END, Ink.LINE));
         return items;
     }
 

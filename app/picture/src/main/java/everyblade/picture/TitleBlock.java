@@ -1,6 +1,8 @@
 package everyblade.picture;
 
+import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
@@ -33,15 +35,25 @@ final class TitleBlock {
         this.width = width;
     }
 
-    /** The block, its upper left corner at a place; as high as its fields need, which is at most 67 mm. */
-    static Group at(Point corner, double width, Coverage coverage, Tally tally, MapFacts facts, MapStyle style) {
+    /**
+     * The block, its upper left corner at a place; as high as its fields need, which is at most 67 mm.
+     *
+     * @param rows those that the sheet shows
+     */
+    static Group at(
+            Point corner, double width, Coverage coverage, List<RowCoverage> rows, MapFacts facts, MapStyle style) {
         TitleBlock block = new TitleBlock(corner, width);
         block.field("engine", facts.model(), 1, Ink.LINE);
         block.field("serial", facts.serial(), 1, Ink.LINE);
         block.field("task", facts.task(), 2, Ink.LINE);
         block.field("view", style.facing().words(), 1, Ink.LINE);
-        block.field("inspected", Shares.told(tally), 1, Ink.LINE);
-        block.field("basis", "declared, not computed: rests on stated windows", 1, Ink.LINE);
+        for (Basis basis : Basis.values()) {
+            Tally tally = Shares.tally(rows, basis);
+            if (tally.cells() > 0) {
+                block.field("inspected", Shares.told(tally), 2, Ink.LINE);
+                block.field("basis", told(basis), 1, Ink.LINE);
+            }
+        }
         List<String> lost = Shares.lost(coverage);
         if (!lost.isEmpty()) {
             String more = lost.size() > 1 ? " Lost " + (lost.size() - 1) + " more time(s)." : "";
@@ -51,6 +63,12 @@ final class TitleBlock {
         facts.notice().ifPresent(notice -> block.field("notice", notice, 4, Ink.ALERT));
         block.items.add(Item.of(Polygon.box(corner.x(), corner.y(), width, block.down), Style.lined(Ink.LINE, 0.35)));
         return new Group("Title block", block.items);
+    }
+
+    private static String told(Basis basis) {
+        return basis == Basis.COMPUTED
+                ? "computed from shapes and stations"
+                : "declared, not computed: rests on stated windows";
     }
 
     private static String shortened(String head) {

@@ -3,25 +3,37 @@ package everyblade.picture;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Settings;
+import everyblade.core.sight.Criteria;
+import everyblade.core.sight.Progress;
+import everyblade.core.sight.SightStore;
+import everyblade.core.sight.Sights;
+import everyblade.core.sight.ViewScene;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.json.EngineJsonReader;
 import everyblade.json.Reading;
 import everyblade.spi.EngineModel;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** A job in a test: an engine, and entries as lines of text. */
 final class Job {
 
     private static final Instant START = Instant.parse("2026-03-01T08:00:00Z");
 
+    /** What stations show takes seconds to compute and is the same in every test. */
+    private static final Map<String, Sights> SIGHTS = new ConcurrentHashMap<>();
+
     private final EngineModel model;
     private Fold fold;
-    private OptionalDouble leastView = OptionalDouble.empty();
+    private final Map<String, BigDecimal> settings = new HashMap<>();
 
     Job(EngineModel model) {
         this.model = model;
@@ -38,7 +50,12 @@ final class Job {
     }
 
     Job leastView(double seconds) {
-        leastView = OptionalDouble.of(seconds);
+        return set("least-view", String.valueOf(seconds));
+    }
+
+    /** With another value of a setting. */
+    Job set(String name, String value) {
+        settings.put(name, new BigDecimal(value));
         return this;
     }
 
@@ -57,7 +74,16 @@ final class Job {
     }
 
     Coverage coverage() {
-        return Coverage.of(fold.situation(), leastView);
+        Settings all = Settings.of(settings);
+        Sights sights = SIGHTS.computeIfAbsent(
+                model.id(),
+                id -> new Sights(
+                        new ViewScene(model, Map.of(), Map.of()),
+                        id,
+                        Criteria.of(all),
+                        SightStore.NONE,
+                        Progress.NONE));
+        return Coverage.of(fold.situation(), all, sights);
     }
 
     MapFacts facts() {

@@ -30,7 +30,16 @@ class MapWordsTest {
 
     @Test
     void what_rests_on_windows_is_called_declared() {
-        assertThat(all(Scenes.of(Jobs.tansy()))).contains("declared, not computed: rests on stated windows");
+        assertThat(all(Scenes.of(new Job(SmallEngines.divided(12, 2)))))
+                .contains("declared, not computed: rests on stated windows")
+                .doesNotContain("computed from shapes");
+    }
+
+    @Test
+    void what_rests_on_stations_is_called_computed() {
+        assertThat(all(Scenes.of(Jobs.larkspur())))
+                .contains("computed from shapes and stations")
+                .doesNotContain("declared");
     }
 
     @Test
@@ -42,8 +51,8 @@ class MapWordsTest {
 
     @Test
     void a_share_is_never_rounded_up() {
-        assertThat(Shares.percent(new Tally(9999, 0, 0, 1, 0, 0, 0, 0))).isEqualTo(99);
-        assertThat(Shares.percent(new Tally(10, 0, 0, 0, 0, 0, 0, 0))).isEqualTo(100);
+        assertThat(Shares.percent(new Tally(9999, 0, 0, 1, 0, 0, 0, 0, 0))).isEqualTo(99);
+        assertThat(Shares.percent(new Tally(10, 0, 0, 0, 0, 0, 0, 0, 0))).isEqualTo(100);
         assertThat(Shares.percent(Tally.NONE)).isZero();
     }
 
@@ -77,8 +86,9 @@ class MapWordsTest {
     void every_airfoil_and_cell_can_be_read_out() {
         assertThat(Scenes.of(Jobs.larkspur()).groups())
                 .extracting(group -> group.title())
-                .contains("blade 7 of c1: inspected pressure and middle and leading; not inspected suction/trailing;"
-                        + " damaged tip/suction/leading");
+                .contains("blade 7 of c1: inspected tip/suction/middle and root/suction/leading; inspected in part"
+                        + " tip/suction/leading and tip/suction/trailing; maybe tip/pressure; not inspected"
+                        + " root/pressure and root/middle and root/trailing; damaged tip/suction/leading");
         assertThat(Scenes.of(Jobs.larkspur(), "gt").groups())
                 .extracting(group -> group.title())
                 .contains("blade 7 of gt, tip/pressure/leading: stated with a picture");

@@ -2,16 +2,13 @@ package everyblade.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import everyblade.spi.ChordBand;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Port;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.View;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** The engine models that come with the program. */
@@ -60,12 +57,24 @@ class ShippedModelsTest {
     }
 
     @Test
+    void look_through_a_window_or_from_stations_but_never_both() {
+        assertThat(shelf.models())
+                .allSatisfy(model -> assertThat(model.views())
+                        .allSatisfy(view -> assertThat(view.window().isPresent())
+                                .isEqualTo(view.stations().isEmpty())));
+    }
+
+    @Test
     void state_windows_no_wider_than_a_pitch() {
         assertThat(shelf.models())
-                .allSatisfy(model -> assertThat(model.views()).allSatisfy(view -> {
-                    double pitch = 360.0 / model.row(view.row()).orElseThrow().count();
-                    assertThat(2 * view.window().orElseThrow().halfWidth()).isBetween(0.3 * pitch, pitch);
-                }));
+                .allSatisfy(model -> assertThat(model.views())
+                        .filteredOn(view -> view.window().isPresent())
+                        .allSatisfy(view -> {
+                            double pitch =
+                                    360.0 / model.row(view.row()).orElseThrow().count();
+                            assertThat(2 * view.window().orElseThrow().halfWidth())
+                                    .isBetween(0.3 * pitch, pitch);
+                        }));
     }
 
     @Test
@@ -77,40 +86,19 @@ class ShippedModelsTest {
     }
 
     @Test
-    void show_something_of_every_row_and_leave_some_zones_that_no_view_shows() {
-        assertThat(shelf.models()).allSatisfy(model -> {
-            assertThat(model.rows())
-                    .allSatisfy(row -> assertThat(zones(model, row, true)).isNotEmpty());
-            assertThat(model.rows())
-                    .anySatisfy(row -> assertThat(zones(model, row, false)).isEmpty());
-            assertThat(model.rows())
-                    .anySatisfy(row -> assertThat(zones(model, row, false)).isNotEmpty());
-        });
+    void have_rows_that_are_seen_from_stations_and_rows_that_are_only_declared() {
+        assertThat(shelf.models())
+                .allSatisfy(model -> assertThat(model.rows())
+                        .anyMatch(row -> row.shape().isPresent() && isSeenFromStations(model, row)));
+        assertThat(shelf.models())
+                .anySatisfy(model -> assertThat(model.rows())
+                        .anyMatch(row -> row.shape().isEmpty() && !isSeenFromStations(model, row)));
     }
 
-    /** Zones of a row, each as its words, that some view shows, or that none does. */
-    private static List<Set<String>> zones(EngineModel model, Row row, boolean shown) {
-        List<List<String>> kinds = List.of(
-                row.kind() == RowKind.LINER ? List.of("outer", "inner") : List.of("root", "tip"),
-                row.sides() ? List.of("pressure", "suction") : List.of(""),
-                row.chordBands().stream().map(ChordBand::word).toList());
-        List<Set<String>> zones = new ArrayList<>();
-        for (String span : kinds.get(0)) {
-            for (String side : kinds.get(1)) {
-                for (String chord : kinds.get(2)) {
-                    zones.add(Set.of(span, side, chord));
-                }
-            }
-        }
-        zones.removeIf(zone -> shown
-                != model.views().stream()
-                        .filter(view -> view.row().equals(row.id()))
-                        .map(view -> view.window().orElseThrow().shows())
-                        .anyMatch(shows -> kinds.stream()
-                                .allMatch(kind -> shows.stream().noneMatch(kind::contains)
-                                        || shows.stream()
-                                                .anyMatch(word -> kind.contains(word) && zone.contains(word)))));
-        return zones;
+    private static boolean isSeenFromStations(EngineModel model, Row row) {
+        return model.views().stream()
+                .anyMatch(
+                        view -> view.row().equals(row.id()) && !view.stations().isEmpty());
     }
 
     private static Port port(EngineModel model, View view) {

@@ -4,7 +4,10 @@ import everyblade.core.angle.IndexRun;
 import everyblade.core.entry.ZoneSet;
 import java.util.Arrays;
 
-/** A set of cells of one row: one bit an airfoil and zone. Grows by runs of airfoils; copied before it is shared. */
+/**
+ * A set of parts of the airfoils of one row, the parts being zones or facets: one bit an airfoil and part. Grows by runs of
+ * airfoils; copied before it is shared.
+ */
 final class CellBits {
 
     private final int airfoils;
@@ -17,8 +20,8 @@ final class CellBits {
         this.bits = bits;
     }
 
-    static CellBits none(int airfoils, int zones) {
-        return new CellBits(airfoils, new long[zones * words(airfoils)]);
+    static CellBits none(int airfoils, int parts) {
+        return new CellBits(airfoils, new long[parts * words(airfoils)]);
     }
 
     private static int words(int airfoils) {
@@ -31,29 +34,47 @@ final class CellBits {
 
     /** Adds these zones of a run of airfoils. */
     void add(IndexRun run, ZoneSet zones) {
-        int end = run.first() + run.length();
-        addRange(run.first(), Math.min(end, airfoils), zones);
-        addRange(0, end - airfoils, zones);
+        for (long rest = zones.bits(); rest != 0; rest &= rest - 1) {
+            add(run, Long.numberOfTrailingZeros(rest));
+        }
     }
 
-    private void addRange(int from, int to, ZoneSet zones) {
+    /** Adds one part of a run of airfoils. */
+    void add(IndexRun run, int part) {
+        int end = run.first() + run.length();
+        addRange(run.first(), Math.min(end, airfoils), part);
+        addRange(0, end - airfoils, part);
+    }
+
+    private void addRange(int from, int to, int part) {
         if (from >= to) {
             return;
         }
         for (int word = from / Long.SIZE; word * Long.SIZE < to; word++) {
             int low = Math.max(from - word * Long.SIZE, 0);
             int high = Math.min(to - word * Long.SIZE, Long.SIZE);
-            long mask = -1L >>> (Long.SIZE - (high - low)) << low;
-            for (long rest = zones.bits(); rest != 0; rest &= rest - 1) {
-                bits[Long.numberOfTrailingZeros(rest) * words + word] |= mask;
-            }
+            bits[part * words + word] |= -1L >>> (Long.SIZE - (high - low)) << low;
         }
     }
 
-    /** Whether a zone of airfoil number n (from 1) belongs to it. */
-    boolean contains(int n, int zone) {
+    /** Adds all that another set of the same row holds. */
+    void add(CellBits other) {
+        for (int i = 0; i < bits.length; i++) {
+            bits[i] |= other.bits[i];
+        }
+    }
+
+    /** Takes out all that another set of the same row does not hold. */
+    void keep(CellBits other) {
+        for (int i = 0; i < bits.length; i++) {
+            bits[i] &= other.bits[i];
+        }
+    }
+
+    /** Whether a part of airfoil number n (from 1) belongs to it. */
+    boolean contains(int n, int part) {
         int index = n - 1;
-        return (bits[zone * words + index / Long.SIZE] >>> index % Long.SIZE & 1) != 0;
+        return (bits[part * words + index / Long.SIZE] >>> index % Long.SIZE & 1) != 0;
     }
 
     @Override

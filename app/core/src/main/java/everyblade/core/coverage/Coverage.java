@@ -1,16 +1,18 @@
 package everyblade.core.coverage;
 
-import everyblade.core.entry.ZoneSet;
-import everyblade.core.sight.DeclaredWindow;
+import everyblade.core.entry.Settings;
+import everyblade.core.sight.Criteria;
+import everyblade.core.sight.Progress;
+import everyblade.core.sight.SightStore;
+import everyblade.core.sight.Sights;
+import everyblade.core.sight.ViewScene;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.Engine;
-import everyblade.core.turning.Remark;
 import everyblade.core.turning.Situation;
 import everyblade.spi.Row;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 
 /**
  * What was seen of every row, of one situation. Immutable; {@link #after} makes the coverage of a later situation,
@@ -19,71 +21,83 @@ import java.util.OptionalDouble;
 public final class Coverage {
 
     private final Situation situation;
-    private final Map<String, RowTally> tallies;
+    private final Sights sights;
+    private final Map<String, RowCoverage> rows;
 
-    private Coverage(Situation situation, Map<String, RowTally> tallies) {
+    private Coverage(Situation situation, Sights sights, Map<String, RowCoverage> rows) {
         this.situation = situation;
-        this.tallies = tallies;
+        this.sights = sights;
+        this.rows = rows;
     }
 
     /**
      * The coverage of a situation.
      *
-     * @param leastView seconds for which a cell must be in view to count, where the job asks for it
+     * @param settings of the job
+     * @param sights of its engine, by the criteria of the same settings
      */
-    public static Coverage of(Situation situation, OptionalDouble leastView) {
-        Engine engine = situation.engine();
-        Map<String, RowTally> tallies = new LinkedHashMap<>();
-        for (Row row : engine.rows().values()) {
-            tallies.put(
+    public static Coverage of(Situation situation, Settings settings, Sights sights) {
+        Judging judging = Judging.of(settings);
+        Map<String, RowCoverage> rows = new LinkedHashMap<>();
+        for (Row row : situation.engine().rows().values()) {
+            rows.put(
                     row.id(),
-                    RowTally.start(row, engine.zonings().get(row.id()).size(), RowTally.windows(engine, row), leastView)
-                            .after(situation));
+                    RowCoverage.start(situation.engine(), row, sights, judging).after(situation));
         }
-        return new Coverage(situation, tallies);
+        return new Coverage(situation, sights, rows);
+    }
+
+    /** The coverage of a situation of an engine without mesh files, nothing remembered of what stations show. */
+    public static Coverage of(Situation situation, Settings settings) {
+        Engine engine = situation.engine();
+        return of(
+                situation,
+                settings,
+                new Sights(
+                        new ViewScene(engine.model(), Map.of(), Map.of()),
+                        engine.model().id(),
+                        Criteria.of(settings),
+                        SightStore.NONE,
+                        Progress.NONE));
     }
 
     /** The coverage of another situation of the same engine. */
     public Coverage after(Situation later) {
-        Map<String, RowTally> next = new LinkedHashMap<>();
-        tallies.forEach((id, tally) -> next.put(id, tally.after(later)));
-        return new Coverage(later, next);
+        Map<String, RowCoverage> next = new LinkedHashMap<>();
+        rows.forEach((id, row) -> next.put(id, row.after(later)));
+        return new Coverage(later, sights, next);
     }
 
     public Situation situation() {
         return situation;
     }
 
+    /** What the stations of the engine show. */
+    public Sights sights() {
+        return sights;
+    }
+
     /** Every row of the engine, in the model's order. */
     public List<RowCoverage> rows() {
-        return tallies.keySet().stream().map(this::row).toList();
+        return List.copyOf(rows.values());
     }
 
     /** One row. */
     public RowCoverage row(String id) {
-        Engine engine = situation.engine();
-        RowTally tally = tallies.get(id);
-        ZoneSet shown = RowTally.windows(engine, tally.row()).values().stream()
-                .map(DeclaredWindow::zones)
-                .reduce(ZoneSet.NONE, ZoneSet::union);
-        List<Remark> remarks = situation.ledger().remarks().stream()
-                .filter(remark -> remark.row().equals(id))
-                .toList();
-        return new RowCoverage(
-                tally.row(),
-                engine.zonings().get(id),
-                shown,
-                situation
-                        .ledger()
-                        .asked()
-                        .getOrDefault(id, engine.zonings().get(id).all()),
-                tally.seen,
-                remarks);
+        return rows.get(id);
+    }
+
+    /** All rows whose states rest on the same, together. */
+    public Tally tally(Basis basis) {
+        return rows.values().stream()
+                .filter(row -> row.basis() == basis)
+                .map(row -> row.tally(row.zoning().all()))
+                .reduce(Tally.NONE, Tally::plus);
     }
 
     /** All rows together. */
     public Tally tally() {
-        return rows().stream().map(row -> row.tally(row.zoning().all())).reduce(Tally.NONE, Tally::plus);
+        return tally(Basis.COMPUTED).plus(tally(Basis.DECLARED));
     }
 
     /** Whether some identification found that the count was lost. */

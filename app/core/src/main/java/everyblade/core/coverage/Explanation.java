@@ -3,6 +3,8 @@ package everyblade.core.coverage;
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Zoning;
 import everyblade.core.sight.DeclaredWindow;
+import everyblade.core.sight.Scene;
+import everyblade.core.sight.Sights;
 import everyblade.core.turning.Leg;
 import everyblade.core.turning.Placing;
 import everyblade.core.turning.Placing.Place;
@@ -25,6 +27,7 @@ public final class Explanation {
     private final int airfoil;
     private final int zone;
     private final Placing placing;
+    private final Sights sights;
     private final Map<String, DeclaredWindow> windows;
 
     private Explanation(Coverage coverage, String row, int airfoil, int zone) {
@@ -34,7 +37,8 @@ public final class Explanation {
         this.airfoil = airfoil;
         this.zone = zone;
         this.placing = situation.placing(this.row);
-        this.windows = RowTally.windows(situation.engine(), this.row);
+        this.sights = coverage.sights();
+        this.windows = RowTally.windows(situation.engine(), this.row, coverage.sights());
     }
 
     /** The lines that explain one zone of airfoil n of a row, the conclusion last. */
@@ -82,6 +86,10 @@ public final class Explanation {
                         : "entries " + pass.legs().get(0).entry() + " to "
                                 + pass.legs().last().entry())
                 + ", through " + pass.view() + ": ";
+        if (coverage.basis() == Basis.COMPUTED) {
+            lines.add(who + angles(pass) + "; " + (window == null ? inSight(pass) : "a window, which counts apart"));
+            return;
+        }
         if (window == null || !window.zones().contains(zone)) {
             lines.add(
                     who + "this view does not show " + coverage.zoning().names().get(zone));
@@ -106,6 +114,32 @@ public final class Explanation {
         lines.add(who + angles(pass) + "; " + verdict);
     }
 
+    /** How much of the cell one pass shows. */
+    private String inSight(Pass pass) {
+        FacetsSeen seen = coverage.only(situation, pass).orElseThrow();
+        Scene scene = sights.scene(row);
+        double all = 0;
+        double sure = 0;
+        double maybe = 0;
+        for (int facet = 0; facet < scene.facets().count(); facet++) {
+            if (scene.row().airfoil().zone(facet) == zone) {
+                double area = scene.facets().area(facet);
+                all += area;
+                sure += seen.sure().contains(airfoil, facet) ? area : 0;
+                maybe += seen.maybe().contains(airfoil, facet) ? area : 0;
+            }
+        }
+        List<String> stations = pass.legs().get(0).stance().stations();
+        String from = " from " + (stations.size() == 1 ? "station " : "stations ") + String.join(", ", stations);
+        return maybe == 0
+                ? "none of it in sight" + from
+                : percent(sure / all) + " of it surely in sight, " + percent(maybe / all) + " surely or maybe," + from;
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, "%.1f %%", Math.floor(1000 * share + 1e-6) / 10);
+    }
+
     private void unwatched(Leg leg, List<String> lines) {
         DeclaredWindow window = windows.get(leg.view());
         if (leg.watched().contains(zone) || window == null || !window.zones().contains(zone)) {
@@ -120,7 +154,7 @@ public final class Explanation {
     }
 
     private boolean meets(DeclaredWindow window, Turn from, Turn to) {
-        return RowTally.inSight(row, window, from, to).contains(airfoil - 1, row.count());
+        return RowTally.inSight(row, window.from(), window.to(), from, to).contains(airfoil - 1, row.count());
     }
 
     private String angles(Pass pass) {
@@ -151,12 +185,24 @@ public final class Explanation {
                         .map(why -> switch (why) {
                             case SKIPPED -> ": never watched while it was in sight";
                             case NO_ACCESS -> ": no view of this engine model shows it";
+                            case COARSE -> ": every view that shows it is too coarse for the detail asked";
+                            case PLACEMENT -> ": it depends on where within its tolerance the scope tip stood";
                             case FAST -> ": in view for less than the least time";
                             case COUNT_LOST -> ": the count was lost or broken";
                             case PLAY -> ": the turning tool has too much play to be sure";
                         })
                         .orElse("")
-                + " (declared, by windows)";
+                + (coverage.basis() == Basis.DECLARED ? " (declared, by windows)" : computed());
+    }
+
+    private String computed() {
+        Areas areas = coverage.areas(airfoil, zone);
+        return " (computed: " + percent(areas.seen()) + " of it surely seen, " + percent(areas.maybe())
+                + " surely or maybe, " + percent(areas.reach()) + " within reach"
+                + coverage.hindrance(airfoil, zone)
+                        .map(hindrance -> ", mostly " + hindrance.words())
+                        .orElse("")
+                + ")";
     }
 
     private String told(Remark.What what) {

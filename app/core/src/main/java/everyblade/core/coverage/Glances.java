@@ -2,14 +2,15 @@ package everyblade.core.coverage;
 
 import everyblade.core.angle.IndexRun;
 import everyblade.core.entry.ZoneSet;
-import everyblade.core.sight.DeclaredWindow;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Leg;
 import everyblade.core.turning.Placing;
 import everyblade.core.turning.Placing.Place;
 import everyblade.spi.Row;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * How long each airfoil was in view during one pass, against the least time that counts. Turning within a leg is taken
@@ -25,7 +26,12 @@ final class Glances {
         this.seconds = seconds;
     }
 
-    static Glances of(Pass pass, Row row, DeclaredWindow window, Placing placing, OptionalDouble least) {
+    /**
+     * The glances of a pass.
+     *
+     * @param angles clock angles of an airfoil at which it is in view, degrees: from and to of each range in turn
+     */
+    static Glances of(Pass pass, Row row, double[] angles, Placing placing, OptionalDouble least) {
         if (least.isEmpty()
                 || pass.legs().stream().noneMatch(leg -> leg.seconds().isPresent())) {
             return new Glances(OptionalDouble.empty(), new double[0]);
@@ -42,7 +48,7 @@ final class Glances {
                                         from.get(),
                                         to.get(),
                                         Engine.fromFirst(row, n).degrees(),
-                                        window,
+                                        angles,
                                         leg.seconds().getAsDouble());
             }
         }
@@ -55,32 +61,49 @@ final class Glances {
                 : from.isEmpty() || to.isEmpty() ? leg.seconds().getAsDouble() : 0;
     }
 
-    /** Seconds for which an airfoil is in the window, over all turns of the leg. */
-    private static double inView(Place from, Place to, double airfoil, DeclaredWindow window, double seconds) {
+    /** Seconds for which an airfoil is in view, over all turns of the leg. */
+    private static double inView(Place from, Place to, double airfoil, double[] angles, double seconds) {
         double a = Math.min(from.best().degrees(), to.best().degrees()) + airfoil;
         double b = Math.max(from.best().degrees(), to.best().degrees()) + airfoil;
-        double low = window.from().degrees();
-        double high = window.to().degrees();
         double inside = 0;
         double still = 0;
-        for (double turn = Math.floor((a - high) / 360); turn <= Math.ceil((b - low) / 360); turn++) {
-            double start = Math.max(a, low + 360 * turn);
-            double end = Math.min(b, high + 360 * turn);
-            inside += Math.max(0, end - start);
-            still = Math.max(still, start <= end ? 1 : 0);
+        for (int i = 0; i < angles.length; i += 2) {
+            double low = angles[i];
+            double high = angles[i + 1];
+            for (double turn = Math.floor((a - high) / 360); turn <= Math.ceil((b - low) / 360); turn++) {
+                double start = Math.max(a, low + 360 * turn);
+                double end = Math.min(b, high + 360 * turn);
+                inside += Math.max(0, end - start);
+                still = Math.max(still, start <= end ? 1 : 0);
+            }
         }
         return b - a > 1e-9 ? seconds * inside / (b - a) : seconds * still;
     }
 
+    /** Of a run of airfoils those that were in view long enough. */
+    List<IndexRun> longEnough(IndexRun run) {
+        return of(run, true);
+    }
+
+    /** Of a run of airfoils those that were in view too briefly. */
+    List<IndexRun> tooBrief(IndexRun run) {
+        return of(run, false);
+    }
+
+    private List<IndexRun> of(IndexRun run, boolean enough) {
+        if (least.isEmpty()) {
+            return enough ? List.of(run) : List.of();
+        }
+        return IntStream.range(0, run.length())
+                .map(i -> (run.first() + i) % seconds.length)
+                .filter(index -> enough == (seconds[index] >= least.getAsDouble()))
+                .mapToObj(index -> new IndexRun(index, 1))
+                .toList();
+    }
+
     /** Adds a run of airfoils to the cells seen, those that were in view too briefly to the others. */
     void add(CellBits seen, CellBits brief, IndexRun run, ZoneSet zones) {
-        if (least.isEmpty()) {
-            seen.add(run, zones);
-            return;
-        }
-        for (int i = 0; i < run.length(); i++) {
-            int index = (run.first() + i) % seconds.length;
-            (seconds[index] >= least.getAsDouble() ? seen : brief).add(new IndexRun(index, 1), zones);
-        }
+        longEnough(run).forEach(part -> seen.add(part, zones));
+        tooBrief(run).forEach(part -> brief.add(part, zones));
     }
 }

@@ -2,33 +2,102 @@ package everyblade.core.coverage;
 
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
+import everyblade.core.sight.Hindrance;
+import everyblade.core.sight.Reach;
+import everyblade.core.sight.Scene;
+import everyblade.core.sight.Sights;
+import everyblade.core.turning.Engine;
+import everyblade.core.turning.Ledger;
 import everyblade.core.turning.Remark;
+import everyblade.core.turning.Situation;
 import everyblade.spi.Row;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * What was seen of one row: every cell is in exactly one state.
+ * What was seen of one row: every cell is in exactly one state. Immutable.
  *
- * <p>What rests on windows is declared, not computed; it is told apart wherever a share is given.
+ * <p>What rests on windows is declared, not computed; it is told apart wherever a share is given. A row that is seen both
+ * ways is computed, and what its windows declare changes no state.
  */
 public final class RowCoverage {
 
     private final Row row;
     private final Zoning zoning;
-    private final ZoneSet shown;
+    private final Sights sights;
+    private final Judging judging;
+    private final RowTally declared;
+    private final Optional<SightTally> computed;
+    private final Cells cells;
     private final ZoneSet asked;
-    private final RowTally.Seen seen;
     private final List<Remark> remarks;
 
-    RowCoverage(Row row, Zoning zoning, ZoneSet shown, ZoneSet asked, RowTally.Seen seen, List<Remark> remarks) {
+    private RowCoverage(
+            Row row,
+            Zoning zoning,
+            Sights sights,
+            Judging judging,
+            RowTally declared,
+            Optional<SightTally> computed,
+            Cells cells,
+            ZoneSet asked,
+            List<Remark> remarks) {
         this.row = row;
         this.zoning = zoning;
-        this.shown = shown;
+        this.sights = sights;
+        this.judging = judging;
+        this.declared = declared;
+        this.computed = computed;
+        this.cells = cells;
         this.asked = asked;
-        this.seen = seen;
-        this.remarks = List.copyOf(remarks);
+        this.remarks = remarks;
+    }
+
+    /** Nothing seen yet. */
+    static RowCoverage start(Engine engine, Row row, Sights sights, Judging judging) {
+        Zoning zoning = engine.zonings().get(row.id());
+        RowTally declared =
+                RowTally.start(row, zoning.size(), RowTally.windows(engine, row, sights), judging.leastView());
+        Optional<SightTally> computed = sights.computes(row)
+                ? Optional.of(SightTally.start(row, sights, judging.leastView()))
+                : Optional.empty();
+        return new RowCoverage(
+                row,
+                zoning,
+                sights,
+                judging,
+                declared,
+                computed,
+                new DeclaredCells(declared.shown(), declared.seen),
+                zoning.all(),
+                List.of());
+    }
+
+    /** With everything that was watched and said up to this situation. */
+    RowCoverage after(Situation situation) {
+        RowTally windows = declared.after(situation);
+        Optional<SightTally> stations = computed.map(tally -> tally.after(situation));
+        return new RowCoverage(
+                row,
+                zoning,
+                sights,
+                judging,
+                windows,
+                stations,
+                stations.map(tally -> cells(situation, tally))
+                        .orElseGet(() -> new DeclaredCells(windows.shown(), windows.seen)),
+                situation.ledger().asked().getOrDefault(row.id(), zoning.all()),
+                situation.ledger().remarks().stream()
+                        .filter(remark -> remark.row().equals(row.id()))
+                        .toList());
+    }
+
+    private Cells cells(Situation situation, SightTally tally) {
+        Scene scene = sights.scene(row);
+        Ledger ledger = situation.ledger();
+        Reach reach = Reach.of(sights, row, ledger.vanes(), ledger.proof(), tally.stances());
+        return new ComputedCells(situation, row, scene, reach, tally.seen, judging);
     }
 
     public Row row() {
@@ -39,9 +108,14 @@ public final class RowCoverage {
         return zoning;
     }
 
+    /** What the states rest on. */
+    public Basis basis() {
+        return cells.basis();
+    }
+
     /** Zones that some view of the row shows. */
     public ZoneSet shown() {
-        return shown;
+        return cells.shown();
     }
 
     /** Zones that the task asks for. */
@@ -54,22 +128,61 @@ public final class RowCoverage {
         return row.count() * zoning.size();
     }
 
+    /** How many cells of a computed row were surely in sight by what windows declare; they count in no state. */
+    public int declaredCells() {
+        if (basis() == Basis.DECLARED) {
+            return 0;
+        }
+        Cells windows = new DeclaredCells(declared.shown(), declared.seen);
+        return (int) IntStream.rangeClosed(1, row.count())
+                .mapToLong(n -> IntStream.range(0, zoning.size())
+                        .filter(zone -> windows.state(n, zone) == State.SEEN)
+                        .count())
+                .sum();
+    }
+
     /** The state of a zone of airfoil n, from 1. */
     public State state(int n, int zone) {
-        return seen.sure().contains(n, zone) ? State.SEEN : seen.maybe().contains(n, zone) ? State.MAYBE : State.UNSEEN;
+        return cells.state(n, zone);
     }
 
     /** Why a cell is not seen; empty if it is. */
     public Optional<Why> why(int n, int zone) {
-        return switch (state(n, zone)) {
-            case SEEN, PART -> Optional.empty();
-            case MAYBE -> Optional.of(seen.lost().contains(n, zone) ? Why.COUNT_LOST : Why.PLAY);
-            case UNSEEN ->
-                Optional.of(
-                        !shown.contains(zone)
-                                ? Why.NO_ACCESS
-                                : seen.brief().contains(n, zone) ? Why.FAST : Why.SKIPPED);
-        };
+        return cells.why(n, zone);
+    }
+
+    /** What mostly keeps a cell out of sight that no view shows, where it is computed. */
+    public Optional<Hindrance> hindrance(int n, int zone) {
+        return why(n, zone).filter(Why.NO_ACCESS::equals).isPresent() ? cells.hindrance(n, zone) : Optional.empty();
+    }
+
+    /** What one pass shows by itself; empty where nothing is computed. */
+    Optional<FacetsSeen> only(Situation situation, Pass pass) {
+        return computed.map(tally -> tally.only(situation, pass));
+    }
+
+    /** What stations can show of the row; empty where nothing is computed. */
+    public Optional<Reach> reach() {
+        return cells.reach();
+    }
+
+    /** What was seen of the surface of a cell. */
+    public Areas areas(int n, int zone) {
+        return cells.areas(n, new ZoneSet(1L << zone));
+    }
+
+    /** What was seen of the surface of these zones of all airfoils. */
+    public Areas areas(ZoneSet zones) {
+        double reach = 0;
+        double seen = 0;
+        double maybe = 0;
+        for (int n = 1; n <= row.count(); n++) {
+            Areas of = cells.areas(n, zones);
+            reach += of.reach();
+            seen += of.seen();
+            maybe += of.maybe();
+        }
+        return new Areas(reach / row.count(), seen / row.count(), maybe / row.count());
     }
 
     /** Whether a remark of this kind was made of a cell. */

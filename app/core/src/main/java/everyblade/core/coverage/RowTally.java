@@ -5,6 +5,7 @@ import everyblade.core.angle.PitchGrid;
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.sight.DeclaredWindow;
+import everyblade.core.sight.Sights;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Leg;
 import everyblade.core.turning.Placing;
@@ -115,38 +116,46 @@ final class RowTally {
         if (zones.isEmpty()) {
             return;
         }
-        Glances glances = Glances.of(pass, row, window, placing, leastView);
+        double[] angles = {window.from().degrees(), window.to().degrees()};
+        Glances glances = Glances.of(pass, row, angles, placing, leastView);
         for (Sweep sweep : Sweep.of(placing, row, pass.from(), pass.to())) {
             IndexRun maybe = sweep.anywhere()
                     ? new IndexRun(0, row.count())
-                    : inSight(row, window, sweep.maybeFrom(), sweep.maybeTo());
+                    : inSight(row, window.from(), window.to(), sweep.maybeFrom(), sweep.maybeTo());
             glances.add(sum.maybe(), sum.brief(), maybe, zones);
             if (sweep.sure()) {
-                glances.add(sum.sure(), sum.brief(), inSight(row, window, sweep.sureFrom(), sweep.sureTo()), zones);
+                IndexRun sure = inSight(row, window.from(), window.to(), sweep.sureFrom(), sweep.sureTo());
+                glances.add(sum.sure(), sum.brief(), sure, zones);
             } else if (!sweep.anywhere()) {
                 sum.lost().add(maybe, zones);
             }
         }
     }
 
-    /** The airfoils that come into the window while airfoil 1 runs from one angle to another. */
-    static IndexRun inSight(Row row, DeclaredWindow window, Turn from, Turn to) {
-        IndexRun clockwise = new PitchGrid(Turn.ZERO, row.count())
-                .between(window.from().minus(to), window.to().minus(from));
+    /**
+     * The airfoils that come between two clock angles while airfoil 1 runs from one angle to another.
+     *
+     * @param low clock angle at which an airfoil comes into sight
+     * @param high the tick after the last at which it is
+     */
+    static IndexRun inSight(Row row, Turn low, Turn high, Turn from, Turn to) {
+        IndexRun clockwise = new PitchGrid(Turn.ZERO, row.count()).between(low.minus(to), high.minus(from));
         if (row.numbering() == Direction.CW || clockwise.length() == row.count()) {
             return clockwise;
         }
         return new IndexRun(Math.floorMod(1 - clockwise.first() - clockwise.length(), row.count()), clockwise.length());
     }
 
-    /** The row that is tallied. */
-    Row row() {
-        return row;
+    /** Zones that some window shows. */
+    ZoneSet shown() {
+        return windows.values().stream().map(DeclaredWindow::zones).reduce(ZoneSet.NONE, ZoneSet::union);
     }
 
-    static Map<String, DeclaredWindow> windows(Engine engine, Row row) {
+    /** The windows through which a row is seen, by view; those of views that are computed do not count. */
+    static Map<String, DeclaredWindow> windows(Engine engine, Row row, Sights sights) {
         return engine.model().views().stream()
                 .filter(view -> view.row().equals(row.id()))
+                .filter(view -> !sights.computes(view))
                 .filter(view -> view.window().isPresent())
                 .collect(java.util.stream.Collectors.toMap(
                         everyblade.spi.View::id,

@@ -1,6 +1,7 @@
 package everyblade.core.coverage;
 
 import everyblade.core.angle.Turn;
+import everyblade.core.turning.Leg;
 import everyblade.core.turning.Placing;
 import everyblade.core.turning.Placing.Place;
 import everyblade.core.turning.Placing.Stand;
@@ -109,6 +110,22 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, boolean s
             maybeTo = max(maybeTo, place.high());
         }
         return new Sweep(sureFrom, sureTo, maybeFrom, maybeTo, sure, false);
+    }
+
+    /**
+     * A part of a leg along which the row was moved evenly.
+     *
+     * @param start by how much the row had moved at the beginning of the part since that of the leg
+     * @param end by how much at the end of the part
+     */
+    static Sweep part(Placing placing, Row row, Leg leg, Turn start, Turn end) {
+        Stand from = placing.at(row.id(), row.rock(), leg.from());
+        Stand to = placing.at(row.id(), row.rock(), leg.to());
+        if (from.place().isEmpty() || to.place().isEmpty()) {
+            return ANYWHERE;
+        }
+        Turn left = end.minus(placing.counted(leg.from(), leg.to()));
+        return over(List.of(moved(from.place().get(), start), moved(to.place().get(), left)), from.sure() && to.sure());
     }
 
     private static Turn min(Turn a, Turn b) {

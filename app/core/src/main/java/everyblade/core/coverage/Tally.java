@@ -10,14 +10,16 @@ import java.util.Optional;
  * @param maybe maybe seen
  * @param unseen not seen
  * @param noAccess of the unseen, those that no view shows
+ * @param coarse of the unseen, those that only views too coarse for the detail asked show
  * @param fast of the unseen, those in sight too briefly
  * @param stated of the unseen, those stated with a picture
  * @param damaged of all, those with a finding
  */
-public record Tally(int seen, int part, int maybe, int unseen, int noAccess, int fast, int stated, int damaged) {
+public record Tally(
+        int seen, int part, int maybe, int unseen, int noAccess, int coarse, int fast, int stated, int damaged) {
 
     /** No cells. */
-    public static final Tally NONE = new Tally(0, 0, 0, 0, 0, 0, 0, 0);
+    public static final Tally NONE = new Tally(0, 0, 0, 0, 0, 0, 0, 0, 0);
 
     static Tally of(State state, Optional<Why> why, boolean isStated, boolean isDamaged) {
         boolean isUnseen = state == State.UNSEEN;
@@ -27,6 +29,7 @@ public record Tally(int seen, int part, int maybe, int unseen, int noAccess, int
                 one(state == State.MAYBE),
                 one(isUnseen),
                 one(isUnseen && why.filter(Why.NO_ACCESS::equals).isPresent()),
+                one(isUnseen && why.filter(Why.COARSE::equals).isPresent()),
                 one(isUnseen && why.filter(Why.FAST::equals).isPresent()),
                 one(isUnseen && isStated),
                 one(isDamaged));
@@ -44,6 +47,7 @@ public record Tally(int seen, int part, int maybe, int unseen, int noAccess, int
                 maybe + other.maybe,
                 unseen + other.unseen,
                 noAccess + other.noAccess,
+                coarse + other.coarse,
                 fast + other.fast,
                 stated + other.stated,
                 damaged + other.damaged);

@@ -40,6 +40,9 @@ public record Settings(SortedMap<String, BigDecimal> values) {
             new Setting("reach", "share of a cell that must be within reach", 0, 1, Optional.of("0.05")),
             new Setting("seen", "share of a cell that must be seen", 0.01, 1, Optional.of("0.95")));
 
+    /** What holds unless a job says otherwise. */
+    public static final Settings USUAL = of(Map.of());
+
     public Settings {
         values = Collections.unmodifiableSortedMap(new TreeMap<>(values));
     }
@@ -82,10 +85,14 @@ public record Settings(SortedMap<String, BigDecimal> values) {
         return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 
+    /** The value of a setting; empty if it is not judged. */
+    public OptionalDouble number(String name) {
+        BigDecimal value = values.get(name);
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value.doubleValue());
+    }
+
     /** Seconds for which a cell must be in view, where the job asks for it. */
     public OptionalDouble leastView() {
-        return Optional.ofNullable(values.get("least-view"))
-                .map(value -> OptionalDouble.of(value.doubleValue()))
-                .orElse(OptionalDouble.empty());
+        return number("least-view");
     }
 }

@@ -33,6 +33,8 @@ public final class GapText {
         return switch (why) {
             case SKIPPED -> "skipped";
             case NO_ACCESS -> "no view of this engine model shows it";
+            case COARSE -> "every view that shows it is too coarse";
+            case PLACEMENT -> "it depends on where the scope tip stood";
             case FAST -> "in view too briefly";
             case COUNT_LOST -> "the count was lost";
             case PLAY -> "the turning tool has too much play";
@@ -52,7 +54,8 @@ public final class GapText {
         String watch = reach.sweep() == 0
                 ? " and look"
                 : (reach.drawn() ? ", then draw it " : ", then turn ") + far + "° " + way + " watching";
-        return "; through view " + reach.view() + part + " " + go + watch;
+        String station = reach.station().map(id -> ", station " + id).orElse("");
+        return "; through view " + reach.view() + station + part + (station.isEmpty() ? " " : ", ") + go + watch;
     }
 
     private static String number(double degrees) {

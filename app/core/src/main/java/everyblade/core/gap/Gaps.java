@@ -56,13 +56,7 @@ public final class Gaps {
                 List<Integer> airfoils = IntStream.range(first, first + length)
                         .mapToObj(i -> i % count + 1)
                         .toList();
-                gaps.add(new Gap(
-                        row.row(),
-                        airfoils,
-                        zones,
-                        state,
-                        why,
-                        Reaching.of(coverage.situation(), row.row(), airfoils, zones)));
+                gaps.add(new Gap(row.row(), airfoils, zones, state, why, Reaching.of(coverage, row, airfoils, zones)));
             }
             at += length;
         }

@@ -1,10 +1,17 @@
 package everyblade.core.gap;
 
 import everyblade.core.angle.Turn;
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.sight.DeclaredWindow;
+import everyblade.core.sight.Reach;
+import everyblade.core.sight.StationSight;
+import everyblade.core.surface.Facets;
+import everyblade.core.surface.Mesh;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Placing.Place;
+import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
 import everyblade.spi.Direction;
 import everyblade.spi.Pad;
@@ -21,26 +28,89 @@ final class Reaching {
 
     private Reaching() {}
 
-    static Optional<Gap.Reach> of(Situation now, Row row, List<Integer> airfoils, ZoneSet zones) {
+    /**
+     * A way of looking.
+     *
+     * @param view through which
+     * @param station where the scope tip stands, if the view has stations
+     * @param sight what the station shows, where that is computed
+     * @param zones that are seen there, as far as they can be
+     * @param worth how much of what is wanted it shows
+     */
+    private record Way(View view, Optional<String> station, Optional<StationSight> sight, ZoneSet zones, double worth) {
+
+        boolean inUse(Situation now) {
+            Optional<Seat> seat = now.seat().filter(in -> in.view().id().equals(view.id()));
+            return seat.isPresent() && seat.get().station().map(Station::id).equals(station);
+        }
+    }
+
+    static Optional<Gap.Reach> of(Coverage coverage, RowCoverage of, List<Integer> airfoils, ZoneSet zones) {
+        Situation now = coverage.situation();
+        Row row = of.row();
         Optional<Place> place = now.counting(row)
                 ? now.placing(row).at(row.id(), row.rock(), now.stop(row)).place()
                 : Optional.empty();
-        Optional<View> best = now.engine().model().views().stream()
-                .filter(view -> view.row().equals(row.id()))
-                .filter(view -> !shown(now, view).intersection(zones).isEmpty())
-                .max(Comparator.comparingInt((View view) ->
-                                shown(now, view).intersection(zones).size())
-                        .thenComparing(view -> now.seat()
-                                .filter(seat -> seat.view().id().equals(view.id()))
-                                .isPresent()));
-        if (place.isEmpty() || best.isEmpty()) {
+        if (place.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(reach(now, row, airfoils, best.get(), place.get().best(), zones));
+        List<Way> ways = of.reach()
+                .map(reach -> stations(coverage, row, reach, zones))
+                .orElseGet(() -> windows(now, row, zones));
+        return ways.stream()
+                .filter(way -> !way.zones().isEmpty())
+                .max(Comparator.comparingDouble(Way::worth).thenComparing(way -> way.inUse(now)))
+                .map(way -> {
+                    Showing showing = way.sight()
+                            .map(sight -> Showing.of(
+                                    sight, coverage.sights().scene(row).row().airfoil(), zones))
+                            .orElseGet(() -> Showing.at(way.view().reference()));
+                    return reach(now, row, airfoils, way, showing, place.get().best());
+                });
+    }
+
+    private static List<Way> windows(Situation now, Row row, ZoneSet zones) {
+        return now.engine().model().views().stream()
+                .filter(view -> view.row().equals(row.id()))
+                .map(view -> {
+                    ZoneSet shown = DeclaredWindow.of(
+                                    view, now.engine().zonings().get(view.row()))
+                            .map(DeclaredWindow::zones)
+                            .orElse(ZoneSet.NONE)
+                            .intersection(zones);
+                    Optional<String> station =
+                            view.stations().stream().findFirst().map(Station::id);
+                    return new Way(view, station, Optional.empty(), shown, shown.size());
+                })
+                .toList();
+    }
+
+    private static List<Way> stations(Coverage coverage, Row row, Reach reach, ZoneSet zones) {
+        Mesh airfoil = coverage.sights().scene(row).row().airfoil();
+        Facets facets = coverage.sights().scene(row).facets();
+        return reach.stations().stream()
+                .map(from -> {
+                    double worth = 0;
+                    long shown = 0;
+                    for (int facet = 0; facet < facets.count(); facet++) {
+                        boolean wanted = zones.contains(airfoil.zone(facet))
+                                && from.sight().reaches(facet);
+                        worth += wanted ? facets.area(facet) : 0;
+                        shown |= wanted ? 1L << airfoil.zone(facet) : 0;
+                    }
+                    View view = coverage.situation()
+                            .engine()
+                            .model()
+                            .view(from.view())
+                            .orElseThrow();
+                    return new Way(
+                            view, Optional.of(from.station()), Optional.of(from.sight()), new ZoneSet(shown), worth);
+                })
+                .toList();
     }
 
     private static Gap.Reach reach(
-            Situation now, Row row, List<Integer> airfoils, View view, Turn first, ZoneSet zones) {
+            Situation now, Row row, List<Integer> airfoils, Way way, Showing showing, Turn first) {
         Optional<Spool> spool = now.engine().spool(row);
         // A scope tip drawn clockwise meets airfoils in the order in which a rotor turned counter-clockwise brings
         // them.
@@ -48,30 +118,26 @@ final class Reaching {
                 .orElse(true);
         boolean fromStart = rising == (row.numbering() == Direction.CW);
         int start = fromStart ? airfoils.get(0) : airfoils.get(airfoils.size() - 1);
-        Turn ahead = Turn.ofDegrees(view.reference()).minus(first).minus(Engine.fromFirst(row, start));
-        Turn run = Turn.ofFraction(airfoils.size() - 1L, row.count());
+        Turn begin = rising ? showing.from().plus(showing.width()) : showing.from();
+        Turn ahead = begin.minus(first).minus(Engine.fromFirst(row, start));
+        Turn run = Turn.ofFraction(airfoils.size() - 1L, row.count()).plus(showing.width());
         Turn from = spool.isPresent()
                 ? now.reading(row).plus(ahead)
-                : Turn.ofDegrees(view.reference()).minus(now.reading(row)).minus(ahead);
+                : Turn.ofDegrees(way.view().reference()).minus(now.reading(row)).minus(ahead);
+        double sweep = Math.min(360, run.degrees());
         boolean clockwise = spool.isEmpty() || !rising;
         return new Gap.Reach(
-                view.id(),
-                view.stations().stream().findFirst().map(Station::id),
+                way.view().id(),
+                way.station(),
                 from.wrapped().degrees(),
-                clockwise ? run.degrees() : -run.degrees(),
+                clockwise ? sweep : -sweep,
                 spool.isEmpty(),
-                shown(now, view).intersection(zones));
+                way.zones());
     }
 
     private static Direction way(Spool spool, Pad pad) {
         return pad.directions().contains(spool.normal())
                 ? spool.normal()
                 : spool.normal().opposite();
-    }
-
-    private static ZoneSet shown(Situation now, View view) {
-        return DeclaredWindow.of(view, now.engine().zonings().get(view.row()))
-                .map(DeclaredWindow::zones)
-                .orElse(ZoneSet.NONE);
     }
 }

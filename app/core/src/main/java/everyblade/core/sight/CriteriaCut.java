@@ -35,8 +35,8 @@ final class CriteriaCut {
         this.farthest = pose.far() * pose.far() * (1 + SLACK);
         double half = radians(pose.cone()) / 2;
         this.coneShare = Math.cos(half) * Math.cos(half) * (1 - SLACK);
-        this.detailShare = criteria.detail().orElse(Double.POSITIVE_INFINITY) * pose.pixels() * (1 + SLACK);
-        this.footprint = 6 * Math.tan(half);
+        this.detailShare = criteria.detail().orElse(Double.POSITIVE_INFINITY) * (1 + SLACK);
+        this.footprint = criteria.finest(pose);
     }
 
     static double radians(Turn turn) {

@@ -2,14 +2,23 @@ package everyblade.core.sight;
 
 /** What keeps a facet out of sight, in the order in which it is asked. */
 public enum Hindrance {
-    /** Outside the cone of view. */
-    OUTSIDE_CONE,
+    OUTSIDE_CONE("outside the cone of view"),
     /** Nearer than near or farther than far. */
-    OUT_OF_RANGE,
+    OUT_OF_RANGE("too near or too far"),
     /** Turned away, or the line of sight too close to grazing. */
-    GRAZING,
+    GRAZING("turned away or grazing"),
     /** Pixels too large on the surface for the detail asked. */
-    TOO_COARSE,
-    /** Behind something. */
-    HIDDEN
+    TOO_COARSE("too coarse"),
+    HIDDEN("hidden behind something");
+
+    private final String words;
+
+    Hindrance(String words) {
+        this.words = words;
+    }
+
+    /** What it is, for people. */
+    public String words() {
+        return words;
+    }
 }

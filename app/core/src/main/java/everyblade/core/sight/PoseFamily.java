@@ -13,12 +13,18 @@ import java.util.List;
  */
 public final class PoseFamily {
 
+    /** How many poses there are in a family. */
+    public static final int SIZE = 27;
+
     private static final int[] OFFSETS = {0, 1, -1};
 
     private PoseFamily() {}
 
-    /** The family of a pose, always of 27. */
+    /** The family of a pose; the pose alone where it is exact. */
     public static List<Pose> of(Pose nominal, Tolerance within) {
+        if (within.mm() == 0 && within.deg() == 0) {
+            return List.of(nominal);
+        }
         List<Pose> family = new ArrayList<>();
         for (int axial : OFFSETS) {
             for (int tangential : OFFSETS) {

@@ -46,6 +46,10 @@ final class Bookkeeping {
         if (entry instanceof Entry.Lost lost) {
             return now.noted(ledger.questioned(number, "lost: " + lost.tool().value()));
         }
+        if (entry instanceof Entry.Proof proof) {
+            return now.noted(ledger.proved(new Stance.Proof(
+                    proof.size().value().doubleValue(), proof.distance().value().doubleValue())));
+        }
         if (entry instanceof Entry.Refer refer) {
             return now.noted(ledger.questioned(number, "referred: " + refer.text()));
         }

@@ -10,6 +10,7 @@ import everyblade.spi.Spool;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * An engine model made ready to be asked: its rows by id and how each is divided.
@@ -17,10 +18,26 @@ import java.util.Optional;
  * @param model as the author wrote it
  * @param rows by id, in the model's order
  * @param zonings by row id
+ * @param clearances from each station to what a spool turns, where both are known
+ * @param margin least clearance with which a spool may be turned, mm
  */
-public record Engine(EngineModel model, Map<String, Row> rows, Map<String, Zoning> zonings) {
+public record Engine(
+        EngineModel model,
+        Map<String, Row> rows,
+        Map<String, Zoning> zonings,
+        Map<Standing, Double> clearances,
+        double margin) {
 
-    /** The engine of this model. */
+    /**
+     * A station and a spool that may turn beside it.
+     *
+     * @param view id of the station's view
+     * @param station its id
+     * @param spool its id
+     */
+    public record Standing(String view, String station, String spool) {}
+
+    /** The engine of this model; nothing is known of clearances. */
     public static Engine of(EngineModel model) {
         Map<String, Row> rows = new LinkedHashMap<>();
         Map<String, Zoning> zonings = new LinkedHashMap<>();
@@ -28,7 +45,41 @@ public record Engine(EngineModel model, Map<String, Row> rows, Map<String, Zonin
             rows.put(row.id(), row);
             zonings.put(row.id(), Zoning.of(row));
         }
-        return new Engine(model, java.util.Collections.unmodifiableMap(rows), Map.copyOf(zonings));
+        return new Engine(model, java.util.Collections.unmodifiableMap(rows), Map.copyOf(zonings), Map.of(), 0);
+    }
+
+    /**
+     * The same, with what is known of clearances.
+     *
+     * @param known mm from the middle of the scope tip to the nearest place that the spool's rows sweep
+     * @param least margin, mm
+     */
+    public Engine withClearances(Map<Standing, Double> known, double least) {
+        return new Engine(model, rows, zonings, Map.copyOf(known), least);
+    }
+
+    /**
+     * What is left between the scope tip's side, at the worst place of its station's tolerance, and what a spool turns; mm,
+     * negative if they may touch, empty if it is not known.
+     */
+    OptionalDouble clearance(Seat seat, String spool) {
+        Optional<Double> middle = seat.station()
+                .map(station -> clearances.get(new Standing(seat.view().id(), station.id(), spool)));
+        if (middle.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double radius = seat.scopeTip().map(tip -> tip.diameter() / 2).orElse(0.0);
+        return OptionalDouble.of(
+                middle.get() - radius - seat.station().get().within().mm());
+    }
+
+    /** The least clearance of a seat, where it is under the margin, so that the scope tip is among what turns. */
+    OptionalDouble tooClose(Seat seat) {
+        return model.spools().stream()
+                .map(spool -> clearance(seat, spool.id()))
+                .flatMapToDouble(OptionalDouble::stream)
+                .filter(clearance -> clearance < margin)
+                .min();
     }
 
     /** The spool that a row turns with; empty if it stands still. */

@@ -4,6 +4,7 @@ import everyblade.core.entry.ZoneSet;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What people said beside the turning: about cells, about what the task asks for, and what is still open.
@@ -14,6 +15,7 @@ import java.util.Map;
  * @param openings ports, covers and panels that are open, and the entry that opened each
  * @param toolsOut tools that have left their place, and the entry that says so
  * @param vanes positions of movable vanes by row
+ * @param proof the finest line seen on the latest test target
  */
 public record Ledger(
         Trail<Remark> remarks,
@@ -21,44 +23,50 @@ public record Ledger(
         Map<Integer, String> questions,
         Map<String, Integer> openings,
         Map<String, Integer> toolsOut,
-        Map<String, String> vanes) {
+        Map<String, String> vanes,
+        Optional<Stance.Proof> proof) {
 
-    static final Ledger BLANK = new Ledger(Trail.empty(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+    static final Ledger BLANK =
+            new Ledger(Trail.empty(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Optional.empty());
 
     Ledger remarked(Remark remark) {
-        return new Ledger(remarks.with(remark), asked, questions, openings, toolsOut, vanes);
+        return new Ledger(remarks.with(remark), asked, questions, openings, toolsOut, vanes, proof);
     }
 
     Ledger asking(String row, ZoneSet zones) {
-        return new Ledger(remarks, put(asked, row, zones), questions, openings, toolsOut, vanes);
+        return new Ledger(remarks, put(asked, row, zones), questions, openings, toolsOut, vanes, proof);
     }
 
     Ledger questioned(int entry, String what) {
-        return new Ledger(remarks, asked, put(questions, entry, what), openings, toolsOut, vanes);
+        return new Ledger(remarks, asked, put(questions, entry, what), openings, toolsOut, vanes, proof);
     }
 
     Ledger settled(int entry) {
-        return new Ledger(remarks, asked, without(questions, entry), openings, toolsOut, vanes);
+        return new Ledger(remarks, asked, without(questions, entry), openings, toolsOut, vanes, proof);
     }
 
     Ledger opened(String thing, int entry) {
-        return new Ledger(remarks, asked, questions, put(openings, thing, entry), toolsOut, vanes);
+        return new Ledger(remarks, asked, questions, put(openings, thing, entry), toolsOut, vanes, proof);
     }
 
     Ledger shut(String thing) {
-        return new Ledger(remarks, asked, questions, without(openings, thing), toolsOut, vanes);
+        return new Ledger(remarks, asked, questions, without(openings, thing), toolsOut, vanes, proof);
     }
 
     Ledger toolOut(String tool, int entry) {
-        return new Ledger(remarks, asked, questions, openings, put(toolsOut, tool, entry), vanes);
+        return new Ledger(remarks, asked, questions, openings, put(toolsOut, tool, entry), vanes, proof);
     }
 
     Ledger toolIn(String tool) {
-        return new Ledger(remarks, asked, questions, openings, without(toolsOut, tool), vanes);
+        return new Ledger(remarks, asked, questions, openings, without(toolsOut, tool), vanes, proof);
     }
 
     Ledger vanesAt(String row, String position) {
-        return new Ledger(remarks, asked, questions, openings, toolsOut, put(vanes, row, position));
+        return new Ledger(remarks, asked, questions, openings, toolsOut, put(vanes, row, position), proof);
+    }
+
+    Ledger proved(Stance.Proof finest) {
+        return new Ledger(remarks, asked, questions, openings, toolsOut, vanes, Optional.of(finest));
     }
 
     private static <K, V> Map<K, V> put(Map<K, V> map, K key, V value) {

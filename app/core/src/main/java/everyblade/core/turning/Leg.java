@@ -7,17 +7,22 @@ import java.util.OptionalDouble;
  * A stretch of watching one row from one placement of the scope tip: from one stop of its track to the next, or at rest.
  *
  * @param entry the entry that says so
- * @param view through which
+ * @param stance from where, and with what
  * @param placement number of the seating of the scope tip
  * @param watched the zones that were being watched
  * @param from index of the first stop
  * @param to index of the last stop, the same if at rest
  * @param seconds how long it took at most, where that is known
  */
-public record Leg(int entry, String view, int placement, ZoneSet watched, int from, int to, OptionalDouble seconds) {
+public record Leg(int entry, Stance stance, int placement, ZoneSet watched, int from, int to, OptionalDouble seconds) {
 
     /** Whether this one goes on where the other ended, with nothing unwatched between. */
     public boolean continues(Leg before) {
-        return placement == before.placement && from == before.to;
+        return placement == before.placement && from == before.to && stance.equals(before.stance);
+    }
+
+    /** Through which view. */
+    public String view() {
+        return stance.view();
     }
 }

@@ -24,7 +24,6 @@ final class Motion {
     static Step judge(Situation now, int number, Entry entry, OptionalDouble sinceBefore) throws Refusal {
         if (entry instanceof Entry.Turn turn) {
             Seat seat = Seating.seat(now, turn.movement().column());
-            refuseStations(turn.through(), seat);
             return turn(now, number, seat, turn, seconds(turn.seconds(), sinceBefore));
         }
         if (entry instanceof Entry.Skip skip) {
@@ -35,14 +34,16 @@ final class Motion {
         }
         if (entry instanceof Entry.Look look) {
             Seat seat = Seating.seat(now, 1);
-            refuseStations(look.through(), seat);
-            Track track = now.trackOf(seat.row());
-            return watched(now, number, seat, track.here(), seconds(look.seconds(), sinceBefore));
+            Watch watch = Watch.of(now, seat, look.through());
+            int here = now.trackOf(seat.row()).here();
+            return watched(watch.begun(now), number, watch, here, seconds(look.seconds(), sinceBefore));
         }
         if (entry instanceof Entry.Draw draw) {
             Situation after = drawn(now, number, draw.movement());
             Seat seat = after.seat().orElseThrow();
-            return watched(after, number, seat, now.trackOf(seat.row()).here(), seconds(draw.seconds(), sinceBefore));
+            int from = now.trackOf(seat.row()).here();
+            return watched(
+                    after, number, Watch.of(now, seat, Optional.empty()), from, seconds(draw.seconds(), sinceBefore));
         }
         return new Step(drawn(now, number, ((Entry.Feed) entry).movement()));
     }
@@ -50,12 +51,14 @@ final class Motion {
     private static Step turn(Situation now, int number, Seat seat, Entry.Turn turn, OptionalDouble seconds)
             throws Refusal {
         refuseAmong(now);
+        Watch watch = Watch.of(now, seat, turn.through());
         Spool spool = spool(now, turn.movement().column(), true);
+        watch.refuseClose(now, seat, spool);
         int from = now.trackOf(seat.row()).here();
-        Situation after = turned(now, number, spool, turn.movement());
+        Situation after = turned(watch.begun(now), number, spool, turn.movement());
         List<String> warnings =
                 new ArrayList<>(Advice.onStep(now, seat, spool, turn.movement().value(), true));
-        Step watched = watched(after, number, seat, from, seconds);
+        Step watched = watched(after, number, watch, from, seconds);
         warnings.addAll(watched.warnings());
         warnings.addAll(Advice.onCount(watched.situation(), seat));
         return new Step(watched.situation(), warnings);
@@ -82,6 +85,8 @@ final class Motion {
             throw new Refusal(1, "row " + seat.row().id() + " stands still: draw the scope tip round it, draw 360 deg");
         }
         Spool spool = now.engine().spool(seat.row()).orElseThrow();
+        Watch watch = Watch.of(now, seat, Optional.empty());
+        watch.refuseClose(now, seat, spool);
         Pad pad = now.padOf(spool);
         if (!pad.directions().contains(spool.normal())) {
             throw new Refusal(
@@ -94,7 +99,7 @@ final class Motion {
         Turn full = spool.normal() == Direction.CW ? Turn.FULL : Turn.FULL.negated();
         Situation turned = began.situation().tracked(track.moved(number, full, Uncertainty.EXACT));
         Step ended = Counting.identified(turned, number, seat.row(), round.airfoil(), round.plusMinus());
-        Step watched = watched(ended.situation(), number, seat, track.here(), seconds);
+        Step watched = watched(ended.situation(), number, watch, track.here(), seconds);
         List<String> warnings = new ArrayList<>(began.warnings());
         warnings.addAll(watched.warnings());
         return new Step(watched.situation(), warnings);
@@ -122,8 +127,8 @@ final class Motion {
                 new Moves.Move(move.amount().negated(), move.error().reversed(), move.reading()).on(track, number));
     }
 
-    private static Step watched(Situation now, int number, Seat seat, int from, OptionalDouble seconds) {
-        Row row = seat.row();
+    private static Step watched(Situation now, int number, Watch watch, int from, OptionalDouble seconds) {
+        Row row = watch.row();
         if (!now.counting(row)) {
             return new Step(
                     now,
@@ -131,8 +136,8 @@ final class Motion {
                             + row.kind().airfoil() + " to the reference and say datum " + row.id() + " N");
         }
         int to = now.trackOf(row).here();
-        return new Step(now.watched(
-                row, new Leg(number, seat.view().id(), seat.placement(), seat.watching(), from, to, seconds)));
+        return new Step(
+                now.watched(row, new Leg(number, watch.stance(), watch.placement(), watch.zones(), from, to, seconds)));
     }
 
     /** The spool that a move turns. */
@@ -161,24 +166,6 @@ final class Motion {
         if (now.among()) {
             throw new Refusal(
                     1, "the scope tip is among the blades: draw it clear and say clear before anything turns");
-        }
-    }
-
-    /** Stations are places of a computed view; a view with a declared window has none to move through. */
-    private static void refuseStations(Optional<Entry.Through> through, Seat seat) throws Refusal {
-        if (through.isEmpty()) {
-            return;
-        }
-        for (Said<String> station : List.of(through.get().from(), through.get().to())) {
-            Seating.named(
-                    station,
-                    "station",
-                    seat.view().stations().stream()
-                            .filter(one -> one.id().equals(station.value()))
-                            .findFirst(),
-                    seat.view().stations().stream()
-                            .map(everyblade.spi.Station::id)
-                            .toList());
         }
     }
 

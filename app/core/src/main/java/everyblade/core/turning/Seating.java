@@ -15,7 +15,9 @@ import everyblade.spi.View;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /** Entries that seat the scope tip, say what is watched and from where the shaft is turned. */
@@ -30,7 +32,7 @@ final class Seating {
             return view(now, number, view);
         }
         if (entry instanceof Entry.At at) {
-            return new Step(at(now, number, at));
+            return at(now, number, at);
         }
         if (entry instanceof Entry.Watch watch) {
             Seat seat = seat(now, 1);
@@ -107,10 +109,25 @@ final class Seating {
                 placement,
                 now.engine().zonings().get(row.id()).all());
         Situation seated = setBack(now.seated(seat, placement), number, row);
-        return new Step(placedByMaker(seated, number, row));
+        return close(placedByMaker(seated, number, row), seat);
     }
 
-    private static Situation at(Situation now, int number, Entry.At entry) throws Refusal {
+    /** A scope tip that stands closer to what turns than the margin is among the blades. */
+    private static Step close(Situation seated, Seat seat) {
+        OptionalDouble clearance = seated.engine().tooClose(seat);
+        if (clearance.isEmpty()) {
+            return new Step(seated);
+        }
+        return new Step(
+                seated.among(true),
+                "station " + seat.station().map(Station::id).orElseThrow() + " leaves the scope tip "
+                        + String.format(Locale.ROOT, "%.1f mm", clearance.getAsDouble())
+                        + " from what turns, and the margin is "
+                        + plain(seated.engine().margin())
+                        + " mm: it counts as in, so nothing may turn until it is drawn clear and you say clear");
+    }
+
+    private static Step at(Situation now, int number, Entry.At entry) throws Refusal {
         Seat seat = seat(now, entry.station().column());
         Station station = named(
                 entry.station(),
@@ -120,7 +137,8 @@ final class Seating {
                         .findFirst(),
                 seat.view().stations().stream().map(Station::id).toList());
         int placement = now.placements() + 1;
-        return setBack(now.seated(seat.at(station, placement), placement), number, seat.row());
+        Seat moved = seat.at(station, placement);
+        return close(setBack(now.seated(moved, placement), number, seat.row()), moved);
     }
 
     /** A newly seated scope tip is where the view says, however it was drawn before. */
@@ -191,7 +209,7 @@ final class Seating {
                                 : "there are " + there.stream().distinct().collect(Collectors.joining(", ")))));
     }
 
-    private static String plain(double number) {
+    static String plain(double number) {
         return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 }

@@ -4,7 +4,9 @@ import everyblade.core.angle.Turn;
 import everyblade.spi.Pad;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
+import everyblade.spi.ScopeTip;
 import everyblade.spi.Spool;
+import everyblade.spi.Station;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.HashMap;
@@ -119,6 +121,17 @@ public record Situation(
                     * row.numbering().sign();
             return Math.floorMod(Math.round(pitches), row.count()) + 1;
         });
+    }
+
+    /** From where, and with what, the row in view is watched from this seat. */
+    Stance stance(Seat from) {
+        return stance(from, from.station().map(Station::id).stream().toList(), false);
+    }
+
+    /** The same while the scope tip is moved through these stations. */
+    Stance stance(Seat from, List<String> stations, boolean moved) {
+        return new Stance(
+                from.view().id(), stations, moved, from.scopeTip().map(ScopeTip::id), ledger.vanes(), ledger.proof());
     }
 
     /** The pad at which a spool is turned now. */

@@ -5,6 +5,7 @@ import everyblade.core.Job;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Settings;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -14,7 +15,6 @@ import everyblade.spi.Ratio;
 import everyblade.spi.RowKind;
 import java.time.Instant;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -66,7 +66,7 @@ public class FoldBenchmark {
                 .pad("pad", Ratio.ONE, 0.01, 0, 0)
                 .built();
         fold = folded();
-        coverage = Coverage.of(fold.situation(), OptionalDouble.empty());
+        coverage = Coverage.of(fold.situation(), Settings.USUAL);
         turn = logged("turn on 0.36");
         here = logged("here 1 ±0.1");
     }
@@ -103,7 +103,7 @@ public class FoldBenchmark {
 
     @Benchmark
     public Coverage coverTenThousandEntries() {
-        return Coverage.of(fold.situation(), OptionalDouble.empty());
+        return Coverage.of(fold.situation(), Settings.USUAL);
     }
 
     @Benchmark

@@ -2,6 +2,8 @@ package everyblade.desktop.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.core.coverage.Areas;
+import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
@@ -14,8 +16,6 @@ import java.util.function.IntFunction;
 /** A coverage as JSON. Shares have four decimals and are 1 only where nothing is missing. */
 final class CoverageJson {
 
-    private static final String DECLARED = "declared";
-
     private CoverageJson() {}
 
     /**
@@ -24,7 +24,8 @@ final class CoverageJson {
      * @param rows those to list; totals are of all rows
      */
     static ObjectNode of(OpenedJob job, Coverage coverage, List<RowCoverage> rows) {
-        Tally all = coverage.tally();
+        Basis headline = coverage.tally(Basis.COMPUTED).cells() > 0 ? Basis.COMPUTED : Basis.DECLARED;
+        Tally all = coverage.tally(headline);
         ObjectNode json = JsonText.object();
         json.put("model", job.beginning().model());
         json.put("serial", job.beginning().serial());
@@ -32,9 +33,15 @@ final class CoverageJson {
         json.put("head", job.journal().head());
         ArrayNode list = json.putArray("rows");
         rows.forEach(row -> list.add(row(row)));
-        json.put("basis", DECLARED);
-        json.set(DECLARED, total(all));
-        json.putNull("computed");
+        json.put("basis", headline.word());
+        for (Basis basis : Basis.values()) {
+            Tally total = coverage.tally(basis);
+            if (total.cells() > 0) {
+                json.set(basis.word(), total(total));
+            } else {
+                json.putNull(basis.word());
+            }
+        }
         json.put("seenShare", JsonText.share(all.seen(), all.cells()));
         json.put("doneShare", JsonText.share(all.seen() + all.part(), all.cells()));
         json.put("findings", findings(coverage));
@@ -54,17 +61,18 @@ final class CoverageJson {
         ObjectNode json = JsonText.object();
         json.put("row", row.row().id());
         json.put("kind", row.row().kind().name().toLowerCase(Locale.ROOT));
-        json.put("basis", DECLARED);
+        json.put("basis", row.basis().word());
         json.put("airfoils", row.row().count());
         states(json, all);
         json.put("noAccess", all.noAccess());
-        json.put("coarse", 0); // a window does not tell how fine a view is
+        json.put("coarse", all.coarse());
         json.put("fast", all.fast());
         json.put("stated", all.stated());
         json.put("damaged", all.damaged());
+        json.put("declaredCells", row.declaredCells());
         json.put("seenShare", JsonText.share(all.seen(), all.cells()));
         json.put("doneShare", JsonText.share(all.seen() + all.part(), all.cells()));
-        json.set("area", area(row, all));
+        json.set("area", area(row.areas(row.zoning().all())));
         json.set("bySpan", bands(row, row.zoning().spans(), row.zoning()::span));
         json.set("bySide", bands(row, row.zoning().sides(), row.zoning()::side));
         json.set("byChord", bands(row, row.zoning().chords(), row.zoning()::chord));
@@ -97,14 +105,12 @@ final class CoverageJson {
         return json;
     }
 
-    /** Shares of the surface; where no shape is known every cell weighs the same. */
-    private static ObjectNode area(RowCoverage row, Tally all) {
-        int reach = row.shown().size() * row.row().count();
+    private static ObjectNode area(Areas areas) {
         ObjectNode json = JsonText.object();
-        json.put("reach", JsonText.share(reach, all.cells()));
-        json.put("seen", JsonText.share(all.seen(), all.cells()));
-        json.put("maybe", JsonText.share(all.seen() + all.maybe(), all.cells()));
-        json.put("seenOfReach", JsonText.share(all.seen(), reach));
+        json.put("reach", JsonText.share(areas.reach()));
+        json.put("seen", JsonText.share(areas.seen()));
+        json.put("maybe", JsonText.share(areas.maybe()));
+        json.put("seenOfReach", JsonText.share(areas.seenOfReach()));
         return json;
     }
 

@@ -1,5 +1,7 @@
 package everyblade.desktop.command;
 
+import everyblade.core.coverage.Areas;
+import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
@@ -34,8 +36,7 @@ final class CoverageText {
         lines.add("Done (seen, or as far as it can be seen), by part:");
         rows.forEach(row -> lines.add(parts(row)));
         lines.add("");
-        lines.add("Declared: these shares rest on the windows that the engine model states for its views; nothing is"
-                + " computed from the shape of the airfoils.");
+        lines.addAll(bases(coverage));
         lines.addAll(count(coverage));
         long findings = CoverageJson.findings(coverage);
         lines.add(findings == 0 ? "No findings." : findings == 1 ? "1 finding." : findings + " findings.");
@@ -54,28 +55,72 @@ final class CoverageText {
         return lines.stream().map(OneLine::of).toList();
     }
 
+    /** What the shares rest on. */
+    private static List<String> bases(Coverage coverage) {
+        List<String> lines = new ArrayList<>();
+        if (coverage.tally(Basis.COMPUTED).cells() > 0) {
+            lines.add("Computed: what each station can show of the shape of the airfoils, wherever within its tolerance"
+                    + " the scope tip stood. Seen: nearly all of a cell. In part: as much of it as any view can show.");
+        }
+        if (coverage.tally(Basis.DECLARED).cells() > 0) {
+            lines.add(
+                    "Declared: these shares rest on the windows that the engine model states for its views; nothing is"
+                            + " computed from the shape of the airfoils.");
+        }
+        coverage.rows().stream()
+                .filter(row -> row.declaredCells() > 0)
+                .forEach(row -> lines.add("Of " + row.row().id() + ", " + row.declaredCells()
+                        + " cells were also in sight by what windows declare; they count apart."));
+        return lines;
+    }
+
     private static List<String> table(Coverage coverage, List<RowCoverage> rows) {
         Table table = new Table()
-                .row("row", "name", "cells", "seen", "maybe seen", "maybe", "not seen", "of these not accessible");
+                .row(
+                        "row",
+                        "name",
+                        "basis",
+                        "cells",
+                        "seen",
+                        "in part",
+                        "done",
+                        "maybe seen",
+                        "not seen",
+                        "no access",
+                        "surface seen",
+                        "within reach");
         for (RowCoverage row : rows) {
-            add(table, row.row().id(), row.row().name(), row.tally(row.zoning().all()));
+            Areas areas = row.areas(row.zoning().all());
+            add(
+                    table,
+                    List.of(
+                            row.row().id(),
+                            OneLine.of(row.row().name()),
+                            row.basis().word()),
+                    row.tally(row.zoning().all()),
+                    List.of(percent(areas.seen()), percent(areas.reach())));
         }
-        if (rows.size() > 1) {
-            add(table, "all", "declared", coverage.tally());
+        for (Basis basis : Basis.values()) {
+            Tally tally = coverage.tally(basis);
+            if (rows.size() > 1 && tally.cells() > 0) {
+                add(table, List.of("all", "", basis.word()), tally, List.of("", ""));
+            }
         }
         return table.lines();
     }
 
-    private static void add(Table table, String id, String name, Tally tally) {
-        table.row(
-                id,
-                OneLine.of(name),
+    private static void add(Table table, List<String> head, Tally tally, List<String> areas) {
+        List<String> cells = new ArrayList<>(head);
+        cells.addAll(List.of(
                 "" + tally.cells(),
                 percent(tally.seen(), tally.cells()),
-                percent(tally.maybe(), tally.cells()),
+                "" + tally.part(),
+                percent(tally.seen() + tally.part(), tally.cells()),
                 "" + tally.maybe(),
                 "" + tally.unseen(),
-                "" + tally.noAccess());
+                "" + tally.noAccess()));
+        cells.addAll(areas);
+        table.row(cells.toArray(String[]::new));
     }
 
     private static String parts(RowCoverage row) {
@@ -134,6 +179,11 @@ final class CoverageText {
                 + (error.outside()
                         ? ", more than the stated ± allow for; it is shared out, but they are too small."
                         : ", within the stated ±; it is shared out.");
+    }
+
+    /** A share from 0 to 1 to a tenth of a per cent, rounded down but for rounding errors. */
+    static String percent(double share) {
+        return percent((int) Math.floor(1e9 * share + 0.5), 1_000_000_000);
     }
 
     /** To a tenth of a per cent, rounded down. */

@@ -18,6 +18,8 @@ final class JsonText {
             .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
             .build();
     private static final int SHARE_DIGITS = 4;
+    private static final BigDecimal NEARLY_ALL = BigDecimal.ONE.subtract(BigDecimal.valueOf(1, SHARE_DIGITS));
+    private static final double ROUNDING = 1e-9;
     private static final int DEGREE_DIGITS = 5;
     private static final BigDecimal TURN = BigDecimal.valueOf(360);
 
@@ -44,8 +46,13 @@ final class JsonText {
         }
         BigDecimal share =
                 BigDecimal.valueOf(part).divide(BigDecimal.valueOf(whole), SHARE_DIGITS, RoundingMode.HALF_EVEN);
-        BigDecimal nearlyAll = BigDecimal.ONE.subtract(BigDecimal.valueOf(1, SHARE_DIGITS));
-        return part < whole ? share.min(nearlyAll) : share;
+        return part < whole ? share.min(NEARLY_ALL) : share;
+    }
+
+    /** A share from 0 to 1, to four decimals; one only if nothing is missing but rounding. */
+    static BigDecimal share(double share) {
+        BigDecimal rounded = BigDecimal.valueOf(share).setScale(SHARE_DIGITS, RoundingMode.HALF_EVEN);
+        return share < 1 - ROUNDING ? rounded.min(NEARLY_ALL) : rounded;
     }
 
     /** Degrees to five decimals. */

@@ -3,6 +3,12 @@ package everyblade.desktop.command;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Settings;
+import everyblade.core.sight.Clearances;
+import everyblade.core.sight.Criteria;
+import everyblade.core.sight.Progress;
+import everyblade.core.sight.Sights;
+import everyblade.core.sight.ViewScene;
+import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -14,7 +20,9 @@ import everyblade.record.Job;
 import everyblade.record.JobFolder;
 import everyblade.record.Journal;
 import everyblade.record.Line;
+import everyblade.spi.EngineModel;
 import java.nio.file.Path;
+import java.util.Map;
 
 /**
  * A job with its journal folded over its frozen engine model.
@@ -24,6 +32,8 @@ import java.nio.file.Path;
  * @param fold of all its entries
  */
 record OpenedJob(JobFolder folder, Journal journal, Fold fold) {
+
+    private static final String SIGHT = "sight";
 
     /** Reads a job, and tells what a person should know of its state. */
     static OpenedJob read(Surroundings around, Path path) {
@@ -55,7 +65,7 @@ record OpenedJob(JobFolder folder, Journal journal, Fold fold) {
             throw new Failure(folder.path() + ": its frozen engine model cannot be read by this version; open the job"
                     + " with the version that started it");
         }
-        Fold fold = Fold.start(Engine.of(read.model()));
+        Fold fold = Fold.start(engine(folder, job, read.model()));
         for (Line line : job.journal().lines()) {
             try {
                 fold = fold.with(logged(line.k(), line.entry()));
@@ -66,6 +76,28 @@ record OpenedJob(JobFolder folder, Journal journal, Fold fold) {
             }
         }
         return new OpenedJob(folder, job.journal(), fold);
+    }
+
+    /** The engine with what is known of clearances at its stations. */
+    private static Engine engine(JobFolder folder, Job job, EngineModel model) {
+        try {
+            return Engine.of(model)
+                    .withClearances(
+                            Clearances.of(scene(model)),
+                            settings(job.journal().beginning())
+                                    .number("clearance")
+                                    .orElse(0));
+        } catch (UnusableShape unusable) {
+            throw new Failure(folder.path() + ": its frozen engine model gives no surface, " + unusable.getMessage());
+        }
+    }
+
+    private static ViewScene scene(EngineModel model) {
+        return new ViewScene(model, Map.of(), Map.of());
+    }
+
+    private static Settings settings(Beginning beginning) {
+        return new Settings(beginning.settings());
     }
 
     /** An entry of the record as the computation takes it. */
@@ -82,6 +114,13 @@ record OpenedJob(JobFolder folder, Journal journal, Fold fold) {
     }
 
     Coverage coverage() {
-        return Coverage.of(fold.situation(), new Settings(beginning().settings()).leastView());
+        Settings settings = settings(beginning());
+        Sights sights = new Sights(
+                scene(engine().model()),
+                journal.modelHash(),
+                Criteria.of(settings),
+                new SightFolder(folder.path().resolve(SIGHT)),
+                Progress.NONE);
+        return Coverage.of(fold.situation(), settings, sights);
     }
 }

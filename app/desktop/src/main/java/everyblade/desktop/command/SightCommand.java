@@ -11,6 +11,8 @@ import everyblade.core.sight.Pose;
 import everyblade.core.sight.Progress;
 import everyblade.core.sight.Scene;
 import everyblade.core.sight.SightArcs;
+import everyblade.core.sight.SightStore;
+import everyblade.core.sight.Sights;
 import everyblade.core.sight.ViewScene;
 import everyblade.core.surface.Facets;
 import everyblade.core.surface.UnusableShape;
@@ -20,7 +22,7 @@ import everyblade.spi.ScopeTip;
 import everyblade.spi.Station;
 import everyblade.spi.View;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.Collectors;
@@ -28,10 +30,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Says at which clock positions each facet of an airfoil is in sight of a view. */
+/** Says what views of an engine can show, zone by zone, or at which clock positions each facet is in sight of one of them. */
 @Command(
         name = "sight",
-        description = "What one view shows of an airfoil as it goes round: zone by zone, or facet by facet as JSON.")
+        description =
+                "What the views of an engine can show, zone by zone: all of them, one, or two side by side; or the"
+                        + " sight arcs of one view's facets as JSON.")
 final class SightCommand implements Callable<Integer> {
 
     /** Shorter arcs are marginal and are not listed, degrees. */
@@ -43,16 +47,22 @@ final class SightCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "M", description = "an engine model: an id, a folder or a jar")
     private String model;
 
-    @Option(names = "--view", required = true, paramLabel = "ID", description = "the view")
+    @Option(names = "--row", paramLabel = "ID", description = "only the views of this row")
+    private String row;
+
+    @Option(names = "--view", paramLabel = "ID", description = "only this view")
     private String view;
 
-    @Option(names = "--station", paramLabel = "S", description = "the station; the view's first unless given")
+    @Option(names = "--station", paramLabel = "S", description = "its station; the view's first unless given")
     private String station;
+
+    @Option(names = "--compare", arity = "2", paramLabel = "V", description = "two views of one row, side by side")
+    private List<String> compare = List.of();
 
     @Option(names = "--detail", paramLabel = "MM", description = "the finest detail that must show")
     private String detail;
 
-    @Option(names = "--json", description = "prints JSON")
+    @Option(names = "--json", description = "prints the sight arcs of --view as JSON")
     private boolean json;
 
     SightCommand(Surroundings around, Everyblade everyblade) {
@@ -62,29 +72,56 @@ final class SightCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        EngineModel engine = everyblade.shelf().choose(model).model();
-        View seen = engine.view(view)
-                .orElseThrow(() -> new Failure("--view " + view + ": this engine has no such view; it has "
+        Shelf.Chosen chosen = everyblade.shelf().choose(model);
+        EngineModel engine = chosen.model();
+        Criteria criteria = detail == null
+                ? Criteria.USUAL
+                : Criteria.USUAL.withDetail(
+                        Given.number("--detail", detail, "mm").doubleValue());
+        ViewScene scene = new ViewScene(engine, Map.of(), Map.of());
+        if (json) {
+            if (view == null || !compare.isEmpty()) {
+                throw new Failure("--json: it lists the sight arcs of one view; say --view ID, and no --compare");
+            }
+            around.out().println(JsonText.of(arcs(engine, scene, criteria)));
+            return Commands.FINE;
+        }
+        SightTables tables =
+                new SightTables(engine, new Sights(scene, engine.id(), criteria, SightStore.NONE, Progress.NONE));
+        if (!compare.isEmpty()) {
+            tables.compared(view(engine, "--compare", compare.get(0)), view(engine, "--compare", compare.get(1)))
+                    .forEach(around.out()::println);
+        } else if (view != null) {
+            View seen = view(engine, "--view", view);
+            tables.view(seen, station(seen)).forEach(around.out()::println);
+        } else {
+            rows(engine).forEach(each -> tables.row(each).forEach(around.out()::println));
+        }
+        return Commands.FINE;
+    }
+
+    private List<Row> rows(EngineModel engine) {
+        return row == null ? engine.rows() : List.of(MeshCommand.row(engine, row));
+    }
+
+    private static View view(EngineModel engine, String option, String id) {
+        return engine.view(id)
+                .orElseThrow(() -> new Failure(option + " " + id + ": this engine has no such view; it has "
                         + engine.views().stream().map(View::id).collect(Collectors.joining(", "))));
-        Row row = engine.row(seen.row()).orElseThrow();
+    }
+
+    private ObjectNode arcs(EngineModel engine, ViewScene engineScene, Criteria criteria) {
+        View seen = view(engine, "--view", view);
+        Row of = engine.row(seen.row()).orElseThrow();
         Station from = station(seen);
         ScopeTip tip = seen.scopeTip()
                 .flatMap(engine::scopeTip)
                 .orElseThrow(() -> new Failure("view " + view + " names no scope tip, so its cone is not known; name"
                         + " one in engine.json"));
-        Criteria criteria = detail == null
-                ? Criteria.USUAL
-                : Criteria.USUAL.withDetail(
-                        Given.number("--detail", detail, "mm").doubleValue());
         try {
-            Scene scene = ViewScene.of(engine, row).orElseThrow(() -> MeshCommand.noShape(row));
+            Scene scene = engineScene.ring(of).orElseThrow(() -> MeshCommand.noShape(of));
             SightArcs arcs = SightArcs.compute(scene, Pose.of(from, tip), criteria, Progress.NONE);
-            if (json) {
-                around.out().println(JsonText.of(told(engine, seen, from, row, scene, arcs)));
-            } else {
-                byZone(row, scene, arcs);
-            }
-            return Commands.FINE;
+            return told(engine, seen, from, of, scene, arcs);
         } catch (UnusableShape unusable) {
             throw new Failure(model + ": " + unusable.getMessage());
         }
@@ -139,28 +176,6 @@ final class SightCommand implements Callable<Integer> {
     private static void vector(ArrayNode array, IntToDoubleFunction along) {
         for (int axis = 0; axis < 3; axis++) {
             array.add(along.applyAsDouble(axis));
-        }
-    }
-
-    /** The share of each zone's surface that comes into sight at all. */
-    private void byZone(Row row, Scene scene, SightArcs arcs) {
-        Facets facets = scene.facets();
-        List<String> zones = scene.zoning().names();
-        around.out()
-                .println("view " + view + ", " + row.name() + " (" + row.id() + "): of the surface of each zone in"
-                        + " sight at some time of a turn");
-        for (int zone = 0; zone < zones.size(); zone++) {
-            double area = 0;
-            double shown = 0;
-            for (int facet = 0; facet < arcs.facetCount(); facet++) {
-                if (scene.row().airfoil().zone(facet) == zone) {
-                    area += facets.area(facet);
-                    shown += arcs.arcs(facet).isEmpty() ? 0 : facets.area(facet);
-                }
-            }
-            around.out()
-                    .println(String.format(
-                            Locale.ROOT, "%-24s%5.1f %%", zones.get(zone), area > 0 ? 100 * shown / area : 0));
         }
     }
 }

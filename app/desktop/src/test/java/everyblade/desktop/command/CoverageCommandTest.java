@@ -37,7 +37,7 @@ class CoverageCommandTest {
 
             assertThat(row.toString()).startsWith("""
                             {"row":"r","kind":"rotor","basis":"declared","airfoils":12,"cells":24,"seen":4,"part":0,"maybe":0,\
-                            "unseen":20,"noAccess":0,"coarse":0,"fast":0,"stated":0,"damaged":1,"seenShare":0.1667,\
+                            "unseen":20,"noAccess":0,"coarse":0,"fast":0,"stated":0,"damaged":1,"declaredCells":0,"seenShare":0.1667,\
                             "doneShare":0.1667,"area":{"reach":1.0,"seen":0.1667,"maybe":0.1667,"seenOfReach":0.1667},\
                             "bySpan":{"root":0.3333,"tip":0.0},"bySide":{},"byChord":{},\
                             "airfoil":[{"n":1,"seen":1,"part":0,"maybe":0,"unseen":1},{"n":2,"seen":0,""");
@@ -144,9 +144,11 @@ class CoverageCommandTest {
                     .contains(
                             "Ring of twelve (ring), serial 7: routine",
                             "Invented for tests.",
-                            "row  name      cells    seen  maybe seen  maybe  not seen  of these not accessible",
-                            "r    Rotor        24  16.6 %       0.0 %      0        20                        0",
-                            "all  declared     32  12.5 %       0.0 %      0        28                        0",
+                            "row  name      basis  cells    seen  in part    done  maybe seen  not seen  no access"
+                                    + "  surface seen  within reach",
+                            "r    Rotor  declared     24  16.6 %        0  16.6 %           0        20          0"
+                                    + "        16.6 %       100.0 %",
+                            "all         declared     32  12.5 %        0  12.5 %           0        28          0",
                             "r: root 33.3 %, tip 0.0 %",
                             "Nothing counts yet, since no airfoil was identified (datum ROW N), in: v.",
                             "1 finding.")

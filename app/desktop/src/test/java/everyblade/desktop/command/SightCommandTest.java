@@ -70,7 +70,9 @@ class SightCommandTest {
     void theRootOfThePressureSideIsMostlyInTheShade() {
         Console.Ran ran = console.run("sight", "blade", "--view", "v");
 
-        assertThat(ran.outLines()).contains("root/pressure/leading    13.5 %", "tip/pressure/middle       0.0 %");
+        assertThat(ran.outLines())
+                .anyMatch(line -> line.matches("root/pressure/leading +8\\.7 % +8\\.7 % .*"))
+                .anyMatch(line -> line.matches("tip/pressure/middle +0\\.0 % .*turned away or grazing"));
     }
 
     @Test

@@ -10,7 +10,6 @@ import everyblade.core.turning.Logged;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /**
  * How much was seen as the record stood at several times, from its first entry to its last; times never run back.
@@ -55,11 +54,15 @@ public record Timeline(List<Point> points) {
         points = List.copyOf(points);
     }
 
-    /** The timeline of a journal; void entries are left out as if they had never been made. */
-    public static Timeline of(Fold whole, OptionalDouble leastView) {
+    /**
+     * The timeline of a journal; void entries are left out as if they had never been made.
+     *
+     * @param covered the coverage of all of it
+     */
+    public static Timeline of(Fold whole, Coverage covered) {
         List<Logged> entries = whole.entries();
         Fold fold = Fold.start(whole.situation().engine());
-        Coverage coverage = Coverage.of(fold.situation(), leastView);
+        Coverage coverage = covered.after(fold.situation());
         List<Point> points = new ArrayList<>();
         Instant latest = Instant.MIN;
         int step = Math.max(1, (entries.size() + MOST - 1) / MOST);

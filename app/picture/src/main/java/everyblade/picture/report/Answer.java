@@ -1,5 +1,6 @@
 package everyblade.picture.report;
 
+import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Tally;
 import everyblade.core.entry.Entry;
 import everyblade.core.turning.Logged;
@@ -116,7 +117,23 @@ final class Answer {
     }
 
     private static Block shares(Reported job) {
-        Tally all = job.coverage().tally();
+        List<List<Cell>> lines = new ArrayList<>();
+        for (Basis basis : Basis.values()) {
+            Tally all = job.coverage().tally(basis);
+            if (all.cells() > 0) {
+                lines.add(List.of(
+                        basis == Basis.COMPUTED
+                                ? Cell.of(Words.strong("computed"), Words.faint("from shapes and stations"))
+                                : Cell.of(
+                                        Words.strong("declared"), Words.faint("rests on stated windows; not computed")),
+                        Cell.of("" + all.cells()),
+                        share(all.seen(), all.cells()),
+                        share(all.part(), all.cells()),
+                        share(all.maybe(), all.cells()),
+                        share(all.unseen(), all.cells()),
+                        share(all.noAccess() + all.coarse(), all.cells())));
+            }
+        }
         return new Block.Table(
                 List.of(
                         Column.of("basis", 3.2),
@@ -126,14 +143,7 @@ final class Answer {
                         Column.number("maybe", 1.5),
                         Column.number("not seen", 1.5),
                         Column.number("of these not accessible", 1.7)),
-                List.of(List.of(
-                        Cell.of(Words.strong("declared"), Words.faint("rests on stated windows; not computed")),
-                        Cell.of("" + all.cells()),
-                        share(all.seen(), all.cells()),
-                        share(all.part(), all.cells()),
-                        share(all.maybe(), all.cells()),
-                        share(all.unseen(), all.cells()),
-                        share(all.noAccess(), all.cells()))));
+                lines);
     }
 
     private static Cell share(int part, int whole) {

@@ -27,8 +27,9 @@ final class Appendix {
                 + " still holds this state.")));
         blocks.add(new Block.Item(
                 Words.of("everyblade coverage JOB and everyblade gaps JOB give the shares and the gaps again.")));
-        blocks.add(new Block.Item(Words.of("Of the settings below, what is declared is judged by least-view alone; the"
-                + " others are for what is computed from shapes.")));
+        blocks.add(
+                new Block.Item(Words.of("By the settings below what is computed from shapes is judged; what is declared"
+                        + " by windows is judged by least-view alone.")));
         List<List<Cell>> rows = new ArrayList<>();
         rows.add(row("journal, last line", facts.head()));
         rows.add(row("engine model, frozen", facts.modelHash()));

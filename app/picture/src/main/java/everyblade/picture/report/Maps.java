@@ -1,8 +1,8 @@
 package everyblade.picture.report;
 
+import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
-import everyblade.core.entry.Settings;
 import everyblade.picture.Facing;
 import everyblade.picture.PageScenes;
 import everyblade.picture.chart.AirfoilChart;
@@ -70,7 +70,8 @@ final class Maps {
         return Telling.count(row.row().count(), row.row().kind().airfoil()) + "; of " + tally.cells() + " cells "
                 + tally.seen() + " seen (" + Telling.percent(tally.seen(), tally.cells()) + "), " + tally.part()
                 + " in part, " + tally.maybe() + " maybe, " + tally.unseen() + " not seen, of these "
-                + tally.noAccess() + " not accessible. Declared.";
+                + tally.noAccess() + " not accessible. "
+                + (row.basis() == Basis.COMPUTED ? "Computed." : "Declared.");
     }
 
     /** Rows of which anything was seen, or maybe. */
@@ -84,7 +85,7 @@ final class Maps {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "Charts"));
         blocks.add(new Block.Heading(2, "Share seen, against time"));
-        Timeline timeline = Timeline.of(job.fold(), new Settings(job.facts().settings()).leastView());
+        Timeline timeline = Timeline.of(job.fold(), job.coverage());
         if (timeline.takesTime()) {
             blocks.add(new Block.Paragraph(Words.of("Of all cells, as the record stood after each entry, void entries"
                     + " left out. Declared. It can fall where a later entry shows that the count was lost.")));

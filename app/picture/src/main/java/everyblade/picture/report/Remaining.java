@@ -201,9 +201,11 @@ final class Remaining {
         return switch (why) {
             case SKIPPED -> "never watched while in sight";
             case NO_ACCESS -> "no view of this engine model shows it";
+            case COARSE -> "every view that shows it is too coarse for the detail asked";
             case FAST -> "in view for less than the least time";
             case COUNT_LOST -> "maybe: the count was lost, or had not begun";
             case PLAY -> "maybe: the turning tool has too much play to be sure";
+            case PLACEMENT -> "maybe: it depends on where within its tolerance the scope tip stood";
         };
     }
 }

@@ -1,5 +1,6 @@
 package everyblade.picture.report;
 
+import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
 import everyblade.core.entry.ZoneSet;
@@ -25,17 +26,15 @@ final class ShareTables {
         blocks.add(new Block.Heading(1, "Coverage"));
         blocks.add(new Block.Paragraph(Words.of("Cells counted; a cell is one zone of one blade, vane or sector."
                 + " Shares are of all cells, not accessible ones included, and are rounded down, so 100 % means all."
-                + " Seen: surely in sight and watched. Maybe: only if count and errors were kind. Declared: the share"
-                + " rests on windows that the engine model states for its views; nothing is computed from the shape"
-                + " of the airfoils.")));
+                + " Seen: surely in sight and watched. In part: not all of it, but as much as any view can show. Maybe:"
+                + " only if count, errors and the place of the scope tip were kind. Computed: from the shape of the"
+                + " airfoils and where the scope tip stood. Declared: the share rests on windows that the engine model"
+                + " states for its views; nothing is computed.")));
         blocks.add(new Block.Heading(2, "By row"));
         blocks.add(byRow(job, rows));
-        blocks.addAll(
-                byBand("By span", "seen", rows, row -> bands(row, row.zoning().spans(), row.zoning()::span)));
-        blocks.addAll(
-                byBand("By side", "seen", rows, row -> bands(row, row.zoning().sides(), row.zoning()::side)));
-        blocks.addAll(
-                byBand("By edge", "seen", rows, row -> bands(row, row.zoning().chords(), row.zoning()::chord)));
+        blocks.addAll(byBand("By span", rows, row -> bands(row, row.zoning().spans(), row.zoning()::span)));
+        blocks.addAll(byBand("By side", rows, row -> bands(row, row.zoning().sides(), row.zoning()::side)));
+        blocks.addAll(byBand("By edge", rows, row -> bands(row, row.zoning().chords(), row.zoning()::chord)));
         return blocks;
     }
 
@@ -46,11 +45,16 @@ final class ShareTables {
             Cell cell = job.situation().counting(row.row()) ? Cell.of(name) : Cell.of(name, Words.faint("no datum"));
             lines.add(line(cell, "" + row.row().count(), all(row)));
         }
-        Cell total = Cell.of(Words.strong("all rows, declared"));
-        lines.add(line(
-                total,
-                "" + rows.stream().mapToInt(row -> row.row().count()).sum(),
-                job.coverage().tally()));
+        for (Basis basis : Basis.values()) {
+            List<RowCoverage> alike =
+                    rows.stream().filter(row -> row.basis() == basis).toList();
+            if (!alike.isEmpty()) {
+                lines.add(line(
+                        Cell.of(Words.strong("all rows, " + basis.word())),
+                        "" + alike.stream().mapToInt(row -> row.row().count()).sum(),
+                        job.coverage().tally(basis)));
+            }
+        }
         return new Block.Table(
                 List.of(
                         Column.of("row", 3.9),
@@ -78,7 +82,7 @@ final class ShareTables {
                 Cell.of("" + tally.part()),
                 Cell.of("" + tally.maybe()),
                 Cell.of("" + tally.unseen()),
-                Cell.of("" + tally.noAccess()),
+                Cell.of("" + (tally.noAccess() + tally.coarse())),
                 Cell.of("" + tally.fast()),
                 Cell.of("" + tally.stated()),
                 Cell.of("" + tally.damaged()));
@@ -98,7 +102,7 @@ final class ShareTables {
 
     /** One table for each way of dividing rows, since a liner has other bands than a blade. */
     private static List<Block> byBand(
-            String title, String what, List<RowCoverage> rows, Function<RowCoverage, Map<String, ZoneSet>> bandsOf) {
+            String title, List<RowCoverage> rows, Function<RowCoverage, Map<String, ZoneSet>> bandsOf) {
         Map<List<String>, List<RowCoverage>> alike = new LinkedHashMap<>();
         for (RowCoverage row : rows) {
             List<String> names = List.copyOf(bandsOf.apply(row).keySet());
@@ -111,18 +115,15 @@ final class ShareTables {
         }
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(2, title));
-        alike.forEach((names, group) -> blocks.add(table(names, what, group, bandsOf)));
+        alike.forEach((names, group) -> blocks.add(table(names, group, bandsOf)));
         return blocks;
     }
 
     private static Block table(
-            List<String> names,
-            String what,
-            List<RowCoverage> rows,
-            Function<RowCoverage, Map<String, ZoneSet>> bandsOf) {
+            List<String> names, List<RowCoverage> rows, Function<RowCoverage, Map<String, ZoneSet>> bandsOf) {
         List<Column> columns = new ArrayList<>();
         columns.add(Column.of("row", 2.4));
-        names.forEach(name -> columns.add(Column.number(name + ": " + what + " of cells", 1.6)));
+        names.forEach(name -> columns.add(Column.number(name + ": seen of cells; with in part", 1.9)));
         List<List<Cell>> lines = new ArrayList<>();
         for (RowCoverage row : rows) {
             List<Cell> line = new ArrayList<>();
@@ -130,7 +131,10 @@ final class ShareTables {
             bandsOf.apply(row).values().forEach(zones -> {
                 Tally tally = row.tally(zones);
                 line.add(Cell.of(Words.of(
-                        tally.seen() + " of " + tally.cells() + ", " + Telling.percent(tally.seen(), tally.cells()))));
+                        tally.seen() + " of " + tally.cells() + ", " + Telling.percent(tally.seen(), tally.cells())
+                                + (tally.part() > 0
+                                        ? "; " + Telling.percent(tally.seen() + tally.part(), tally.cells())
+                                        : ""))));
             });
             lines.add(line);
         }

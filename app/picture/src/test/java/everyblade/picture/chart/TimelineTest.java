@@ -2,8 +2,10 @@ package everyblade.picture.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Settings;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -13,7 +15,6 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.Collections;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class TimelineTest {
@@ -45,10 +46,12 @@ class TimelineTest {
         return fold;
     }
 
+    private static Timeline timeline(Fold fold) {
+        return Timeline.of(fold, Coverage.of(fold.situation(), Settings.USUAL));
+    }
+
     private static List<Integer> seen(Fold fold) {
-        return Timeline.of(fold, OptionalDouble.empty()).points().stream()
-                .map(Timeline.Point::seen)
-                .toList();
+        return timeline(fold).points().stream().map(Timeline.Point::seen).toList();
     }
 
     @Test
@@ -70,15 +73,14 @@ class TimelineTest {
         for (int i = 0; i < 500; i++) {
             fold = with(fold, "turn on 0.5", 2 + i);
         }
-        List<Timeline.Point> points = Timeline.of(fold, OptionalDouble.empty()).points();
+        List<Timeline.Point> points = timeline(fold).points();
         assertThat(points).hasSizeBetween(Timeline.MOST / 2, Timeline.MOST + 2);
         assertThat(points.get(points.size() - 1).seen()).isEqualTo(9);
     }
 
     @Test
     void whatALostCountTakesBackStaysAtLeastMaybe() throws Exception {
-        Timeline timeline =
-                Timeline.of(entered("view v", "datum r 1", "turn on 120 ± 1", "here 3 ± 0.5"), OptionalDouble.empty());
+        Timeline timeline = timeline(entered("view v", "datum r 1", "turn on 120 ± 1", "here 3 ± 0.5"));
         Timeline.Point before = timeline.points().get(2);
         Timeline.Point after = timeline.points().get(3);
         assertThat(after.seen()).isLessThan(before.seen());
@@ -88,16 +90,15 @@ class TimelineTest {
     @Test
     void timesNeverRunBack() throws Exception {
         Fold fold = with(with(with(start(), "view v", 50), "datum r 1", 20), "look", 70);
-        List<Instant> times = Timeline.of(fold, OptionalDouble.empty()).points().stream()
-                .map(Timeline.Point::at)
-                .toList();
+        List<Instant> times =
+                timeline(fold).points().stream().map(Timeline.Point::at).toList();
         assertThat(times).containsExactly(START.plusSeconds(50), START.plusSeconds(50), START.plusSeconds(70));
     }
 
     @Test
     void entriesOfOneTimeTakeNone() throws Exception {
         Fold fold = with(with(start(), "view v", 5), "datum r 1", 5);
-        assertThat(Timeline.of(fold, OptionalDouble.empty()).takesTime()).isFalse();
+        assertThat(timeline(fold).takesTime()).isFalse();
         assertThat(new Timeline(Collections.emptyList()).takesTime()).isFalse();
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Settings;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -15,7 +16,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
@@ -45,7 +45,7 @@ class OpenItemsTest {
         }
         ReportFacts facts =
                 new ReportFacts("4711", "all", "Tester", START, new TreeMap<>(), Optional.empty(), "00", "00");
-        return OpenItems.of(Reported.of(fold, Coverage.of(fold.situation(), OptionalDouble.empty()), facts));
+        return OpenItems.of(Reported.of(fold, Coverage.of(fold.situation(), Settings.USUAL), facts));
     }
 
     @Test

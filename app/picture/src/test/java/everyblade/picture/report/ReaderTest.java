@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.Tally;
 import everyblade.core.entry.EntryParser;
+import everyblade.core.entry.Settings;
 import everyblade.core.gap.GapText;
 import everyblade.core.gap.Gaps;
 import everyblade.core.turning.Engine;
@@ -20,7 +21,6 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
@@ -57,7 +57,7 @@ class ReaderTest {
             fold = fold.with(new Logged(
                     number, START.plusSeconds(60L * number), "Tester", false, line, EntryParser.parse(line)));
         }
-        coverage = Coverage.of(fold.situation(), OptionalDouble.empty());
+        coverage = Coverage.of(fold.situation(), Settings.USUAL);
         Files.write(
                 folder.resolve("r.pdf"),
                 ReportPdf.write(

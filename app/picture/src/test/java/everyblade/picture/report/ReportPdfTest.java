@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Settings;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -18,7 +19,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -47,7 +47,7 @@ class ReportPdfTest {
             fold = fold.with(new Logged(
                     number, START.plusSeconds(60L * number), "Tester", false, line, EntryParser.parse(line)));
         }
-        Coverage coverage = Coverage.of(fold.situation(), OptionalDouble.empty());
+        Coverage coverage = Coverage.of(fold.situation(), Settings.USUAL);
         return ReportPdf.write(
                 fold,
                 coverage,

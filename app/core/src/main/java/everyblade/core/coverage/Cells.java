@@ -1,0 +1,29 @@
+package everyblade.core.coverage;
+
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.sight.Hindrance;
+import everyblade.core.sight.Reach;
+import java.util.Optional;
+
+/** The cells of one row as they were seen; airfoils are numbered from 1, zones from 0. */
+interface Cells {
+
+    Basis basis();
+
+    State state(int n, int zone);
+
+    /** Why a cell is not seen; empty if it is. */
+    Optional<Why> why(int n, int zone);
+
+    /** What mostly keeps a cell that is not within reach out of sight, where that is known. */
+    Optional<Hindrance> hindrance(int n, int zone);
+
+    /** Shares of the surface of these zones of one airfoil. */
+    Areas areas(int n, ZoneSet zones);
+
+    /** What stations can show of the row; empty where nothing is computed. */
+    Optional<Reach> reach();
+
+    /** Zones that some view shows. */
+    ZoneSet shown();
+}

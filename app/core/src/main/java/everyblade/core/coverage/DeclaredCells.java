@@ -1,0 +1,61 @@
+package everyblade.core.coverage;
+
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.sight.Hindrance;
+import everyblade.core.sight.Reach;
+import java.util.Optional;
+
+/**
+ * Cells seen through windows: a cell is in sight as a whole, or not.
+ *
+ * @param shown zones that some window shows
+ * @param seen what was seen
+ */
+record DeclaredCells(ZoneSet shown, RowTally.Seen seen) implements Cells {
+
+    @Override
+    public Basis basis() {
+        return Basis.DECLARED;
+    }
+
+    @Override
+    public State state(int n, int zone) {
+        return seen.sure().contains(n, zone) ? State.SEEN : seen.maybe().contains(n, zone) ? State.MAYBE : State.UNSEEN;
+    }
+
+    @Override
+    public Optional<Why> why(int n, int zone) {
+        return switch (state(n, zone)) {
+            case SEEN, PART -> Optional.empty();
+            case MAYBE -> Optional.of(seen.lost().contains(n, zone) ? Why.COUNT_LOST : Why.PLAY);
+            case UNSEEN ->
+                Optional.of(
+                        !shown.contains(zone)
+                                ? Why.NO_ACCESS
+                                : seen.brief().contains(n, zone) ? Why.FAST : Why.SKIPPED);
+        };
+    }
+
+    @Override
+    public Optional<Hindrance> hindrance(int n, int zone) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Areas areas(int n, ZoneSet zones) {
+        int sure = 0;
+        int maybe = 0;
+        for (long rest = zones.bits(); rest != 0; rest &= rest - 1) {
+            State state = state(n, Long.numberOfTrailingZeros(rest));
+            sure += state == State.SEEN ? 1 : 0;
+            maybe += state == State.SEEN || state == State.MAYBE ? 1 : 0;
+        }
+        double all = Math.max(1, zones.size());
+        return new Areas(zones.intersection(shown).size() / all, sure / all, maybe / all);
+    }
+
+    @Override
+    public Optional<Reach> reach() {
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,20 @@
+package everyblade.core.coverage;
+
+import everyblade.core.entry.Settings;
+import java.util.OptionalDouble;
+
+/**
+ * What a cell must show to count.
+ *
+ * @param seen share of its surface that must be in sight
+ * @param reach share of its surface that some view must show for it to be within reach
+ * @param leastView seconds for which it must be in view, where the job asks for it
+ */
+public record Judging(double seen, double reach, OptionalDouble leastView) {
+
+    /** What the settings of a job ask for. */
+    public static Judging of(Settings settings) {
+        return new Judging(
+                settings.number("seen").orElseThrow(), settings.number("reach").orElseThrow(), settings.leastView());
+    }
+}

@@ -1,0 +1,89 @@
+package everyblade.core.coverage;
+
+import everyblade.core.turning.Leg;
+import everyblade.core.turning.Stance;
+import java.util.List;
+
+/**
+ * What was surely in sight from one placement of the scope tip, told apart by where within its tolerance it may have stood:
+ * that place is unknown, but one and the same as long as the scope tip holds. Of a scope tip that was moved, by station
+ * too.
+ */
+final class Placed {
+
+    private final int placement;
+    private final boolean all;
+    private final CellBits[][] sure;
+
+    private Placed(int placement, boolean all, CellBits[][] sure) {
+        this.placement = placement;
+        this.all = all;
+        this.sure = sure;
+    }
+
+    /**
+     * Nothing yet.
+     *
+     * @param leg the first one of the placement
+     * @param poses how many stand for the tolerance
+     */
+    static Placed start(Leg leg, int poses, int airfoils, int facets) {
+        Stance stance = leg.stance();
+        int slots = stance.moved() ? stance.stations().size() : 1;
+        CellBits[][] sure = new CellBits[slots][poses];
+        for (CellBits[] slot : sure) {
+            for (int pose = 0; pose < poses; pose++) {
+                slot[pose] = CellBits.none(airfoils, facets);
+            }
+        }
+        return new Placed(leg.placement(), leg.from() != leg.to(), sure);
+    }
+
+    Placed copy() {
+        CellBits[][] copies = new CellBits[sure.length][];
+        for (int slot = 0; slot < sure.length; slot++) {
+            copies[slot] = List.of(sure[slot]).stream().map(CellBits::copy).toArray(CellBits[]::new);
+        }
+        return new Placed(placement, all, copies);
+    }
+
+    int placement() {
+        return placement;
+    }
+
+    int poses() {
+        return sure[0].length;
+    }
+
+    /** What was surely in sight from one pose of the family at one station of those through which it was moved. */
+    CellBits sure(int station, int pose) {
+        return sure[station][pose];
+    }
+
+    /**
+     * Adds what this placement surely showed: what every pose shows; of a scope tip moved at rest what any station on the
+     * way shows, of one moved while the rotor turned what all of them show.
+     */
+    void addTo(FacetsSeen sum) {
+        CellBits shown = null;
+        CellBits placed = null;
+        for (CellBits[] slot : sure) {
+            CellBits every = slot[0].copy();
+            for (CellBits pose : slot) {
+                every.keep(pose);
+            }
+            if (shown == null) {
+                shown = every;
+                placed = slot[0].copy();
+            } else if (all) {
+                shown.keep(every);
+                placed.keep(slot[0]);
+            } else {
+                shown.add(every);
+                placed.add(slot[0]);
+            }
+        }
+        sum.sure().add(shown);
+        sum.placed().add(placed);
+    }
+}

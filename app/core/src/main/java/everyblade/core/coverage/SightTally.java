@@ -1,0 +1,210 @@
+package everyblade.core.coverage;
+
+import everyblade.core.angle.Arc;
+import everyblade.core.angle.ArcSet;
+import everyblade.core.angle.Circle;
+import everyblade.core.angle.IndexRun;
+import everyblade.core.angle.Turn;
+import everyblade.core.sight.Sights;
+import everyblade.core.sight.StationSight;
+import everyblade.core.surface.Mesh;
+import everyblade.core.turning.Leg;
+import everyblade.core.turning.Placing;
+import everyblade.core.turning.Situation;
+import everyblade.core.turning.Stance;
+import everyblade.spi.Row;
+import everyblade.spi.View;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * The facets of one row that were in sight and watched, added up pass by pass and placement by placement. Immutable;
+ * {@link #after} goes on from where it stands as long as no identification has moved what came before.
+ */
+final class SightTally {
+
+    private final Row row;
+    private final Sights sights;
+    private final OptionalDouble leastView;
+    /** Legs and sightings that are in. */
+    private final List<Leg> legs;
+
+    private final int sightings;
+    private final List<Pass> open;
+    /** From passes that can grow no more; what the placement under way surely shows is not in. */
+    private final FacetsSeen ended;
+    /** What ended passes of the placement under way show. */
+    private final Optional<Placed> under;
+    /** All of it as it stands. */
+    final FacetsSeen seen;
+
+    private SightTally(
+            Row row,
+            Sights sights,
+            OptionalDouble leastView,
+            List<Leg> legs,
+            int sightings,
+            List<Pass> open,
+            FacetsSeen ended,
+            Optional<Placed> under,
+            FacetsSeen seen) {
+        this.row = row;
+        this.sights = sights;
+        this.leastView = leastView;
+        this.legs = legs;
+        this.sightings = sightings;
+        this.open = open;
+        this.ended = ended;
+        this.under = under;
+        this.seen = seen;
+    }
+
+    /** Nothing seen yet. */
+    static SightTally start(Row row, Sights sights, OptionalDouble leastView) {
+        FacetsSeen none =
+                FacetsSeen.none(row.count(), sights.scene(row).facets().count());
+        return new SightTally(row, sights, leastView, List.of(), -1, List.of(), none, Optional.empty(), none);
+    }
+
+    /** With everything that was watched up to this situation, which may also be an earlier or another one. */
+    SightTally after(Situation situation) {
+        List<Leg> all = situation.legsOf(row).stream()
+                .filter(leg -> sights.computes(view(situation, leg)))
+                .toList();
+        int count = situation.sightings(row);
+        boolean goesOn = count == sightings
+                && all.size() >= legs.size()
+                && (legs.isEmpty() || all.get(legs.size() - 1) == legs.get(legs.size() - 1));
+        if (goesOn && all.size() == legs.size()) {
+            return this;
+        }
+        Sum sum = goesOn
+                ? new Sum(situation, ended.copy(), under.map(Placed::copy))
+                : new Sum(
+                        situation,
+                        FacetsSeen.none(row.count(), sights.scene(row).facets().count()),
+                        Optional.empty());
+        List<Pass> going = goesOn ? open : List.of();
+        for (Leg leg : all.subList(goesOn ? legs.size() : 0, all.size())) {
+            Pass.Sorted sorted = Pass.Sorted.after(going, leg);
+            sorted.ended().forEach(sum::add);
+            going = sorted.open();
+        }
+        Sum now = new Sum(situation, sum.seen.copy(), sum.under.map(Placed::copy));
+        going.forEach(now::add);
+        now.under.ifPresent(placed -> placed.addTo(now.seen));
+        return new SightTally(row, sights, leastView, all, count, going, sum.seen, sum.under, now.seen);
+    }
+
+    /** What one pass shows by itself. */
+    FacetsSeen only(Situation situation, Pass pass) {
+        Sum sum = new Sum(
+                situation,
+                FacetsSeen.none(row.count(), sights.scene(row).facets().count()),
+                Optional.empty());
+        sum.add(pass);
+        sum.under.ifPresent(placed -> placed.addTo(sum.seen));
+        return sum.seen;
+    }
+
+    private static View view(Situation situation, Leg leg) {
+        return situation.engine().model().view(leg.view()).orElseThrow();
+    }
+
+    /** The stances from which the row was watched. */
+    Set<Stance> stances() {
+        return legs.stream().map(Leg::stance).collect(Collectors.toSet());
+    }
+
+    /** Under way: passes go in, in the order of their placements. */
+    private final class Sum {
+        private final Situation situation;
+        private final Placing placing;
+        private final FacetsSeen seen;
+        private Optional<Placed> under;
+
+        Sum(Situation situation, FacetsSeen seen, Optional<Placed> under) {
+            this.situation = situation;
+            this.placing = situation.placing(row);
+            this.seen = seen;
+            this.under = under;
+        }
+
+        void add(Pass pass) {
+            Leg first = pass.legs().get(0);
+            View view = view(situation, first);
+            List<Held> held = Held.of(placing, row, view, pass);
+            Placed placed = placed(first, view);
+            for (Held part : held) {
+                sights.of(first.stance(), part.station()).ifPresent(sight -> add(pass, part, sight, placed));
+            }
+        }
+
+        private Placed placed(Leg first, View view) {
+            if (under.isEmpty() || under.get().placement() != first.placement()) {
+                under.ifPresent(before -> before.addTo(seen));
+                Set<String> stations = new TreeSet<>(first.stance().stations());
+                view.stations().forEach(station -> {
+                    if (station.forClock().isPresent()) {
+                        stations.add(station.id());
+                    }
+                });
+                int poses = stations.stream()
+                        .flatMap(station -> sights.of(first.stance(), station).stream())
+                        .mapToInt(StationSight::poses)
+                        .max()
+                        .orElse(1);
+                under = Optional.of(Placed.start(
+                        first, poses, row.count(), sights.scene(row).facets().count()));
+            }
+            return under.get();
+        }
+
+        private void add(Pass pass, Held part, StationSight sight, Placed placed) {
+            Mesh airfoil = sights.scene(row).row().airfoil();
+            for (int facet = 0; facet < sight.facets(); facet++) {
+                if (pass.zones().contains(airfoil.zone(facet))) {
+                    Glances glances = Glances.of(pass, row, degrees(sight.arcs(0, facet)), placing, leastView);
+                    for (int pose = 0; pose < placed.poses(); pose++) {
+                        ArcSet arcs = sight.arcs(sight.poses() == 1 ? 0 : pose, facet);
+                        for (Sweep sweep : part.sweeps()) {
+                            add(facet, arcs, sweep, glances, placed.sure(part.slot(), pose));
+                        }
+                    }
+                }
+            }
+        }
+
+        private void add(int facet, ArcSet arcs, Sweep sweep, Glances glances, CellBits sure) {
+            for (Arc arc : arcs.arcs()) {
+                Turn low = Turn.ofTicks(arc.start());
+                Turn high = Turn.ofTicks(arc.start() + arc.length());
+                IndexRun maybe = sweep.anywhere()
+                        ? new IndexRun(0, row.count())
+                        : RowTally.inSight(row, low, high, sweep.maybeFrom(), sweep.maybeTo());
+                glances.longEnough(maybe).forEach(run -> seen.maybe().add(run, facet));
+                glances.tooBrief(maybe).forEach(run -> seen.brief().add(run, facet));
+                if (sweep.sure()) {
+                    IndexRun met = RowTally.inSight(row, low, high, sweep.sureFrom(), sweep.sureTo());
+                    glances.longEnough(met).forEach(run -> sure.add(run, facet));
+                } else {
+                    seen.lost().add(maybe, facet);
+                }
+            }
+        }
+    }
+
+    private static double[] degrees(ArcSet arcs) {
+        List<Double> ends = new ArrayList<>();
+        for (Arc arc : arcs.arcs()) {
+            ends.add((double) arc.start() / Circle.TICKS_PER_DEGREE);
+            ends.add((double) (arc.start() + arc.length()) / Circle.TICKS_PER_DEGREE);
+        }
+        return ends.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+}

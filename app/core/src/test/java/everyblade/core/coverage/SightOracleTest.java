@@ -1,0 +1,132 @@
+package everyblade.core.coverage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import everyblade.core.Job;
+import everyblade.core.ShapedEngine;
+import everyblade.core.angle.Circle;
+import everyblade.core.entry.Zoning;
+import everyblade.core.sight.Scene;
+import everyblade.core.sight.ViewScene;
+import everyblade.core.turning.Engine;
+import everyblade.spi.EngineModel;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
+import everyblade.spi.Station;
+import everyblade.spi.Station.Heading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** Coverage from stations against a slow oracle: random jobs, every cell. */
+class SightOracleTest {
+
+    private static final int JOBS = Boolean.getBoolean("everyblade.campaign") ? 400 : 12;
+    private static final int BLADES = 20;
+    private static final List<Integer> ALL = IntStream.range(0, 12).boxed().toList();
+
+    private final Station tip = ShapedEngine.station("tip", -15, 140, new Heading(1, 0.2, -0.4), 1, 3);
+    private final Station root = ShapedEngine.station("root", -12, 118, new Heading(1, 0.5, -0.3), 0.5, 1);
+    private final Station exact = ShapedEngine.station("exact", -18, 130, new Heading(1, -0.4, 0), 0, 0);
+    private final List<Station> stations = List.of(tip, root, exact);
+    private final EngineModel model = new ShapedEngine()
+            .row("r", RowKind.ROTOR, BLADES, 35, 0)
+            .view("v", "r", tip, root, exact)
+            .model();
+    private final Row row = model.rows().get(0);
+
+    @Test
+    void everyCellOfRandomJobsHasTheStateThatTheOracleFinds() throws Exception {
+        Scene scene = new ViewScene(model, Map.of(), Map.of()).ring(row).orElseThrow();
+        int[] states = new int[State.values().length];
+        for (int job = 0; job < JOBS; job++) {
+            compare(job, scene, states);
+        }
+        assertThat(states).as("each state comes about").doesNotContain(0);
+    }
+
+    private void compare(int seed, Scene scene, int[] states) {
+        SplittableRandom random = new SplittableRandom(seed);
+        SightOracle oracle = new SightOracle(scene, model.scopeTips().get(0), BLADES);
+        List<String> lines = new ArrayList<>(List.of("view v", "datum r 1"));
+        Station at = tip;
+        List<Integer> watching = ALL;
+        int degrees = 0;
+        int entries = 3 + random.nextInt(12);
+        for (int i = 0; i < entries; i++) {
+            int amount = (random.nextBoolean() ? 1 : -1) * random.nextInt(random.nextInt(4) == 0 ? 400 : 60);
+            List<Station> passed = IntStream.rangeClosed(random.nextInt(2), 2)
+                    .mapToObj(stations::get)
+                    .toList();
+            String through = " through " + passed.get(0).id() + " "
+                    + passed.get(passed.size() - 1).id();
+            switch (random.nextInt(7)) {
+                case 0 -> {
+                    at = stations.get(random.nextInt(3));
+                    lines.add("at " + at.id());
+                    oracle.seated();
+                }
+                case 1 -> {
+                    boolean tips = random.nextBoolean();
+                    watching = tips ? ALL.subList(6, 12) : ALL;
+                    lines.add(tips ? "watch tip" : "watch all");
+                }
+                case 2 -> {
+                    lines.add("look" + through);
+                    oracle.through(passed, ticks(degrees), ticks(degrees), watching);
+                    at = passed.get(passed.size() - 1);
+                    oracle.seated();
+                }
+                case 3 -> {
+                    lines.add("turn " + amount + through);
+                    oracle.through(
+                            passed,
+                            ticks(Math.min(degrees, degrees + amount)),
+                            ticks(Math.max(degrees, degrees + amount)),
+                            watching);
+                    degrees += amount;
+                    at = passed.get(passed.size() - 1);
+                    oracle.seated();
+                }
+                case 4 -> {
+                    lines.add("skip " + amount);
+                    degrees += amount;
+                }
+                case 5 -> {
+                    lines.add("look");
+                    oracle.hold(at, ticks(degrees), ticks(degrees), watching);
+                }
+                default -> {
+                    lines.add("turn " + amount);
+                    oracle.hold(
+                            at,
+                            ticks(Math.min(degrees, degrees + amount)),
+                            ticks(Math.max(degrees, degrees + amount)),
+                            watching);
+                    degrees += amount;
+                }
+            }
+        }
+        RowCoverage coverage = new Job(Engine.of(model))
+                .enter(lines.toArray(String[]::new))
+                .coverage()
+                .row("r");
+        boolean[] reach = oracle.reach(stations);
+        for (int n = 1; n <= BLADES; n++) {
+            for (int zone = 0; zone < Zoning.of(row).size(); zone++) {
+                State expected = oracle.state(n, zone, reach);
+                states[expected.ordinal()]++;
+                assertThat(coverage.state(n, zone))
+                        .as("blade %d, zone %d after %s", n, zone, lines)
+                        .isEqualTo(expected);
+            }
+        }
+    }
+
+    private static long ticks(int degrees) {
+        return degrees * Circle.TICKS_PER_DEGREE;
+    }
+}
