@@ -77,6 +77,17 @@ public record Zoning(List<String> spans, List<String> sides, List<String> chords
         return where(-1, -1, band);
     }
 
+    /** The zones behind these on the other side; the same ones of a row without sides. */
+    public ZoneSet opposite(ZoneSet zones) {
+        if (sides.isEmpty()) {
+            return zones;
+        }
+        int chordCount = Math.max(1, chords.size());
+        ZoneSet pressure = zones.intersection(side(0));
+        ZoneSet suction = zones.intersection(side(1));
+        return new ZoneSet(pressure.bits() << chordCount | suction.bits() >>> chordCount);
+    }
+
     private ZoneSet where(int span, int side, int chord) {
         int sideCount = Math.max(1, sides.size());
         int chordCount = Math.max(1, chords.size());

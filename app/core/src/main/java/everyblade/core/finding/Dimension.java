@@ -1,0 +1,15 @@
+package everyblade.core.finding;
+
+import java.util.Locale;
+
+/** What of a finding is measured. */
+public enum Dimension {
+    LENGTH,
+    DEPTH,
+    WIDTH;
+
+    /** The word in entries and files. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

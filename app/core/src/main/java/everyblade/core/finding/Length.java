@@ -1,0 +1,59 @@
+package everyblade.core.finding;
+
+import everyblade.core.entry.Entry.LengthUnit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * A length, exact in mm: an inch is 25.4 mm, so nothing is rounded on the way from one unit to the other.
+ *
+ * @param mm any number
+ */
+public record Length(BigDecimal mm) implements Comparable<Length> {
+
+    /** No length. */
+    public static final Length ZERO = new Length(BigDecimal.ZERO);
+
+    private static final BigDecimal MM_PER_INCH = new BigDecimal("25.4");
+
+    public Length {
+        mm = mm.signum() == 0 ? BigDecimal.ZERO : mm.stripTrailingZeros();
+    }
+
+    /** A number of mm or inches. */
+    public static Length of(BigDecimal number, LengthUnit unit) {
+        return new Length(unit == LengthUnit.IN ? number.multiply(MM_PER_INCH) : number);
+    }
+
+    /** The nearest length to so many mm that six decimals can say. */
+    public static Length ofMillimetres(double mm) {
+        return new Length(BigDecimal.valueOf(mm).setScale(6, RoundingMode.HALF_EVEN));
+    }
+
+    public Length plus(Length other) {
+        return new Length(mm.add(other.mm));
+    }
+
+    public Length minus(Length other) {
+        return new Length(mm.subtract(other.mm));
+    }
+
+    /** The nearest double, mm. */
+    public double millimetres() {
+        return mm.doubleValue();
+    }
+
+    /** With its unit, to at most so many decimals, such as {@code 0.8 mm} or {@code 0.032 in}. */
+    public String text(LengthUnit unit, int decimals) {
+        BigDecimal number = unit == LengthUnit.IN
+                ? mm.divide(MM_PER_INCH, decimals, RoundingMode.HALF_EVEN)
+                : mm.setScale(Math.min(decimals, Math.max(0, mm.scale())), RoundingMode.HALF_EVEN);
+        String text = number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+        return text + (unit == LengthUnit.IN ? " in" : " mm");
+    }
+
+    @Override
+    public int compareTo(Length other) {
+        return mm.compareTo(other.mm);
+    }
+}

@@ -1,0 +1,43 @@
+package everyblade.core.finding;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.coverage.State;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.gap.Gaps;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What was looked at, as far as a judgement of findings asks. */
+public interface Looked {
+
+    /** Whether all these zones of an airfoil were seen as far as they can be. */
+    boolean at(String row, int airfoil, ZoneSet zones);
+
+    /** Whether nothing that the task asks for is left of a row. */
+    boolean atAllOf(String row);
+
+    /** What a coverage says. */
+    static Looked in(Coverage coverage) {
+        Set<String> left = Gaps.of(coverage).stream().map(gap -> gap.row().id()).collect(Collectors.toSet());
+        return new Looked() {
+
+            @Override
+            public boolean at(String row, int airfoil, ZoneSet zones) {
+                RowCoverage seen = coverage.row(row);
+                for (int zone = 0; zone < seen.zoning().size(); zone++) {
+                    State state = seen.state(airfoil, zone);
+                    if (zones.contains(zone) && state != State.SEEN && state != State.PART) {
+                        return false;
+                    }
+                }
+                return true;
+            }
+
+            @Override
+            public boolean atAllOf(String row) {
+                return !left.contains(row);
+            }
+        };
+    }
+}
