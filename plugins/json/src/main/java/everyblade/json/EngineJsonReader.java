@@ -55,7 +55,8 @@ public final class EngineJsonReader {
      */
     public static Reading read(String file, byte[] bytes) {
         ProblemLog log = new ProblemLog(file);
-        Optional<EngineModel> model = JsonTree.parse(bytes, log).flatMap(json -> model(json, log));
+        Optional<EngineModel> model =
+                JsonTree.parse(bytes, "an engine model", log).flatMap(json -> model(json, log));
         if (model.isEmpty() || log.errorCount() > 0) {
             return new Reading.Unreadable(log.problems());
         }

@@ -10,10 +10,10 @@ import java.util.Set;
 import java.util.function.Function;
 
 /**
- * Takes one object of an engine model apart: every key that is asked for comes back as a value that fits its type, or
+ * Takes one object of a file apart: every key that is asked for comes back as a value that fits its type, or
  * the log has an error and a harmless stand-in comes back, so that reading goes on and finds the next mistake.
  */
-final class Fields {
+public final class Fields {
 
     private static final int LONGEST_TEXT = 2000;
 
@@ -25,7 +25,7 @@ final class Fields {
      * @param kind what the object is, for messages, such as "row"
      * @param known every key it may have
      */
-    Fields(Json.Obj object, String kind, List<String> known, ProblemLog log) {
+    public Fields(Json.Obj object, String kind, List<String> known, ProblemLog log) {
         this.object = object;
         this.log = log;
         String id = object.textOf("id");
@@ -42,37 +42,37 @@ final class Fields {
         });
     }
 
-    ProblemLog log() {
+    public ProblemLog log() {
         return log;
     }
 
-    Json.Obj object() {
+    public Json.Obj object() {
         return object;
     }
 
     /** The object for messages, such as "the row c1". */
-    String subject() {
+    public String subject() {
         return subject;
     }
 
     /** Where the key's value stands, or the object if it has none. */
-    Place place(String key) {
+    public Place place(String key) {
         Json.Member member = object.members().get(key);
         return member == null ? object.place() : member.value().place();
     }
 
     /** The value, if the key is there and not null; for keys where null means the same as nothing. */
-    Optional<Json> stated(String key) {
+    public Optional<Json> stated(String key) {
         return present(key).filter(json -> !(json instanceof Json.Nil));
     }
 
     /** The value, if the key is there. */
-    Optional<Json> present(String key) {
+    public Optional<Json> present(String key) {
         return Optional.ofNullable(object.members().get(key)).map(Json.Member::value);
     }
 
     /** The value; an error if the key is not there. */
-    Optional<Json> required(String key) {
+    public Optional<Json> required(String key) {
         Optional<Json> json = present(key);
         if (json.isEmpty()) {
             log.error(
@@ -85,41 +85,41 @@ final class Fields {
         return json;
     }
 
-    String requiredText(String key) {
+    public String requiredText(String key) {
         return required(key).map(json -> text(key, json)).orElse("");
     }
 
-    String text(String key, String otherwise) {
+    public String text(String key, String otherwise) {
         return present(key).map(json -> text(key, json)).orElse(otherwise);
     }
 
-    Optional<String> textIfStated(String key) {
+    public Optional<String> textIfStated(String key) {
         return stated(key).map(json -> text(key, json));
     }
 
-    double requiredNumber(String key, Range range) {
+    public double requiredNumber(String key, Range range) {
         return required(key).map(json -> number(key, json, range)).orElse(0.0);
     }
 
-    double number(String key, double otherwise, Range range) {
+    public double number(String key, double otherwise, Range range) {
         return present(key).map(json -> number(key, json, range)).orElse(otherwise);
     }
 
-    OptionalDouble numberIfStated(String key, Range range) {
+    public OptionalDouble numberIfStated(String key, Range range) {
         Optional<Json> json = stated(key);
         return json.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(number(key, json.get(), range));
     }
 
     /** A whole number; the stand-in is the greatest that it may be. */
-    int requiredWhole(String key, Range range) {
+    public int requiredWhole(String key, Range range) {
         return required(key).map(json -> whole(key, json, range)).orElse((int) range.most());
     }
 
-    int whole(String key, int otherwise, Range range) {
+    public int whole(String key, int otherwise, Range range) {
         return present(key).map(json -> whole(key, json, range)).orElse(otherwise);
     }
 
-    boolean flag(String key, boolean otherwise) {
+    public boolean flag(String key, boolean otherwise) {
         Optional<Json> json = present(key);
         if (json.isEmpty()) {
             return otherwise;
@@ -132,24 +132,24 @@ final class Fields {
     }
 
     /** One of a few words; the stand-in is the first of them. */
-    <E> E requiredWord(String key, E[] words, Function<E, String> word) {
+    public <E> E requiredWord(String key, E[] words, Function<E, String> word) {
         return required(key)
                 .flatMap(json -> word(key, json, List.of(words), word))
                 .orElse(words[0]);
     }
 
-    <E> E word(String key, E otherwise, E[] words, Function<E, String> word) {
+    public <E> E word(String key, E otherwise, E[] words, Function<E, String> word) {
         return present(key)
                 .flatMap(json -> word(key, json, List.of(words), word))
                 .orElse(otherwise);
     }
 
-    <E> Optional<E> wordIfStated(String key, E[] words, Function<E, String> word) {
+    public <E> Optional<E> wordIfStated(String key, E[] words, Function<E, String> word) {
         return stated(key).flatMap(json -> word(key, json, List.of(words), word));
     }
 
     /** A list of different words, in the order of the file; empty if the key is not there or a word is wrong. */
-    <E> Optional<List<E>> words(String key, List<E> words, Function<E, String> word) {
+    public <E> Optional<List<E>> words(String key, List<E> words, Function<E, String> word) {
         return elements(key).flatMap(elements -> {
             Set<E> read = new LinkedHashSet<>();
             int known = 0;
@@ -170,7 +170,7 @@ final class Fields {
     }
 
     /** The elements of an array; empty if the key is not there. */
-    Optional<List<Json>> elements(String key) {
+    public Optional<List<Json>> elements(String key) {
         return present(key).map(json -> {
             if (json instanceof Json.Arr array) {
                 return array.elements();
@@ -181,7 +181,7 @@ final class Fields {
     }
 
     /** An error if the array at a key is there and has no element. */
-    void refuseEmpty(String key, String why, String mend) {
+    public void refuseEmpty(String key, String why, String mend) {
         if (present(key).orElse(null) instanceof Json.Arr array
                 && array.elements().isEmpty()) {
             log.error("empty-list", array.place(), wordsOf(key) + " is empty", why, mend);
@@ -189,7 +189,7 @@ final class Fields {
     }
 
     /** The objects of an array, each with its keys checked; what is no object is an error and left out. */
-    List<Fields> objects(String key, String kind, String... known) {
+    public List<Fields> objects(String key, String kind, String... known) {
         List<Fields> objects = new ArrayList<>();
         for (Json element : elements(key).orElse(List.of())) {
             object(kind, element, known).ifPresent(objects::add);
@@ -198,16 +198,16 @@ final class Fields {
     }
 
     /** The object at a key, if it is there and not null. */
-    Optional<Fields> objectIfStated(String key, String kind, String... known) {
+    public Optional<Fields> objectIfStated(String key, String kind, String... known) {
         return stated(key).flatMap(json -> object(kind, json, known));
     }
 
     /** The object at a key that must be there. */
-    Optional<Fields> requiredObject(String key, String kind, String... known) {
+    public Optional<Fields> requiredObject(String key, String kind, String... known) {
         return required(key).flatMap(json -> object(kind, json, known));
     }
 
-    Optional<Fields> object(String kind, Json json, String... known) {
+    public Optional<Fields> object(String kind, Json json, String... known) {
         if (json instanceof Json.Obj member) {
             return Optional.of(new Fields(member, kind, Arrays.asList(known), log));
         }
@@ -215,7 +215,7 @@ final class Fields {
         return Optional.empty();
     }
 
-    String text(String key, Json json) {
+    public String text(String key, Json json) {
         if (!(json instanceof Json.Text text)) {
             wrongType(key, json, "a text");
             return "";
@@ -234,7 +234,7 @@ final class Fields {
         return value;
     }
 
-    double number(String key, Json json, Range range) {
+    public double number(String key, Json json, Range range) {
         if (!(json instanceof Json.Num number)) {
             wrongType(key, json, "a number");
             return 0;
@@ -283,7 +283,7 @@ final class Fields {
         return Optional.of(words.get(index));
     }
 
-    void wrongType(String key, Json json, String expected) {
+    public void wrongType(String key, Json json, String expected) {
         log.error(
                 "wrong-type",
                 json.place(),

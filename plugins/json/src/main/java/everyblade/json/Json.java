@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A JSON value that knows where it stands in its file. */
-sealed interface Json {
+public sealed interface Json {
 
     Place place();
 
@@ -19,13 +19,13 @@ sealed interface Json {
         }
 
         /** The text of a member, for messages; empty if it has none. */
-        String textOf(String key) {
+        public String textOf(String key) {
             Member member = members.get(key);
             return member != null && member.value() instanceof Text text ? text.value() : "";
         }
 
         /** Where a member's key stands, or this object if it has no such key. */
-        Place placeOf(String key) {
+        public Place placeOf(String key) {
             Member member = members.get(key);
             return member == null ? place : member.key();
         }

@@ -22,19 +22,19 @@ import java.util.Optional;
  * Makes located values of the bytes of a file: strict JSON (RFC 8259) in UTF-8, within limits that keep a hostile file
  * from exhausting the machine. A key that stands twice in one object is an error, the first one counts.
  */
-final class JsonTree {
+public final class JsonTree {
 
     /** Largest file, bytes. */
-    static final int LARGEST = 64 << 20;
+    public static final int LARGEST = 64 << 20;
 
     /** Deepest nesting of objects and arrays. */
-    static final int DEEPEST = 200;
+    public static final int DEEPEST = 200;
 
     /** Longest number, characters. */
-    static final int LONGEST_NUMBER = 100;
+    public static final int LONGEST_NUMBER = 100;
 
     /** Most values in a file. */
-    static final int MOST_VALUES = 1_000_000;
+    public static final int MOST_VALUES = 1_000_000;
 
     // Jackson's own limits lie beyond ours, so that ours speak first; without canonical names no table can overflow.
     private static final JsonFactory JACKSON = JsonFactory.builder()
@@ -48,31 +48,37 @@ final class JsonTree {
             .build();
 
     private final JsonParser parser;
+    private final String what;
     private final ProblemLog log;
     private int values;
 
-    private JsonTree(JsonParser parser, ProblemLog log) {
+    private JsonTree(JsonParser parser, String what, ProblemLog log) {
         this.parser = parser;
+        this.what = what;
         this.log = log;
     }
 
-    /** The value in the file; empty if there is none, and the log says why. */
-    static Optional<Json> parse(byte[] bytes, ProblemLog log) {
+    /**
+     * The value in the file; empty if there is none, and the log says why.
+     *
+     * @param what the file is to hold, for messages, such as "an engine model"
+     */
+    public static Optional<Json> parse(byte[] bytes, String what, ProblemLog log) {
         if (bytes.length > LARGEST) {
             log.error(
                     "too-large",
                     Place.START,
                     "the file is larger than 64 MB",
-                    "an engine model is a small text",
-                    "move surfaces into mesh files beside it");
+                    what + " is a small text",
+                    "keep only what belongs in it; surfaces go into mesh files beside a model");
             return Optional.empty();
         }
-        Optional<String> text = decode(bytes, log);
+        Optional<String> text = decode(bytes, what, log);
         if (text.isEmpty()) {
             return Optional.empty();
         }
         try (JsonParser parser = JACKSON.createParser(text.get())) {
-            return Optional.of(new JsonTree(parser, log).whole());
+            return Optional.of(new JsonTree(parser, what, log).whole());
         } catch (Stop stop) {
             log.error(stop.code, stop.place, stop.getMessage(), stop.why, stop.mend);
         } catch (JsonProcessingException e) {
@@ -85,14 +91,14 @@ final class JsonTree {
 
     private Json whole() throws IOException, Stop {
         if (parser.nextToken() == null) {
-            throw new Stop("not-json", Place.START, "the file is empty", "a model is a JSON object", "write one");
+            throw new Stop("not-json", Place.START, "the file is empty", what + " is a JSON object", "write one");
         }
         Json json = value(null, "", 1);
         if (parser.nextToken() != null) {
             throw new Stop(
                     "not-json",
                     here(null, ""),
-                    "something follows the end of the model",
+                    "something follows the end of " + what,
                     "a file holds one JSON value",
                     "delete what follows or correct the brackets");
         }
@@ -106,8 +112,8 @@ final class JsonTree {
                     "too-large",
                     place,
                     "the file holds more than 1,000,000 values",
-                    "an engine model is a small text",
-                    "move surfaces into mesh files beside it");
+                    what + " is a small text",
+                    "keep only what belongs in it; surfaces go into mesh files beside a model");
         }
         JsonToken token = parser.currentToken();
         if (token.isStructStart() && depth > DEEPEST) {
@@ -115,7 +121,7 @@ final class JsonTree {
                     "too-deep",
                     place,
                     "brackets are nested more than 200 deep",
-                    "no engine model needs that",
+                    what + " needs no such depth",
                     "correct the brackets");
         }
         return switch (token) {
@@ -191,7 +197,7 @@ final class JsonTree {
         return reason.toString();
     }
 
-    private static Optional<String> decode(byte[] bytes, ProblemLog log) {
+    private static Optional<String> decode(byte[] bytes, String what, ProblemLog log) {
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
         CharBuffer chars = CharBuffer.allocate(bytes.length);
         CoderResult result = decoder.decode(ByteBuffer.wrap(bytes), chars, true);
@@ -206,7 +212,7 @@ final class JsonTree {
                     "not-utf-8",
                     new Place(null, "", line, column),
                     "a byte here is not UTF-8",
-                    "engine models are UTF-8 text",
+                    what + " is UTF-8 text",
                     "save the file as UTF-8");
             return Optional.empty();
         }

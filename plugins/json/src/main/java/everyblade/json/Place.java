@@ -8,13 +8,13 @@ package everyblade.json;
  * @param line from 1
  * @param column from 1
  */
-record Place(Place parent, String step, int line, int column) {
+public record Place(Place parent, String step, int line, int column) {
 
     /** The beginning of the file. */
-    static final Place START = new Place(null, "", 1, 1);
+    public static final Place START = new Place(null, "", 1, 1);
 
     /** JSON pointer (RFC 6901). */
-    String pointer() {
+    public String pointer() {
         StringBuilder pointer = new StringBuilder();
         for (Place place = this; place.parent != null; place = place.parent) {
             pointer.insert(0, "/" + place.step.replace("~", "~0").replace("/", "~1"));

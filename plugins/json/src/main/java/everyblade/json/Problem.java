@@ -3,10 +3,10 @@ package everyblade.json;
 import java.util.List;
 
 /**
- * One thing wrong in one place of an engine model, told so that its author can mend it, on one line when printed.
+ * One thing wrong in one place of a file, told so that its author can mend it, on one line when printed.
  *
  * @param code which kind of problem, in lower case with hyphens; stable from version to version
- * @param severity whether it refuses the model
+ * @param severity whether it refuses the file
  * @param file as the author knows it
  * @param line from 1
  * @param column from 1, in UTF-16 units; a tab is one
@@ -30,12 +30,12 @@ public record Problem(
     public static final int MOST = 100;
 
     /** A problem of a file or folder as a whole. */
-    static Problem ofWhole(String code, String file, String what, String why, String mend) {
+    public static Problem ofWhole(String code, String file, String what, String why, String mend) {
         return new Problem(code, Severity.ERROR, file, 1, 1, "", what, why, mend);
     }
 
-    /** Whether any of these refuses the model. */
-    static boolean anyError(List<Problem> problems) {
+    /** Whether any of these refuses the file. */
+    public static boolean anyError(List<Problem> problems) {
         return problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
     }
 

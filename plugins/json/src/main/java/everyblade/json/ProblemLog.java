@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.function.Supplier;
 
 /** Collects the problems of one file while it is read; keeps the first of each severity and counts the rest. */
-final class ProblemLog {
+public final class ProblemLog {
 
     private final String file;
     private final List<Problem> errors = new ArrayList<>();
@@ -14,31 +14,31 @@ final class ProblemLog {
     private long unlisted;
     private long errorCount;
 
-    ProblemLog(String file) {
+    public ProblemLog(String file) {
         this.file = file;
     }
 
-    void error(String code, Place place, String what, String why, String mend) {
+    public void error(String code, Place place, String what, String why, String mend) {
         error(code, place, what, why, () -> mend);
     }
 
     /** @param mend asked for only if the problem is listed, since finding the nearest word takes time */
-    void error(String code, Place place, String what, String why, Supplier<String> mend) {
+    public void error(String code, Place place, String what, String why, Supplier<String> mend) {
         errorCount++;
         add(errors, Severity.ERROR, code, place, what, why, mend);
     }
 
-    void warning(String code, Place place, String what, String why, String mend) {
+    public void warning(String code, Place place, String what, String why, String mend) {
         add(warnings, Severity.WARNING, code, place, what, why, () -> mend);
     }
 
     /** How many errors there are so far, those not listed included. */
-    long errorCount() {
+    public long errorCount() {
         return errorCount;
     }
 
     /** Errors before warnings, each in order of place, capped. */
-    List<Problem> problems() {
+    public List<Problem> problems() {
         Comparator<Problem> byPlace = Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column);
         List<Problem> all = new ArrayList<>(errors.stream().sorted(byPlace).toList());
         all.addAll(warnings.stream().sorted(byPlace).toList());

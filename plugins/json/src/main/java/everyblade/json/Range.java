@@ -8,28 +8,28 @@ package everyblade.json;
  * @param open whether the ends themselves are excluded
  * @param words the same for people, to follow "must be"
  */
-record Range(double least, double most, boolean open, String words) {
+public record Range(double least, double most, boolean open, String words) {
 
     /** Any angle that makes sense to write, degrees. */
-    static final Range ANGLE = closed(-3600, 3600);
+    public static final Range ANGLE = closed(-3600, 3600);
     /** An error of an angle, degrees. */
-    static final Range ANGLE_ERROR = closed(0, 3600);
+    public static final Range ANGLE_ERROR = closed(0, 3600);
     /** A place along the axis, mm. */
-    static final Range AXIAL = closed(-100_000, 100_000);
+    public static final Range AXIAL = closed(-100_000, 100_000);
     /** A radius, a distance or an error of place, mm. */
-    static final Range LENGTH = closed(0, 100_000);
+    public static final Range LENGTH = closed(0, 100_000);
     /** A size that cannot be nothing, mm. */
-    static final Range SIZE = new Range(0, 100_000, true, "above 0 and below 100000");
+    public static final Range SIZE = new Range(0, 100_000, true, "above 0 and below 100000");
     /** A share of something. */
-    static final Range SHARE = closed(0, 1);
+    public static final Range SHARE = closed(0, 1);
     /** A part of a direction. */
-    static final Range HEADING = closed(-1_000_000, 1_000_000);
+    public static final Range HEADING = closed(-1_000_000, 1_000_000);
 
-    static Range closed(int least, int most) {
+    public static Range closed(int least, int most) {
         return new Range(least, most, false, "from " + least + " to " + most);
     }
 
-    boolean contains(double value) {
+    public boolean contains(double value) {
         return open ? value > least && value < most : value >= least && value <= most;
     }
 }

@@ -5,26 +5,26 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** How messages speak of what the author wrote: on one line, short, and with the nearest word that would be right. */
-final class Wording {
+public final class Wording {
 
     private static final int LONGEST_QUOTE = 60;
 
     private Wording() {}
 
     /** The text in quotes, its control characters shown as question marks, cut short if it is long. */
-    static String quoted(String text) {
+    public static String quoted(String text) {
         return '"' + plain(text) + '"';
     }
 
     /** The same without quotes. */
-    static String plain(String text) {
+    public static String plain(String text) {
         StringBuilder out = new StringBuilder();
         text.codePoints().limit(LONGEST_QUOTE).forEach(point -> out.appendCodePoint(isPrintable(point) ? point : '?'));
         return out.length() < text.length() ? out + "…" : out.toString();
     }
 
     /** Whether a character can stand in a line of text. */
-    static boolean isPrintable(int point) {
+    public static boolean isPrintable(int point) {
         int type = Character.getType(point);
         return !Character.isISOControl(point)
                 && type != Character.SURROGATE
@@ -33,14 +33,14 @@ final class Wording {
     }
 
     /** {@code did you mean "kind"?}, or else the given advice. */
-    static String didYouMean(String word, Collection<String> known, String otherwise) {
+    public static String didYouMean(String word, Collection<String> known, String otherwise) {
         return nearest(word, known)
                 .map(near -> "did you mean " + quoted(near) + "?")
                 .orElse(otherwise);
     }
 
     /** The known word that is fewest changes of one letter away, among the first thousand; empty if none is known. */
-    static Optional<String> nearest(String word, Collection<String> known) {
+    public static Optional<String> nearest(String word, Collection<String> known) {
         String cut = word.substring(0, Math.min(LONGEST_QUOTE, word.length())).toLowerCase(Locale.ROOT);
         String best = null;
         int least = Integer.MAX_VALUE;

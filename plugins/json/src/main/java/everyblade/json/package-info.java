@@ -7,5 +7,8 @@
  *
  * <p>In the order of flow: {@code JsonTree} makes located values of bytes, {@code Fields} takes one object apart, the
  * readers build records, {@code ModelSense} judges what only shows in the whole, {@code ModelShelf} finds models.
+ *
+ * <p>{@code JsonTree}, {@code Fields} and {@code ProblemLog} know nothing of engines: readers of other data files of the
+ * program use them too, so that all its files are read and complained of alike.
  */
 package everyblade.json;
