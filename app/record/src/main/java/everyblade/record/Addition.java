@@ -3,6 +3,7 @@ package everyblade.record;
 import everyblade.core.entry.Entry;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Optional;
 
 /**
  * An entry that was judged and is now to be kept.
@@ -12,10 +13,30 @@ import java.time.temporal.ChronoUnit;
  * @param at when, UTC, cut to milliseconds
  * @param by who said it
  * @param live whether {@code at} is the time at which it happened, not one given afterwards
+ * @param photo the picture that the entry names, as it was kept; the writer of the journal sees to it
  */
-public record Addition(String text, Entry means, Instant at, String by, boolean live) {
+public record Addition(String text, Entry means, Instant at, String by, boolean live, Optional<KeptPhoto> photo) {
 
     public Addition {
         at = at.truncatedTo(ChronoUnit.MILLIS);
+    }
+
+    /** An entry whose picture, if it names one, the writer has still to look at. */
+    public Addition(String text, Entry means, Instant at, String by, boolean live) {
+        this(text, means, at, by, live, Optional.empty());
+    }
+
+    /** The name of the picture in the job that the entry names, without any folder before it. */
+    public Optional<String> photoNamed() {
+        String named = means instanceof Entry.Photo photo
+                ? photo.file().value()
+                : means instanceof Entry.Saw saw ? saw.file().value() : "";
+        return named.isEmpty()
+                ? Optional.empty()
+                : Optional.of(named.substring(named.replace('\\', '/').lastIndexOf('/') + 1));
+    }
+
+    Addition with(KeptPhoto kept) {
+        return new Addition(text, means, at, by, live, Optional.of(kept));
     }
 }

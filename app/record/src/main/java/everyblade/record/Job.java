@@ -2,14 +2,17 @@ package everyblade.record;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * A job as it stood when it was opened: every line sound, and the engine model the one that was frozen.
+ * A job as it stood when it was opened: every line sound, and the files beside the journal those that were frozen.
  *
  * @param journal what was said
  * @param model the frozen engine model
+ * @param limits the frozen limits for findings, if there are any
+ * @param previous the earlier record that this one is compared with, if there is one
  */
-public record Job(Journal journal, FrozenModel model) {
+public record Job(Journal journal, FrozenFile model, Optional<FrozenFile> limits, Optional<Job> previous) {
 
     /** What a person should be told on opening the job, one line each; nothing of it hinders reading. */
     public List<String> notices() {

@@ -6,7 +6,8 @@ import java.time.Instant;
 import java.util.Optional;
 
 /**
- * A job on a disk: {@code journal.jsonl}, the engine model as it was in {@code model/engine.json}, and {@code photos/}.
+ * A job on a disk: {@code journal.jsonl}, the engine model as it was in {@code model/engine.json}, {@code photos/}, and
+ * where they were given {@code limits/limits.json} and the record compared with in {@code previous/}.
  * Nothing here throws for what a disk or a person may do; every such outcome is an answer.
  */
 public final class JobFolder {
@@ -14,9 +15,11 @@ public final class JobFolder {
     static final String PHOTOS = "photos";
     static final String MODEL_FOLDER = "model";
     static final String MODEL_FILE = "engine.json";
+    static final String LIMITS_FOLDER = "limits";
+    static final String LIMITS_FILE = "limits.json";
+    static final String PREVIOUS = "previous";
 
     private static final String LOCK = "writer.lock";
-    private static final String MODEL = MODEL_FOLDER + "/" + MODEL_FILE;
 
     private final Disk disk;
     private final Path path;
@@ -52,12 +55,12 @@ public final class JobFolder {
     public record InUse(String holder, Problem problem) implements Writing {}
 
     /** It cannot be opened. */
-    public record Refused(Problem problem) implements Reading, Writing {}
+    public record Refused(Problem problem) implements Reading, Writing, Copying {}
 
     /** What came of verifying. */
     public sealed interface Verification {}
 
-    /** Every line is the one that was written, none is missing as far as can be known, and the model is the one frozen. */
+    /** Every line is the one that was written, none is missing as far as can be known, and frozen files and pictures are those that were kept. */
     public record Sound(int entries, String head) implements Verification {}
 
     /** All is sound up to a last line without newline. */
@@ -73,37 +76,28 @@ public final class JobFolder {
      * @return why it could not be; empty if it was done
      */
     public Optional<Problem> start(Beginning beginning, byte[] engineModel) {
-        return new JobStart(disk, path).start(beginning, FrozenModel.of(engineModel));
+        return start(beginning, Frozen.of(engineModel));
+    }
+
+    /** The same, with more than the engine model frozen into it. */
+    public Optional<Problem> start(Beginning beginning, Frozen frozen) {
+        return new JobStart(disk, path).start(beginning, frozen);
     }
 
     /** Opens the job for reading; a writer may be at work meanwhile. */
     public Reading read() {
-        try {
-            Journal.Reading reading = Journal.read(disk.read(path.resolve(Journal.FILE)));
-            if (reading instanceof Journal.Sound sound) {
-                return withModel(sound.journal());
-            }
-            return new Refused(((Journal.Unsound) reading).problem());
-        } catch (IOException failure) {
-            return new Refused(unreadable(Journal.FILE, failure));
-        }
+        return new JobReader(disk, path).read();
     }
 
-    private Reading withModel(Journal journal) {
-        try {
-            FrozenModel model =
-                    FrozenModel.of(disk.read(path.resolve(MODEL_FOLDER).resolve(MODEL_FILE)));
-            if (model.hash().equals(journal.modelHash())) {
-                return new Readable(new Job(journal, model));
-            }
-            return new Refused(Problem.inFile(
-                    "Engine model changed",
-                    MODEL,
-                    "it is not the one that the job was started with",
-                    "put back the file as it was, from a copy of the job"));
-        } catch (IOException failure) {
-            return new Refused(unreadable(MODEL, failure));
-        }
+    /** What came of copying a record to compare a later one with. */
+    public sealed interface Copying {}
+
+    /** The copy. */
+    public record Copied(PreviousRecord record) implements Copying {}
+
+    /** The record as a later one keeps it to compare with. */
+    public Copying copy() {
+        return new JobReader(disk, path).copy();
     }
 
     /**
@@ -114,7 +108,7 @@ public final class JobFolder {
      */
     public Writing write(String by, Instant since) {
         if (!disk.exists(path.resolve(Journal.FILE))) {
-            return new Refused(noJob());
+            return new Refused(JobReader.noJob(path));
         }
         Disk.Lock lock;
         try {
@@ -174,6 +168,10 @@ public final class JobFolder {
                     "no line has the hash " + head.get() + ", so the journal once went on beyond its end",
                     "look for a copy of the job that has it"));
         }
+        Optional<Problem> photo = new Photos(disk, path).changed(journal);
+        if (photo.isPresent()) {
+            return new Broken(photo.get());
+        }
         if (journal.torn().isPresent()) {
             Journal.TornTail torn = journal.torn().get();
             return new Torn(
@@ -202,18 +200,6 @@ public final class JobFolder {
     private static String holder(String by, Instant since) {
         return by.replaceAll("\\R", " ") + " since " + since + " (process "
                 + ProcessHandle.current().pid() + ")\n";
-    }
-
-    private Problem unreadable(String file, IOException failure) {
-        return disk.exists(path.resolve(Journal.FILE))
-                ? Problem.inFile(
-                        "File not read", file, Reasons.of(failure), "check the disk and the file's permissions")
-                : noJob();
-    }
-
-    private Problem noJob() {
-        return Problem.inFile(
-                "No job", path.toString(), "there is no " + Journal.FILE + " in it", "name a job folder, or start one");
     }
 
     private static Problem unwritable(String file, IOException failure) {

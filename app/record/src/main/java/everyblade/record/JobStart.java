@@ -24,10 +24,10 @@ final class JobStart {
         this.target = target;
     }
 
-    Optional<Problem> start(Beginning beginning, FrozenModel model) {
+    Optional<Problem> start(Beginning beginning, Frozen frozen) {
         byte[] journal;
         try {
-            journal = firstLine(beginning, model);
+            journal = firstLine(beginning, frozen);
         } catch (Unreadable unreadable) {
             return problem("what it begins with cannot be kept, " + unreadable.getMessage(), "say it in other words");
         }
@@ -35,7 +35,7 @@ final class JobStart {
             if (disk.exists(target) && !isEmptyFolder()) {
                 return problem("something is there already", "name a folder that is not there yet");
             }
-            build(journal, model);
+            build(journal, frozen);
             return Optional.empty();
         } catch (IOException failure) {
             String left = removeWhatWasMade()
@@ -53,8 +53,8 @@ final class JobStart {
         }
     }
 
-    private static byte[] firstLine(Beginning beginning, FrozenModel model) throws Unreadable {
-        FirstLine first = new FirstLine(beginning, model.hash());
+    private static byte[] firstLine(Beginning beginning, Frozen frozen) throws Unreadable {
+        FirstLine first = FirstLine.of(beginning, frozen);
         byte[] line = Chain.seal(Chain.START, LineFormat.firstLine(first)).bytes();
         if (!LineFormat.readFirst(line, false).equals(first)) {
             throw new Unreadable("it would not read back as it was said");
@@ -64,7 +64,7 @@ final class JobStart {
         return journal;
     }
 
-    private void build(byte[] journal, FrozenModel model) throws IOException {
+    private void build(byte[] journal, Frozen frozen) throws IOException {
         Path parent = target.getParent();
         if (parent == null) {
             throw new IOException("a whole disk cannot be a job");
@@ -72,10 +72,15 @@ final class JobStart {
         createParents(parent);
         Path building = freeName(parent);
         createFolder(building);
-        Path modelFolder = building.resolve(JobFolder.MODEL_FOLDER);
-        createFolder(modelFolder);
-        createFile(modelFolder.resolve(JobFolder.MODEL_FILE), model.bytes());
-        disk.forceFolder(modelFolder);
+        freeze(building, frozen.model(), frozen.limits());
+        if (frozen.previous().isPresent()) {
+            PreviousRecord previous = frozen.previous().get();
+            Path folder = building.resolve(JobFolder.PREVIOUS);
+            createFolder(folder);
+            freeze(folder, previous.model(), previous.limits());
+            createFile(folder.resolve(Journal.FILE), previous.journal().bytes());
+            disk.forceFolder(folder);
+        }
         createFolder(building.resolve(JobFolder.PHOTOS));
         createFile(building.resolve(Journal.FILE), journal);
         disk.forceFolder(building);
@@ -86,6 +91,19 @@ final class JobStart {
         disk.rename(building, target);
         made.replaceAll(path -> path.startsWith(building) ? target.resolve(building.relativize(path)) : path);
         disk.forceFolder(parent);
+    }
+
+    private void freeze(Path job, FrozenFile model, Optional<FrozenFile> limits) throws IOException {
+        freeze(job.resolve(JobFolder.MODEL_FOLDER), JobFolder.MODEL_FILE, model);
+        if (limits.isPresent()) {
+            freeze(job.resolve(JobFolder.LIMITS_FOLDER), JobFolder.LIMITS_FILE, limits.get());
+        }
+    }
+
+    private void freeze(Path folder, String name, FrozenFile file) throws IOException {
+        createFolder(folder);
+        createFile(folder.resolve(name), file.bytes());
+        disk.forceFolder(folder);
     }
 
     private void createParents(Path folder) throws IOException {

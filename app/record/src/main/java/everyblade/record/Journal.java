@@ -12,6 +12,8 @@ import java.util.Optional;
  *
  * @param beginning what is fixed for the job
  * @param modelHash SHA-256 of the frozen engine model, 64 hexadecimal digits
+ * @param limitsHash SHA-256 of the frozen limits, if there are any
+ * @param previousHead hash of the last line of the record that this one is compared with
  * @param firstHash hash of the first line
  * @param lines the entries, in the order in which they were kept
  * @param length of the lines, newlines included; bytes
@@ -21,6 +23,8 @@ import java.util.Optional;
 public record Journal(
         Beginning beginning,
         String modelHash,
+        Optional<String> limitsHash,
+        Optional<String> previousHead,
         String firstHash,
         List<Line> lines,
         long length,
@@ -115,6 +119,8 @@ public record Journal(
         return new Sound(new Journal(
                 first.beginning(),
                 first.modelHash(),
+                first.limitsHash(),
+                first.previousHead(),
                 firstHash,
                 entries,
                 length,

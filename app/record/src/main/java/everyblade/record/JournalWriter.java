@@ -127,7 +127,7 @@ public final class JournalWriter implements Closeable {
     }
 
     /**
-     * Keeps these entries, in this order. When it returns with {@link Kept} they are safe on disk; otherwise none of
+     * Keeps these entries, in this order, each with what its picture is, which must be in the job already. When it returns with {@link Kept} they are safe on disk; otherwise none of
      * them is acknowledged. A thread that is interrupted meanwhile loses its file, so the writer stops as after a
      * failure: append where nobody interrupts.
      */
@@ -138,7 +138,13 @@ public final class JournalWriter implements Closeable {
         List<Line> lines = new ArrayList<>();
         List<byte[]> texts = new ArrayList<>();
         String last = head;
-        for (Addition entry : batch) {
+        Photos photos = new Photos(disk, path.getParent());
+        for (Addition said : batch) {
+            Photos.Stamping stamping = photos.stamp(said);
+            if (stamping instanceof Photos.Missing missing) {
+                return new NotKept(missing.problem(), true);
+            }
+            Addition entry = ((Photos.Stamped) stamping).entry();
             int k = count + lines.size() + 1;
             Optional<Chain.Sealed> line = seal(last, k, entry);
             if (line.isEmpty()) {

@@ -19,9 +19,20 @@ final class LineFormat {
     private static final String SCHEMA = "everyblade/journal/";
     private static final int MAJOR = 1;
     private static final Pattern VERSION = Pattern.compile(Pattern.quote(SCHEMA) + "([0-9]{1,9})(?:\\.([0-9]{1,9}))?");
-    private static final List<String> FIRST_KEYS =
-            List.of("schema", "at", "by", "model", "modelHash", "serial", "task", "settings", "previous", "hash");
-    private static final List<String> ENTRY_KEYS = List.of("k", "at", "by", "live", "text", "means", "hash");
+    private static final List<String> FIRST_KEYS = List.of(
+            "schema",
+            "at",
+            "by",
+            "model",
+            "modelHash",
+            "serial",
+            "task",
+            "settings",
+            "limitsHash",
+            "previous",
+            "previousHead",
+            "hash");
+    private static final List<String> ENTRY_KEYS = List.of("k", "at", "by", "live", "text", "means", "photo", "hash");
 
     private LineFormat() {}
 
@@ -45,7 +56,21 @@ final class LineFormat {
     }
 
     /** What the first line says. */
-    record FirstLine(Beginning beginning, String modelHash) {}
+    record FirstLine(
+            Beginning beginning, String modelHash, Optional<String> limitsHash, Optional<String> previousHead) {
+
+        FirstLine(Beginning beginning, String modelHash) {
+            this(beginning, modelHash, Optional.empty(), Optional.empty());
+        }
+
+        static FirstLine of(Beginning beginning, Frozen frozen) {
+            return new FirstLine(
+                    beginning,
+                    frozen.model().hash(),
+                    frozen.limits().map(FrozenFile::hash),
+                    frozen.previous().map(PreviousRecord::head));
+        }
+    }
 
     static String firstLine(FirstLine first) throws Unreadable {
         Beginning beginning = first.beginning();
@@ -59,7 +84,9 @@ final class LineFormat {
         line.put("task", beginning.task());
         ObjectNode settings = line.putObject("settings");
         beginning.settings().forEach((name, value) -> settings.set(name, DecimalNode.valueOf(value)));
+        first.limitsHash().ifPresent(hash -> line.put("limitsHash", hash));
         beginning.previous().ifPresent(previous -> line.put("previous", previous));
+        first.previousHead().ifPresent(head -> line.put("previousHead", head));
         return Json.text(line);
     }
 
@@ -71,6 +98,7 @@ final class LineFormat {
         line.put("live", entry.live());
         line.put("text", entry.text());
         line.set("means", Meaning.write(entry.means()));
+        entry.photo().ifPresent(photo -> line.set("photo", PhotoFormat.write(photo)));
         return Json.text(line);
     }
 
@@ -101,7 +129,6 @@ final class LineFormat {
             Meaning.require(setting.getValue().isNumber(), setting.getKey(), "a number");
             numbers.put(setting.getKey(), setting.getValue().decimalValue());
         }
-        Optional<String> previous = node.has("previous") ? Optional.of(text(node, "previous")) : Optional.empty();
         Beginning beginning = new Beginning(
                 time(node),
                 text(node, "by"),
@@ -109,8 +136,9 @@ final class LineFormat {
                 text(node, "serial"),
                 text(node, "task"),
                 numbers,
-                previous);
-        return new FirstLine(beginning, text(node, "modelHash"));
+                textIfThere(node, "previous"));
+        return new FirstLine(
+                beginning, text(node, "modelHash"), textIfThere(node, "limitsHash"), textIfThere(node, "previousHead"));
     }
 
     /** Reads a line of an entry, which must have this number. */
@@ -127,10 +155,17 @@ final class LineFormat {
                 Meaning.read(node.get("means"), unknownKeysToo),
                 time(node),
                 text(node, "by"),
-                node.get("live").booleanValue());
+                node.get("live").booleanValue(),
+                node.has("photo")
+                        ? Optional.of(PhotoFormat.read(node.get("photo"), unknownKeysToo))
+                        : Optional.empty());
     }
 
-    private static String text(ObjectNode node, String key) throws Unreadable {
+    private static Optional<String> textIfThere(ObjectNode node, String key) throws Unreadable {
+        return node.has(key) ? Optional.of(text(node, key)) : Optional.empty();
+    }
+
+    static String text(ObjectNode node, String key) throws Unreadable {
         Meaning.require(node.path(key).isTextual(), key, "a text");
         return node.get(key).textValue();
     }

@@ -6,12 +6,15 @@ import static everyblade.record.Jobs.started;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -85,5 +88,69 @@ class JobStartTest {
 
         assertThat(folder.start(Samples.BEGINNING, Samples.ENGINE)).isPresent();
         assertThat(around()).containsExactly("job");
+    }
+
+    @Nested
+    class WhatIsFrozenBesideTheModel {
+
+        private static final byte[] LIMITS = "{\"schema\":\"everyblade/limits/1\"}".getBytes(StandardCharsets.UTF_8);
+
+        private PreviousRecord earlier;
+
+        @BeforeEach
+        void anEarlierRecord() {
+            JobFolder last = started(new JobFolder(new LocalDisk(), temp.resolve("last")));
+            Jobs.keep(last, Samples.note(1));
+            earlier = ((JobFolder.Copied) last.copy()).record();
+            Frozen frozen =
+                    new Frozen(FrozenFile.of(Samples.ENGINE), Optional.of(FrozenFile.of(LIMITS)), Optional.of(earlier));
+            assertThat(folder.start(Samples.BEGINNING, frozen)).isEmpty();
+        }
+
+        @Test
+        void isNamedByItsHashInTheFirstLine() {
+            Journal journal = read(folder).journal();
+
+            assertThat(journal.limitsHash()).contains(Chain.sha256(LIMITS));
+            assertThat(journal.previousHead()).contains(earlier.head());
+        }
+
+        @Test
+        void isReadWithTheJob() {
+            assertThat(read(folder).limits().orElseThrow().bytes()).isEqualTo(LIMITS);
+            assertThat(read(folder).previous().orElseThrow().journal().lines())
+                    .extracting(Line::text)
+                    .containsExactly("note number 1");
+        }
+
+        @Test
+        void staysThereWhenTheEarlierJobIsGone() throws IOException {
+            Files.delete(temp.resolve("last/journal.jsonl"));
+
+            assertThat(read(folder).previous()).isPresent();
+        }
+
+        @Test
+        void isMissedWhenItWasChangedOrIsGone() throws IOException {
+            Files.writeString(file("limits/limits.json"), "{}");
+            assertThat(problem()).startsWith("Limits changed: limits/limits.json");
+            Files.delete(file("limits/limits.json"));
+            assertThat(problem()).startsWith("File not read: limits/limits.json");
+            Files.write(file("limits/limits.json"), LIMITS);
+            Files.writeString(file("previous/journal.jsonl"), "", StandardOpenOption.TRUNCATE_EXISTING);
+            assertThat(problem()).startsWith("Damaged line: previous/journal.jsonl");
+        }
+
+        @Test
+        void isMissedWhenTheEarlierRecordWasCutShort() throws IOException {
+            String first = Files.readAllLines(file("previous/journal.jsonl")).get(0) + "\n";
+            Files.writeString(file("previous/journal.jsonl"), first);
+
+            assertThat(problem()).startsWith("Previous record changed: previous/journal.jsonl");
+        }
+
+        private String problem() {
+            return ((JobFolder.Refused) folder.read()).problem().message();
+        }
     }
 }

@@ -24,7 +24,7 @@ class JournalTamperTest {
     /** The lines of the sample journal, newlines included. */
     private static List<byte[]> lines() throws Unreadable {
         List<byte[]> lines = new ArrayList<>();
-        FrozenModel model = FrozenModel.of(Samples.ENGINE);
+        FrozenFile model = FrozenFile.of(Samples.ENGINE);
         String first = LineFormat.firstLine(new LineFormat.FirstLine(Samples.BEGINNING, model.hash()));
         Chain.Sealed last = Chain.seal(Chain.START, first);
         lines.add(last.bytes());

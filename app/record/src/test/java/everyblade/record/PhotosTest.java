@@ -3,12 +3,15 @@ package everyblade.record;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
+import everyblade.core.entry.Entry;
+import everyblade.record.photo.CameraPicture;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -19,9 +22,7 @@ class PhotosTest {
     private static final byte[] PICTURE = picture(1);
 
     private static byte[] picture(int seed) {
-        byte[] picture = new byte[300];
-        new SplittableRandom(seed).nextBytes(picture);
-        return picture;
+        return CameraPicture.png(seed);
     }
 
     private static SimulatedDisk diskWithJob() {
@@ -72,7 +73,7 @@ class PhotosTest {
         keep(rehearsal, "blade 14.jpg", PICTURE);
         int points = 0;
         for (int step = 0; step < rehearsal.steps().size(); step++) {
-            for (int bytes = 0; bytes <= rehearsal.steps().get(step).bytes(); bytes += 10) {
+            for (int bytes = 0; bytes <= rehearsal.steps().get(step).bytes(); bytes += 3) {
                 SimulatedDisk disk = diskWithJob().with(new Fault(step, bytes, Fault.Kind.POWER_CUT));
                 assertThat(catchThrowable(() -> keep(disk, "blade 14.jpg", PICTURE)))
                         .isInstanceOf(SimulatedDisk.PowerCut.class);
@@ -110,6 +111,83 @@ class PhotosTest {
                     .contains("No space left on device");
             assertThat(keep(disk, "blade 14.jpg", PICTURE)).isEmpty();
             assertThat(disk.afterPowerCut(new BitSet()).read(PLACE)).isEqualTo(PICTURE);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "no picture at all", "GIF89a", "<svg xmlns='http://www.w3.org/2000/svg'/>"})
+    void areRefusedIfTheyAreNone(String words) {
+        byte[] bytes = words.getBytes(java.nio.charset.StandardCharsets.UTF_8);
+
+        assertThat(keep(diskWithJob(), "a.jpg", bytes).orElseThrow().message())
+                .startsWith("Picture not kept: photos/a.jpg: it is ");
+    }
+
+    @Nested
+    class TheLineThatNamesOne {
+
+        private static Addition photo(String name) {
+            return Samples.say(
+                    "photo " + name, new Entry.Photo(Samples.said(name), Optional.empty(), Optional.empty()));
+        }
+
+        private static JobFolder kept(Disk disk) {
+            JobFolder folder = new JobFolder(disk, Shift.JOB);
+            try (JournalWriter writer = Jobs.writer(folder)) {
+                assertThat(writer.keepPhoto("blade 14.jpg", PICTURE)).isEmpty();
+                Jobs.keep(writer, java.util.List.of(photo("card/blade 14.jpg"), Samples.note(2)));
+            }
+            return folder;
+        }
+
+        @Test
+        void carriesItsHashAndWhatItSaysOfItself() {
+            KeptPhoto photo = Jobs.read(kept(diskWithJob()))
+                    .journal()
+                    .lines()
+                    .get(0)
+                    .entry()
+                    .photo()
+                    .orElseThrow();
+
+            assertThat(photo.file()).isEqualTo("blade 14.jpg");
+            assertThat(photo.sha256()).isEqualTo(Chain.sha256(PICTURE));
+            assertThat(photo.bytes()).isEqualTo(PICTURE.length);
+            assertThat(photo.facts().width()).isEqualTo(16);
+        }
+
+        @Test
+        void isNotKeptWithoutThePicture() {
+            try (JournalWriter writer = Jobs.writer(new JobFolder(diskWithJob(), Shift.JOB))) {
+                assertThat(writer.append(java.util.List.of(photo("missing.jpg"))))
+                        .isInstanceOfSatisfying(JournalWriter.NotKept.class, notKept -> {
+                            assertThat(notKept.canGoOn()).isTrue();
+                            assertThat(notKept.problem().message()).contains("missing.jpg", "copy it there first");
+                        });
+                assertThat(Jobs.keep(writer, Samples.notes(1, 1))).hasSize(1);
+            }
+        }
+
+        @Test
+        void isFoundWhenThePictureWasChangedOrIsGone() throws IOException {
+            SimulatedDisk disk = diskWithJob();
+            JobFolder folder = kept(disk);
+            assertThat(folder.verify(Optional.empty())).isInstanceOf(JobFolder.Sound.class);
+
+            disk.delete(PLACE);
+            assertThat(folder.verify(Optional.empty()))
+                    .isInstanceOfSatisfying(
+                            JobFolder.Broken.class,
+                            broken -> assertThat(broken.problem().message())
+                                    .startsWith(
+                                            "Picture changed: journal.jsonl line 2: its picture photos/blade 14.jpg"));
+            try (Disk.OpenFile file = disk.create(PLACE)) {
+                file.write(0, picture(2));
+            }
+            assertThat(folder.verify(Optional.empty()))
+                    .isInstanceOfSatisfying(
+                            JobFolder.Broken.class,
+                            broken -> assertThat(broken.problem().message()).contains("is not the one that was kept"));
         }
     }
 }

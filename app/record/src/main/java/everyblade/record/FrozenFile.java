@@ -2,20 +2,20 @@ package everyblade.record;
 
 import java.util.Arrays;
 
-/** The bytes of {@code engine.json} as they were when the job started, and their SHA-256. */
-public final class FrozenModel {
+/** The bytes of a file as they were when the job started, and their SHA-256. */
+public final class FrozenFile {
 
     private final byte[] bytes;
     private final String hash;
 
-    private FrozenModel(byte[] bytes) {
+    private FrozenFile(byte[] bytes) {
         this.bytes = bytes;
         this.hash = Chain.sha256(bytes);
     }
 
-    /** A model of these bytes. */
-    public static FrozenModel of(byte[] engineJson) {
-        return new FrozenModel(engineJson.clone());
+    /** A file of these bytes. */
+    public static FrozenFile of(byte[] bytes) {
+        return new FrozenFile(bytes.clone());
     }
 
     /** A copy of the bytes. */
@@ -30,7 +30,7 @@ public final class FrozenModel {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof FrozenModel model && Arrays.equals(bytes, model.bytes);
+        return other instanceof FrozenFile file && Arrays.equals(bytes, file.bytes);
     }
 
     @Override

@@ -1,0 +1,71 @@
+package everyblade.record.photo;
+
+import java.util.Optional;
+
+/**
+ * Looks at a file that is to be kept as a picture, and refuses what is none, is damaged, or would exhaust whoever shows
+ * it. Cost: one pass over the bytes and the decoding of a small copy.
+ */
+public final class PhotoFile {
+
+    /** Largest file, bytes. */
+    public static final int LARGEST = 64 << 20;
+
+    /** Most pixels: more than any camera behind a scope has. */
+    static final long MOST_PIXELS = 64_000_000L;
+
+    /** Longest side, pixels. */
+    static final int LONGEST_SIDE = 20_000;
+
+    /** Most passes over one picture; real ones have about ten, and each costs as much as the whole picture. */
+    static final int MOST_SCANS = 64;
+
+    private static final int SMALL = 64;
+
+    private PhotoFile() {}
+
+    /** What came of looking. */
+    public sealed interface Looked {}
+
+    /** A picture. */
+    public record Sound(PhotoFacts facts) implements Looked {}
+
+    /**
+     * Not to be kept.
+     *
+     * @param why as the end of a sentence
+     * @param toDo what to do about it
+     */
+    public record Refused(String why, String toDo) implements Looked {}
+
+    /** Looks at the bytes of a file. */
+    public static Looked look(byte[] bytes) {
+        if (bytes.length > LARGEST) {
+            return new Refused("it is larger than " + (LARGEST >> 20) + " MB", "save it smaller");
+        }
+        Optional<Header> header = Header.of(bytes);
+        if (header.isEmpty()) {
+            return new Refused(
+                    bytes.length == 0 ? "it is empty" : "it is no JPEG or PNG picture, or a damaged one",
+                    "save it as JPEG or PNG");
+        }
+        Header found = header.get();
+        if (found.width() > LONGEST_SIDE
+                || found.height() > LONGEST_SIDE
+                || (long) found.width() * found.height() > MOST_PIXELS) {
+            return new Refused(
+                    "it says that it has " + found.width() + " by " + found.height()
+                            + " pixels, which is more than a scope's picture has",
+                    "save it smaller");
+        }
+        if (found.scans() > MOST_SCANS) {
+            return new Refused(
+                    "it is built up in " + found.scans() + " passes, which no camera does", "save it anew as JPEG");
+        }
+        if (Thumbnail.of(bytes, SMALL, 1).isEmpty()) {
+            return new Refused("it begins as a picture but cannot be shown", "copy it from the camera again");
+        }
+        Exif exif = found.type().equals("jpeg") ? Exif.of(bytes) : Exif.NONE;
+        return new Sound(new PhotoFacts(found.type(), found.width(), found.height(), exif.orientation(), exif.taken()));
+    }
+}
