@@ -61,6 +61,9 @@ final class Bookkeeping {
         }
         if (entry instanceof Entry.Settle settle) {
             int settled = settle.entry().value();
+            if (ledger.isUndecided(settled)) {
+                return now.noted(ledger.decided(settled, number));
+            }
             if (!ledger.questions().containsKey(settled)) {
                 throw new Refusal(
                         settle.entry().column(),

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param openings ports, covers and panels that are open, and the entry that opened each
  * @param toolsOut tools that have left their place, and the entry that says so
  * @param vanes positions of movable vanes by row
+ * @param outcomes by the entry of a finding, the entry in which a person said what comes of it
  * @param proof the finest line seen on the latest test target
  */
 public record Ledger(
@@ -24,49 +25,60 @@ public record Ledger(
         Map<String, Integer> openings,
         Map<String, Integer> toolsOut,
         Map<String, String> vanes,
+        Map<Integer, Integer> outcomes,
         Optional<Stance.Proof> proof) {
 
     static final Ledger BLANK =
-            new Ledger(Trail.empty(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Optional.empty());
+            new Ledger(Trail.empty(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Optional.empty());
 
     Ledger remarked(Remark remark) {
-        return new Ledger(remarks.with(remark), asked, questions, openings, toolsOut, vanes, proof);
+        return new Ledger(remarks.with(remark), asked, questions, openings, toolsOut, vanes, outcomes, proof);
     }
 
     Ledger asking(String row, ZoneSet zones) {
-        return new Ledger(remarks, put(asked, row, zones), questions, openings, toolsOut, vanes, proof);
+        return new Ledger(remarks, put(asked, row, zones), questions, openings, toolsOut, vanes, outcomes, proof);
     }
 
     Ledger questioned(int entry, String what) {
-        return new Ledger(remarks, asked, put(questions, entry, what), openings, toolsOut, vanes, proof);
+        return new Ledger(remarks, asked, put(questions, entry, what), openings, toolsOut, vanes, outcomes, proof);
     }
 
     Ledger settled(int entry) {
-        return new Ledger(remarks, asked, without(questions, entry), openings, toolsOut, vanes, proof);
+        return new Ledger(remarks, asked, without(questions, entry), openings, toolsOut, vanes, outcomes, proof);
     }
 
     Ledger opened(String thing, int entry) {
-        return new Ledger(remarks, asked, questions, put(openings, thing, entry), toolsOut, vanes, proof);
+        return new Ledger(remarks, asked, questions, put(openings, thing, entry), toolsOut, vanes, outcomes, proof);
     }
 
     Ledger shut(String thing) {
-        return new Ledger(remarks, asked, questions, without(openings, thing), toolsOut, vanes, proof);
+        return new Ledger(remarks, asked, questions, without(openings, thing), toolsOut, vanes, outcomes, proof);
     }
 
     Ledger toolOut(String tool, int entry) {
-        return new Ledger(remarks, asked, questions, openings, put(toolsOut, tool, entry), vanes, proof);
+        return new Ledger(remarks, asked, questions, openings, put(toolsOut, tool, entry), vanes, outcomes, proof);
     }
 
     Ledger toolIn(String tool) {
-        return new Ledger(remarks, asked, questions, openings, without(toolsOut, tool), vanes, proof);
+        return new Ledger(remarks, asked, questions, openings, without(toolsOut, tool), vanes, outcomes, proof);
     }
 
     Ledger vanesAt(String row, String position) {
-        return new Ledger(remarks, asked, questions, openings, toolsOut, put(vanes, row, position), proof);
+        return new Ledger(remarks, asked, questions, openings, toolsOut, put(vanes, row, position), outcomes, proof);
     }
 
     Ledger proved(Stance.Proof finest) {
-        return new Ledger(remarks, asked, questions, openings, toolsOut, vanes, Optional.of(finest));
+        return new Ledger(remarks, asked, questions, openings, toolsOut, vanes, outcomes, Optional.of(finest));
+    }
+
+    Ledger decided(int finding, int entry) {
+        return new Ledger(remarks, asked, questions, openings, toolsOut, vanes, put(outcomes, finding, entry), proof);
+    }
+
+    /** Whether an entry is a finding of which nobody has said yet what comes of it. */
+    boolean isUndecided(int entry) {
+        return !outcomes.containsKey(entry)
+                && remarks.stream().anyMatch(remark -> remark.entry() == entry && remark.what() == Remark.What.FOUND);
     }
 
     private static <K, V> Map<K, V> put(Map<K, V> map, K key, V value) {

@@ -2,6 +2,7 @@ package everyblade.core.finding;
 
 import everyblade.core.Engines;
 import everyblade.core.Job;
+import everyblade.core.entry.Entry.Interval;
 import everyblade.core.entry.Entry.LengthUnit;
 import everyblade.core.entry.Kind;
 import everyblade.core.finding.Step.Counts;
@@ -20,10 +21,10 @@ import java.util.OptionalInt;
 import java.util.Set;
 
 /** Limits in a test, said in a few words; invented but where a test names its source. */
-final class LimitsUnderTest {
+public final class LimitsUnderTest {
 
     /** Two rotors {@code a} and {@code b} of 12 blades: root and tip, both sides, three chord bands. */
-    static final Engine ENGINE = new Engines()
+    public static final Engine ENGINE = new Engines()
             .row(
                     "a",
                     RowKind.ROTOR,
@@ -50,22 +51,22 @@ final class LimitsUnderTest {
     private LengthUnit unit = LengthUnit.MM;
     private Optional<Length> plusMinus = Optional.empty();
 
-    LimitsUnderTest inches() {
+    public LimitsUnderTest inches() {
         unit = LengthUnit.IN;
         return this;
     }
 
-    LimitsUnderTest assuming(String assumed) {
+    public LimitsUnderTest assuming(String assumed) {
         plusMinus = Optional.of(length(assumed));
         return this;
     }
 
     /** A rule of a row, on these kinds and zones; the outcome of a step is its index. */
-    LimitsUnderTest rule(String id, String row, String kinds, String zones, Step... steps) {
+    public LimitsUnderTest rule(String id, String row, String kinds, String zones, Step... steps) {
         return rule(id, row, kinds, zones, false, List.of(), steps);
     }
 
-    LimitsUnderTest rule(
+    public LimitsUnderTest rule(
             String id, String row, String kinds, String zones, boolean both, List<String> onlyWhile, Step... steps) {
         rules.add(new Rule(
                 id,
@@ -91,7 +92,7 @@ final class LimitsUnderTest {
     }
 
     /** A step of sizes such as {@code length 1, depth 0.2-0.5}, and counts such as {@code airfoil 3, row 5}. */
-    Step step(String text) {
+    public Step step(String text) {
         Map<Dimension, Bounds> sizes = new EnumMap<>(Dimension.class);
         OptionalInt[] counts = new OptionalInt[4];
         Arrays.fill(counts, OptionalInt.empty());
@@ -117,11 +118,21 @@ final class LimitsUnderTest {
                 sizes, new Counts(counts[0], counts[1], counts[2], counts[3]), apart, "step " + text, Optional.empty());
     }
 
+    /** The same step with a repeat inspection after so many cycles. */
+    public static Step again(Step step, int cycles) {
+        return new Step(
+                step.sizes(),
+                step.counts(),
+                step.apart(),
+                step.outcome(),
+                Optional.of(new Repeat(BigDecimal.valueOf(cycles), Interval.CYCLES)));
+    }
+
     private Length length(String value) {
         return Length.of(new BigDecimal(value), unit);
     }
 
-    Limits built() {
+    public Limits built() {
         return new Limits(
                 "limits of a test",
                 Optional.of("Invented for tests."),
@@ -136,13 +147,13 @@ final class LimitsUnderTest {
     }
 
     /** What is said of findings entered as lines, such as {@code a nick 3 tpl 0.8 ± 0.1}. */
-    List<Judgement> judge(String... lines) {
+    public List<Judgement> judge(String... lines) {
         Job job = new Job(ENGINE).enter(lines);
         return Judging.of(
                 built(), ENGINE.zonings(), Findings.of(job.fold()), Looked.in(job.coverage()), Distances.UNKNOWN);
     }
 
-    List<Verdict> verdicts(String... lines) {
+    public List<Verdict> verdicts(String... lines) {
         return judge(lines).stream().map(Judgement::verdict).toList();
     }
 }

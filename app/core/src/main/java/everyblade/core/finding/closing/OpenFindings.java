@@ -1,0 +1,107 @@
+package everyblade.core.finding.closing;
+
+import everyblade.core.entry.Entry;
+import everyblade.core.finding.Finding;
+import everyblade.core.finding.Findings;
+import everyblade.core.finding.Judgement;
+import everyblade.core.finding.Repeat;
+import everyblade.core.finding.closing.OpenItem.Kind;
+import everyblade.core.gap.GapText;
+import everyblade.core.turning.CountError;
+import everyblade.core.turning.Engine;
+import everyblade.core.turning.Fold;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * Findings of which nobody knows yet what comes of them, and repeat inspections that the limits ask for.
+ *
+ * @param fold of the journal
+ * @param limited whether limits were entered
+ * @param judged what they say of each finding
+ */
+record OpenFindings(Fold fold, boolean limited, List<Judgement> judged) {
+
+    List<OpenItem> items() {
+        Map<Integer, Judgement> byEntry = judged.stream()
+                .collect(Collectors.toMap(judgement -> judgement.finding().entry(), Function.identity()));
+        List<OpenItem> items = new ArrayList<>();
+        for (Finding finding : Findings.of(fold)) {
+            if (fold.situation().ledger().outcomes().containsKey(finding.entry())) {
+                continue;
+            }
+            Optional<Judgement> judgement = Optional.ofNullable(byEntry.get(finding.entry()));
+            String why = why(judgement);
+            String doubt = doubt(finding);
+            if (!why.isEmpty() || !doubt.isEmpty()) {
+                items.add(item(finding, why.isEmpty() || doubt.isEmpty() ? why + doubt : why + "; " + doubt));
+            }
+            judgement.ifPresent(known -> known.again().stream()
+                    .filter(repeat -> !entered(repeat))
+                    .forEach(repeat -> items.add(interval(finding, repeat))));
+        }
+        return items;
+    }
+
+    private String why(Optional<Judgement> judgement) {
+        if (!limited || judgement.isEmpty()) {
+            return "no limits were entered, and nobody said what comes of it";
+        }
+        return judgement.get().verdict().decided()
+                ? ""
+                : judgement.get().verdict().words();
+    }
+
+    /** A finding that was entered while the count was lost may be on another airfoil. */
+    private String doubt(Finding finding) {
+        Engine engine = fold.situation().engine();
+        return fold.situation().countErrors().stream()
+                .filter(CountError::lost)
+                .filter(error -> error.since() < finding.entry() && finding.entry() < error.entry())
+                .filter(error -> error.row().equals(finding.row().id())
+                        || engine.spool(finding.row()).isPresent()
+                                && engine.spool(finding.row())
+                                        .equals(engine.spool(engine.rows().get(error.row()))))
+                .map(error -> "the count was lost meanwhile, so it may be on another "
+                        + finding.row().kind().airfoil())
+                .findFirst()
+                .orElse("");
+    }
+
+    private OpenItem item(Finding finding, String why) {
+        return new OpenItem(
+                Kind.FINDING,
+                Optional.of(fold.entries().get(finding.entry() - 1)),
+                finding.kind().word() + ": " + why,
+                where(finding),
+                "measure or look again, or say what comes of it: settle " + finding.entry() + " because …");
+    }
+
+    private OpenItem interval(Finding finding, Repeat repeat) {
+        return new OpenItem(
+                Kind.INTERVAL,
+                Optional.of(fold.entries().get(finding.entry() - 1)),
+                "the limits ask for a repeat inspection in " + repeat.text() + ", which was not entered",
+                where(finding),
+                "say: again in " + repeat.text());
+    }
+
+    private String where(Finding finding) {
+        return finding.row().name() + " (" + finding.row().id() + "), "
+                + finding.row().kind().airfoil() + " " + finding.airfoil() + ", "
+                + GapText.zones(
+                        fold.situation().engine().zonings().get(finding.row().id()), finding.zones());
+    }
+
+    /** Whether an interval as short was entered, settled or not. */
+    private boolean entered(Repeat repeat) {
+        return fold.entries().stream()
+                .filter(logged -> !fold.isVoid(logged.number()))
+                .anyMatch(logged -> logged.entry() instanceof Entry.Again again
+                        && repeat.metBy(again.number().value(), again.interval()));
+    }
+}

@@ -1,0 +1,52 @@
+package everyblade.core.finding.closing;
+
+import everyblade.core.turning.Logged;
+import java.util.Optional;
+
+/**
+ * One thing that is open.
+ *
+ * @param kind of thing
+ * @param opened the entry that opened it; empty of what nobody entered, such as a gap
+ * @param what is open, in words
+ * @param where it is, in words; empty if it is nowhere
+ * @param toDo what closes it
+ */
+public record OpenItem(Kind kind, Optional<Logged> opened, String what, String where, String toDo) {
+
+    /** Kinds of open things, in the order of the list: what can do most harm first. */
+    public enum Kind {
+        TIP("scope tip"),
+        TOOL("tool"),
+        LOST("lost"),
+        OPENING("opening"),
+        FINDING("finding"),
+        COUNT("count"),
+        GAP("gap"),
+        RECHECK("recheck"),
+        QUESTION("question"),
+        INTERVAL("interval"),
+        REPEAT("repeat"),
+        HANDOVER("hand-over"),
+        FACT("fact");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** For people and files. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** In one line, with the entry and who made it. */
+    public String line() {
+        String place = where.isEmpty() ? "" : " (" + where + ")";
+        String since = opened.map(entry -> ", entry " + entry.number() + " by " + entry.by())
+                .orElse("");
+        return what + place + since;
+    }
+}

@@ -1,0 +1,84 @@
+package everyblade.core.finding.closing;
+
+import everyblade.core.entry.Entry;
+import everyblade.core.finding.closing.OpenItem.Kind;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Logged;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the record itself leaves open: rechecks, questions, repeats, things lost, a hand-over, facts that are missing.
+ *
+ * @param fold of the journal
+ * @param facts names of the facts that must be there
+ */
+record OpenRecord(Fold fold, Collection<String> facts) {
+
+    List<OpenItem> items() {
+        List<OpenItem> items = new ArrayList<>();
+        fold.situation().ledger().questions().forEach((number, words) -> {
+            Logged logged = fold.entries().get(number - 1);
+            Kind kind = kind(logged.entry());
+            String settle = "then say: settle " + number + " because …";
+            items.add(new OpenItem(kind, Optional.of(logged), words, "", toDo(kind) + ", " + settle));
+        });
+        handedOver()
+                .ifPresent(logged -> items.add(new OpenItem(
+                        Kind.HANDOVER,
+                        Optional.of(logged),
+                        "handed over to " + ((Entry.Handover) logged.entry()).name() + ", and nobody has taken over",
+                        "",
+                        "say: takeover NAME")));
+        for (String fact : facts) {
+            if (!isStated(fact)) {
+                String word = fact.contains(" ") ? '"' + fact + '"' : fact;
+                items.add(new OpenItem(
+                        Kind.FACT,
+                        Optional.empty(),
+                        "the record does not state: " + fact,
+                        "",
+                        "say: fact " + word + " …"));
+            }
+        }
+        return items;
+    }
+
+    private static Kind kind(Entry entry) {
+        return entry instanceof Entry.Recheck
+                ? Kind.RECHECK
+                : entry instanceof Entry.Again ? Kind.REPEAT : entry instanceof Entry.Lost ? Kind.LOST : Kind.QUESTION;
+    }
+
+    private static String toDo(Kind kind) {
+        return switch (kind) {
+            case RECHECK -> "look again";
+            case REPEAT -> "enter it where repeats are kept";
+            case LOST -> "find it";
+            default -> "get the answer";
+        };
+    }
+
+    /** The last hand-over, if nobody took over after it. */
+    private Optional<Logged> handedOver() {
+        Optional<Logged> last = Optional.empty();
+        for (Logged logged : fold.entries()) {
+            if (!fold.isVoid(logged.number())) {
+                last = logged.entry() instanceof Entry.Handover
+                        ? Optional.of(logged)
+                        : logged.entry() instanceof Entry.Takeover ? Optional.empty() : last;
+            }
+        }
+        return last;
+    }
+
+    private boolean isStated(String fact) {
+        return fold.entries().stream()
+                .filter(logged -> !fold.isVoid(logged.number()))
+                .anyMatch(logged -> logged.entry() instanceof Entry.Fact stated
+                        && stated.name().value().strip().equalsIgnoreCase(fact)
+                        && !stated.value().isBlank());
+    }
+}

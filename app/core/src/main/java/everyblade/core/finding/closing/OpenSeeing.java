@@ -1,0 +1,86 @@
+package everyblade.core.finding.closing;
+
+import everyblade.core.coverage.Why;
+import everyblade.core.entry.Entry;
+import everyblade.core.finding.closing.ClosingList.Accepted;
+import everyblade.core.finding.closing.OpenItem.Kind;
+import everyblade.core.gap.Gap;
+import everyblade.core.gap.GapText;
+import everyblade.core.turning.AirfoilNames;
+import everyblade.core.turning.CountError;
+import everyblade.core.turning.Engine;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Remark;
+import everyblade.spi.Row;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * What is not seen: gaps, and counts that were lost and left cells in doubt.
+ *
+ * @param fold of the journal
+ * @param gaps of its coverage
+ */
+record OpenSeeing(Fold fold, List<Gap> gaps) {
+
+    List<OpenItem> items() {
+        List<OpenItem> items = new ArrayList<>();
+        for (CountError error : fold.situation().countErrors()) {
+            if (error.lost() && leavesDoubt(error)) {
+                items.add(new OpenItem(
+                        Kind.COUNT,
+                        Optional.of(fold.entries().get(error.entry() - 1)),
+                        String.format(
+                                Locale.ROOT,
+                                "the count was lost between entries %d and %d, by about %d %s",
+                                error.since(),
+                                error.entry(),
+                                error.airfoils(),
+                                row(error).kind().airfoil() + (error.airfoils() == 1 ? "" : "s")),
+                        row(error).name(),
+                        "watch again what was watched between"));
+            }
+        }
+        for (Gap gap : gaps) {
+            items.add(new OpenItem(
+                    Kind.GAP,
+                    Optional.empty(),
+                    GapText.of(gap).replaceFirst("\\.$", ""),
+                    "",
+                    "see it, or accept it: noaccess ZONE N-M because …"));
+        }
+        return items;
+    }
+
+    private Row row(CountError error) {
+        return fold.situation().engine().rows().get(error.row());
+    }
+
+    /** Whether anything on the same shaft is still only maybe seen because a count was lost. */
+    private boolean leavesDoubt(CountError error) {
+        Engine engine = fold.situation().engine();
+        return gaps.stream()
+                .filter(gap -> gap.why() == Why.COUNT_LOST)
+                .anyMatch(gap -> gap.row().id().equals(error.row())
+                        || engine.spool(gap.row()).isPresent()
+                                && engine.spool(gap.row()).equals(engine.spool(row(error))));
+    }
+
+    static List<Accepted> accepted(Fold fold) {
+        return fold.situation().ledger().remarks().stream()
+                .filter(remark -> remark.what() == Remark.What.ACCEPTED)
+                .map(remark -> accepted(fold, remark))
+                .toList();
+    }
+
+    private static Accepted accepted(Fold fold, Remark remark) {
+        Engine engine = fold.situation().engine();
+        Row row = engine.rows().get(remark.row());
+        String what = row.name() + " (" + row.id() + "): " + AirfoilNames.of(row, remark.airfoils()) + ", "
+                + GapText.zones(engine.zonings().get(row.id()), remark.zones());
+        var logged = fold.entries().get(remark.entry() - 1);
+        return new Accepted(remark.entry(), what, ((Entry.NoAccess) logged.entry()).reason(), logged.by());
+    }
+}

@@ -1,0 +1,215 @@
+package everyblade.core.finding.closing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import everyblade.core.Job;
+import everyblade.core.finding.Distances;
+import everyblade.core.finding.Findings;
+import everyblade.core.finding.Judging;
+import everyblade.core.finding.Limits;
+import everyblade.core.finding.LimitsUnderTest;
+import everyblade.core.finding.Looked;
+import everyblade.core.finding.closing.OpenItem.Kind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class ClosingListTest {
+
+    private static final String[] FACTS = {
+        "fact hours 10", "fact cycles 4", "fact position left", "fact manual Invented", "fact revision 1"
+    };
+    private static final String[] SEEN = {"view va", "round 1", "view vb", "round 1"};
+
+    static ClosingList list(Optional<Limits> limits, List<String> lines) {
+        Job job = new Job(LimitsUnderTest.ENGINE).enter(lines.toArray(String[]::new));
+        return ClosingList.of(
+                job.fold(),
+                job.coverage(),
+                limits,
+                limits.map(known -> Judging.of(
+                                known,
+                                LimitsUnderTest.ENGINE.zonings(),
+                                Findings.of(job.fold()),
+                                Looked.in(job.coverage()),
+                                Distances.UNKNOWN))
+                        .orElse(List.of()));
+    }
+
+    private static ClosingList after(Optional<Limits> limits, String... lines) {
+        List<String> all = new ArrayList<>(List.of(FACTS));
+        all.addAll(List.of(SEEN));
+        all.addAll(List.of(lines));
+        return list(limits, all);
+    }
+
+    private static ClosingList after(String... lines) {
+        return after(Optional.empty(), lines);
+    }
+
+    private static void assertOpen(ClosingList list, Kind kind, String... words) {
+        assertThat(list.items()).singleElement().satisfies(item -> {
+            assertThat(item.kind()).isEqualTo(kind);
+            assertThat(item.line()).contains(words);
+            assertThat(item.toDo()).isNotBlank();
+        });
+    }
+
+    @Test
+    void isEmptyWhenAllIsSeenDecidedShutAndBack() {
+        assertThat(after("open p1", "tool out lamp", "in", "clear", "shut p1 torqued", "tool in lamp")
+                        .any())
+                .isFalse();
+    }
+
+    @Test
+    void namesTheEntryThatOpenedAThingAndWhoMadeIt() {
+        assertOpen(after("open cover"), Kind.OPENING, "cover is open", "entry 10 by Test");
+        assertOpen(after("tool out turning tool"), Kind.TOOL, "turning tool is out", "entry 10 by Test");
+        assertOpen(after("in"), Kind.TIP, "among the blades", "entry 10");
+        assertOpen(after("lost washer"), Kind.LOST, "washer", "entry 10");
+        assertOpen(after("recheck a 3 streak"), Kind.RECHECK, "blade 3", "streak", "entry 10");
+        assertOpen(after("refer is this within"), Kind.QUESTION, "is this within", "entry 10");
+        assertOpen(after("again in 50 hours"), Kind.REPEAT, "50 hours", "entry 10");
+        assertOpen(after("handover Next"), Kind.HANDOVER, "Next", "entry 10");
+    }
+
+    @Test
+    void listsOpeningsInTheOrderInWhichTheyAreShut() {
+        assertThat(after("open cover", "open plate", "open plug").items())
+                .extracting(OpenItem::what)
+                .containsExactly("plug is open", "plate is open", "cover is open");
+    }
+
+    @Test
+    void putsFirstWhatDoesMostHarm() {
+        assertThat(after("refer x", "open cover", "tool out lamp", "in").items())
+                .extracting(OpenItem::kind)
+                .containsExactly(Kind.TIP, Kind.TOOL, Kind.OPENING, Kind.QUESTION);
+    }
+
+    @Test
+    void asksForTheFactsThatARecordMustHave() {
+        assertThat(list(Optional.empty(), List.of(SEEN)).of(Kind.FACT))
+                .extracting(OpenItem::toDo)
+                .containsExactly(
+                        "say: fact hours …",
+                        "say: fact cycles …",
+                        "say: fact position …",
+                        "say: fact manual …",
+                        "say: fact revision …");
+    }
+
+    @Test
+    void tellsGapsAndWhatWasAcceptedWithItsReason() {
+        ClosingList list = list(
+                Optional.empty(), List.of("view va", "round 1", "b noaccess root 1-12 because the port is blocked"));
+
+        assertThat(list.of(Kind.GAP))
+                .singleElement()
+                .satisfies(gap -> assertThat(gap.line()).contains("row b (b)", "tip", "not seen"));
+        assertThat(list.accepted())
+                .containsExactly(
+                        new ClosingList.Accepted(3, "row b (b): all 12 blades, root", "the port is blocked", "Test"));
+    }
+
+    @Test
+    void keepsALostCountOpenUntilWhatItLeftInDoubtIsSeenAgain() {
+        List<String> lost = new ArrayList<>(List.of(FACTS));
+        lost.addAll(
+                List.of("view vb", "round 1", "view va", "datum a 1", "turn 120 ± 1", "turn 60 ± 1", "here 3 ± 0.5"));
+        ClosingList list = list(Optional.empty(), lost);
+        assertThat(list.of(Kind.COUNT))
+                .singleElement()
+                .satisfies(item -> assertThat(item.line())
+                        .contains("the count was lost between entries 9 and 12", "entry 12 by Test"));
+
+        lost.add("round 3 ± 0");
+        assertThat(list(Optional.empty(), lost).any()).isFalse();
+    }
+
+    @Nested
+    class AFinding {
+
+        private final Optional<Limits> limits = Optional.of(limits());
+
+        private static Limits limits() {
+            LimitsUnderTest limits = new LimitsUnderTest();
+            return limits.rule(
+                            "nicks",
+                            "a",
+                            "nick",
+                            "",
+                            limits.step("length 0.5"),
+                            LimitsUnderTest.again(limits.step("length 1"), 25))
+                    .built();
+        }
+
+        @Test
+        void isOpenWithoutLimitsUntilSomeoneSaysWhatComesOfIt() {
+            assertOpen(after("a nick 3 tpl 0.2"), Kind.FINDING, "nick", "no limits", "blade 3", "entry 10");
+            assertThat(after("a nick 3 tpl 0.2", "settle 10 because within the manual's limits, 72-30 table 2")
+                            .any())
+                    .isFalse();
+        }
+
+        @Test
+        void isClosedByLimitsThatDecide() {
+            assertThat(after(limits, "a nick 3 tpl 0.2 ± 0.1", "a nick 4 tpl 3 ± 0.1")
+                            .any())
+                    .isFalse();
+        }
+
+        @Test
+        void isOpenWhereTheLimitsDoNotDecide() {
+            assertOpen(
+                    after(limits, "a nick 3 tpl 1 ± 0.1", "again in 25 cycles", "settle 11 because entered"),
+                    Kind.FINDING,
+                    "too close to call",
+                    "entry 10");
+            assertOpen(after(limits, "a crack 3 tpl 1 ± 0.1"), Kind.FINDING, "no limit entered", "entry 10");
+            assertOpen(after(limits, "a nick 3 tpl 0.2"), Kind.FINDING, "not measured", "entry 10");
+        }
+
+        @Test
+        void asksForTheRepeatThatGoesWithItsOutcome() {
+            assertOpen(after(limits, "a nick 3 tpl 0.8 ± 0.1"), Kind.INTERVAL, "25 cycles", "entry 10");
+            assertOpen(
+                    after(limits, "a nick 3 tpl 0.8 ± 0.1", "again in 30 cycles", "settle 11 because entered"),
+                    Kind.INTERVAL,
+                    "25 cycles");
+            assertThat(after(limits, "a nick 3 tpl 0.8 ± 0.1", "again in 20 cycles", "settle 11 because entered")
+                            .any())
+                    .isFalse();
+        }
+
+        @Test
+        void mayBeOnAnotherBladeIfTheCountWasLostMeanwhile() {
+            List<String> lines = new ArrayList<>(List.of(FACTS));
+            lines.addAll(List.of(
+                    "view vb",
+                    "round 1",
+                    "view va",
+                    "datum a 1",
+                    "turn 120 ± 1",
+                    "nick 5 tpl 0.2 ± 0.1",
+                    "turn 60 ± 1",
+                    "here 3 ± 0.5",
+                    "round 3 ± 0"));
+
+            assertOpen(list(limits, lines), Kind.FINDING, "may be on another blade", "entry 11");
+            lines.add("settle 11 because seen again on blade 5");
+            assertThat(list(limits, lines).any()).isFalse();
+        }
+
+        @Test
+        void isOpenAgainIfItsSettlingIsVoid() {
+            assertOpen(
+                    after("a nick 3 tpl 0.2", "settle 10 because fine", "void 11 because by mistake"),
+                    Kind.FINDING,
+                    "entry 10");
+        }
+    }
+}
