@@ -1,0 +1,101 @@
+package everyblade.core.move;
+
+import everyblade.core.move.Stays.Room;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What is still to come at the least. Two bounds, of which the larger holds:
+ *
+ * <ul>
+ *   <li>stays do not overlap in time, so what each view alone can serve costs at least the shortest stretch that serves
+ *       it, wherever that is, and the first of them must be reached from here;
+ *   <li>whatever the views, every need must be passed: no course turns less than a single stay would if all views were
+ *       in use at once.
+ * </ul>
+ */
+final class Outlook {
+
+    private final Walk walk;
+    private final Stays stays;
+    private final Map<Left, Rest> rests = new HashMap<>();
+    private final Map<Doing, Prospect> prospects = new HashMap<>();
+
+    private record Left(BitSet open, BitSet free) {}
+
+    private record Doing(int view, BitSet own, BitSet must) {}
+
+    Outlook(Walk walk) {
+        this.walk = walk;
+        this.stays = new Stays(walk);
+    }
+
+    /** What is left at first: everything. */
+    Rest all() {
+        BitSet open = new BitSet();
+        open.set(0, walk.needs().size());
+        BitSet free = new BitSet();
+        free.set(0, walk.views());
+        return rest(open, free);
+    }
+
+    /** What is left of a rest after a stay. */
+    Rest after(Rest rest, Stay stay) {
+        BitSet open = (BitSet) rest.open().clone();
+        open.andNot(stay.served());
+        BitSet free = (BitSet) rest.free().clone();
+        free.clear(stay.view());
+        return rest(open, free);
+    }
+
+    private Rest rest(BitSet open, BitSet free) {
+        for (int view : free.stream().toArray()) {
+            if (stays.servedThrough(view, open).isEmpty()) {
+                free.clear(view);
+            }
+        }
+        return rests.computeIfAbsent(new Left(open, free), left -> {
+            List<Prospect> all =
+                    free.stream().mapToObj(view -> prospect(view, open, free)).toList();
+            return Rest.of(rests.size(), open, free, all);
+        });
+    }
+
+    private Prospect prospect(int view, BitSet open, BitSet free) {
+        BitSet own = stays.servedThrough(view, open);
+        BitSet must = (BitSet) own.clone();
+        free.stream().filter(other -> other != view).forEach(other -> must.andNot(stays.servedThrough(other, own)));
+        return prospects.computeIfAbsent(
+                new Doing(view, own, must), doing -> new Prospect(walk, stays, view, own, must));
+    }
+
+    /** What the rest costs at least from a place, by the first bound; a cost as of {@link Label}. */
+    long oneByOne(Rest rest, long place, boolean first) {
+        return (rest.stretches() + rest.approach(place, first)) * Label.PER_STEP + rest.seatings();
+    }
+
+    /** What the rest costs at least from a place, by the second bound, where that may be the larger one. */
+    long allAtOnce(Rest rest, long place, boolean first) {
+        if (walk.setBack() || !rest.shared()) {
+            return 0;
+        }
+        List<List<Room>> rooms = rest.open().stream()
+                .mapToObj(need -> stays.rooms(walk.needs().get(need), -1, place, first))
+                .toList();
+        return rooms.stream()
+                        .flatMap(List::stream)
+                        .mapToLong(Room::down)
+                        .distinct()
+                        .map(down -> turning(down, rooms))
+                        .min()
+                        .orElse(0)
+                * Label.PER_STEP;
+    }
+
+    private static long turning(long down, List<List<Room>> rooms) {
+        long up = rooms.stream().mapToLong(all -> Stays.up(all, down)).max().orElse(0);
+        return up == Long.MAX_VALUE ? Label.NEVER : down + up + Math.min(down, up);
+    }
+}

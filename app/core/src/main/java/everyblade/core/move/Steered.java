@@ -1,0 +1,56 @@
+package everyblade.core.move;
+
+import everyblade.core.angle.Turn;
+import everyblade.core.entry.Entry;
+import everyblade.core.entry.Movement;
+import everyblade.core.entry.Said;
+import everyblade.core.entry.Sense;
+import everyblade.core.entry.Unit;
+import everyblade.spi.Spool;
+import java.math.BigDecimal;
+import java.util.Optional;
+
+/**
+ * The entries that move a row, or the scope tip round it: a shaft goes to a reading and turns by an amount; round a row
+ * that stands still the scope tip goes the other way than the row seems to.
+ *
+ * @param spool that the row turns with; empty if it stands still
+ */
+record Steered(Optional<Spool> spool) {
+
+    /** To a reading, going this far; unwatched. */
+    Entry unwatched(Turn reading, Turn amount) {
+        return spool.<Entry>map(turned -> new Entry.Skip(said(new Movement.To(
+                        Optional.of(sense(turned, amount)),
+                        Steps.degrees(Steps.floor(reading.wrapped())),
+                        Optional.empty()))))
+                .orElseGet(() -> new Entry.Feed(said(drawn(amount))));
+    }
+
+    /** By an amount, watched; a look if it is none. */
+    Entry watched(Turn amount) {
+        if (amount.signum() == 0) {
+            return new Entry.Look(Optional.empty(), Optional.empty());
+        }
+        return spool.<Entry>map(turned -> new Entry.Turn(
+                        said(by(Optional.of(sense(turned, amount)), amount.abs())), Optional.empty(), Optional.empty()))
+                .orElseGet(() -> new Entry.Draw(said(drawn(amount)), Optional.empty()));
+    }
+
+    private static Sense sense(Spool turned, Turn amount) {
+        return amount.signum() == turned.normal().sign() ? Sense.ON : Sense.BACK;
+    }
+
+    private static Movement drawn(Turn amount) {
+        return by(Optional.empty(), amount.negated());
+    }
+
+    private static Movement by(Optional<Sense> sense, Turn amount) {
+        BigDecimal number = Steps.degrees(Steps.floor(amount));
+        return new Movement.By(sense, number, Unit.DEG, Optional.empty());
+    }
+
+    private static Said<Movement> said(Movement movement) {
+        return new Said<>(movement, 1);
+    }
+}
