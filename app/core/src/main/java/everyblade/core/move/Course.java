@@ -1,5 +1,7 @@
 package everyblade.core.move;
 
+import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -13,6 +15,21 @@ record Course(List<Stay> stays, long turning, long bound) {
 
     Course {
         stays = List.copyOf(stays);
+    }
+
+    /** The same course, each need counted to the first stay that serves it. */
+    Course serving(Walk walk) {
+        BitSet open = new BitSet();
+        open.set(0, walk.needs().size());
+        long place = walk.start();
+        List<Stay> all = new ArrayList<>();
+        for (int i = 0; i < stays.size(); i++) {
+            Stay stay = stays.get(i).serving(walk, open, place, i == 0 || walk.setBack());
+            open.andNot(stay.served());
+            place = walk.setBack() ? place : place + stay.end();
+            all.add(stay);
+        }
+        return new Course(all, turning, bound);
     }
 
     /** Whether no course turns less. */

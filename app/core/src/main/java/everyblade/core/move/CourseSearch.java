@@ -27,6 +27,16 @@ final class CourseSearch {
     private final int limit;
     private Optional<Label> best = Optional.empty();
 
+    /** Without needs that are served whenever another one is. */
+    private static Walk reduced(Walk walk) {
+        List<Need> needs = walk.needs().stream()
+                .distinct()
+                .filter(need -> walk.needs().stream().noneMatch(need::followsFrom))
+                .toList();
+        return new Walk(
+                walk.start(), walk.rising(), walk.falling(), walk.setBack(), walk.seated(), walk.views(), needs);
+    }
+
     private CourseSearch(Walk walk, int limit) {
         this.walk = walk;
         this.outlook = new Outlook(walk);
@@ -35,7 +45,7 @@ final class CourseSearch {
 
     /** The least course of a walk, looking at so many labels at most; empty if its needs cannot all be served. */
     static Optional<Course> of(Walk walk, int limit) {
-        return new CourseSearch(walk, limit).course();
+        return new CourseSearch(reduced(walk), limit).course().map(course -> course.serving(walk));
     }
 
     private Optional<Course> course() {

@@ -1,6 +1,6 @@
 package everyblade.core.move;
 
-import everyblade.core.move.Stays.Room;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -72,30 +72,20 @@ final class Outlook {
     }
 
     /** What the rest costs at least from a place, by the first bound; a cost as of {@link Label}. */
-    long oneByOne(Rest rest, long place, boolean first) {
-        return (rest.stretches() + rest.approach(place, first)) * Label.PER_STEP + rest.seatings();
+    long oneByOne(Rest rest, long place, boolean unturned) {
+        return (rest.stretches() + rest.approach(place, unturned)) * Label.PER_STEP + rest.seatings();
     }
 
     /** What the rest costs at least from a place, by the second bound, where that may be the larger one. */
-    long allAtOnce(Rest rest, long place, boolean first) {
+    long allAtOnce(Rest rest, long place, boolean unturned) {
         if (walk.setBack() || !rest.shared()) {
             return 0;
         }
-        List<List<Room>> rooms = rest.open().stream()
-                .mapToObj(need -> stays.rooms(walk.needs().get(need), -1, place, first))
-                .toList();
-        return rooms.stream()
-                        .flatMap(List::stream)
-                        .mapToLong(Room::down)
-                        .distinct()
-                        .map(down -> turning(down, rooms))
-                        .min()
-                        .orElse(0)
-                * Label.PER_STEP;
-    }
-
-    private static long turning(long down, List<List<Room>> rooms) {
-        long up = rooms.stream().mapToLong(all -> Stays.up(all, down)).max().orElse(0);
-        return up == Long.MAX_VALUE ? Label.NEVER : down + up + Math.min(down, up);
+        long[] least = {Label.NEVER};
+        new Rooms(walk, rest.open(), -1, place, unturned).visit((down, ups) -> {
+            long up = Arrays.stream(ups).max().orElse(0);
+            least[0] = Math.min(least[0], down + up + Math.min(down, up));
+        });
+        return least[0] * Label.PER_STEP;
     }
 }

@@ -67,19 +67,19 @@ final class Prospect {
                 .orElse(0);
     }
 
-    /** The stays from a place; {@code first} if nothing was turned yet. */
-    List<Stay> stays(long place, boolean first) {
-        return made.computeIfAbsent(first ? -1 : place, key -> stays.at(view, place, first, own, must));
+    /** The stays from a place; {@code unturned} if nothing was turned before. */
+    List<Stay> stays(long place, boolean unturned) {
+        return made.computeIfAbsent(unturned ? -1 : place, key -> stays.at(view, place, unturned, own, must));
     }
 
     /** What the stay at this view costs at least if it comes next, beyond the shortest stretch; steps. */
-    long approach(long place, boolean first) {
+    long approach(long place, boolean unturned) {
         if (!needed()) {
             return 0;
         }
         return nearest.computeIfAbsent(
-                first ? -1 : place,
-                key -> stays(place, first).stream()
+                unturned ? -1 : place,
+                key -> stays(place, unturned).stream()
                         .mapToLong(stay -> Math.max(0, stay.turning() - stretch))
                         .min()
                         .orElse(Label.NEVER));

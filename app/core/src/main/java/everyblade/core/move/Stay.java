@@ -23,4 +23,18 @@ record Stay(int view, long down, long up, boolean endsUp, BitSet served) {
     long end() {
         return endsUp ? up : -down;
     }
+
+    /** The same stay with those of some needs that it serves. */
+    Stay serving(Walk walk, BitSet open, long place, boolean unturned) {
+        Rooms rooms = new Rooms(walk, open, view, place, unturned);
+        BitSet own = new BitSet();
+        rooms.visit((reach, ups) -> {
+            for (int i = 0; i < ups.length; i++) {
+                if (reach <= down && ups[i] <= up) {
+                    own.set(rooms.needs()[i]);
+                }
+            }
+        });
+        return new Stay(view, down, up, endsUp, own);
+    }
 }

@@ -22,7 +22,7 @@ class DoubtTest {
     private static final int JOBS = Boolean.getBoolean("everyblade.campaign") ? 5_000 : 300;
     private static final int[] COUNTS = {1, 2, 7, 12, 19, 36, 47};
 
-    private static Job random(long seed) {
+    static Job random(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         int way = random.nextInt(3) - 1;
         Direction[] ways = way == 0 ? new Direction[0] : new Direction[] {way > 0 ? Direction.CW : Direction.CCW};
@@ -81,7 +81,6 @@ class DoubtTest {
             closed += before - plan.unsure();
             unsure += plan.unsure();
         }
-        System.err.println("XX closed " + closed + " unsure " + unsure);
         assertThat(closed).isGreaterThan(1000);
         assertThat(unsure).isZero();
     }
