@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Settings;
 import everyblade.core.finding.Distances;
 import everyblade.core.finding.Findings;
 import everyblade.core.finding.Judgement;
@@ -21,7 +22,6 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Files of limits in tests, and an engine to use them on; all invented. */
 final class LimitsFiles {
@@ -83,7 +83,7 @@ final class LimitsFiles {
             int number = fold.entries().size() + 1;
             fold = fold.with(new Logged(number, Instant.EPOCH, "Test", false, line, EntryParser.parse(line)));
         }
-        Coverage coverage = Coverage.of(fold.situation(), OptionalDouble.empty());
+        Coverage coverage = Coverage.of(fold.situation(), Settings.USUAL);
         return Judging.of(limits, ENGINE.zonings(), Findings.of(fold), Looked.in(coverage), Distances.UNKNOWN);
     }
 }
