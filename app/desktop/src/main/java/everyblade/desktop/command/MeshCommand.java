@@ -1,7 +1,6 @@
 package everyblade.desktop.command;
 
 import everyblade.core.surface.PlyText;
-import everyblade.core.surface.Surfaces;
 import everyblade.core.surface.UnusableShape;
 import everyblade.core.surface.Walls;
 import everyblade.spi.EngineModel;
@@ -11,7 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -46,13 +44,12 @@ final class MeshCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        EngineModel engine = everyblade.shelf().choose(model).model();
+        Shelf.Chosen shelved = everyblade.shelf().choose(model);
+        EngineModel engine = shelved.model();
         Map<Path, String> files = new LinkedHashMap<>();
         try {
             Row chosen = row(engine, row);
-            files.put(
-                    out,
-                    PlyText.write(Surfaces.of(engine, chosen, Optional.empty()).orElseThrow(() -> noShape(chosen))));
+            files.put(out, PlyText.write(shelved.scene().airfoil(chosen).orElseThrow(() -> noShape(chosen))));
             for (Wall wall : walls ? engine.walls() : java.util.List.<Wall>of()) {
                 files.put(beside(wall), PlyText.write(Walls.of(wall)));
             }

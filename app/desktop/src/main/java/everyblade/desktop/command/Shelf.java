@@ -1,11 +1,14 @@
 package everyblade.desktop.command;
 
+import everyblade.core.sight.ViewScene;
 import everyblade.json.EngineJsonReader;
 import everyblade.json.EngineJsonWriter;
 import everyblade.json.Found;
 import everyblade.json.ModelShelf;
 import everyblade.json.Reading;
 import everyblade.spi.EngineModel;
+import everyblade.spi.Row;
+import everyblade.spi.Shape;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -13,7 +16,9 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Where engine models are looked for: with the program, then in the folders given, then in the one of
@@ -25,6 +30,7 @@ import java.util.Optional;
 record Shelf(Surroundings around, List<Path> folders) {
 
     private static final String MODELS = "models";
+    private static final long LARGEST_MESH = 200_000_000;
 
     static Shelf of(Surroundings around, List<Path> given) {
         List<Path> folders = new ArrayList<>();
@@ -77,8 +83,15 @@ record Shelf(Surroundings around, List<Path> folders) {
      * @param model what it says
      * @param bytes of the {@code engine.json} that says it
      * @param warnings of its reader
+     * @param meshes contents of its mesh files, by name
      */
-    record Chosen(EngineModel model, byte[] bytes, List<String> warnings) {}
+    record Chosen(EngineModel model, byte[] bytes, List<String> warnings, Map<String, byte[]> meshes) {
+
+        /** The engine as sight is computed with. */
+        ViewScene scene() {
+            return new ViewScene(model, meshes, Map.of());
+        }
+    }
 
     /** The model of this name: a folder, an {@code engine.json} or a jar if there is one, else an id. */
     Chosen choose(String name) {
@@ -113,18 +126,39 @@ record Shelf(Surroundings around, List<Path> folders) {
         Path file = Files.isDirectory(found.origin()) ? found.origin().resolve(EngineJsonReader.FILE) : found.origin();
         if (file.toString().endsWith(".jar")) {
             byte[] written = EngineJsonWriter.write(found.model()).getBytes(StandardCharsets.UTF_8);
-            return new Chosen(found.model(), written, warnings);
+            return new Chosen(found.model(), written, warnings, Map.of());
         }
         try {
             byte[] bytes = Files.readAllBytes(file);
             if (EngineJsonReader.read(file.toString(), bytes) instanceof Reading.Read read
                     && read.model().equals(found.model())) {
-                return new Chosen(found.model(), bytes, warnings);
+                return new Chosen(found.model(), bytes, warnings, meshes(found.model(), file));
             }
         } catch (IOException gone) {
             // said below
         }
         throw new Failure(file + ": the engine model changed while it was read; try again");
+    }
+
+    /** The mesh files that an engine names, which lie beside its {@code engine.json}. */
+    private static Map<String, byte[]> meshes(EngineModel model, Path file) {
+        Map<String, byte[]> meshes = new TreeMap<>();
+        for (Row row : model.rows()) {
+            if (row.shape().orElse(null) instanceof Shape.Mesh mesh) {
+                Path path = file.resolveSibling(mesh.file());
+                try {
+                    if (Files.size(path) > LARGEST_MESH) {
+                        throw new Failure(path + ": a mesh of more than " + LARGEST_MESH / 1_000_000
+                                + " MB is not read; give row " + row.id() + " a coarser one");
+                    }
+                    meshes.put(mesh.file(), Files.readAllBytes(path));
+                } catch (IOException missing) {
+                    throw new Failure(path + ": the mesh of row " + row.id() + " cannot be read; put it beside "
+                            + EngineJsonReader.FILE);
+                }
+            }
+        }
+        return meshes;
     }
 
     private static Failure noSuchId(String name, ModelShelf shelf) {

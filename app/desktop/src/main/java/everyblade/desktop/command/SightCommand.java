@@ -22,7 +22,6 @@ import everyblade.spi.ScopeTip;
 import everyblade.spi.Station;
 import everyblade.spi.View;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.Collectors;
@@ -78,7 +77,7 @@ final class SightCommand implements Callable<Integer> {
                 ? Criteria.USUAL
                 : Criteria.USUAL.withDetail(
                         Given.number("--detail", detail, "mm").doubleValue());
-        ViewScene scene = new ViewScene(engine, Map.of(), Map.of());
+        ViewScene scene = chosen.scene();
         if (json) {
             if (view == null || !compare.isEmpty()) {
                 throw new Failure("--json: it lists the sight arcs of one view; say --view ID, and no --compare");
