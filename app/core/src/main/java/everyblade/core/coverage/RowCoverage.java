@@ -156,6 +156,11 @@ public final class RowCoverage {
         return why(n, zone).filter(Why.NO_ACCESS::equals).isPresent() ? cells.hindrance(n, zone) : Optional.empty();
     }
 
+    /** Whether a facet of airfoil n was surely seen; not where nothing is computed. */
+    public boolean sees(int n, int facet) {
+        return computed.isPresent() && computed.get().seen.sure().contains(n, facet);
+    }
+
     /** What one pass shows by itself; empty where nothing is computed. */
     Optional<FacetsSeen> only(Situation situation, Pass pass) {
         return computed.map(tally -> tally.only(situation, pass));

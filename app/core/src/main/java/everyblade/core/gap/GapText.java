@@ -43,7 +43,9 @@ public final class GapText {
 
     private static String reach(Gap gap, Zoning zoning) {
         if (gap.reach().isEmpty()) {
-            return gap.why() == Why.NO_ACCESS ? "" : "; to reach it, first bring a known airfoil to the reference";
+            return gap.why() == Why.NO_ACCESS || gap.why() == Why.COARSE
+                    ? ""
+                    : "; to reach it, first bring a known airfoil to the reference";
         }
         Gap.Reach reach = gap.reach().get();
         String part = reach.zones().equals(gap.zones()) ? "" : " for " + zones(zoning, reach.zones());

@@ -9,6 +9,7 @@ import everyblade.core.turning.Remark;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Finds the gaps of a coverage: what the task asks for, is not seen, and nobody has accepted as not seen. */
@@ -56,7 +57,15 @@ public final class Gaps {
                 List<Integer> airfoils = IntStream.range(first, first + length)
                         .mapToObj(i -> i % count + 1)
                         .toList();
-                gaps.add(new Gap(row.row(), airfoils, zones, state, why, Reaching.of(coverage, row, airfoils, zones)));
+                gaps.add(new Gap(
+                        row.row(),
+                        airfoils,
+                        zones,
+                        state,
+                        why,
+                        why == Why.NO_ACCESS || why == Why.COARSE
+                                ? Optional.empty()
+                                : Reaching.of(coverage, row, airfoils, zones)));
             }
             at += length;
         }

@@ -6,7 +6,6 @@ import everyblade.core.coverage.RowCoverage;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.sight.DeclaredWindow;
 import everyblade.core.sight.Reach;
-import everyblade.core.sight.StationSight;
 import everyblade.core.surface.Facets;
 import everyblade.core.surface.Mesh;
 import everyblade.core.turning.Engine;
@@ -19,9 +18,12 @@ import everyblade.spi.Row;
 import everyblade.spi.Spool;
 import everyblade.spi.Station;
 import everyblade.spi.View;
+import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** How to see a run of airfoils: through which view, and by which turn in a direction that the pad allows. */
 final class Reaching {
@@ -33,11 +35,11 @@ final class Reaching {
      *
      * @param view through which
      * @param station where the scope tip stands, if the view has stations
-     * @param sight what the station shows, where that is computed
+     * @param showing clock angles that an airfoil must pass
      * @param zones that are seen there, as far as they can be
      * @param worth how much of what is wanted it shows
      */
-    private record Way(View view, Optional<String> station, Optional<StationSight> sight, ZoneSet zones, double worth) {
+    private record Way(View view, Optional<String> station, Supplier<Showing> showing, ZoneSet zones, double worth) {
 
         boolean inUse(Situation now) {
             Optional<Seat> seat = now.seat().filter(in -> in.view().id().equals(view.id()));
@@ -55,18 +57,12 @@ final class Reaching {
             return Optional.empty();
         }
         List<Way> ways = of.reach()
-                .map(reach -> stations(coverage, row, reach, zones))
+                .map(reach -> stations(coverage, of, reach, airfoils, zones))
                 .orElseGet(() -> windows(now, row, zones));
         return ways.stream()
                 .filter(way -> !way.zones().isEmpty())
                 .max(Comparator.comparingDouble(Way::worth).thenComparing(way -> way.inUse(now)))
-                .map(way -> {
-                    Showing showing = way.sight()
-                            .map(sight -> Showing.of(
-                                    sight, coverage.sights().scene(row).row().airfoil(), zones))
-                            .orElseGet(() -> Showing.at(way.view().reference()));
-                    return reach(now, row, airfoils, way, showing, place.get().best());
-                });
+                .map(way -> reach(now, row, airfoils, way, place.get().best()));
     }
 
     private static List<Way> windows(Situation now, Row row, ZoneSet zones) {
@@ -80,37 +76,43 @@ final class Reaching {
                             .intersection(zones);
                     Optional<String> station =
                             view.stations().stream().findFirst().map(Station::id);
-                    return new Way(view, station, Optional.empty(), shown, shown.size());
+                    return new Way(view, station, () -> Showing.at(view.reference()), shown, shown.size());
                 })
                 .toList();
     }
 
-    private static List<Way> stations(Coverage coverage, Row row, Reach reach, ZoneSet zones) {
-        Mesh airfoil = coverage.sights().scene(row).row().airfoil();
-        Facets facets = coverage.sights().scene(row).facets();
-        return reach.stations().stream()
-                .map(from -> {
-                    double worth = 0;
-                    long shown = 0;
-                    for (int facet = 0; facet < facets.count(); facet++) {
-                        boolean wanted = zones.contains(airfoil.zone(facet))
-                                && from.sight().reaches(facet);
-                        worth += wanted ? facets.area(facet) : 0;
-                        shown |= wanted ? 1L << airfoil.zone(facet) : 0;
-                    }
-                    View view = coverage.situation()
-                            .engine()
-                            .model()
-                            .view(from.view())
-                            .orElseThrow();
-                    return new Way(
-                            view, Optional.of(from.station()), Optional.of(from.sight()), new ZoneSet(shown), worth);
-                })
-                .toList();
+    /** Stations by how much they show that is still unseen. */
+    private static List<Way> stations(
+            Coverage coverage, RowCoverage of, Reach reach, List<Integer> airfoils, ZoneSet zones) {
+        Mesh airfoil = coverage.sights().scene(of.row()).row().airfoil();
+        Facets facets = coverage.sights().scene(of.row()).facets();
+        List<Way> ways = new ArrayList<>();
+        for (Reach.FromStation from : reach.stations()) {
+            BitSet wanted = new BitSet();
+            double worth = 0;
+            long shown = 0;
+            for (int facet = 0; facet < facets.count(); facet++) {
+                if (zones.contains(airfoil.zone(facet)) && from.sight().reaches(facet)) {
+                    int at = facet;
+                    long unseen = airfoils.stream().filter(n -> !of.sees(n, at)).count();
+                    wanted.set(facet, unseen > 0);
+                    worth += unseen * facets.area(facet);
+                    shown |= unseen > 0 ? 1L << airfoil.zone(facet) : 0;
+                }
+            }
+            View view = coverage.situation().engine().model().view(from.view()).orElseThrow();
+            ways.add(new Way(
+                    view,
+                    Optional.of(from.station()),
+                    () -> Showing.of(from.sight(), wanted),
+                    new ZoneSet(shown),
+                    worth));
+        }
+        return ways;
     }
 
-    private static Gap.Reach reach(
-            Situation now, Row row, List<Integer> airfoils, Way way, Showing showing, Turn first) {
+    private static Gap.Reach reach(Situation now, Row row, List<Integer> airfoils, Way way, Turn first) {
+        Showing showing = way.showing().get();
         Optional<Spool> spool = now.engine().spool(row);
         // A scope tip drawn clockwise meets airfoils in the order in which a rotor turned counter-clockwise brings
         // them.

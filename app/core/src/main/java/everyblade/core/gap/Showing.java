@@ -4,15 +4,13 @@ import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.core.angle.Turn;
-import everyblade.core.entry.ZoneSet;
 import everyblade.core.sight.StationSight;
-import everyblade.core.surface.Mesh;
-import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 
 /**
- * The shortest range of clock angles which an airfoil must pass so that a station shows all of some zones that it can show,
- * a little wider at both ends.
+ * The shortest range of clock angles which an airfoil must pass so that a station shows all of some facets, a little wider at
+ * both ends.
  *
  * @param from where it begins, clockwise
  * @param width how far it goes
@@ -29,13 +27,10 @@ record Showing(Turn from, Turn width) {
         return new Showing(Turn.ofDegrees(clock), Turn.ZERO);
     }
 
-    static Showing of(StationSight sight, Mesh airfoil, ZoneSet zones) {
-        List<ArcSet> wanted = new ArrayList<>();
-        for (int facet = 0; facet < sight.facets(); facet++) {
-            if (zones.contains(airfoil.zone(facet)) && sight.reaches(facet)) {
-                wanted.add(common(sight, facet));
-            }
-        }
+    /** The range for facets each of which the station shows from every pose. */
+    static Showing of(StationSight sight, BitSet facets) {
+        List<ArcSet> wanted =
+                facets.stream().mapToObj(facet -> common(sight, facet)).toList();
         long best = 0;
         long least = CIRCLE.ticks();
         for (ArcSet facet : wanted) {

@@ -1,0 +1,65 @@
+package everyblade.core.gap;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import everyblade.core.Job;
+import everyblade.core.ShapedEngine;
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.coverage.Why;
+import everyblade.spi.RowKind;
+import everyblade.spi.Station;
+import everyblade.spi.Station.Heading;
+import java.util.Comparator;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Whoever does again and again what a gap says has seen in the end all that stations can show. */
+class SightReachTest {
+
+    private static final int MOST_STEPS = 40;
+
+    private final Station ahead = ShapedEngine.station("ahead", -15, 138, new Heading(1, 0.3, -0.4), 1, 3);
+    private final Station low = ShapedEngine.station("low", -14, 116, new Heading(1, 0.4, -0.2), 0.5, 2);
+    private final Station behind = ShapedEngine.station("behind", 45, 130, new Heading(-1, -0.4, -0.1), 0, 0);
+
+    private final ShapedEngine engine = new ShapedEngine()
+            .row("r", RowKind.ROTOR, 20, 35, 0)
+            .view("front", "r", ahead, low)
+            .view("rear", "r", behind);
+
+    @Test
+    void gapsThatCanBeReachedAreClosedByWhatTheySay() {
+        Job job = new Job(engine.built()).enter("view front", "datum r 1", "turn 100", "skip 77", "turn 30");
+        Coverage coverage = job.coverage();
+        int steps = 0;
+        for (Optional<Gap> largest = largest(coverage); largest.isPresent(); largest = largest(coverage)) {
+            double before = seen(coverage);
+            follow(job, largest.get().reach().get());
+            coverage = coverage.after(job.fold().situation());
+            assertThat(seen(coverage)).as("step %d shows more", steps).isGreaterThan(before);
+            assertThat(++steps).isLessThan(MOST_STEPS);
+        }
+        assertThat(Gaps.of(coverage)).allMatch(gap -> gap.why() == Why.NO_ACCESS);
+    }
+
+    private static Optional<Gap> largest(Coverage coverage) {
+        return Gaps.of(coverage).stream()
+                .filter(gap -> gap.reach().isPresent())
+                .max(Comparator.comparingInt(
+                        gap -> gap.airfoils().size() * gap.zones().size()));
+    }
+
+    private static void follow(Job job, Gap.Reach reach) {
+        job.enter(
+                "view " + reach.view(),
+                "at " + reach.station().orElseThrow(),
+                "skip to " + Math.rint(10 * reach.from()) / 10 % 360,
+                "turn " + (reach.sweep() >= 0 ? "on " : "back ") + Math.ceil(10 * Math.abs(reach.sweep())) / 10);
+    }
+
+    private static double seen(Coverage coverage) {
+        RowCoverage row = coverage.row("r");
+        return row.areas(row.zoning().all()).seen();
+    }
+}
