@@ -69,7 +69,7 @@ final class Figures {
     private String value(Measured size) {
         String value = text(size.value());
         return size.plusMinus()
-                .map(plusMinus -> value + " ± " + text(plusMinus))
+                .map(plusMinus -> value.replaceFirst(" .*", "") + " ± " + text(plusMinus))
                 .orElse(value + ", no ± entered");
     }
 

@@ -1,7 +1,10 @@
 package everyblade.core.finding;
 
+import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
+import everyblade.core.turning.Engine;
+import everyblade.core.turning.Fold;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -43,6 +46,12 @@ public final class Judging {
             Limits limits, Map<String, Zoning> zonings, List<Finding> findings, Looked looked, Distances distances) {
         Judging judging = new Judging(limits, zonings, findings, looked, distances);
         return findings.stream().map(judging::judgement).toList();
+    }
+
+    /** A judgement of each finding of a journal, by its coverage and the shapes of its engine model. */
+    public static List<Judgement> of(Limits limits, Fold fold, Coverage coverage) {
+        Engine engine = fold.situation().engine();
+        return of(limits, engine.zonings(), Findings.of(fold), Looked.in(coverage), new ZoneDistances(engine.model()));
     }
 
     private Judgement judgement(Finding finding) {

@@ -31,7 +31,7 @@ class JudgingTest {
             assertThat(ruling.outcome()).isEqualTo("step length 1");
             assertThat(ruling.figures())
                     .containsExactly(new Figure(
-                            "length", "0.8 mm ± 0.06 mm", "at most 1 mm", "0.2 mm inside, guard 0.049 mm", WITHIN));
+                            "length", "0.8 ± 0.06 mm", "at most 1 mm", "0.2 mm inside, guard 0.049 mm", WITHIN));
         }
 
         @Test

@@ -3,6 +3,7 @@ package everyblade.picture.report;
 import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Tally;
 import everyblade.core.entry.Entry;
+import everyblade.core.finding.Verdict;
 import everyblade.core.turning.Logged;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
@@ -20,26 +21,26 @@ final class Answer {
 
     private Answer() {}
 
-    static List<Block> of(Reported job, OpenItems open) {
+    static List<Block> of(Reported job) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "Borescope inspection: the answer in short"));
-        blocks.add(verdict(job, open));
+        blocks.add(verdict(job));
         blocks.add(new Block.Table(List.of(Column.of("", 1.1), Column.of("", 3.4)), facts(job)));
         blocks.add(new Block.Heading(2, "What was seen"));
         blocks.add(shares(job));
         blocks.add(new Block.Heading(2, "What was found"));
         blocks.addAll(listed(Findings.lines(job), "Nothing was entered as found.", "Findings"));
         blocks.add(new Block.Heading(2, "What is open"));
-        blocks.addAll(openLines(open));
+        blocks.addAll(listed(Closing.lines(job.closing()), "Nothing.", "Closing list"));
         blocks.add(new Block.Heading(2, "Who"));
         blocks.addAll(people(job));
         return blocks;
     }
 
-    private static Block verdict(Reported job, OpenItems open) {
+    private static Block verdict(Reported job) {
         List<Words> lines = new ArrayList<>();
-        if (open.any()) {
-            lines.add(Words.alert("INCOMPLETE: " + counts(open) + "."));
+        if (job.closing().any()) {
+            lines.add(Words.alert("INCOMPLETE: " + Closing.counts(job.closing()) + "."));
         } else {
             lines.add(Words.strong("Nothing that the task asks for is left open in this record."));
             lines.add(Words.of("What was accepted as not seen, and why, stands under Not done."));
@@ -47,25 +48,14 @@ final class Answer {
         if (job.coverage().lostCount()) {
             lines.add(Words.alert("The count was lost in the course of the work; see Is the count sound?"));
         }
+        long beyond = job.judged().stream()
+                .filter(judgement -> judgement.verdict() == Verdict.BEYOND)
+                .count();
+        if (beyond > 0) {
+            lines.add(Words.alert(Telling.count((int) beyond, "finding") + " beyond the entered limits."));
+        }
         lines.add(Words.of("Whether the engine may go on is for licensed people to decide, by the manual in force."));
         return new Block.Framed(lines);
-    }
-
-    private static String counts(OpenItems open) {
-        List<String> counts = new ArrayList<>();
-        if (open.gaps() > 0) {
-            counts.add(Telling.count(open.gaps(), "gap"));
-        }
-        if (!open.questions().isEmpty()) {
-            counts.add(open.questions().size() + " to recheck, ask or settle");
-        }
-        if (!open.closing().isEmpty()) {
-            counts.add(Telling.count(open.closing().size(), "thing") + " open, out or inside");
-        }
-        if (!open.people().isEmpty()) {
-            counts.add("a hand-over that nobody accepted");
-        }
-        return String.join("; ", counts);
     }
 
     private static List<List<Cell>> facts(Reported job) {
@@ -78,6 +68,7 @@ final class Answer {
                 label("hours, cycles, position"),
                 Cell.of(stated(job, "hours"), stated(job, "cycles"), stated(job, "position"))));
         rows.add(row("what was asked", job.facts().task() + asked(job)));
+        job.exhibits().limits().ifPresent(limits -> rows.add(row("limits", Judged.source(limits))));
         rows.add(List.of(label("manual, revision"), Cell.of(stated(job, "manual"), stated(job, "revision"))));
         Set<String> named = Set.of("hours", "cycles", "position", "manual", "revision");
         Set<String> further = new LinkedHashSet<>();
@@ -160,15 +151,6 @@ final class Answer {
             blocks.add(new Block.Item(Words.strong("and " + (lines.size() - MOST_LISTED) + " more, see " + chapter)));
         }
         return blocks;
-    }
-
-    private static List<Block> openLines(OpenItems open) {
-        List<String> lines = new ArrayList<>();
-        if (open.gaps() > 0) {
-            lines.add(Telling.count(open.gaps(), "gap") + " in what was seen, see Gaps");
-        }
-        lines.addAll(open.rest());
-        return listed(lines, "Nothing.", "Rechecks and questions, and Openings and tools");
     }
 
     private static List<Block> people(Reported job) {

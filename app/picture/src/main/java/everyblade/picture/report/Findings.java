@@ -42,7 +42,10 @@ final class Findings {
                 .map(found -> found.entry().kind().word() + ", "
                         + Telling.row(found.row().row()) + ", " + found.where() + ", "
                         + Telling.zones(found.row(), found.remark()) + ": "
-                        + Telling.size(found.entry().size()))
+                        + Telling.size(found.entry().size())
+                        + job.judgement(found.logged().number())
+                                .map(judgement -> " – " + judgement.verdict().words())
+                                .orElse(""))
                 .toList();
     }
 
@@ -55,9 +58,13 @@ final class Findings {
                     + " nothing there: see what was not seen, and that on dirty parts less is found than on clean"
                     + " ones.")));
         } else {
-            blocks.add(new Block.Paragraph(Words.of("Sizes and their ± as entered. No limits were entered, so none is"
-                    + " judged here; the manual in force says what is within limits.")));
+            blocks.add(new Block.Paragraph(Words.of("Sizes and their ± as entered. "
+                    + (job.exhibits().limits().isPresent()
+                            ? "What comes of them is what the entered limits say, no more; the manual in force decides."
+                            : "No limits were entered, so none is judged here; the manual in force says what is within"
+                                    + " limits."))));
             blocks.add(table(job, findings));
+            blocks.addAll(Judged.figures(job));
         }
         blocks.addAll(pictures(job));
         return blocks;
@@ -71,6 +78,7 @@ final class Findings {
                         Cell.of(Words.of(found.row().row().name()), Words.of(found.where())),
                         Cell.of(Telling.zones(found.row(), found.remark())),
                         Cell.of(Telling.size(found.entry().size())),
+                        Judged.outcome(job, found.logged().number()),
                         Cell.of(picturesOf(job, found)),
                         Cell.of(
                                 Words.of(Telling.minute(found.logged().at())),
@@ -80,11 +88,12 @@ final class Findings {
                 List.of(
                         Column.of("entry", 0.8),
                         Column.of("kind", 1.2),
-                        Column.of("row and part", 2.2),
-                        Column.of("zone", 2.1),
-                        Column.of("size", 2.2),
-                        Column.of("pictures", 1.9),
-                        Column.of("when (UTC), by", 2)),
+                        Column.of("row and part", 2),
+                        Column.of("zone", 1.8),
+                        Column.of("size", 1.9),
+                        Column.of("outcome", 2.4),
+                        Column.of("pictures", 1.5),
+                        Column.of("when (UTC), by", 1.7)),
                 rows);
     }
 

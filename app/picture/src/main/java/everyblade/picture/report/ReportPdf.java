@@ -1,6 +1,7 @@
 package everyblade.picture.report;
 
 import everyblade.core.coverage.Coverage;
+import everyblade.core.finding.Limits;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.picture.report.page.Block;
@@ -11,6 +12,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The report of a job as a PDF: the same record always gives the same bytes, whatever the clock and the locale.
@@ -25,15 +28,26 @@ public final class ReportPdf {
     private ReportPdf() {}
 
     /**
-     * Writes the report.
+     * Writes the report of a job without limits, pictures and previous record.
      *
      * @param fold of the whole journal
      * @param coverage of that fold's situation
      * @param facts of the same journal
      */
     public static byte[] write(Fold fold, Coverage coverage, ReportFacts facts) {
-        Reported job = Reported.of(fold, coverage, facts);
-        OpenItems open = OpenItems.of(job);
+        return write(fold, coverage, facts, Exhibits.NONE);
+    }
+
+    /**
+     * Writes the report.
+     *
+     * @param fold of the whole journal
+     * @param coverage of that fold's situation
+     * @param facts of the same journal
+     * @param exhibits that it shows
+     */
+    public static byte[] write(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits) {
+        Reported job = Reported.of(fold, coverage, facts, exhibits);
         String engine = job.model().name() + ", serial " + facts.serial();
         return new Pages(
                         "Borescope inspection report: " + engine,
@@ -42,20 +56,29 @@ public final class ReportPdf {
                         seed(facts.head()),
                         new Margins(
                                 "Borescope inspection report – " + engine,
-                                open.any() ? "INCOMPLETE" : "",
-                                job.model().notice().orElse(""),
+                                job.closing().any() ? "INCOMPLETE" : "",
+                                notices(job),
                                 "record " + facts.head()),
-                        blocks(job, open))
+                        blocks(job))
                 .pdf();
     }
 
-    private static List<Block> blocks(Reported job, OpenItems open) {
-        List<Block> blocks = new ArrayList<>(Answer.of(job, open));
+    /** What the engine model and the limits say of themselves, such as that they are invented. */
+    private static String notices(Reported job) {
+        return Stream.concat(
+                        job.model().notice().stream(),
+                        job.exhibits().limits().flatMap(Limits::notice).map(notice -> "Limits: " + notice).stream())
+                .collect(Collectors.joining(" "));
+    }
+
+    private static List<Block> blocks(Reported job) {
+        List<Block> blocks = new ArrayList<>(Answer.of(job));
         blocks.add(new Block.NewPage());
         blocks.addAll(Maps.maps(job));
         blocks.add(new Block.NewPage());
         blocks.addAll(ShareTables.of(job));
         blocks.addAll(Maps.charts(job));
+        blocks.addAll(Closing.of(job.closing()));
         blocks.addAll(Remaining.gaps(job));
         blocks.addAll(Findings.of(job));
         blocks.addAll(Remaining.questions(job));

@@ -2,6 +2,9 @@ package everyblade.picture.report;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Entry;
+import everyblade.core.finding.Judgement;
+import everyblade.core.finding.Judging;
+import everyblade.core.finding.closing.ClosingList;
 import everyblade.core.gap.Gap;
 import everyblade.core.gap.Gaps;
 import everyblade.core.turning.Fold;
@@ -19,8 +22,18 @@ import java.util.Optional;
  * @param coverage of that fold's situation
  * @param gaps of that coverage
  * @param facts beside the entries
+ * @param exhibits shown beside the entries
+ * @param judged what the limits say of each finding; none without limits
+ * @param closing what is open
  */
-record Reported(Fold fold, Coverage coverage, List<Gap> gaps, ReportFacts facts) {
+record Reported(
+        Fold fold,
+        Coverage coverage,
+        List<Gap> gaps,
+        ReportFacts facts,
+        Exhibits exhibits,
+        List<Judgement> judged,
+        ClosingList closing) {
 
     /**
      * An entry that counts, by what it says.
@@ -30,8 +43,25 @@ record Reported(Fold fold, Coverage coverage, List<Gap> gaps, ReportFacts facts)
      */
     record Told<E extends Entry>(Logged logged, E entry) {}
 
-    static Reported of(Fold fold, Coverage coverage, ReportFacts facts) {
-        return new Reported(fold, coverage, Gaps.of(coverage), facts);
+    static Reported of(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits) {
+        List<Judgement> judged = exhibits.limits()
+                .map(limits -> Judging.of(limits, fold, coverage))
+                .orElse(List.of());
+        return new Reported(
+                fold,
+                coverage,
+                Gaps.of(coverage),
+                facts,
+                exhibits,
+                judged,
+                ClosingList.of(fold, coverage, exhibits.limits(), judged));
+    }
+
+    /** What the limits say of the finding of entry K, if any were entered. */
+    Optional<Judgement> judgement(int entry) {
+        return judged.stream()
+                .filter(judgement -> judgement.finding().entry() == entry)
+                .findFirst();
     }
 
     Situation situation() {

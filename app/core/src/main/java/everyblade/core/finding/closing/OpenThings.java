@@ -9,6 +9,7 @@ import everyblade.spi.Port;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -74,7 +75,9 @@ record OpenThings(Fold fold) {
 
     private String where(String thing) {
         return port(thing)
-                .map(port -> "at " + String.format(java.util.Locale.ROOT, "%.0f", port.clock()) + "° on the clock")
+                .filter(port -> port.clock().isPresent())
+                .map(port -> String.format(
+                        Locale.ROOT, "at %.0f° on the clock", port.clock().getAsDouble()))
                 .orElse("");
     }
 

@@ -1,0 +1,101 @@
+package everyblade.picture.report;
+
+import everyblade.core.finding.closing.ClosingList;
+import everyblade.core.finding.closing.OpenItem;
+import everyblade.core.finding.closing.OpenItem.Kind;
+import everyblade.picture.report.page.Block;
+import everyblade.picture.report.page.Block.Cell;
+import everyblade.picture.report.page.Block.Column;
+import everyblade.picture.report.page.Words;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The closing list: what is still open, told in short and in full. */
+final class Closing {
+
+    private Closing() {}
+
+    /** Such as {@code 3 gaps; 1 tool; 2 findings}, what can do most harm first. */
+    static String counts(ClosingList list) {
+        Map<Kind, Integer> counts = new EnumMap<>(Kind.class);
+        list.items().forEach(item -> counts.merge(item.kind(), 1, Integer::sum));
+        List<String> words = new ArrayList<>();
+        counts.forEach((kind, count) -> words.add(count(kind, count)));
+        return String.join("; ", words);
+    }
+
+    private static String count(Kind kind, int count) {
+        return switch (kind) {
+            case TIP -> "the scope tip is still inside";
+            case TOOL -> Telling.count(count, "tool") + " out";
+            case LOST -> Telling.count(count, "thing") + " lost";
+            case OPENING -> Telling.count(count, "opening");
+            case FINDING -> Telling.count(count, "finding") + " without an outcome";
+            case COUNT -> "the count lost " + (count == 1 ? "once" : count + " times");
+            case GAP -> Telling.count(count, "gap");
+            case RECHECK -> Telling.count(count, "recheck");
+            case QUESTION -> Telling.count(count, "question");
+            case INTERVAL -> Telling.count(count, "repeat") + " asked for and not entered";
+            case REPEAT -> Telling.count(count, "repeat") + " due";
+            case HANDOVER -> "a hand-over that nobody accepted";
+            case FACT -> Telling.count(count, "fact") + " missing";
+        };
+    }
+
+    /** One line for each thing but the gaps, which are counted. */
+    static List<String> lines(ClosingList list) {
+        List<String> lines = new ArrayList<>();
+        list.items().stream()
+                .filter(item -> item.kind() != Kind.GAP)
+                .map(OpenItem::line)
+                .forEach(lines::add);
+        int gaps = list.of(Kind.GAP).size();
+        if (gaps > 0) {
+            lines.add(Telling.count(gaps, "gap") + " in what was seen, see Gaps");
+        }
+        return lines;
+    }
+
+    /** The chapter. Gaps have one of their own. */
+    static List<Block> of(ClosingList list) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(1, "Closing list"));
+        if (!list.any()) {
+            blocks.add(new Block.Paragraph(Words.of("Nothing is open.")));
+            return blocks;
+        }
+        blocks.add(new Block.Paragraph(Words.of("Everything that is still open, what can do most harm first: "
+                + counts(list) + ". As long as anything is here, every page says INCOMPLETE.")));
+        List<List<Cell>> rows = list.items().stream()
+                .filter(item -> item.kind() != Kind.GAP)
+                .map(Closing::row)
+                .toList();
+        if (!rows.isEmpty()) {
+            blocks.add(new Block.Table(
+                    List.of(
+                            Column.of("", 1.1),
+                            Column.of("what is open", 4.2),
+                            Column.of("since", 1.9),
+                            Column.of("what closes it", 3.4)),
+                    rows));
+        }
+        return blocks;
+    }
+
+    private static List<Cell> row(OpenItem item) {
+        boolean harmful = Set.of(Kind.TIP, Kind.TOOL, Kind.LOST, Kind.OPENING).contains(item.kind());
+        Cell what = Cell.of(harmful ? Words.alert(item.what()) : Words.of(item.what()), Words.faint(item.where()));
+        return List.of(
+                Cell.of(Words.faint(item.kind().word())),
+                item.where().isEmpty() ? Cell.of(what.lines().get(0)) : what,
+                item.opened()
+                        .map(entry -> Cell.of(
+                                Words.of("entry " + entry.number() + ", " + entry.by()),
+                                Words.faint(Telling.minute(entry.at()))))
+                        .orElse(Cell.of("")),
+                Cell.of(item.toDo()));
+    }
+}

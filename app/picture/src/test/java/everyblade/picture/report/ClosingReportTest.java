@@ -1,0 +1,148 @@
+package everyblade.picture.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.entry.Entry.LengthUnit;
+import everyblade.core.entry.EntryParser;
+import everyblade.core.entry.Kind;
+import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Settings;
+import everyblade.core.finding.Bounds;
+import everyblade.core.finding.Dimension;
+import everyblade.core.finding.Guard;
+import everyblade.core.finding.Length;
+import everyblade.core.finding.Limits;
+import everyblade.core.finding.Rule;
+import everyblade.core.finding.Step;
+import everyblade.core.turning.Engine;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Logged;
+import everyblade.json.EngineJsonReader;
+import everyblade.json.Reading;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import java.util.Set;
+import java.util.TreeMap;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+/** What is open, and what the limits say, as the report tells it. */
+class ClosingReportTest {
+
+    private static final Instant START = Instant.parse("2026-03-01T08:00:00Z");
+
+    /** Twelve undivided blades and a port; invented for tests. */
+    private static final String RING = """
+            { "schema": "everyblade/engine-model/1", "id": "ring", "name": "Ring",
+              "rows": [ { "id": "r", "kind": "rotor", "count": 12, "spanBands": 1, "name": "Rotor" } ],
+              "ports": [ { "id": "p1", "name": "Plug on top", "kind": "plug", "clock": 0 } ],
+              "views": [ { "id": "v", "row": "r", "port": "p1", "window": { "halfWidth": 1, "shows": ["all"] } } ] }
+            """;
+
+    private static final String[] COMPLETE = {
+        "fact hours 1",
+        "fact cycles 1",
+        "fact position left",
+        "fact manual Invented",
+        "fact revision 1",
+        "view v",
+        "datum r 1",
+        "round 1"
+    };
+
+    private static final Limits LIMITS = new Limits(
+            "Ring limits",
+            Optional.of("Invented limits, for tests."),
+            Optional.of("Ring manual"),
+            Optional.of("3"),
+            Optional.empty(),
+            LengthUnit.MM,
+            Guard.CONFORMANCE,
+            Optional.empty(),
+            List.of("scope serial"),
+            List.of(new Rule(
+                    "nicks",
+                    List.of(),
+                    Set.of(Kind.NICK),
+                    List.of(),
+                    true,
+                    List.of(),
+                    List.of(new Step(
+                            Map.of(Dimension.LENGTH, Bounds.upTo(new Length(BigDecimal.ONE))),
+                            Step.Counts.ANY,
+                            Optional.empty(),
+                            "may stay",
+                            Optional.empty())),
+                    "replace the blade")));
+
+    private static String report(Exhibits exhibits, String... more) throws Refusal, IOException {
+        Fold fold = Fold.start(Engine.of(
+                ((Reading.Read) EngineJsonReader.read("ring.json", RING.getBytes(StandardCharsets.UTF_8))).model()));
+        List<String> lines = new ArrayList<>(List.of(COMPLETE));
+        lines.addAll(List.of(more));
+        for (String line : lines) {
+            int number = fold.entries().size() + 1;
+            fold = fold.with(new Logged(number, START, "Tester", false, line, EntryParser.parse(line)));
+        }
+        ReportFacts facts =
+                new ReportFacts("4711", "all", "Tester", START, new TreeMap<>(), Optional.empty(), "00", "00");
+        byte[] pdf = ReportPdf.write(fold, Coverage.of(fold.situation(), Settings.USUAL), facts, exhibits);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+        }
+    }
+
+    @Test
+    void nothingOpenIsSaidInAChapterOfItsOwn() throws Exception {
+        assertThat(report(Exhibits.NONE))
+                .contains("Closing list Nothing is open.")
+                .doesNotContain("INCOMPLETE");
+    }
+
+    @Test
+    void aPortThatIsOpenIsNamedWithItsEntryAndHowToCloseIt() throws Exception {
+        assertThat(report(Exhibits.NONE, "open p1"))
+                .contains("INCOMPLETE: 1 opening.", "Plug on top (p1) is open", "entry 9, Tester", "say: shut p1");
+    }
+
+    @Test
+    void aFindingWithoutLimitsIsOpenUntilSettled() throws Exception {
+        assertThat(report(Exhibits.NONE, "nick 3 all 0.5")).contains("INCOMPLETE", "1 finding without an outcome");
+        assertThat(report(Exhibits.NONE, "nick 3 all 0.5", "settle 9 because within table 7"))
+                .contains("entry 10, Tester: within")
+                .doesNotContain("INCOMPLETE");
+    }
+
+    @Test
+    void limitsAreShownWithTheirNoticeTheRuleTheFigureAndTheMargin() throws Exception {
+        String report = report(
+                new Exhibits(Optional.of(LIMITS)),
+                "fact \"scope serial\" 7",
+                "nick 3 all 0.5 ± 0.1",
+                "nick 4 all 2 ± 0.1");
+
+        assertThat(report)
+                .doesNotContain("INCOMPLETE")
+                .contains("1 finding beyond the entered limits")
+                .contains("Ring limits, from Ring manual, revision 3")
+                .contains("Limits: Invented limits, for tests.")
+                .contains("may stay", "replace the blade")
+                .contains("0.5 ± 0.1 mm", "at most 1 mm", "0.5 mm inside, guard", "within the limits");
+    }
+
+    @Test
+    void aFactThatTheLimitsAskForIsMissed() throws Exception {
+        assertThat(report(new Exhibits(Optional.of(LIMITS))))
+                .contains("INCOMPLETE: 1 fact missing.", "the record does not state: scope serial");
+    }
+}
