@@ -55,11 +55,13 @@ public final class Commands {
                 .addSubcommand(new LogCommand(around))
                 .addSubcommand(new CoverageCommand(around))
                 .addSubcommand(new GapsCommand(around))
+                .addSubcommand(new FindingsCommand(around))
+                .addSubcommand(new CloseCommand(around))
                 .addSubcommand(new MapCommand(around))
                 .addSubcommand(new ReportCommand(around))
                 .addSubcommand(new VerifyCommand(around))
                 .addSubcommand(new ModelsCommand(around, everyblade))
-                .addSubcommand(new CheckCommand(around))
+                .addSubcommand(new CheckCommand(around, everyblade))
                 .addSubcommand(new SightCommand(around, everyblade))
                 .addSubcommand(new MeshCommand(around, everyblade));
         line.getSubcommands().get("start").getCommandSpec().usageMessage().footer(StartCommand.settingsHelp());

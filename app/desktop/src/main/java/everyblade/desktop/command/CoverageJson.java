@@ -45,6 +45,11 @@ final class CoverageJson {
         json.put("seenShare", JsonText.share(all.seen(), all.cells()));
         json.put("doneShare", JsonText.share(all.seen() + all.part(), all.cells()));
         json.put("findings", findings(coverage));
+        if (job.limits().isPresent()) {
+            ObjectNode judged = FindingsCommand.json(job, coverage);
+            json.set("limits", judged.get("limits"));
+            json.set("judged", judged.get("findings"));
+        }
         json.put("lostCount", coverage.lostCount());
         return json;
     }

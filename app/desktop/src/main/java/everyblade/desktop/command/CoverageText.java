@@ -6,13 +6,16 @@ import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
 import everyblade.core.entry.ZoneSet;
+import everyblade.core.finding.Verdict;
 import everyblade.core.turning.CountError;
 import everyblade.record.Beginning;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.IntFunction;
 
 /** A coverage for people. Percentages are rounded down, so 100 % means all. */
@@ -40,6 +43,20 @@ final class CoverageText {
         lines.addAll(count(coverage));
         long findings = CoverageJson.findings(coverage);
         lines.add(findings == 0 ? "No findings." : findings == 1 ? "1 finding." : findings + " findings.");
+        lines.addAll(judged(job, coverage));
+        return lines;
+    }
+
+    /** How many findings are within, beyond, or neither, and whose limits say so. */
+    private static List<String> judged(OpenedJob job, Coverage coverage) {
+        if (job.limits().isEmpty()) {
+            return List.of();
+        }
+        Map<Verdict, Integer> counts = new EnumMap<>(Verdict.class);
+        job.judged(coverage).forEach(judgement -> counts.merge(judgement.verdict(), 1, Integer::sum));
+        List<String> lines = new ArrayList<>();
+        counts.forEach((verdict, count) -> lines.add("  " + count + " " + verdict.words()));
+        lines.add(OneLine.of(FindingsCommand.source(job.limits().get())));
         return lines;
     }
 

@@ -26,7 +26,7 @@ import picocli.CommandLine.ScopeType;
         synopsisSubcommandLabel = "COMMAND",
         footer = {
             "",
-            "Exit status: 0 fine; 1 the answer is \"not complete\" (gaps, verify, check); 2 wrong use or unreadable"
+            "Exit status: 0 fine; 1 the answer is \"not complete\" (gaps, close, verify, check); 2 wrong use or unreadable"
                     + " input."
         })
 final class Everyblade implements Callable<Integer> {

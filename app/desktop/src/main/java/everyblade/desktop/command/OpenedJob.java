@@ -3,6 +3,10 @@ package everyblade.desktop.command;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Settings;
+import everyblade.core.finding.Judgement;
+import everyblade.core.finding.Judging;
+import everyblade.core.finding.Limits;
+import everyblade.core.finding.closing.ClosingList;
 import everyblade.core.sight.Clearances;
 import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Progress;
@@ -20,18 +24,22 @@ import everyblade.record.Job;
 import everyblade.record.JobFolder;
 import everyblade.record.Journal;
 import everyblade.record.Line;
+import everyblade.record.limits.LimitsReader;
+import everyblade.record.limits.LimitsReading;
 import everyblade.spi.EngineModel;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A job with its journal folded over its frozen engine model.
  *
  * @param folder where it is
- * @param journal as it was read
+ * @param job as it was read
  * @param fold of all its entries
  */
-record OpenedJob(JobFolder folder, Journal journal, Fold fold) {
+record OpenedJob(JobFolder folder, Job job, Fold fold) {
 
     private static final String SIGHT = "sight";
 
@@ -75,7 +83,7 @@ record OpenedJob(JobFolder folder, Journal journal, Fold fold) {
                         + "), so another version wrote it; open the job with that version");
             }
         }
-        return new OpenedJob(folder, job.journal(), fold);
+        return new OpenedJob(folder, job, fold);
     }
 
     /** The engine with what is known of clearances at its stations. */
@@ -105,8 +113,35 @@ record OpenedJob(JobFolder folder, Journal journal, Fold fold) {
         return new Logged(number, entry.at(), entry.by(), entry.live(), entry.text(), entry.means());
     }
 
+    Journal journal() {
+        return job.journal();
+    }
+
     Beginning beginning() {
-        return journal.beginning();
+        return journal().beginning();
+    }
+
+    /** The limits that were frozen into the job, if there are any. */
+    Optional<Limits> limits() {
+        return job.limits().map(file -> {
+            if (LimitsReader.read("limits/limits.json", file.bytes(), Optional.of(engine()))
+                    instanceof LimitsReading.Read read) {
+                return read.limits();
+            }
+            throw new Failure(
+                    folder.path() + ": its frozen limits cannot be read by this version; open the job with the"
+                            + " version that started it");
+        });
+    }
+
+    /** What the limits say of each finding; nothing without limits. */
+    List<Judgement> judged(Coverage coverage) {
+        return limits().map(known -> Judging.of(known, fold, coverage)).orElse(List.of());
+    }
+
+    /** Everything that is open. */
+    ClosingList closing(Coverage coverage) {
+        return ClosingList.of(fold, coverage, limits(), judged(coverage));
     }
 
     Engine engine() {
@@ -117,7 +152,7 @@ record OpenedJob(JobFolder folder, Journal journal, Fold fold) {
         Settings settings = settings(beginning());
         Sights sights = new Sights(
                 scene(engine().model()),
-                journal.modelHash(),
+                journal().modelHash(),
                 Criteria.of(settings),
                 new SightFolder(folder.path().resolve(SIGHT)),
                 Progress.NONE);

@@ -6,6 +6,7 @@ import everyblade.core.entry.Said;
 import everyblade.record.JobFolder;
 import everyblade.record.JournalWriter;
 import everyblade.record.Problem;
+import everyblade.record.photo.PhotoFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -25,8 +26,8 @@ record Pictures(JournalWriter writer, JobFolder folder, List<Path> places) {
     /**
      * Copies what an entry names.
      *
-     * @return what a person should be told, such as that a picture is not there
-     * @throws Refusal if the picture cannot be kept
+     * @return what a person should be told
+     * @throws Refusal if there is no such picture, or it cannot be kept
      */
     Optional<String> keep(Speech.Said said) throws Refusal {
         Optional<Said<String>> name = named(said.addition().means());
@@ -48,22 +49,31 @@ record Pictures(JournalWriter writer, JobFolder folder, List<Path> places) {
                     .filter(Files::isRegularFile)
                     .findFirst();
             if (found.isPresent()) {
-                Optional<Problem> problem = writer.keepPhoto(plain, Files.readAllBytes(found.get()));
-                if (problem.isPresent()) {
-                    throw new Refusal(name.column(), problem.get().message());
-                }
+                keep(name, plain, found.get());
                 return Optional.empty();
             }
-            return Files.exists(folder.path().resolve("photos").resolve(plain))
-                    ? Optional.empty()
-                    : Optional.of(missing(name.value()));
+            if (Files.exists(folder.path().resolve("photos").resolve(plain))) {
+                return Optional.empty();
+            }
         } catch (IOException | InvalidPathException unreadable) {
-            return Optional.of(missing(name.value()));
+            // said below
         }
+        throw new Refusal(
+                name.column(),
+                "there is no picture " + name.value()
+                        + " to copy that can be read; put it where it is named from and say" + " it again");
     }
 
-    private static String missing(String name) {
-        return "there is no picture " + name + " to copy, so only its name is kept; put it where it is named from and"
-                + " say it again";
+    private void keep(Said<String> name, String plain, Path file) throws IOException, Refusal {
+        if (Files.size(file) > PhotoFile.LARGEST) {
+            throw new Refusal(
+                    name.column(),
+                    "the picture is larger than " + (PhotoFile.LARGEST >> 20)
+                            + " MB; save it smaller and say it again");
+        }
+        Optional<Problem> problem = writer.keepPhoto(plain, Files.readAllBytes(file));
+        if (problem.isPresent()) {
+            throw new Refusal(name.column(), problem.get().message());
+        }
     }
 }

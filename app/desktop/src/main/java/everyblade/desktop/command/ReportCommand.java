@@ -1,5 +1,6 @@
 package everyblade.desktop.command;
 
+import everyblade.picture.report.Exhibits;
 import everyblade.picture.report.ReportFacts;
 import everyblade.picture.report.ReportPdf;
 import everyblade.record.Beginning;
@@ -31,7 +32,7 @@ final class ReportCommand implements Callable<Integer> {
     public Integer call() {
         NewFile file = NewFile.at(around, "--out", out);
         OpenedJob opened = OpenedJob.read(around, job);
-        file.write(ReportPdf.write(opened.fold(), opened.coverage(), facts(opened)));
+        file.write(ReportPdf.write(opened.fold(), opened.coverage(), facts(opened), new Exhibits(opened.limits())));
         return Commands.FINE;
     }
 

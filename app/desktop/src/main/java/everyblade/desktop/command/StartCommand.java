@@ -1,9 +1,14 @@
 package everyblade.desktop.command;
 
 import everyblade.core.entry.Settings;
+import everyblade.core.turning.Engine;
 import everyblade.record.Beginning;
+import everyblade.record.Frozen;
+import everyblade.record.FrozenFile;
 import everyblade.record.JobFolder;
+import everyblade.record.PreviousRecord;
 import everyblade.record.Problem;
+import everyblade.record.limits.LimitsReading;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -23,6 +28,8 @@ import picocli.CommandLine.Parameters;
         name = "start",
         description = "Makes a job folder, with the engine model and the settings fixed as they are now.")
 final class StartCommand implements Callable<Integer> {
+
+    private static final String LIMITS = "--limits ";
 
     private final Surroundings around;
     private final Everyblade everyblade;
@@ -46,7 +53,10 @@ final class StartCommand implements Callable<Integer> {
     @Option(names = "--by", required = true, paramLabel = "NAME", description = "who does it")
     private String by;
 
-    @Option(names = "--limits", paramLabel = "F", description = "limits for findings (not in this version)")
+    @Option(
+            names = "--limits",
+            paramLabel = "F",
+            description = "the limits that findings are judged by, as the user took them from the manual in force")
     private Path limits;
 
     @Option(names = "--previous", paramLabel = "JOB", description = "an earlier job on this engine")
@@ -71,13 +81,12 @@ final class StartCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (limits != null) {
-            Limits.read(around, limits);
-            throw new Failure("--limits is not in this version: findings are kept, but not judged; leave it out");
-        }
         Settings settings = settings();
         Instant began = at == null ? around.clock().instant() : Given.time("--at", at);
         Shelf.Chosen chosen = everyblade.shelf().choose(model);
+        Optional<LimitsFile> judgedBy = Optional.ofNullable(limits)
+                .map(file -> LimitsFile.read(around, LIMITS, file, Optional.of(Engine.of(chosen.model()))));
+        judgedBy.ifPresent(file -> file.limits(LIMITS));
         Beginning beginning = new Beginning(
                 began,
                 Given.words("--by", by),
@@ -85,8 +94,14 @@ final class StartCommand implements Callable<Integer> {
                 Given.words("--serial", serial),
                 Given.words("--task", task),
                 settings.values(),
-                Optional.ofNullable(previous).map(this::earlier));
-        Optional<Problem> problem = new JobFolder(around.disk(), around.path(job)).start(beginning, chosen.bytes());
+                Optional.ofNullable(previous)
+                        .map(folder ->
+                                around.path(folder).toAbsolutePath().normalize().toString()));
+        Frozen frozen = new Frozen(
+                FrozenFile.of(chosen.bytes()),
+                judgedBy.map(file -> FrozenFile.of(file.bytes())),
+                Optional.ofNullable(previous).map(folder -> earlier(folder, beginning)));
+        Optional<Problem> problem = new JobFolder(around.disk(), around.path(job)).start(beginning, frozen);
         if (problem.isPresent()) {
             throw new Failure(problem.get().message());
         }
@@ -95,6 +110,7 @@ final class StartCommand implements Callable<Integer> {
                 .println("started " + job + ": " + chosen.model().name() + " (" + beginning.model() + "), serial "
                         + beginning.serial());
         chosen.model().notice().map(OneLine::of).ifPresent(around.out()::println);
+        judgedBy.ifPresent(this::tell);
         return Commands.FINE;
     }
 
@@ -123,9 +139,25 @@ final class StartCommand implements Callable<Integer> {
         }
     }
 
-    /** Where the earlier job is, which must be one that can be read. */
-    private String earlier(Path folder) {
-        return OpenedJob.read(around, folder).folder().path().toString();
+    private void tell(LimitsFile file) {
+        ((LimitsReading.Read) file.reading())
+                .warnings().stream().map(Object::toString).map(OneLine::of).forEach(around.err()::println);
+        around.out().println(OneLine.of(FindingsCommand.source(file.limits(LIMITS))));
+    }
+
+    /** The record of an earlier job on the same engine, to be kept with this one. */
+    private PreviousRecord earlier(Path folder, Beginning beginning) {
+        OpenedJob last = OpenedJob.read(around, folder);
+        if (!last.beginning().model().equals(beginning.model())
+                || !last.beginning().serial().equals(beginning.serial())) {
+            throw new Failure(
+                    "--previous " + folder + ": it is of " + last.beginning().model() + ", serial "
+                            + last.beginning().serial() + ", and not of the same engine; name that engine's last job");
+        }
+        if (last.folder().copy() instanceof JobFolder.Copied copied) {
+            return copied.record();
+        }
+        throw new Failure("--previous " + folder + ": it changed while it was read; try again");
     }
 
     /** The settings there are, a line each, for the help. */

@@ -7,6 +7,8 @@ import everyblade.record.JobFolder;
 import everyblade.record.LocalDisk;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.HexFormat;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -195,41 +197,64 @@ class LogCommandTest {
         @Test
         void isCopiedIntoTheJobFromBesideTheFileThatNamesIt() {
             console.write("trip/day.txt", "view p-r\nphoto seven.jpg of 7 root\n");
-            console.write("trip/seven.jpg", "picture");
+            console.write("trip/seven.jpg", Pictured.png(7));
 
             assertThat(console.run("log", "job", "--file", "trip/day.txt").err())
                     .isEmpty();
-            assertThat(console.read("job/photos/seven.jpg")).isEqualTo("picture");
+            assertThat(console.file("job/photos/seven.jpg")).hasBinaryContent(Pictured.png(7));
         }
 
         @Test
         void isCopiedUnderItsPlainName() {
-            console.write("card/seven.jpg", "picture");
+            console.write("card/seven.jpg", Pictured.png(7));
 
             assertThat(console.run("log", "job", "photo card/seven.jpg").err()).isEmpty();
-            assertThat(console.read("job/photos/seven.jpg")).isEqualTo("picture");
+            assertThat(console.file("job/photos/seven.jpg")).hasBinaryContent(Pictured.png(7));
         }
 
         @Test
-        void thatIsNotThereIsKeptByNameAndMissed() {
+        void isNamedByALineThatCarriesItsHash() throws Exception {
+            console.write("seven.jpg", Pictured.png(7));
+            console.run("log", "job", "photo seven.jpg");
+
+            String hash = HexFormat.of()
+                    .formatHex(MessageDigest.getInstance("SHA-256").digest(Pictured.png(7)));
+            assertThat(console.journal().get(1)).contains("\"sha256\":\"" + hash + "\"", "\"width\":16");
+        }
+
+        @Test
+        void thatIsNotThereIsRefusedWithTheWholeBatch() {
+            Ran logged = console.run("log", "job", "note before", "photo seven.jpg");
+
+            assertThat(logged.status()).isEqualTo(2);
+            assertThat(logged.err())
+                    .startsWith("refused: \"photo seven.jpg\", column 7: there is no picture seven.jpg to copy");
+            assertThat(console.journal()).hasSize(1);
+        }
+
+        @Test
+        void thatIsNoneIsRefusedWhateverItsName() {
+            console.write("seven.jpg", "MZ\u0000 a program");
+
             Ran logged = console.run("log", "job", "photo seven.jpg");
 
-            assertThat(logged.out()).isEqualTo("kept 1\n");
-            assertThat(logged.err()).startsWith("entry 1: there is no picture seven.jpg to copy");
+            assertThat(logged.status()).isEqualTo(2);
+            assertThat(logged.errLines()).singleElement().asString().contains("it is no JPEG or PNG picture");
+            assertThat(console.file("job/photos/seven.jpg")).doesNotExist();
         }
 
         @Test
         void neverTakesThePlaceOfAnother() {
-            console.write("seven.jpg", "first");
+            console.write("seven.jpg", Pictured.png(1));
             console.run("log", "job", "photo seven.jpg");
-            console.write("seven.jpg", "second");
+            console.write("seven.jpg", Pictured.png(2));
 
             Ran logged = console.run("log", "job", "photo seven.jpg");
 
             assertThat(logged.status()).isEqualTo(2);
             assertThat(logged.err()).startsWith("refused: \"photo seven.jpg\", column 7: Picture not kept");
             assertThat(console.journal()).hasSize(2);
-            assertThat(console.read("job/photos/seven.jpg")).isEqualTo("first");
+            assertThat(console.file("job/photos/seven.jpg")).hasBinaryContent(Pictured.png(1));
         }
     }
 

@@ -28,7 +28,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-
 import java.util.Set;
 import java.util.TreeMap;
 import org.apache.pdfbox.Loader;

@@ -1,0 +1,86 @@
+package everyblade.desktop.command;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.core.finding.closing.ClosingList;
+import everyblade.core.finding.closing.OpenItem;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says everything that is still open; it closes nothing itself. */
+@Command(
+        name = "close",
+        description =
+                "The closing list: everything that is still open, with the entry that opened it and what closes it;"
+                        + " exit status 1 if there is anything.")
+final class CloseCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Option(names = "--json", description = "prints JSON")
+    private boolean json;
+
+    CloseCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        OpenedJob opened = OpenedJob.read(around, job);
+        ClosingList list = opened.closing(opened.coverage());
+        if (json) {
+            around.out().println(JsonText.of(json(list)));
+        } else {
+            text(list);
+        }
+        return list.any() ? Commands.NOT_COMPLETE : Commands.FINE;
+    }
+
+    private void text(ClosingList list) {
+        for (OpenItem item : list.items()) {
+            say(item.kind().word() + ": " + item.line() + "; to close it: " + item.toDo());
+        }
+        for (ClosingList.Accepted accepted : list.accepted()) {
+            say("accepted as not seen: " + accepted.what() + ", because " + accepted.reason() + ", entry "
+                    + accepted.entry() + " by " + accepted.by());
+        }
+        int count = list.items().size();
+        say(count == 0 ? "nothing is open" : count + (count == 1 ? " thing" : " things") + " open");
+    }
+
+    private void say(String line) {
+        around.out().println(OneLine.of(line));
+    }
+
+    private static ObjectNode json(ClosingList list) {
+        ObjectNode json = JsonText.object();
+        ArrayNode open = json.putArray("open");
+        for (OpenItem item : list.items()) {
+            ObjectNode one = open.addObject();
+            one.put("kind", item.kind().word());
+            one.put("what", item.what());
+            one.put("where", item.where());
+            item.opened()
+                    .ifPresentOrElse(
+                            entry -> one.put("entry", entry.number())
+                                    .put("by", entry.by())
+                                    .put("at", entry.at().toString()),
+                            () -> one.putNull("entry"));
+            one.put("toDo", item.toDo());
+        }
+        ArrayNode accepted = json.putArray("accepted");
+        list.accepted()
+                .forEach(each -> accepted.addObject()
+                        .put("entry", each.entry())
+                        .put("what", each.what())
+                        .put("because", each.reason())
+                        .put("by", each.by()));
+        return json;
+    }
+}
