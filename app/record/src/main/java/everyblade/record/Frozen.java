@@ -1,18 +1,30 @@
 package everyblade.record;
 
+import java.util.Collections;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * The files that are frozen into a job when it starts.
  *
  * @param model the engine model
+ * @param meshes files of shapes that the engine model names, by their names
  * @param limits for findings, if the user gave any
  * @param previous the record that this job is compared with
  */
-public record Frozen(FrozenFile model, Optional<FrozenFile> limits, Optional<PreviousRecord> previous) {
+public record Frozen(
+        FrozenFile model,
+        SortedMap<String, FrozenFile> meshes,
+        Optional<FrozenFile> limits,
+        Optional<PreviousRecord> previous) {
+
+    public Frozen {
+        meshes = Collections.unmodifiableSortedMap(new TreeMap<>(meshes));
+    }
 
     /** A model, and nothing else. */
     public static Frozen of(byte[] engineModel) {
-        return new Frozen(FrozenFile.of(engineModel), Optional.empty(), Optional.empty());
+        return new Frozen(FrozenFile.of(engineModel), Collections.emptySortedMap(), Optional.empty(), Optional.empty());
     }
 }

@@ -3,16 +3,23 @@ package everyblade.record;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 
 /**
  * A job as it stood when it was opened: every line sound, and the files beside the journal those that were frozen.
  *
  * @param journal what was said
  * @param model the frozen engine model
+ * @param meshes the frozen files of shapes that the engine model names, by their names
  * @param limits the frozen limits for findings, if there are any
  * @param previous the earlier record that this one is compared with, if there is one
  */
-public record Job(Journal journal, FrozenFile model, Optional<FrozenFile> limits, Optional<Job> previous) {
+public record Job(
+        Journal journal,
+        FrozenFile model,
+        SortedMap<String, FrozenFile> meshes,
+        Optional<FrozenFile> limits,
+        Optional<Job> previous) {
 
     /** What a person should be told on opening the job, one line each; nothing of it hinders reading. */
     public List<String> notices() {

@@ -3,7 +3,9 @@ package everyblade.record;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** Reads a job with the files that are frozen into it, each of which must be the one that its journal names. */
 final class JobReader {
@@ -35,7 +37,8 @@ final class JobReader {
                 || previous.journal().torn().isPresent()) {
             return changed(JobFolder.PREVIOUS + "/" + Journal.FILE, "Previous record changed");
         }
-        return new JobFolder.Readable(new Job(job.journal(), job.model(), job.limits(), Optional.of(previous)));
+        return new JobFolder.Readable(
+                new Job(job.journal(), job.model(), job.meshes(), job.limits(), Optional.of(previous)));
     }
 
     private static Problem within(Problem problem) {
@@ -60,6 +63,16 @@ final class JobReader {
             if (!model.hash().equals(journal.modelHash())) {
                 return changed(file, "Engine model changed");
             }
+            TreeMap<String, FrozenFile> meshes = new TreeMap<>();
+            for (Map.Entry<String, String> mesh : journal.meshHashes().entrySet()) {
+                file = JobFolder.MODEL_FOLDER + "/" + mesh.getValue();
+                FrozenFile found = FrozenFile.of(
+                        disk.read(path.resolve(JobFolder.MODEL_FOLDER).resolve(mesh.getValue())));
+                if (!found.hash().equals(mesh.getValue())) {
+                    return changed(file, "Shape changed");
+                }
+                meshes.put(mesh.getKey(), found);
+            }
             Optional<FrozenFile> limits = Optional.empty();
             if (journal.limitsHash().isPresent()) {
                 file = JobFolder.LIMITS_FOLDER + "/" + JobFolder.LIMITS_FILE;
@@ -68,7 +81,7 @@ final class JobReader {
                     return changed(file, "Limits changed");
                 }
             }
-            return new JobFolder.Readable(new Job(journal, model, limits, Optional.empty()));
+            return new JobFolder.Readable(new Job(journal, model, meshes, limits, Optional.empty()));
         } catch (IOException failure) {
             return new JobFolder.Refused(unreadable(file, failure));
         }
@@ -88,8 +101,8 @@ final class JobReader {
         try {
             byte[] journal = disk.read(path.resolve(Journal.FILE));
             byte[] sound = Arrays.copyOf(journal, Math.toIntExact(job.journal().length()));
-            return new JobFolder.Copied(
-                    new PreviousRecord(job.journal().head(), FrozenFile.of(sound), job.model(), job.limits()));
+            return new JobFolder.Copied(new PreviousRecord(
+                    job.journal().head(), FrozenFile.of(sound), job.model(), job.meshes(), job.limits()));
         } catch (IOException failure) {
             return new JobFolder.Refused(unreadable(Journal.FILE, failure));
         }

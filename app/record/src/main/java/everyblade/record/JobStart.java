@@ -5,8 +5,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 
 /**
  * Makes a job folder as a whole: built beside its place under another name, forced to disk, and renamed. What a failure
@@ -72,12 +74,12 @@ final class JobStart {
         createParents(parent);
         Path building = freeName(parent);
         createFolder(building);
-        freeze(building, frozen.model(), frozen.limits());
+        freeze(building, frozen.model(), frozen.meshes(), frozen.limits());
         if (frozen.previous().isPresent()) {
             PreviousRecord previous = frozen.previous().get();
             Path folder = building.resolve(JobFolder.PREVIOUS);
             createFolder(folder);
-            freeze(folder, previous.model(), previous.limits());
+            freeze(folder, previous.model(), previous.meshes(), previous.limits());
             createFile(folder.resolve(Journal.FILE), previous.journal().bytes());
             disk.forceFolder(folder);
         }
@@ -93,8 +95,14 @@ final class JobStart {
         disk.forceFolder(parent);
     }
 
-    private void freeze(Path job, FrozenFile model, Optional<FrozenFile> limits) throws IOException {
+    private void freeze(Path job, FrozenFile model, SortedMap<String, FrozenFile> meshes, Optional<FrozenFile> limits)
+            throws IOException {
         freeze(job.resolve(JobFolder.MODEL_FOLDER), JobFolder.MODEL_FILE, model);
+        // Meshes may be named with folders of their own; here they lie flat, under the hash that the journal names.
+        for (FrozenFile mesh : new LinkedHashSet<>(meshes.values())) {
+            createFile(job.resolve(JobFolder.MODEL_FOLDER).resolve(mesh.hash()), mesh.bytes());
+        }
+        disk.forceFolder(job.resolve(JobFolder.MODEL_FOLDER));
         if (limits.isPresent()) {
             freeze(job.resolve(JobFolder.LIMITS_FOLDER), JobFolder.LIMITS_FILE, limits.get());
         }

@@ -6,12 +6,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 
 /**
  * A journal whose every line is the one that was written, in its place; made only by {@link #read}.
  *
  * @param beginning what is fixed for the job
  * @param modelHash SHA-256 of the frozen engine model, 64 hexadecimal digits
+ * @param meshHashes SHA-256 of each frozen file of a shape, by its name
  * @param limitsHash SHA-256 of the frozen limits, if there are any
  * @param previousHead hash of the last line of the record that this one is compared with
  * @param firstHash hash of the first line
@@ -23,6 +25,7 @@ import java.util.Optional;
 public record Journal(
         Beginning beginning,
         String modelHash,
+        SortedMap<String, String> meshHashes,
         Optional<String> limitsHash,
         Optional<String> previousHead,
         String firstHash,
@@ -119,6 +122,7 @@ public record Journal(
         return new Sound(new Journal(
                 first.beginning(),
                 first.modelHash(),
+                first.meshHashes(),
                 first.limitsHash(),
                 first.previousHead(),
                 firstHash,

@@ -6,9 +6,11 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,6 +27,7 @@ final class LineFormat {
             "by",
             "model",
             "modelHash",
+            "meshHashes",
             "serial",
             "task",
             "settings",
@@ -32,6 +35,7 @@ final class LineFormat {
             "previous",
             "previousHead",
             "hash");
+    private static final Pattern SHA_256 = Pattern.compile("[0-9a-f]{64}");
     private static final List<String> ENTRY_KEYS = List.of("k", "at", "by", "live", "text", "means", "photo", "hash");
 
     private LineFormat() {}
@@ -57,16 +61,23 @@ final class LineFormat {
 
     /** What the first line says. */
     record FirstLine(
-            Beginning beginning, String modelHash, Optional<String> limitsHash, Optional<String> previousHead) {
+            Beginning beginning,
+            String modelHash,
+            SortedMap<String, String> meshHashes,
+            Optional<String> limitsHash,
+            Optional<String> previousHead) {
 
         FirstLine(Beginning beginning, String modelHash) {
-            this(beginning, modelHash, Optional.empty(), Optional.empty());
+            this(beginning, modelHash, Collections.emptySortedMap(), Optional.empty(), Optional.empty());
         }
 
         static FirstLine of(Beginning beginning, Frozen frozen) {
+            TreeMap<String, String> meshes = new TreeMap<>();
+            frozen.meshes().forEach((name, file) -> meshes.put(name, file.hash()));
             return new FirstLine(
                     beginning,
                     frozen.model().hash(),
+                    meshes,
                     frozen.limits().map(FrozenFile::hash),
                     frozen.previous().map(PreviousRecord::head));
         }
@@ -80,6 +91,10 @@ final class LineFormat {
         line.put("by", beginning.by());
         line.put("model", beginning.model());
         line.put("modelHash", first.modelHash());
+        if (!first.meshHashes().isEmpty()) {
+            ObjectNode meshes = line.putObject("meshHashes");
+            first.meshHashes().forEach(meshes::put);
+        }
         line.put("serial", beginning.serial());
         line.put("task", beginning.task());
         ObjectNode settings = line.putObject("settings");
@@ -138,7 +153,24 @@ final class LineFormat {
                 numbers,
                 textIfThere(node, "previous"));
         return new FirstLine(
-                beginning, text(node, "modelHash"), textIfThere(node, "limitsHash"), textIfThere(node, "previousHead"));
+                beginning,
+                text(node, "modelHash"),
+                meshHashes(node),
+                textIfThere(node, "limitsHash"),
+                textIfThere(node, "previousHead"));
+    }
+
+    private static SortedMap<String, String> meshHashes(ObjectNode node) throws Unreadable {
+        JsonNode meshes = node.path("meshHashes");
+        Meaning.require(meshes.isMissingNode() || meshes.isObject(), "meshHashes", "an object of hashes");
+        TreeMap<String, String> hashes = new TreeMap<>();
+        for (Map.Entry<String, JsonNode> mesh : meshes.properties()) {
+            boolean hash = mesh.getValue().isTextual()
+                    && SHA_256.matcher(mesh.getValue().textValue()).matches();
+            Meaning.require(hash, mesh.getKey(), "a hash");
+            hashes.put(mesh.getKey(), mesh.getValue().textValue());
+        }
+        return hashes;
     }
 
     /** Reads a line of an entry, which must have this number. */

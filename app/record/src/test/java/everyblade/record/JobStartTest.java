@@ -11,7 +11,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
@@ -95,6 +97,8 @@ class JobStartTest {
 
         private static final byte[] LIMITS = "{\"schema\":\"everyblade/limits/1\"}".getBytes(StandardCharsets.UTF_8);
 
+        private static final byte[] MESH = "ply".getBytes(StandardCharsets.UTF_8);
+
         private PreviousRecord earlier;
 
         @BeforeEach
@@ -102,8 +106,11 @@ class JobStartTest {
             JobFolder last = started(new JobFolder(new LocalDisk(), temp.resolve("last")));
             Jobs.keep(last, Samples.note(1));
             earlier = ((JobFolder.Copied) last.copy()).record();
-            Frozen frozen =
-                    new Frozen(FrozenFile.of(Samples.ENGINE), Optional.of(FrozenFile.of(LIMITS)), Optional.of(earlier));
+            Frozen frozen = new Frozen(
+                    FrozenFile.of(Samples.ENGINE),
+                    new TreeMap<>(Map.of("shapes/blade.ply", FrozenFile.of(MESH))),
+                    Optional.of(FrozenFile.of(LIMITS)),
+                    Optional.of(earlier));
             assertThat(folder.start(Samples.BEGINNING, frozen)).isEmpty();
         }
 
@@ -112,12 +119,14 @@ class JobStartTest {
             Journal journal = read(folder).journal();
 
             assertThat(journal.limitsHash()).contains(Chain.sha256(LIMITS));
+            assertThat(journal.meshHashes()).containsExactly(Map.entry("shapes/blade.ply", Chain.sha256(MESH)));
             assertThat(journal.previousHead()).contains(earlier.head());
         }
 
         @Test
         void isReadWithTheJob() {
             assertThat(read(folder).limits().orElseThrow().bytes()).isEqualTo(LIMITS);
+            assertThat(read(folder).meshes().get("shapes/blade.ply").bytes()).isEqualTo(MESH);
             assertThat(read(folder).previous().orElseThrow().journal().lines())
                     .extracting(Line::text)
                     .containsExactly("note number 1");
@@ -132,6 +141,10 @@ class JobStartTest {
 
         @Test
         void isMissedWhenItWasChangedOrIsGone() throws IOException {
+            Path mesh = file("model/" + Chain.sha256(MESH));
+            Files.writeString(mesh, "another");
+            assertThat(problem()).startsWith("Shape changed: model/");
+            Files.write(mesh, MESH);
             Files.writeString(file("limits/limits.json"), "{}");
             assertThat(problem()).startsWith("Limits changed: limits/limits.json");
             Files.delete(file("limits/limits.json"));

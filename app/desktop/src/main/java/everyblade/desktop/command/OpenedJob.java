@@ -31,6 +31,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * A job with its journal folded over its frozen engine model.
@@ -91,7 +92,7 @@ record OpenedJob(JobFolder folder, Job job, Fold fold) {
         try {
             return Engine.of(model)
                     .withClearances(
-                            Clearances.of(scene(model)),
+                            Clearances.of(scene(job, model)),
                             settings(job.journal().beginning())
                                     .number("clearance")
                                     .orElse(0));
@@ -100,8 +101,10 @@ record OpenedJob(JobFolder folder, Job job, Fold fold) {
         }
     }
 
-    private static ViewScene scene(EngineModel model) {
-        return new ViewScene(model, Map.of(), Map.of());
+    private static ViewScene scene(Job job, EngineModel model) {
+        Map<String, byte[]> meshes = new TreeMap<>();
+        job.meshes().forEach((name, file) -> meshes.put(name, file.bytes()));
+        return new ViewScene(model, meshes, Map.of());
     }
 
     private static Settings settings(Beginning beginning) {
@@ -151,8 +154,8 @@ record OpenedJob(JobFolder folder, Job job, Fold fold) {
     Coverage coverage() {
         Settings settings = settings(beginning());
         Sights sights = new Sights(
-                scene(engine().model()),
-                journal().modelHash(),
+                scene(job, engine().model()),
+                journal().modelHash() + journal().meshHashes(),
                 Criteria.of(settings),
                 new SightFolder(folder.path().resolve(SIGHT)),
                 Progress.NONE);

@@ -1,6 +1,7 @@
 package everyblade.desktop.command;
 
 import everyblade.core.entry.Settings;
+import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Engine;
 import everyblade.record.Beginning;
 import everyblade.record.Frozen;
@@ -9,6 +10,7 @@ import everyblade.record.JobFolder;
 import everyblade.record.PreviousRecord;
 import everyblade.record.Problem;
 import everyblade.record.limits.LimitsReading;
+import everyblade.spi.Row;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -17,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -99,6 +102,7 @@ final class StartCommand implements Callable<Integer> {
                                 around.path(folder).toAbsolutePath().normalize().toString()));
         Frozen frozen = new Frozen(
                 FrozenFile.of(chosen.bytes()),
+                meshes(chosen),
                 judgedBy.map(file -> FrozenFile.of(file.bytes())),
                 Optional.ofNullable(previous).map(folder -> earlier(folder, beginning)));
         Optional<Problem> problem = new JobFolder(around.disk(), around.path(job)).start(beginning, frozen);
@@ -112,6 +116,20 @@ final class StartCommand implements Callable<Integer> {
         chosen.model().notice().map(OneLine::of).ifPresent(around.out()::println);
         judgedBy.ifPresent(this::tell);
         return Commands.FINE;
+    }
+
+    /** The files of shapes that the model names; refuses shapes that give no surface, since nothing could be computed. */
+    private SortedMap<String, FrozenFile> meshes(Shelf.Chosen chosen) {
+        try {
+            for (Row row : chosen.model().rows()) {
+                chosen.scene().airfoil(row);
+            }
+        } catch (UnusableShape unusable) {
+            throw new Failure("--model " + model + ": " + unusable.getMessage());
+        }
+        TreeMap<String, FrozenFile> meshes = new TreeMap<>();
+        chosen.meshes().forEach((name, bytes) -> meshes.put(name, FrozenFile.of(bytes)));
+        return meshes;
     }
 
     private Settings settings() {
