@@ -54,10 +54,23 @@ final class NaiveSight {
 
     /** Whether the facet is in sight while the airfoil stands at this clock angle, degrees. */
     boolean sees(int facet, double clock) {
-        double[] eye = standing(pose.x(), 0, pose.r(), pose.clock().degrees());
-        double[] place = turned(facets.centroid(facet, 0), facets.centroid(facet, 1), facets.centroid(facet, 2), clock);
+        return meetsCriteria(facet, clock) && !isHidden(facet, clock, eye(), place(facet, clock));
+    }
+
+    /** Whether it would be if nothing hid it. */
+    boolean meetsCriteria(int facet, double clock) {
         double[] normal = turned(facets.normal(facet, 0), facets.normal(facet, 1), facets.normal(facet, 2), clock);
-        return meetsCriteria(facet, eye, place, normal) && !isHidden(facet, clock, eye, place);
+        return meetsCriteria(facet, eye(), place(facet, clock), normal);
+    }
+
+    /** Where the scope tip stands. */
+    double[] eye() {
+        return standing(pose.x(), 0, pose.r(), pose.clock().degrees());
+    }
+
+    /** Where the middle of a facet stands. */
+    double[] place(int facet, double clock) {
+        return turned(facets.centroid(facet, 0), facets.centroid(facet, 1), facets.centroid(facet, 2), clock);
     }
 
     private boolean meetsCriteria(int facet, double[] eye, double[] place, double[] normal) {
@@ -114,7 +127,7 @@ final class NaiveSight {
         return false;
     }
 
-    private static double[] corner(Mesh mesh, int face, int k, double clock) {
+    static double[] corner(Mesh mesh, int face, int k, double clock) {
         int point = mesh.corner(face, k);
         return turned(mesh.x(point), mesh.y(point), mesh.z(point), clock);
     }
