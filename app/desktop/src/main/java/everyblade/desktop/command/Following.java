@@ -1,6 +1,7 @@
 package everyblade.desktop.command;
 
 import everyblade.core.entry.Refusal;
+import everyblade.core.sight.Progress;
 import everyblade.record.JournalWriter;
 import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
@@ -34,7 +35,7 @@ final class Following {
     static Following of(Surroundings around, OpenedJob read, Optional<String> by) {
         JournalWriter writer = Writing.open(around, read, by);
         try {
-            OpenedJob job = OpenedJob.of(read.folder(), writer.opened());
+            OpenedJob job = OpenedJob.of(read.folder(), writer.opened(), Progress.NONE);
             return new Following(around, job, writer, by);
         } catch (RuntimeException failure) {
             writer.close();

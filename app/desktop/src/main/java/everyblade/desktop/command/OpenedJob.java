@@ -39,8 +39,9 @@ import java.util.TreeMap;
  * @param folder where it is
  * @param job as it was read
  * @param fold of all its entries
+ * @param progress of computing what stations show, where that is not known yet
  */
-record OpenedJob(JobFolder folder, Job job, Fold fold) {
+record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress) {
 
     private static final String SIGHT = "sight";
 
@@ -49,13 +50,13 @@ record OpenedJob(JobFolder folder, Job job, Fold fold) {
         JobFolder folder = new JobFolder(around.disk(), around.path(path));
         Job job = job(folder);
         job.notices().forEach(around.err()::println);
-        return of(folder, job);
+        return of(folder, job, new Patience(around.err(), around.clock()));
     }
 
     /** Reads a job that is then written to; its writer tells what a person should know. */
     static OpenedJob readToWrite(Surroundings around, Path path) {
         JobFolder folder = new JobFolder(around.disk(), around.path(path));
-        return of(folder, job(folder));
+        return of(folder, job(folder), Progress.NONE);
     }
 
     private static Job job(JobFolder folder) {
@@ -67,7 +68,7 @@ record OpenedJob(JobFolder folder, Job job, Fold fold) {
     }
 
     /** The job as it was read from this folder. */
-    static OpenedJob of(JobFolder folder, Job job) {
+    static OpenedJob of(JobFolder folder, Job job, Progress progress) {
         if (!(EngineJsonReader.read(
                         "model/" + EngineJsonReader.FILE, job.model().bytes())
                 instanceof Reading.Read read)) {
@@ -84,7 +85,7 @@ record OpenedJob(JobFolder folder, Job job, Fold fold) {
                         + "), so another version wrote it; open the job with that version");
             }
         }
-        return new OpenedJob(folder, job, fold);
+        return new OpenedJob(folder, job, fold, progress);
     }
 
     /** The engine with what is known of clearances at its stations. */
@@ -158,7 +159,7 @@ record OpenedJob(JobFolder folder, Job job, Fold fold) {
                 journal().modelHash() + journal().meshHashes(),
                 Criteria.of(settings),
                 new SightFolder(folder.path().resolve(SIGHT)),
-                Progress.NONE);
+                progress);
         return Coverage.of(fold.situation(), settings, sights);
     }
 }

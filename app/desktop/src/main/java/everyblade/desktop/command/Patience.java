@@ -1,0 +1,32 @@
+package everyblade.desktop.command;
+
+import everyblade.core.sight.Progress;
+import java.io.PrintStream;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.concurrent.atomic.AtomicBoolean;
+
+/** Tells a person who has waited for two seconds what takes so long, once. */
+final class Patience implements Progress {
+
+    private static final Duration LONG = Duration.ofSeconds(2);
+
+    private final PrintStream err;
+    private final InstantSource clock;
+    private final Instant since;
+    private final AtomicBoolean told = new AtomicBoolean();
+
+    Patience(PrintStream err, InstantSource clock) {
+        this.err = err;
+        this.clock = clock;
+        this.since = clock.instant();
+    }
+
+    @Override
+    public void done(int parts, int all) {
+        if (Duration.between(since, clock.instant()).compareTo(LONG) > 0 && told.compareAndSet(false, true)) {
+            err.println("Computing what each station shows of the blades; it is kept beside the job for next time.");
+        }
+    }
+}
