@@ -1,0 +1,28 @@
+package everyblade.core.finding.measure;
+
+/**
+ * Two points set in a picture, in pixels; x to the right, y downwards.
+ *
+ * @param x1 of the first point
+ * @param y1 of the first point
+ * @param x2 of the second point
+ * @param y2 of the second point
+ */
+public record PixelLine(double x1, double y1, double x2, double y2) {
+
+    public PixelLine {
+        if (!(Math.hypot(x2 - x1, y2 - y1) > 0)) {
+            throw new IllegalArgumentException("two points of a line differ, and are finite");
+        }
+    }
+
+    /** Distance of the points, pixels. */
+    public double length() {
+        return Math.hypot(x2 - x1, y2 - y1);
+    }
+
+    /** Which way it runs, degrees from the x axis towards the y axis. */
+    public double direction() {
+        return Math.toDegrees(Math.atan2(y2 - y1, x2 - x1));
+    }
+}
