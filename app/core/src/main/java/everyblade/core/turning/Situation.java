@@ -84,6 +84,16 @@ public record Situation(
         return trackOf(row).here();
     }
 
+    /** Index of the stop at which the row's track was after entry K. */
+    public int stopAfter(Row row, int entry) {
+        List<Stop> stops = trackOf(row).stops();
+        int last = 0;
+        while (last + 1 < stops.size() && stops.get(last + 1).entry() <= entry) {
+            last++;
+        }
+        return last;
+    }
+
     /** Best value of the reading of a row's shaft (of a static row, of the angle to the scope tip), 0 to a turn. */
     public Turn reading(Row row) {
         return trackOf(row).readingNow();
