@@ -20,10 +20,13 @@ package everyblade.core.move;
  */
 record Chance(int view, long from, long to, long low, long high, boolean atStart) {
 
-    /** How far watching that reaches down to a place must reach above it, at the next turn at which it can serve. */
+    /**
+     * How far above a place watching must reach if it reaches down to that place, at the next turn at which it can serve;
+     * negative where less far down would do as well.
+     */
     long above(long place) {
         long turns = -Math.floorDiv(high - place, Steps.TURN);
-        return Math.max(0, low + turns * Steps.TURN - place);
+        return low + turns * Steps.TURN - place;
     }
 
     Chance moved(long by) {

@@ -1,5 +1,6 @@
 package everyblade.core.move;
 
+import everyblade.core.move.Stays.Served;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -19,6 +20,9 @@ import java.util.PriorityQueue;
 final class CourseSearch {
 
     private static final int BEAM = 12;
+    /** Of so many times the width of the beam it is told closely what they cost. */
+    private static final int WEIGHED = 10;
+
     private static final Comparator<Label> BEST_FIRST =
             Comparator.comparingLong(Label::least).thenComparingLong(label -> -label.cost());
 
@@ -53,14 +57,26 @@ final class CourseSearch {
         if (start.done()) {
             return Optional.of(new Course(List.of(), 0, 0));
         }
-        narrow(start);
+        narrow(start, 1);
+        narrow(start, BEAM);
         long bound = Math.min(wide(start), bestCost());
         return best.map(label -> new Course(label.stays(), label.cost() / Label.PER_STEP, bound / Label.PER_STEP));
     }
 
     private Label label(Label before, Stay stay, long place, Rest rest, long cost) {
-        long least = cost + outlook.oneByOne(rest, place, unturned(before)) - (maySit(before) ? 1 : 0);
-        return new Label(before, stay, place, rest, cost, least);
+        return new Label(before, stay, place, rest, cost, cost + outlook.somewhere(rest) - sitting(before));
+    }
+
+    /** The same label, its least cost told as closely as can be. */
+    private Label weighed(Label label) {
+        boolean unturned = unturned(label.before());
+        long oneByOne = outlook.oneByOne(label.rest(), label.place()) - sitting(label.before());
+        long allAtOnce = outlook.allAtOnce(label.rest(), label.place(), unturned);
+        return label.atLeast(Math.max(label.least(), label.cost() + Math.max(oneByOne, allAtOnce)));
+    }
+
+    private int sitting(Label before) {
+        return maySit(before) ? 1 : 0;
     }
 
     /** Whether nothing was turned before the next stay. */
@@ -74,7 +90,7 @@ final class CourseSearch {
     }
 
     /** Goes on with a few labels at a time, as far as it goes. */
-    private void narrow(Label start) {
+    private void narrow(Label start, int width) {
         List<Label> beam = List.of(start);
         while (!beam.isEmpty()) {
             Map<Key, Label> next = new LinkedHashMap<>();
@@ -83,7 +99,13 @@ final class CourseSearch {
                     next.merge(Key.of(further), further, (a, b) -> a.cost() <= b.cost() ? a : b);
                 }
             }
-            beam = next.values().stream().sorted(BEST_FIRST).limit(BEAM).toList();
+            beam = next.values().stream()
+                    .sorted(BEST_FIRST)
+                    .limit((long) width * WEIGHED)
+                    .map(this::weighed)
+                    .sorted(BEST_FIRST)
+                    .limit(width)
+                    .toList();
         }
     }
 
@@ -92,28 +114,32 @@ final class CourseSearch {
         PriorityQueue<Label> queue = new PriorityQueue<>(BEST_FIRST);
         Map<Key, Long> reached = new HashMap<>();
         queue.add(start);
-        for (int looked = 0; !queue.isEmpty(); looked++) {
+        int looked = 0;
+        while (!queue.isEmpty()) {
             Label label = queue.remove();
             if (label.least() >= bestCost() || looked == limit) {
                 return label.least();
             }
-            if (reached.getOrDefault(Key.of(label), Long.MAX_VALUE) < label.cost()) {
-                continue;
-            }
-            long raised = label.cost() + outlook.allAtOnce(label.rest(), label.place(), unturned(label.before()));
-            if (raised > label.least()) {
-                queue.add(label.atLeast(raised));
-                continue;
-            }
-            for (Label further : further(label)) {
-                Key key = Key.of(further);
-                if (further.cost() < reached.getOrDefault(key, Long.MAX_VALUE)) {
-                    reached.put(key, further.cost());
-                    queue.add(further);
-                }
+            Label weighed = weighed(label);
+            if (weighed.least() > label.least()) {
+                queue.add(weighed);
+            } else if (label.cost() <= reached.getOrDefault(Key.of(label), Long.MAX_VALUE)) {
+                looked++;
+                add(queue, reached, further(label));
             }
         }
         return Long.MAX_VALUE;
+    }
+
+    /** Adds the labels that were not reached at less cost. */
+    private static void add(PriorityQueue<Label> queue, Map<Key, Long> reached, List<Label> labels) {
+        for (Label label : labels) {
+            Key key = Key.of(label);
+            if (label.cost() < reached.getOrDefault(key, Long.MAX_VALUE)) {
+                reached.put(key, label.cost());
+                queue.add(label);
+            }
+        }
     }
 
     private long bestCost() {
@@ -125,27 +151,33 @@ final class CourseSearch {
         List<Label> further = new ArrayList<>();
         for (Prospect prospect : label.rest().prospects()) {
             boolean sits = maySit(label.before()) && walk.seated().getAsInt() == prospect.view();
-            for (Stay stay : prospect.stays(label.place(), unturned(label.before()))) {
-                long cost = label.cost() + stay.turning() * Label.PER_STEP + (sits ? 0 : 1);
-                if (cost < bestCost()) {
-                    after(label, stay, cost).ifPresent(further::add);
+            long others = label.rest().stretches() - prospect.stretch();
+            long most = (bestCost() - label.cost()) / Label.PER_STEP - others;
+            for (Served served : prospect.stays(label.place(), unturned(label.before()), most)) {
+                Rest rest = outlook.after(label.rest(), prospect.view(), served.needs());
+                for (Stay stay : served.stays()) {
+                    long cost = label.cost() + stay.turning() * Label.PER_STEP + (sits ? 0 : 1);
+                    if (cost + rest.stretches() * Label.PER_STEP >= bestCost()) {
+                        break;
+                    }
+                    after(label, stay, rest, cost).ifPresent(further::add);
                 }
             }
         }
         return further;
     }
 
-    private Optional<Label> after(Label before, Stay stay, long cost) {
-        Rest rest = outlook.after(before.rest(), stay);
-        if (cost + rest.stretches() * Label.PER_STEP >= bestCost()) {
-            return Optional.empty();
-        }
+    private Optional<Label> after(Label before, Stay stay, Rest rest, long cost) {
         long place = walk.setBack() ? before.place() : Math.floorMod(before.place() + stay.end(), Steps.TURN);
         Label after = label(before, stay, place, rest, cost);
+        if (after.least() >= bestCost()) {
+            return Optional.empty();
+        }
         if (after.done()) {
             best = Optional.of(after);
+            return Optional.empty();
         }
-        return after.done() || after.least() >= bestCost() ? Optional.empty() : Optional.of(after);
+        return Optional.of(after);
     }
 
     /** What the rest of a course depends on. */

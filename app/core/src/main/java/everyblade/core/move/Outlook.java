@@ -41,39 +41,59 @@ final class Outlook {
         return rest(open, free);
     }
 
-    /** What is left of a rest after a stay. */
-    Rest after(Rest rest, Stay stay) {
+    /** What is left of a rest after a stay at a view. */
+    Rest after(Rest rest, int view, BitSet served) {
         BitSet open = (BitSet) rest.open().clone();
-        open.andNot(stay.served());
+        open.andNot(served);
         BitSet free = (BitSet) rest.free().clone();
-        free.clear(stay.view());
+        free.clear(view);
         return rest(open, free);
     }
 
     private Rest rest(BitSet open, BitSet free) {
         for (int view : free.stream().toArray()) {
-            if (stays.servedThrough(view, open).isEmpty()) {
+            if (!stays.serves(view, open)) {
                 free.clear(view);
             }
         }
-        return rests.computeIfAbsent(new Left(open, free), left -> {
-            List<Prospect> all =
-                    free.stream().mapToObj(view -> prospect(view, open, free)).toList();
-            return Rest.of(rests.size(), open, free, all);
-        });
+        Left left = new Left(open, free);
+        Rest known = rests.get(left);
+        if (known == null) {
+            known = Rest.of(rests.size(), open, free, prospects(open, free));
+            rests.put(left, known);
+        }
+        return known;
     }
 
-    private Prospect prospect(int view, BitSet open, BitSet free) {
+    private List<Prospect> prospects(BitSet open, BitSet free) {
+        BitSet once = new BitSet();
+        BitSet more = new BitSet();
+        for (int view : free.stream().toArray()) {
+            BitSet own = stays.servedThrough(view, open);
+            BitSet again = (BitSet) own.clone();
+            again.and(once);
+            more.or(again);
+            once.or(own);
+        }
+        return free.stream().mapToObj(view -> prospect(view, open, more)).toList();
+    }
+
+    private Prospect prospect(int view, BitSet open, BitSet more) {
         BitSet own = stays.servedThrough(view, open);
         BitSet must = (BitSet) own.clone();
-        free.stream().filter(other -> other != view).forEach(other -> must.andNot(stays.servedThrough(other, own)));
+        must.andNot(more);
         return prospects.computeIfAbsent(
                 new Doing(view, own, must), doing -> new Prospect(walk, stays, view, own, must));
     }
 
-    /** What the rest costs at least from a place, by the first bound; a cost as of {@link Label}. */
-    long oneByOne(Rest rest, long place, boolean unturned) {
-        return (rest.stretches() + rest.approach(place, unturned)) * Label.PER_STEP + rest.seatings();
+    /** What the rest costs at least from wherever; a cost as of {@link Label}. */
+    long somewhere(Rest rest) {
+        return rest.stretches() * Label.PER_STEP + rest.seatings();
+    }
+
+    /** What the rest costs at least from a place, by the first bound. */
+    long oneByOne(Rest rest, long place) {
+        return somewhere(rest) + rest.approach(place) * Label.PER_STEP;
     }
 
     /** What the rest costs at least from a place, by the second bound, where that may be the larger one. */

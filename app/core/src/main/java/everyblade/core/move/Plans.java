@@ -27,7 +27,7 @@ import java.util.Optional;
 public final class Plans {
 
     /** Labels that a search looks at before it settles for a bound. */
-    private static final int LIMIT = 20_000;
+    private static final int LIMIT = 5_000;
 
     private static final int MOST_TURNS = 8;
 

@@ -28,10 +28,10 @@ record Rest(int number, BitSet open, BitSet free, List<Prospect> prospects, long
     }
 
     /** What the first stay costs at least, from this place, beyond the shortest stretch of its view; steps. */
-    long approach(long place, boolean unturned) {
+    long approach(long place) {
         long least = prospects.isEmpty() ? 0 : Long.MAX_VALUE;
         for (Prospect prospect : prospects) {
-            least = Math.min(least, prospect.approach(place, unturned));
+            least = Math.min(least, prospect.approach(place));
             if (least == 0) {
                 return 0;
             }

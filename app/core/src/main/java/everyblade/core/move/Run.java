@@ -36,6 +36,7 @@ record Run(long begin, long end, BitSet needs) {
         }
         pieces.sort(Comparator.comparingLong(Piece::low));
         List<Piece> joined = joined(pieces, join);
+        stretch(joined, low, high, stay);
         List<Run> runs = new ArrayList<>(joined.stream()
                 .map(piece -> stay.endsUp()
                         ? new Run(piece.low(), piece.high(), piece.needs())
@@ -72,6 +73,19 @@ record Run(long begin, long end, BitSet needs) {
             throw new IllegalStateException("need " + number + " is not served by the stay that is to serve it");
         }
         return longest;
+    }
+
+    /** The stay's last end is where it must end, and so is the other one if the shaft goes there first. */
+    private static void stretch(List<Piece> pieces, long low, long high, Stay stay) {
+        Piece first = pieces.get(0);
+        if (!stay.endsUp() || stay.down() > 0) {
+            pieces.set(0, new Piece(low, first.high(), first.needs()));
+        }
+        int end = pieces.size() - 1;
+        Piece last = pieces.get(end);
+        if (stay.endsUp() || stay.up() > 0) {
+            pieces.set(end, new Piece(last.low(), high, last.needs()));
+        }
     }
 
     private static List<Piece> joined(List<Piece> pieces, long join) {

@@ -2,7 +2,9 @@ package everyblade.core.move;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
@@ -17,10 +19,23 @@ final class Stays {
     private final Walk walk;
     private final List<BitSet> servedThrough;
 
+    /**
+     * Stays that serve the same needs.
+     *
+     * @param needs which
+     * @param stays at least one, by rising turning
+     */
+    record Served(BitSet needs, List<Stay> stays) {}
+
     Stays(Walk walk) {
         this.walk = walk;
         this.servedThrough =
                 IntStream.range(0, walk.views()).mapToObj(walk::servedThrough).toList();
+    }
+
+    /** Whether a view can serve one of some needs. */
+    boolean serves(int view, BitSet needs) {
+        return servedThrough.get(view).intersects(needs);
     }
 
     /** Those of some needs that a view can serve. */
@@ -31,18 +46,18 @@ final class Stays {
     }
 
     /**
-     * The stays at a view, by rising reach below.
+     * The stays at a view, together where they serve the same needs.
      *
      * @param place where the shaft stands, steps
      * @param unturned whether nothing was turned before
      * @param own open needs that the view can serve
      * @param must those of them that no later view can serve
      */
-    List<Stay> at(int view, long place, boolean unturned, BitSet own, BitSet must) {
+    List<Served> at(int view, long place, boolean unturned, BitSet own, BitSet must) {
         Rooms rooms = new Rooms(walk, own, view, place, unturned);
         int[] needs = rooms.needs();
         boolean choice = !own.equals(must);
-        List<Stay> stays = new ArrayList<>();
+        Map<BitSet, List<Stay>> stays = new LinkedHashMap<>();
         Map<BitSet, Long> leastUp = new HashMap<>();
         rooms.visit((down, ups) -> {
             long least = least(needs, ups, must);
@@ -50,11 +65,17 @@ final class Stays {
                 BitSet served = choice ? served(needs, ups, up) : own;
                 if (up < Rooms.NEVER && !served.isEmpty() && up < leastUp.getOrDefault(served, Rooms.NEVER)) {
                     leastUp.put(served, up);
-                    add(stays, view, down, up, served);
+                    add(stays.computeIfAbsent(served, key -> new ArrayList<>()), view, down, up, served);
                 }
             }
         });
-        return stays;
+        return stays.entrySet().stream()
+                .map(same -> new Served(same.getKey(), sorted(same.getValue())))
+                .toList();
+    }
+
+    private static List<Stay> sorted(List<Stay> stays) {
+        return stays.stream().sorted(Comparator.comparingLong(Stay::turning)).toList();
     }
 
     /** What must be reached above. */
@@ -87,7 +108,8 @@ final class Stays {
         return served;
     }
 
-    private static void add(List<Stay> stays, int view, long down, long up, BitSet served) {
+    /** Adds the stays on a stretch: the nearer end first, or the farther one. */
+    static void add(List<Stay> stays, int view, long down, long up, BitSet served) {
         if (up > 0 || down == 0) {
             stays.add(new Stay(view, down, up, true, served));
         }

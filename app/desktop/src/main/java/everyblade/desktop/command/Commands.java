@@ -57,6 +57,7 @@ public final class Commands {
                 .addSubcommand(new GapsCommand(around))
                 .addSubcommand(new FindingsCommand(around))
                 .addSubcommand(new CloseCommand(around))
+                .addSubcommand(new NextCommand(around))
                 .addSubcommand(new MapCommand(around))
                 .addSubcommand(new ReportCommand(around))
                 .addSubcommand(new VerifyCommand(around))
@@ -65,7 +66,6 @@ public final class Commands {
                 .addSubcommand(new SightCommand(around, everyblade))
                 .addSubcommand(new MeshCommand(around, everyblade));
         line.getSubcommands().get("start").getCommandSpec().usageMessage().footer(StartCommand.settingsHelp());
-        LaterCommand.all().forEach(later -> line.addSubcommand(later.commandLine()));
         line.setExpandAtFiles(false); // an entry may begin with @
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.setUsageHelpWidth(HELP_WIDTH);

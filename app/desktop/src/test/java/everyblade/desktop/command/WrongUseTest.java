@@ -128,7 +128,7 @@ class WrongUseTest {
                 use("something is there that is no file", "map", "job", "--out", "folder.svg"),
                 use("this engine has no such row; it has r, v", "map", "job", "--out", "map.svg", "--row", "x"),
                 use("there is no journal.jsonl in it", "map", "empty", "--out", "map.svg"),
-                use("next is not in this version", "next", "job", "--json"),
+                use("there is no journal.jsonl in it", "next", "empty", "--json"),
                 use("its folder is not there", "report", "job", "--out", "nowhere/r.pdf"),
                 use("Missing required option: '--out=F.pdf'", "report", "job"),
                 use("view p-r has no station", "sight", "ring", "--view", "p-r", "--detail", "1", "--json"),

@@ -1,0 +1,42 @@
+package everyblade.desktop.command;
+
+import everyblade.core.move.Plan;
+import everyblade.core.move.Plans;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says what to do next: the moves that close all gaps. */
+@Command(
+        name = "next",
+        description =
+                "The moves that close all gaps with the least further turning, as entries, and a bound that says how"
+                        + " much less any other moves could turn. Lines that begin with # only explain.")
+final class NextCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Option(names = "--json", description = "prints JSON")
+    private boolean json;
+
+    NextCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        OpenedJob opened = OpenedJob.read(around, job);
+        Plan plan = Plans.of(opened.fold(), opened.coverage());
+        if (json) {
+            around.out().println(JsonText.of(PlanJson.of(plan)));
+        } else {
+            PlanText.of(plan, opened.fold().situation()).forEach(around.out()::println);
+        }
+        return Commands.FINE;
+    }
+}

@@ -1,0 +1,127 @@
+package everyblade.desktop.command;
+
+import everyblade.core.entry.EntryText;
+import everyblade.core.entry.Zoning;
+import everyblade.core.gap.GapText;
+import everyblade.core.move.Move;
+import everyblade.core.move.Plan;
+import everyblade.core.turning.AirfoilNames;
+import everyblade.core.turning.Situation;
+import everyblade.spi.Row;
+import everyblade.spi.ScopeTip;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A plan for people: entries that can be typed as they stand, and lines that begin with # and explain. */
+final class PlanText {
+
+    private final Plan plan;
+    private final Situation now;
+    private final List<String> lines = new ArrayList<>();
+
+    private PlanText(Plan plan, Situation now) {
+        this.plan = plan;
+        this.now = now;
+    }
+
+    /** The lines of a plan that goes on from a situation. */
+    static List<String> of(Plan plan, Situation now) {
+        return new PlanText(plan, now).lines();
+    }
+
+    private List<String> lines() {
+        heat();
+        for (int i = 0; i < plan.moves().size(); i++) {
+            explain(closes(plan.moves().get(i)));
+            plan.entries().get(i).forEach(entry -> lines.add(EntryText.of(entry)));
+        }
+        if (!plan.moves().isEmpty()) {
+            turning();
+        }
+        remaining();
+        if (lines.isEmpty()) {
+            explain("nothing is left: all that the task asks for is seen, or accepted as not seen");
+        }
+        return lines;
+    }
+
+    private void explain(String words) {
+        lines.add("# " + OneLine.of(words));
+    }
+
+    /** A scope tip that bears only so much heat is not seated before the metal was measured. */
+    private void heat() {
+        List<ScopeTip> tips = plan.moves().stream()
+                .filter(Move::seated)
+                .flatMap(move -> move.view().scopeTip().stream())
+                .distinct()
+                .flatMap(id -> now.engine().model().scopeTip(id).stream())
+                .filter(tip -> tip.hottest().isPresent())
+                .filter(tip -> now.celsius().isEmpty()
+                        || now.celsius().get().doubleValue() > tip.hottest().getAsDouble())
+                .toList();
+        if (!tips.isEmpty()) {
+            explain("first measure the metal and say heat NUMBER C: scope tip "
+                    + tips.stream().map(ScopeTip::id).collect(Collectors.joining(", ")) + " bears only so much");
+        }
+    }
+
+    private static String closes(Move move) {
+        Row row = move.row();
+        Zoning zoning = Zoning.of(row);
+        String what = move.closes().stream()
+                .map(closing -> airfoils(row, closing) + ", " + GapText.zones(zoning, closing.zones()))
+                .collect(Collectors.joining("; "));
+        return row.name() + " (" + row.id() + ") through " + move.view().id() + " closes " + what;
+    }
+
+    private static String airfoils(Row row, Move.Closing closing) {
+        BitSet airfoils = new BitSet();
+        closing.airfoils().forEach(n -> airfoils.set(n - 1));
+        return AirfoilNames.of(row, airfoils);
+    }
+
+    private void turning() {
+        if (plan.turning().signum() > 0) {
+            String least = plan.proved()
+                    ? "no moves that seat the scope tip at each view at most once turn less"
+                    : "no such moves turn less than " + degrees(plan.bound()) + "°, but it was not proved that"
+                            + " these are the least";
+            explain("turning " + degrees(plan.turning()) + "° of shaft in all; " + least);
+        } else {
+            explain("no shaft needs to be turned");
+        }
+        if (plan.drawing().signum() > 0) {
+            explain("drawing the scope tip " + degrees(plan.drawing()) + "° in all round rows that stand still");
+        }
+    }
+
+    private void remaining() {
+        if (plan.unsure() > 0) {
+            explain(cells(plan.unsure()) + " would still be only maybe seen: the pads have too much play; bring a known"
+                    + " airfoil to the reference and say here N, then ask again");
+        }
+        plan.unidentified()
+                .forEach((row, cells) -> explain(row.name() + " (" + row.id() + "): " + cells(cells)
+                        + " must wait until it is known where the row stands: bring a known "
+                        + row.kind().airfoil() + " to the reference of a view and say datum " + row.id() + " N"));
+        if (plan.left() > 0) {
+            explain(cells(plan.left()) + " are shown by no view of this engine model: no move reaches them; accept them"
+                    + " with noaccess and a reason, or add a view");
+        }
+    }
+
+    private static String degrees(BigDecimal number) {
+        BigDecimal rounded = number.setScale(1, RoundingMode.HALF_EVEN);
+        return (rounded.compareTo(rounded.setScale(0, RoundingMode.HALF_EVEN)) == 0 ? rounded.setScale(0) : rounded)
+                .toPlainString();
+    }
+
+    private static String cells(int number) {
+        return number + (number == 1 ? " cell" : " cells");
+    }
+}

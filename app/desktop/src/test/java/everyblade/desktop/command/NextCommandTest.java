@@ -1,0 +1,129 @@
+package everyblade.desktop.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import everyblade.desktop.command.Console.Ran;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class NextCommandTest {
+
+    private static final String NO_VANES = "v noaccess all all because another job covers it";
+
+    @TempDir
+    Path folder;
+
+    Console console;
+
+    @BeforeEach
+    void console() {
+        console = Console.in(folder);
+    }
+
+    private JsonNode json() throws IOException {
+        Ran next = console.run("next", "job", "--json");
+        assertThat(next.status()).isZero();
+        assertThat(next.err()).isEmpty();
+        return new ObjectMapper().readTree(next.out());
+    }
+
+    /** Blades 10 to 1 are seen; 9 comes into sight at 115°, and 2 does at 325°: 235° on from 90°. */
+    @Test
+    void tellsTheMovesAndTheirBound() throws IOException {
+        console.job("view p-r", "datum r 1", "turn on 90", NO_VANES);
+
+        JsonNode plan = json();
+
+        assertThat(plan.get("moves")).hasSize(1);
+        assertThat(plan.get("moves").get(0))
+                .hasToString("{\"view\":\"p-r\",\"skipTo\":115,\"turn\":210,\"watch\":[\"all\"],\"row\":\"r\","
+                        + "\"closes\":[{\"airfoils\":[2,3,4,5,6,7,8,9],\"zones\":[\"root\",\"tip\"]}]}");
+        assertThat(plan.get("turning").decimalValue()).isEqualByComparingTo("235");
+        assertThat(plan.get("bound").decimalValue()).isEqualByComparingTo("235");
+        assertThat(plan.get("proved").booleanValue()).isTrue();
+        assertThat(plan.get("left").intValue()).isZero();
+    }
+
+    @Test
+    void whatItPrintsIsAFileOfEntriesThatClosesAllGaps() {
+        console.job("view p-r", "datum r 1", "watch root", "turn on 90", "view p-v", "datum v 1", "draw 50");
+        Ran next = console.run("next", "job");
+        console.write("moves.txt", next.out());
+
+        Ran logged = console.run("log", "job", "--file", "moves.txt");
+
+        assertThat(logged.status()).as(logged.err()).isZero();
+        assertThat(console.run("gaps", "job").status()).isZero();
+        assertThat(next.out())
+                .contains("# Rotor (r) through p-r closes blades ", "# turning ", "# drawing the scope tip ");
+    }
+
+    @Test
+    void itsJsonSaidAsEntriesClosesAllGaps() throws IOException {
+        console.job("view p-r", "datum r 1", "watch root", "turn on 90", "skip 100", "turn on 3.33", NO_VANES);
+        List<String> entries = new ArrayList<>(List.of("log", "job"));
+        for (JsonNode move : json().get("moves")) {
+            List<String> watch = new ArrayList<>();
+            move.get("watch").forEach(word -> watch.add(word.textValue()));
+            entries.add("view " + move.get("view").textValue());
+            entries.add("watch " + String.join(" ", watch));
+            entries.add("skip to " + move.get("skipTo").asText());
+            entries.add("turn " + move.get("turn").asText());
+        }
+
+        Ran logged = console.run(entries.toArray(String[]::new));
+
+        assertThat(logged.status()).as(logged.err()).isZero();
+        assertThat(console.run("gaps", "job").status()).isZero();
+    }
+
+    @Test
+    void saysThatNothingIsLeft() throws IOException {
+        console.job("view p-r", "datum r 1", "turn on 360", NO_VANES);
+
+        assertThat(console.run("next", "job"))
+                .isEqualTo(new Ran(
+                        0, "# nothing is left: all that the task asks for is seen, or accepted as not seen\n", ""));
+        assertThat(json().get("moves")).isEmpty();
+        assertThat(json().get("turning").decimalValue()).isZero();
+    }
+
+    @Test
+    void asksForADatumWhereNothingIsCounted() throws IOException {
+        console.job("view p-r", NO_VANES);
+
+        assertThat(console.run("next", "job").outLines())
+                .singleElement()
+                .isEqualTo("# Rotor (r): 24 cells must wait until it is known where the row stands: bring a known blade"
+                        + " to the reference of a view and say datum r N");
+        assertThat(json().get("unidentified")).hasToString("{\"r\":24}");
+    }
+
+    @Test
+    void saysWhatNeedsNoTurning() {
+        console.job("view p-v", "datum v 1", "draw 90", "r noaccess all all because there is no time");
+
+        assertThat(console.run("next", "job").outLines())
+                .contains("view p-v", "# no shaft needs to be turned")
+                .anySatisfy(line -> assertThat(line).startsWith("draw "));
+    }
+
+    @Test
+    void countsWhatNoViewShows() throws IOException {
+        console.write("ring/engine.json", Console.RING.replace("[\"root\", \"tip\"]", "[\"tip\"]"));
+        console.job("view p-r", "datum r 1", "turn on 360", NO_VANES);
+
+        assertThat(json().get("left").intValue()).isEqualTo(12);
+        assertThat(console.run("next", "job").outLines())
+                .singleElement()
+                .asString()
+                .startsWith("# 12 cells are shown by no view of this engine model");
+    }
+}
