@@ -38,19 +38,21 @@ final class AccessReader {
         return tips;
     }
 
-    static List<Port> ports(Fields model) {
+    static List<Located<Port>> ports(Fields model) {
         Ids ids = new Ids("port", Set.of());
-        List<Port> ports = new ArrayList<>();
+        List<Located<Port>> ports = new ArrayList<>();
         for (Fields fields : model.objects("ports", "port", "id", "name", "kind", "clock", "x", "through")) {
             String id = ids.required(fields);
             OptionalDouble clock = fields.numberIfStated("clock", Range.ANGLE);
-            ports.add(new Port(
+            long errors = fields.log().errorCount();
+            Port port = new Port(
                     id,
                     fields.text("name", id),
                     fields.word("kind", Port.Kind.PLUG, Port.Kind.values(), Port.Kind::word),
                     clock,
                     fields.numberIfStated("x", Range.AXIAL),
-                    openings(fields)));
+                    openings(fields));
+            ports.add(new Located<>(port, fields.object(), fields.log().errorCount() == errors));
         }
         return ports;
     }
@@ -69,7 +71,7 @@ final class AccessReader {
         if (bothRead && !(tip.far() > tip.near())) {
             fields.log()
                     .error(
-                            "wrong-order",
+                            "far-before-near",
                             fields.place("far"),
                             "\"far\" of " + fields.subject() + " does not lie beyond \"near\"",
                             "the scope tip would see nothing",

@@ -39,9 +39,10 @@ public final class EngineJsonReader {
         try (InputStream in = Files.newInputStream(file)) {
             return read(file.toString(), in);
         } catch (NoSuchFileException e) {
-            return unreadable(file, "there is no such file", "check the path");
+            return unreadable("no-such-file", file, "there is no such file", "check the path and the name " + FILE);
         } catch (IOException e) {
             return unreadable(
+                    "cannot-read",
                     file,
                     "the system says " + Wording.plain(String.valueOf(e.getMessage())),
                     "check that it is a file you may read");
@@ -68,9 +69,9 @@ public final class EngineJsonReader {
         return read(file, in.readNBytes(JsonTree.LARGEST + 1));
     }
 
-    private static Reading unreadable(Path file, String why, String mend) {
+    private static Reading unreadable(String code, Path file, String why, String mend) {
         return new Reading.Unreadable(
-                List.of(Problem.ofWhole("cannot-read", file.toString(), "the file cannot be read", why, mend)));
+                List.of(Problem.ofWhole(code, file.toString(), "the file cannot be read", why, mend)));
     }
 
     private static Optional<EngineModel> model(Json json, ProblemLog log) {
@@ -97,17 +98,28 @@ public final class EngineJsonReader {
         Optional<String> notice = fields.textIfStated("notice");
         List<Located<Spool>> spools = SpoolReader.spools(fields);
         References<Spool> spoolIds =
-                new References<>("spool", fields, "spools", Located.values(spools), Spool::id, true);
+                new References<>("spool", "unknown-spool", fields, "spools", Located.values(spools), Spool::id, true);
         List<Located<Wall>> walls = ShapeReader.walls(fields, spoolIds);
         List<Located<Row>> rows = RowReader.rows(fields, spoolIds);
         List<ScopeTip> scopeTips = AccessReader.scopeTips(fields);
-        List<Port> ports = AccessReader.ports(fields);
+        List<Located<Port>> ports = AccessReader.ports(fields);
+        References<ScopeTip> tipIds =
+                new References<>("scope tip", "unknown-scope-tip", fields, "scopeTips", scopeTips, ScopeTip::id, false);
+        References<Port> portIds =
+                new References<>("port", "unknown-port", fields, "ports", Located.values(ports), Port::id, false);
         List<Located<View>> views = ViewReader.views(
                 fields,
-                new References<>("row", fields, "rows", rows, row -> row.value().id(), true),
-                new References<>("scope tip", fields, "scopeTips", scopeTips, ScopeTip::id, false),
-                new References<>("port", fields, "ports", ports, Port::id, false));
-        ModelSense.judge(spools, walls, rows, views, log);
+                new References<>(
+                        "row",
+                        "unknown-row",
+                        fields,
+                        "rows",
+                        rows,
+                        row -> row.value().id(),
+                        true),
+                tipIds,
+                portIds);
+        new ModelSense(spools, walls, rows, scopeTips, ports, views, log).judge();
         return Optional.of(new EngineModel(
                 id,
                 name,
@@ -116,7 +128,7 @@ public final class EngineJsonReader {
                 Located.values(walls),
                 Located.values(rows),
                 scopeTips,
-                ports,
+                Located.values(ports),
                 Located.values(views)));
     }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /**
  * Takes one object of a file apart: every key that is asked for comes back as a value that fits its type, or
@@ -16,6 +17,7 @@ import java.util.function.Function;
 public final class Fields {
 
     private static final int LONGEST_TEXT = 2000;
+    private static final Pattern NUMBER = Pattern.compile("\\s*[+-]?[0-9]{1,20}(?:[.,][0-9]{1,20})?\\s*");
 
     private final Json.Obj object;
     private final String subject;
@@ -32,12 +34,14 @@ public final class Fields {
         this.subject = id.isEmpty() ? "the " + kind : "the " + kind + " " + Wording.plain(id);
         object.members().forEach((key, member) -> {
             if (!known.contains(key)) {
-                log.error(
+                log.unknown(
                         "unknown-key",
                         member.key(),
                         subject + " has the key " + Wording.quoted(key),
                         "there is no such key here",
-                        () -> Wording.didYouMean(key, known, "delete it"));
+                        key,
+                        known,
+                        "delete it");
             }
         });
     }
@@ -221,22 +225,34 @@ public final class Fields {
             return "";
         }
         String value = text.value();
-        if (value.isBlank()
-                || value.length() > LONGEST_TEXT
-                || !value.codePoints().allMatch(Wording::isPrintable)) {
+        if (value.isBlank()) {
             log.error(
-                    "bad-text",
+                    "empty-text",
+                    json.place(),
+                    wordsOf(key) + " is empty",
+                    "people read it where this is meant",
+                    "write a few words, or delete the key if it may be left out");
+        } else if (value.length() > LONGEST_TEXT) {
+            log.error(
+                    "long-text",
+                    json.place(),
+                    wordsOf(key) + " has " + value.length() + " characters",
+                    "it must be one line of at most " + LONGEST_TEXT,
+                    "shorten it");
+        } else if (!value.codePoints().allMatch(Wording::isPrintable)) {
+            log.error(
+                    "unprintable-text",
                     json.place(),
                     wordsOf(key) + " is " + Wording.quoted(value),
-                    "it must be one line of 1 to " + LONGEST_TEXT + " characters that can be shown",
-                    "write it anew");
+                    "it must be one line of characters that can be shown",
+                    "take out line breaks and control characters");
         }
         return value;
     }
 
     public double number(String key, Json json, Range range) {
         if (!(json instanceof Json.Num number)) {
-            wrongType(key, json, "a number");
+            refuseNoNumber(key, json);
             return 0;
         }
         double value = number.value();
@@ -251,11 +267,24 @@ public final class Fields {
         return value;
     }
 
+    private void refuseNoNumber(String key, Json json) {
+        if (json instanceof Json.Text text && NUMBER.matcher(text.value()).matches()) {
+            log.error(
+                    "quoted-number",
+                    json.place(),
+                    wordsOf(key) + " is the number " + Wording.plain(text.value()) + " in quotes",
+                    "quotes make a text of it",
+                    "take the quotes away and write a decimal point, not a comma");
+        } else {
+            wrongType(key, json, "a number");
+        }
+    }
+
     private int whole(String key, Json json, Range range) {
         double value = number(key, json, range);
         if (json instanceof Json.Num number && range.contains(value) && value != Math.rint(value)) {
             log.error(
-                    "out-of-range",
+                    "not-whole",
                     json.place(),
                     wordsOf(key) + " is " + Wording.plain(number.digits()),
                     "it must be a whole number",
@@ -272,12 +301,14 @@ public final class Fields {
         }
         int index = known.indexOf(text.value());
         if (index < 0) {
-            log.error(
+            log.unknown(
                     "unknown-word",
                     json.place(),
                     wordsOf(key) + " is " + Wording.quoted(text.value()),
                     "it must be one of " + String.join(", ", known),
-                    () -> Wording.didYouMean(text.value(), known, "write one of these"));
+                    text.value(),
+                    known,
+                    "write one of these");
             return Optional.empty();
         }
         return Optional.of(words.get(index));

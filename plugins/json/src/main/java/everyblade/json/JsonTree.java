@@ -82,21 +82,22 @@ public final class JsonTree {
         } catch (Stop stop) {
             log.error(stop.code, stop.place, stop.getMessage(), stop.why, stop.mend);
         } catch (JsonProcessingException e) {
-            log.error("not-json", placeOf(e), "this is not JSON", reason(e), "correct the text here or just before");
+            SyntaxFault fault = SyntaxFault.of(text.get(), e);
+            log.error(fault.code(), placeOf(e), "this is not JSON", SyntaxFault.reason(e), fault.mend());
         } catch (IOException e) {
-            log.error("not-json", Place.START, "the text cannot be read", reason(e), "check the file");
+            log.error("not-json", Place.START, "the text cannot be read", SyntaxFault.reason(e), "check the file");
         }
         return Optional.empty();
     }
 
     private Json whole() throws IOException, Stop {
         if (parser.nextToken() == null) {
-            throw new Stop("not-json", Place.START, "the file is empty", what + " is a JSON object", "write one");
+            throw new Stop("empty-file", Place.START, "the file is empty", what + " is a JSON object", "write one");
         }
         Json json = value(null, "", 1);
         if (parser.nextToken() != null) {
             throw new Stop(
-                    "not-json",
+                    "text-after-end",
                     here(null, ""),
                     "something follows the end of " + what,
                     "a file holds one JSON value",
@@ -109,7 +110,7 @@ public final class JsonTree {
         Place place = here(parent, step);
         if (++values > MOST_VALUES) {
             throw new Stop(
-                    "too-large",
+                    "too-many-values",
                     place,
                     "the file holds more than 1,000,000 values",
                     what + " is a small text",
@@ -184,17 +185,6 @@ public final class JsonTree {
         return at == null
                 ? Place.START
                 : new Place(null, "", Math.max(1, at.getLineNr()), Math.max(1, at.getColumnNr()));
-    }
-
-    /** The parser's reason, its first line only. */
-    private static String reason(IOException e) {
-        String message = e instanceof JsonProcessingException json ? json.getOriginalMessage() : e.getMessage();
-        String first = String.valueOf(message).lines().findFirst().orElse("");
-        StringBuilder reason = new StringBuilder("the reader found: ");
-        first.codePoints()
-                .limit(160)
-                .forEach(point -> reason.appendCodePoint(Wording.isPrintable(point) ? point : '?'));
-        return reason.toString();
     }
 
     private static Optional<String> decode(byte[] bytes, String what, ProblemLog log) {

@@ -1,8 +1,9 @@
 package everyblade.json;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Collects the problems of one file while it is read; keeps the first of each severity and counts the rest. */
@@ -19,17 +20,35 @@ public final class ProblemLog {
     }
 
     public void error(String code, Place place, String what, String why, String mend) {
-        error(code, place, what, why, () -> mend);
+        errorCount++;
+        add(errors, () -> problem(code, Severity.ERROR, place, what, why, mend, Optional.empty()));
     }
 
-    /** @param mend asked for only if the problem is listed, since finding the nearest word takes time */
-    public void error(String code, Place place, String what, String why, Supplier<String> mend) {
+    /**
+     * An error of a word that is none of those known; the nearest of them is looked for only if the problem is listed,
+     * since that takes time.
+     *
+     * @param otherwise what to do if none is known
+     */
+    public void unknown(
+            String code,
+            Place place,
+            String what,
+            String why,
+            String word,
+            Collection<String> known,
+            String otherwise) {
         errorCount++;
-        add(errors, Severity.ERROR, code, place, what, why, mend);
+        add(errors, () -> {
+            Optional<String> nearest = Wording.nearest(word, known);
+            String mend = nearest.map(near -> "did you mean " + Wording.quoted(near) + "?")
+                    .orElse(otherwise);
+            return problem(code, Severity.ERROR, place, what, why, mend, nearest);
+        });
     }
 
     public void warning(String code, Place place, String what, String why, String mend) {
-        add(warnings, Severity.WARNING, code, place, what, why, () -> mend);
+        add(warnings, () -> problem(code, Severity.WARNING, place, what, why, mend, Optional.empty()));
     }
 
     /** How many errors there are so far, those not listed included. */
@@ -39,41 +58,28 @@ public final class ProblemLog {
 
     /** Errors before warnings, each in order of place, capped. */
     public List<Problem> problems() {
-        Comparator<Problem> byPlace = Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column);
-        List<Problem> all = new ArrayList<>(errors.stream().sorted(byPlace).toList());
-        all.addAll(warnings.stream().sorted(byPlace).toList());
-        long more = unlisted + Math.max(0, all.size() - Problem.MOST);
-        if (more == 0) {
-            return all;
-        }
-        List<Problem> first = new ArrayList<>(all.subList(0, Problem.MOST));
-        Problem last = first.get(Problem.MOST - 1);
-        first.add(new Problem(
-                "more-problems",
-                last.severity(),
-                file,
-                last.line(),
-                last.column(),
-                "",
-                more + " more problems are not listed",
-                "the list ends at " + Problem.MOST,
-                "mend these first and check again"));
-        return first;
+        List<Problem> all = new ArrayList<>(errors);
+        all.addAll(warnings);
+        return ProblemList.of(all, unlisted);
     }
 
-    private void add(
-            List<Problem> list,
-            Severity severity,
+    private Problem problem(
             String code,
+            Severity severity,
             Place place,
             String what,
             String why,
-            Supplier<String> mend) {
+            String mend,
+            Optional<String> nearest) {
+        return new Problem(
+                code, severity, file, place.line(), place.column(), place.pointer(), what, why, mend, nearest);
+    }
+
+    private void add(List<Problem> list, Supplier<Problem> problem) {
         if (list.size() == Problem.MOST) {
             unlisted++;
         } else {
-            list.add(new Problem(
-                    code, severity, file, place.line(), place.column(), place.pointer(), what, why, mend.get()));
+            list.add(problem.get());
         }
     }
 }

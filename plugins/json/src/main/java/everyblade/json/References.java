@@ -15,17 +15,27 @@ import java.util.function.Function;
 final class References<T> {
 
     private final String kind;
+    private final String code;
     private final Map<String, T> byId = new LinkedHashMap<>();
     private final boolean complete;
 
     /**
      * @param kind what is in the list, for messages
+     * @param code of the problem that a name leads nowhere
      * @param key of the list in the model
      * @param records the list as read, of equal ids the first one counts
      * @param needed whether the model has an error already if the list is empty
      */
-    References(String kind, Fields model, String key, List<T> records, Function<T, String> idOf, boolean needed) {
+    References(
+            String kind,
+            String code,
+            Fields model,
+            String key,
+            List<T> records,
+            Function<T, String> idOf,
+            boolean needed) {
         this.kind = kind;
+        this.code = code;
         records.forEach(one -> byId.putIfAbsent(idOf.apply(one), one));
         boolean readable = model.present(key)
                 .map(json -> json instanceof Json.Arr array
@@ -60,13 +70,14 @@ final class References<T> {
         Optional<T> found = Optional.ofNullable(byId.get(text.value()));
         if (found.isEmpty() && complete) {
             fields.log()
-                    .error(
-                            "unknown-reference",
+                    .unknown(
+                            code,
                             json.place(),
                             Wording.quoted(key) + " of " + fields.subject() + " is " + Wording.quoted(text.value()),
                             "no " + kind + " has that id",
-                            () -> Wording.didYouMean(
-                                    text.value(), byId.keySet(), "add the " + kind + " or name another"));
+                            text.value(),
+                            byId.keySet(),
+                            "add the " + kind + " or name another");
         }
         return found;
     }

@@ -122,7 +122,7 @@ final class RowReader {
         if (!bands.equals(bands.stream().sorted().toList())) {
             fields.log()
                     .error(
-                            "wrong-order",
+                            "bands-out-of-order",
                             fields.place("chordBands"),
                             "\"chordBands\" of " + fields.subject() + " are not in order",
                             "they go from front to rear",
@@ -155,10 +155,20 @@ final class RowReader {
     }
 
     private static List<Landmark> landmarks(Fields row, int count) {
-        Range airfoils = Range.closed(1, count);
         List<Landmark> landmarks = new ArrayList<>();
         for (Fields fields : row.objects("landmarks", "landmark of " + row.subject(), "airfoil", "what")) {
-            landmarks.add(new Landmark(fields.requiredWhole("airfoil", airfoils), fields.requiredText("what")));
+            long errors = fields.log().errorCount();
+            Landmark landmark = new Landmark(fields.requiredWhole("airfoil", COUNT), fields.requiredText("what"));
+            if (landmark.airfoil() > count && fields.log().errorCount() == errors) {
+                fields.log()
+                        .error(
+                                "no-such-airfoil",
+                                fields.place("airfoil"),
+                                fields.subject() + " is airfoil " + landmark.airfoil(),
+                                "the row has only " + count,
+                                "correct the number or the row's \"count\"");
+            }
+            landmarks.add(landmark);
         }
         return landmarks;
     }

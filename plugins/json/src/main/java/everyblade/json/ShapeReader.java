@@ -24,8 +24,9 @@ final class ShapeReader {
         Ids ids = new Ids("wall", Set.of());
         List<Located<Wall>> walls = new ArrayList<>();
         for (Fields fields : model.objects("walls", "wall", "id", "spool", "curve")) {
+            long errors = fields.log().errorCount();
             Wall wall = new Wall(ids.required(fields), spools.ifStated(fields, "spool"), curve(fields, "curve"));
-            walls.add(new Located<>(wall, fields.object(), true));
+            walls.add(new Located<>(wall, fields.object(), fields.log().errorCount() == errors));
         }
         return walls;
     }
@@ -77,7 +78,7 @@ final class ShapeReader {
                     fields.requiredNumber("x", Range.AXIAL)));
         }
         refuseFewerThanTwo(shape, "sections", sections);
-        refuseFalling(shape, "sections", "span", sections, Shape.Section::span);
+        refuseFalling(shape, "sections-out-of-order", "sections", "span", sections, Shape.Section::span);
         return new Shape.Axial(sections);
     }
 
@@ -113,7 +114,7 @@ final class ShapeReader {
                 .map(point -> new Shape.WrapPoint(point[0], point[1]))
                 .toList();
         refuseFewerThanTwo(fields, key, wrap);
-        refuseFalling(fields, key, "m", wrap, Shape.WrapPoint::m);
+        refuseFalling(fields, "wrap-out-of-order", key, "m", wrap, Shape.WrapPoint::m);
         return wrap;
     }
 
@@ -126,7 +127,7 @@ final class ShapeReader {
         if (!inside) {
             shape.log()
                     .error(
-                            "bad-file",
+                            "file-outside-folder",
                             shape.place("file"),
                             "the mesh file is " + Wording.quoted(file),
                             "it must lie in the folder of the model",
@@ -149,12 +150,12 @@ final class ShapeReader {
     }
 
     private static <T> void refuseFalling(
-            Fields fields, String key, String by, List<T> read, ToDoubleFunction<T> value) {
+            Fields fields, String code, String key, String by, List<T> read, ToDoubleFunction<T> value) {
         for (int i = 1; i < read.size(); i++) {
             if (!(value.applyAsDouble(read.get(i)) > value.applyAsDouble(read.get(i - 1)))) {
                 fields.log()
                         .error(
-                                "wrong-order",
+                                code,
                                 fields.place(key),
                                 "entry " + (i + 1) + " of " + Wording.quoted(key) + " of " + fields.subject()
                                         + " does not lie beyond the one before",

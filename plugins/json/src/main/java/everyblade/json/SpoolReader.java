@@ -33,13 +33,14 @@ final class SpoolReader {
         Ids ids = new Ids("spool", Set.of());
         List<Located<Spool>> spools = new ArrayList<>();
         for (Fields fields : model.objects("spools", "spool", "id", "name", "normal", "pads")) {
+            long errors = fields.log().errorCount();
             String id = ids.orElse(fields, DEFAULT_SPOOL);
             Spool spool = new Spool(
                     id,
                     fields.text("name", id),
                     fields.word("normal", Direction.CW, Direction.values(), Direction::word),
                     pads(fields));
-            spools.add(new Located<>(spool, fields.object(), true));
+            spools.add(new Located<>(spool, fields.object(), fields.log().errorCount() == errors));
         }
         model.refuseEmpty("spools", "something must turn", NAME_ONE);
         return spools;
@@ -97,13 +98,14 @@ final class SpoolReader {
         if (DECIMAL.matcher(text.value()).matches()) {
             return ratio(pad, json, text.value(), new BigDecimal(text.value()));
         }
-        return refuseRatio(pad, json, text.value(), "it must be a number or two whole numbers such as \"29/77\"");
+        return refuseRatio(
+                pad, "bad-ratio", json, text.value(), "it must be a number or two whole numbers such as \"29/77\"");
     }
 
     private static Ratio ratio(Fields pad, Json json, String written, BigDecimal exact) {
         // Beyond this many places it cannot fit, and writing the power of ten out would take for ever.
         if (exact.signum() != 0 && Math.abs((long) exact.scale()) > 120) {
-            return refuseRatio(pad, json, written, "its exact fraction has too many digits");
+            return refuseRatio(pad, "long-ratio", json, written, "its exact fraction has too many digits");
         }
         BigDecimal plain = exact.signum() == 0 ? BigDecimal.ZERO : exact;
         BigInteger denominator = BigInteger.TEN.pow(Math.max(0, plain.scale()));
@@ -113,21 +115,21 @@ final class SpoolReader {
 
     private static Ratio ratio(Fields pad, Json json, String written, BigInteger numerator, BigInteger denominator) {
         if (numerator.signum() == 0 || denominator.signum() == 0) {
-            return refuseRatio(pad, json, written, "neither the shaft nor the tool can stand still");
+            return refuseRatio(pad, "zero-ratio", json, written, "neither the shaft nor the tool can stand still");
         }
         BigInteger common = numerator.gcd(denominator);
         BigInteger n = numerator.divide(common);
         BigInteger d = denominator.divide(common);
         if (n.abs().bitLength() >= Long.SIZE || d.bitLength() >= Long.SIZE) {
-            return refuseRatio(pad, json, written, "its exact fraction has too many digits");
+            return refuseRatio(pad, "long-ratio", json, written, "its exact fraction has too many digits");
         }
         return new Ratio(n.longValueExact(), d.longValueExact());
     }
 
-    private static Ratio refuseRatio(Fields pad, Json json, String written, String why) {
+    private static Ratio refuseRatio(Fields pad, String code, Json json, String written, String why) {
         pad.log()
                 .error(
-                        "bad-ratio",
+                        code,
                         json.place(),
                         "\"ratio\" of " + pad.subject() + " is " + Wording.plain(written),
                         why,

@@ -26,13 +26,13 @@ final class StationReader {
             String id = ids.required(fields);
             Optional<Heading> forward = heading(fields, "forward");
             Optional<Heading> up = heading(fields, "up");
-            if (forward.isPresent() && up.isPresent() && areParallel(forward.get(), up.get())) {
+            boolean bothPoint = pointsSomewhere(fields, "forward", forward) & pointsSomewhere(fields, "up", up);
+            if (bothPoint && areParallel(forward.orElseThrow(), up.orElseThrow())) {
                 fields.log()
                         .error(
-                                "bad-heading",
+                                "parallel-headings",
                                 fields.place("up"),
-                                "\"up\" of " + fields.subject()
-                                        + " lies along \"forward\" or one of them has no length",
+                                "\"up\" of " + fields.subject() + " lies along \"forward\"",
                                 "the picture would have no top",
                                 "correct one of the two");
             }
@@ -55,6 +55,20 @@ final class StationReader {
                 .flatMap(json -> Tuples.tuple(
                         station, key, json, "[axial, tangential, radial]", Range.HEADING, Range.HEADING, Range.HEADING))
                 .map(parts -> new Heading(parts[0], parts[1], parts[2]));
+    }
+
+    private static boolean pointsSomewhere(Fields station, String key, Optional<Heading> heading) {
+        boolean points = heading.filter(one -> length(one) > 0).isPresent();
+        if (heading.isPresent() && !points) {
+            station.log()
+                    .error(
+                            "heading-without-length",
+                            station.place(key),
+                            Wording.quoted(key) + " of " + station.subject() + " is zero in every part",
+                            "it points nowhere",
+                            "write its axial, tangential and radial parts");
+        }
+        return points;
     }
 
     private static boolean areParallel(Heading a, Heading b) {

@@ -30,7 +30,7 @@ final class Tuples {
         if (array.elements().size() != ranges.length) {
             fields.log()
                     .error(
-                            "wrong-type",
+                            "wrong-length",
                             json.place(),
                             Wording.quoted(key) + " of " + fields.subject() + " has an array of "
                                     + array.elements().size(),

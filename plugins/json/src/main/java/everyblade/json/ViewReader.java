@@ -55,6 +55,7 @@ final class ViewReader {
         List<Fields> objects = model.objects(
                 "views", "view", "id", "port", "row", "scopeTip", "reference", "aim", "window", "stations", "travels");
         for (Fields fields : objects) {
+            long errors = fields.log().errorCount();
             String id = ids.required(fields);
             Optional<String> port = ports.ifStated(fields, "port");
             Optional<Located<Row>> row = rows.required(fields, "row");
@@ -69,7 +70,7 @@ final class ViewReader {
                             .map(window -> window(window, row)),
                     StationReader.stations(fields),
                     fields.flag("travels", false));
-            views.add(new Located<>(view, fields.object(), true));
+            views.add(new Located<>(view, fields.object(), fields.log().errorCount() == errors));
         }
         return views;
     }
@@ -83,10 +84,10 @@ final class ViewReader {
         List<String> plain =
                 shows.stream().map(word -> SAME.getOrDefault(word, word)).toList();
         if (plain.stream().distinct().count() < plain.size()) {
-            refuse(window, "repeated-word", "names one side by both its names", "once is enough");
+            refuse(window, "both-names", "names one side by both its names", "once is enough");
         }
         if (plain.size() > 1 && plain.contains("all")) {
-            refuse(window, "repeated-word", "names more beside \"all\"", "all is everything");
+            refuse(window, "all-and-more", "names more beside \"all\"", "all is everything");
         }
         window.refuseEmpty("shows", "a window that shows nothing is of no use", "name what it shows");
         return new Window(halfWidth, plain);

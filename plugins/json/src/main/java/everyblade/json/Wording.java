@@ -32,13 +32,6 @@ public final class Wording {
                 && type != Character.PARAGRAPH_SEPARATOR;
     }
 
-    /** {@code did you mean "kind"?}, or else the given advice. */
-    public static String didYouMean(String word, Collection<String> known, String otherwise) {
-        return nearest(word, known)
-                .map(near -> "did you mean " + quoted(near) + "?")
-                .orElse(otherwise);
-    }
-
     /** The known word that is fewest changes of one letter away, among the first thousand; empty if none is known. */
     public static Optional<String> nearest(String word, Collection<String> known) {
         String cut = word.substring(0, Math.min(LONGEST_QUOTE, word.length())).toLowerCase(Locale.ROOT);

@@ -69,7 +69,7 @@ class EngineJsonWriterTest {
         EngineModel model = ((Reading.Read) ModelText.read(ModelText.resource("full.json"))).model();
         byte[] bytes = EngineJsonWriter.write(model).getBytes(StandardCharsets.UTF_8);
         assertThat(HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes)))
-                .isEqualTo("b97337a6f73868f21cd9919ef94899441c17fc3ff9bd5874dcec758e46b766df");
+                .isEqualTo("e232f4dc8c136f58313a1110a9a8f7da309a3831ece2c3a4bff47e5cc7338a4a");
     }
 
     @Test

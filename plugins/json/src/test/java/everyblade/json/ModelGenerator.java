@@ -63,7 +63,7 @@ final class ModelGenerator {
                 text(),
                 maybe(this::text),
                 spools,
-                List.of(wall("hub", spools), wall("casing", spools)),
+                List.of(wall("hub", spools, 0), wall("casing", spools, 450)),
                 rows,
                 tips,
                 ports,
@@ -81,12 +81,16 @@ final class ModelGenerator {
         return new Pad(id, text(), ratio, directions, number(0, 9), number(0, 9), number(0, 9));
     }
 
-    private Wall wall(String id, List<Spool> spools) {
-        return new Wall(id, maybe(() -> one(spools).id()), curve());
+    /** Reaches past all ports, at radii from one to 400 mm more. */
+    private Wall wall(String id, List<Spool> spools, double least) {
+        List<MeridionalPoint> curve = new ArrayList<>(List.of(new MeridionalPoint(-900, least + 1)));
+        curve.addAll(curve(least, least + 400));
+        curve.add(new MeridionalPoint(900, least + 1));
+        return new Wall(id, maybe(() -> one(spools).id()), curve);
     }
 
-    private List<MeridionalPoint> curve() {
-        return some(2, 6, i -> new MeridionalPoint(number(-900, 900), number(0, 900)));
+    private List<MeridionalPoint> curve(double least, double most) {
+        return some(2, 6, i -> new MeridionalPoint(number(-900, 900), number(least, most)));
     }
 
     private Row row(String id, List<Spool> spools) {
@@ -134,15 +138,15 @@ final class ModelGenerator {
             return new Shape.Mesh("meshes/" + random.nextInt(99) + ".ply");
         }
         if (liner) {
-            return new Shape.Liner(curve(), curve());
+            return new Shape.Liner(curve(0, 900), curve(0, 900));
         }
         if (random.nextBoolean()) {
             return new Shape.Axial(rising(share -> new Shape.Section(
                     share, number(0.1, 90), number(-80, 80), number(-80, 80), number(0.01, 0.9), number(-900, 900))));
         }
         return new Shape.Radial(
-                curve(),
-                curve(),
+                curve(0, 900),
+                curve(0, 900),
                 rising(share -> new Shape.WrapPoint(share, number(-90, 90))),
                 rising(share -> new Shape.WrapPoint(share, number(-90, 90))),
                 number(0.1, 9),
@@ -178,8 +182,8 @@ final class ModelGenerator {
                 text(),
                 one(Port.Kind.values()),
                 angle(),
-                angle(),
-                some(0, 3, i -> new Port.Opening(text(), number(0.5, 90))));
+                maybeNumber(-900, 900),
+                some(0, 3, i -> new Port.Opening(text(), number(12, 90))));
     }
 
     private View view(String id, Row row, List<ScopeTip> tips, List<Port> ports) {
@@ -222,7 +226,11 @@ final class ModelGenerator {
     }
 
     private OptionalDouble angle() {
-        return random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(number(-360, 720));
+        return maybeNumber(-360, 720);
+    }
+
+    private OptionalDouble maybeNumber(double least, double most) {
+        return random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(number(least, most));
     }
 
     /** Whole, short and full-length numbers, and some very small ones. */

@@ -52,7 +52,7 @@ class ModelShelfTest {
             Files.writeString(folder.resolve("d.jar"), "no zip file");
             ModelShelf shelf = ModelShelf.of(List.of(folder));
             assertThat(shelf.models()).extracting(EngineModel::id).containsExactly("good");
-            assertThat(codes(shelf)).containsExactly("a not-json", "c.jar missing-key", "d.jar plugin-failed");
+            assertThat(codes(shelf)).containsExactly("a unquoted-key", "c.jar missing-key", "d.jar plugin-failed");
         }
 
         @Test
@@ -105,8 +105,8 @@ class ModelShelfTest {
 
         @Test
         void is_refused_if_there_is_none() {
-            assertThat(codes(ModelShelf.open(folder.resolve("nothing")))).containsExactly("nothing cannot-read");
-            assertThat(codes(ModelShelf.open(folder))).containsExactly(folder.getFileName() + " cannot-read");
+            assertThat(codes(ModelShelf.open(folder.resolve("nothing")))).containsExactly("nothing no-such-file");
+            assertThat(codes(ModelShelf.open(folder))).containsExactly(folder.getFileName() + " no-such-file");
         }
 
         @Test

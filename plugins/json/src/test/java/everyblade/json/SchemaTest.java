@@ -98,7 +98,8 @@ class SchemaTest {
 
     @Test
     void demand_the_same_keys() {
-        Set<String> beyondSchemas = Set.of("unknown-reference", "unknown-word", "duplicate-id");
+        Set<String> beyondSchemas = Set.of(
+                "unknown-row", "unknown-spool", "unknown-port", "unknown-scope-tip", "unknown-word", "duplicate-id");
         int demanded = 0;
         for (String object : objectsOf(ModelText.parse(FULL), "")) {
             for (String key : keysOf(ModelText.parse(FULL).at(object))) {
