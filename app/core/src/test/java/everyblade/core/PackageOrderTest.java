@@ -21,7 +21,7 @@ class PackageOrderTest {
 
     /** In the order in which data flows; a package may use those before it. */
     private static final List<String> ORDER =
-            List.of("angle", "entry", "turning", "surface", "sight", "coverage", "gap", "move", "finding");
+            List.of("angle", "entry", "turning", "surface", "sight", "check", "coverage", "gap", "move", "finding");
 
     private final JavaClasses core = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

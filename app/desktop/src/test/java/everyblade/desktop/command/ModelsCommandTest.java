@@ -33,7 +33,7 @@ class ModelsCommandTest {
         assertThat(models.status()).isZero();
         assertThat(models.out())
                 .contains("refused: " + console.file("shelf/bad"))
-                .contains("engine.json:1:", "not-json")
+                .contains("engine.json:1:", "unclosed")
                 .contains("ring: Ring of twelve, 2 rows, 20 airfoils, 2 views, ", "\n  Invented for tests.\n");
     }
 
@@ -45,7 +45,7 @@ class ModelsCommandTest {
         assertThat(json.get("models").findValuesAsText("id")).containsExactly("ring");
         assertThat(json.get("refused")).hasSize(1);
         assertThat(json.get("refused").get(0).get("problems").get(0).get("code").textValue())
-                .isEqualTo("not-json");
+                .isEqualTo("unclosed");
     }
 
     @Test
@@ -100,7 +100,7 @@ class ModelsCommandTest {
             Ran checked = console.run("check", "shelf");
 
             assertThat(checked.status()).isEqualTo(1);
-            assertThat(checked.out()).contains("fine: ", "not-json");
+            assertThat(checked.out()).contains("fine: ", "unclosed");
         }
     }
 }

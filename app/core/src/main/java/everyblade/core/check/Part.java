@@ -1,0 +1,17 @@
+package everyblade.core.check;
+
+/** A part of an engine model, by its indices in the model's lists, from 0. */
+public sealed interface Part {
+
+    /** The shape of a row. */
+    record ShapeOf(int row) implements Part {}
+
+    /** One of the positions of a row. */
+    record PositionOf(int row, String position) implements Part {}
+
+    /** A view as a whole. */
+    record ViewAt(int view) implements Part {}
+
+    /** A station of a view. */
+    record StationAt(int view, int station) implements Part {}
+}

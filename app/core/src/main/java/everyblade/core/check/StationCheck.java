@@ -1,0 +1,141 @@
+package everyblade.core.check;
+
+import everyblade.spi.EngineModel;
+import everyblade.spi.MeridionalPoint;
+import everyblade.spi.ScopeTip;
+import everyblade.spi.Station;
+import everyblade.spi.View;
+import everyblade.spi.Wall;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds stations at which there is metal where the scope tip should be. */
+record StationCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws) {
+
+    /** Clock angles tried in a pitch, to find one at which the scope tip fits between two airfoils. */
+    private static final int TRIES = 72;
+
+    private static final double ROUNDING = 0.05;
+
+    void run() {
+        Optional<Channel> channel = channel();
+        for (int v = 0; v < model.views().size(); v++) {
+            View view = model.views().get(v);
+            double radius = view.scopeTip()
+                    .flatMap(model::scopeTip)
+                    .map(ScopeTip::diameter)
+                    .map(diameter -> diameter / 2)
+                    .orElse(0.0);
+            for (int s = 0; s < view.stations().size(); s++) {
+                Station station = view.stations().get(s);
+                Part part = new Part.StationAt(v, s);
+                String named = "the station " + station.id() + " of the view " + view.id();
+                channel.ifPresent(walls -> walls(walls, station, radius, part, named));
+                airfoils.stream()
+                        .filter(surface -> !fitsBetween(surface, station, radius))
+                        .findFirst()
+                        .ifPresent(surface -> flaws.add(new Flaw(
+                                Flaw.Kind.STATION_IN_BLADES,
+                                part,
+                                named + " lies in " + surface.named(),
+                                "the scope tip does not fit between two of its airfoils, however they stand",
+                                "correct its \"x\" or \"r\", or take a thinner scope tip")));
+            }
+        }
+    }
+
+    private Optional<Channel> channel() {
+        Optional<Wall> hub = wall("hub");
+        Optional<Wall> casing = wall("casing");
+        return hub.isPresent() && casing.isPresent()
+                ? Optional.of(new Channel(
+                        new WallLine(hub.get().curve()),
+                        new WallLine(casing.get().curve())))
+                : Optional.empty();
+    }
+
+    private Optional<Wall> wall(String id) {
+        return model.walls().stream().filter(wall -> wall.id().equals(id)).findFirst();
+    }
+
+    private void walls(Channel channel, Station station, double radius, Part part, String named) {
+        if (!channel.reaches(station.x())) {
+            return;
+        }
+        boolean inside = channel.holds(station.x(), station.r());
+        if (!inside || channel.distance(station.x(), station.r()) < radius - ROUNDING) {
+            flaws.add(new Flaw(
+                    Flaw.Kind.STATION_OUTSIDE_WALLS,
+                    part,
+                    named + " stands " + (inside ? "too close to a wall" : "outside the walls hub and casing"),
+                    inside ? "the wall is nearer than half of the scope tip's diameter" : "there is metal",
+                    "correct its \"x\" or \"r\""));
+        }
+    }
+
+    /** Whether at some clock angle of the airfoils the ball of the scope tip touches none of them. */
+    private static boolean fitsBetween(Surface surface, Station station, double radius) {
+        double[] low = {station.x() - radius, station.r() - radius, 0};
+        double[] high = {station.x() + radius, station.r() + radius, 0};
+        if (!surface.swept().any(low, high, triangle -> true)) {
+            return true;
+        }
+        int count = surface.row().count();
+        for (int i = 0; i < TRIES; i++) {
+            boolean free = true;
+            for (int k = 0; k < count && free; k++) {
+                free = !touches(surface, station, radius, (k + (double) i / TRIES) * surface.pitch());
+            }
+            if (free) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean touches(Surface surface, Station station, double radius, double clock) {
+        double[] point = {station.x(), station.r() * Math.sin(clock), station.r() * Math.cos(clock)};
+        double[] low = {point[0] - radius, point[1] - radius, point[2] - radius};
+        double[] high = {point[0] + radius, point[1] + radius, point[2] + radius};
+        Triangles triangles = surface.inSpace().triangles();
+        return surface.inSpace().any(low, high, triangle -> triangles.distance(triangle, point) < radius);
+    }
+
+    /** The room between hub and casing in the plane through the axis. */
+    private record Channel(WallLine hub, WallLine casing) {
+
+        /** Whether both walls reach to this x. */
+        boolean reaches(double x) {
+            return x >= Math.max(hub.least(), casing.least()) && x <= Math.min(hub.most(), casing.most());
+        }
+
+        /** Whether a way straight outward meets the outline of the room an odd number of times. */
+        boolean holds(double x, double r) {
+            List<MeridionalPoint> outline = new ArrayList<>(hub.points());
+            List<MeridionalPoint> back = new ArrayList<>(casing.points());
+            if (runsAft(hub.points()) == runsAft(back)) {
+                Collections.reverse(back);
+            }
+            outline.addAll(back);
+            boolean inside = false;
+            for (int i = 0; i < outline.size(); i++) {
+                MeridionalPoint a = outline.get(i);
+                MeridionalPoint b = outline.get((i + 1) % outline.size());
+                if (a.x() > x != b.x() > x && a.r() + (b.r() - a.r()) * (x - a.x()) / (b.x() - a.x()) > r) {
+                    inside = !inside;
+                }
+            }
+            return inside;
+        }
+
+        private static boolean runsAft(List<MeridionalPoint> curve) {
+            return curve.get(0).x() <= curve.get(curve.size() - 1).x();
+        }
+
+        double distance(double x, double r) {
+            return Math.min(hub.distance(x, r), casing.distance(x, r));
+        }
+    }
+}

@@ -1,0 +1,55 @@
+package everyblade.desktop.command;
+
+import everyblade.core.check.Flaw;
+import everyblade.core.check.ModelCheck;
+import everyblade.core.check.Part;
+import everyblade.core.check.SightCheck;
+import everyblade.core.sight.Progress;
+import everyblade.json.Found;
+import everyblade.json.Places;
+import everyblade.json.Problem;
+import everyblade.json.Severity;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What only the surfaces of a model show to be wrong, told by line and column of its file. */
+final class SurfaceProblems {
+
+    private SurfaceProblems() {}
+
+    /** @param sight whether to compute what its views see, too */
+    static List<Problem> of(Found.Loaded loaded, boolean sight) {
+        ModelFiles files = ModelFiles.of(loaded);
+        List<Flaw> flaws = new ArrayList<>(ModelCheck.of(loaded.model(), files.meshes(loaded.model())));
+        if (sight) {
+            flaws.addAll(SightCheck.of(loaded.model(), Progress.NONE));
+        }
+        if (flaws.isEmpty()) {
+            return List.of();
+        }
+        Places places = Places.of(files.text());
+        return flaws.stream()
+                .map(flaw -> places.problem(
+                        flaw.kind().code(),
+                        flaw.kind().refuses() ? Severity.ERROR : Severity.WARNING,
+                        files.name(),
+                        pointer(flaw.part()),
+                        flaw.what(),
+                        flaw.why(),
+                        flaw.mend()))
+                .toList();
+    }
+
+    private static String pointer(Part part) {
+        if (part instanceof Part.ShapeOf shape) {
+            return "/rows/" + shape.row() + "/shape";
+        } else if (part instanceof Part.PositionOf position) {
+            return "/rows/" + position.row() + "/positions/" + position.position();
+        } else if (part instanceof Part.ViewAt view) {
+            return "/views/" + view.view();
+        } else {
+            Part.StationAt station = (Part.StationAt) part;
+            return "/views/" + station.view() + "/stations/" + station.station();
+        }
+    }
+}
