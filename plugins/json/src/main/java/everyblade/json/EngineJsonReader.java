@@ -34,6 +34,11 @@ public final class EngineJsonReader {
 
     private EngineJsonReader() {}
 
+    /** Whether an engine model may have this id. */
+    public static boolean isId(String text) {
+        return Ids.isFit(text, Set.of());
+    }
+
     /** Reads a file. */
     public static Reading read(Path file) {
         try (InputStream in = Files.newInputStream(file)) {

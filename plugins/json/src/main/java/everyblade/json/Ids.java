@@ -46,6 +46,12 @@ final class Ids {
         this.reserved = reserved;
     }
 
+    /** Whether a text can be an id, taken alone. */
+    static boolean isFit(String id, Set<String> reserved) {
+        String folded = id.toLowerCase(Locale.ROOT);
+        return SYNTAX.matcher(id).matches() && !JOINING.contains(folded) && !reserved.contains(folded);
+    }
+
     /** The id of an object that must have one. */
     String required(Fields fields) {
         return fields.required("id")
@@ -72,7 +78,7 @@ final class Ids {
                     Wording.quoted(id) + " is no id for a " + kind,
                     "ids begin with a letter and go on with at most 63 letters, digits, hyphens, underscores and dots",
                     "choose another id");
-        } else if (JOINING.contains(folded) || reserved.contains(folded)) {
+        } else if (!isFit(id, reserved)) {
             log.error(
                     "reserved-id",
                     place,

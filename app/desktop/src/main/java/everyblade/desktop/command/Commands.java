@@ -63,6 +63,8 @@ public final class Commands {
                 .addSubcommand(new VerifyCommand(around))
                 .addSubcommand(new ModelsCommand(around, everyblade))
                 .addSubcommand(new CheckCommand(around, everyblade))
+                .addSubcommand(new NewModelCommand(around))
+                .addSubcommand(new ShowCommand(around, everyblade))
                 .addSubcommand(new SightCommand(around, everyblade))
                 .addSubcommand(new MeshCommand(around, everyblade));
         line.getSubcommands().get("start").getCommandSpec().usageMessage().footer(StartCommand.settingsHelp());

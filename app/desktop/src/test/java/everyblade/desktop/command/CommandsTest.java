@@ -30,6 +30,8 @@ class CommandsTest {
                 "verify",
                 "models",
                 "check",
+                "new-model",
+                "show",
                 "sight",
                 "mesh"
             })
