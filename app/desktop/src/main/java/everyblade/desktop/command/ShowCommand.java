@@ -55,8 +55,7 @@ final class ShowCommand implements Callable<Integer> {
         if (row != null) {
             MeshCommand.row(engine, row);
         }
-        Scene scene = ModelSheet.of(
-                engine, Optional.ofNullable(row), chosen.meshes());
+        Scene scene = ModelSheet.of(engine, Optional.ofNullable(row), chosen.meshes());
         file.write(
                 name.endsWith(".svg")
                         ? SvgWriter.write(scene, Theme.LIGHT).getBytes(StandardCharsets.UTF_8)

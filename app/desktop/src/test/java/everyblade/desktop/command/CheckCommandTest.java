@@ -60,7 +60,7 @@ class CheckCommandTest {
 
     @Test
     void pointsToTheStationOfWhichItSpeaks() throws IOException {
-        JsonNode problem = json(EXAMPLES.resolve("station-sees-nothing/bad")).at("/models/0/problems/0");
+        JsonNode problem = json(EXAMPLES.resolve("station-sees-nothing/bad")).at("/checked/0/problems/0");
 
         List<String> lines = Files.readAllLines(EXAMPLES.resolve("station-sees-nothing/bad/engine.json"));
         assertThat(problem.get("pointer").textValue()).isEqualTo("/views/0/stations/1");
@@ -74,7 +74,7 @@ class CheckCommandTest {
 
         @Test
         void namesCodeSeverityPlaceAndTheNearestKey() throws IOException {
-            JsonNode model = json(EXAMPLES.resolve("unknown-key/bad")).at("/models/0");
+            JsonNode model = json(EXAMPLES.resolve("unknown-key/bad")).at("/checked/0");
 
             assertThat(model.get("refused").booleanValue()).isTrue();
             assertThat(model.get("problems")).anySatisfy(problem -> {
@@ -94,7 +94,7 @@ class CheckCommandTest {
 
             assertThat(warned.status()).isZero();
             assertThat(warned.err()).isEmpty();
-            JsonNode model = new ObjectMapper().readTree(warned.out()).at("/models/0");
+            JsonNode model = new ObjectMapper().readTree(warned.out()).at("/checked/0");
             assertThat(model.get("refused").booleanValue()).isFalse();
             assertThat(model.get("id").textValue()).isEqualTo("example");
             assertThat(model.get("problems").findValuesAsText("severity")).containsExactly("warning");
