@@ -13,7 +13,7 @@ public final class Places {
 
     /** The places of a text; of one that is no JSON, every place is its beginning. */
     public static Places of(byte[] text) {
-        return new Places(JsonTree.parse(text, new ProblemLog("")));
+        return new Places(JsonTree.parse(text, "the file", new ProblemLog("")));
     }
 
     /**

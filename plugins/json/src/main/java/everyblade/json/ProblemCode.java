@@ -15,23 +15,23 @@ import java.util.regex.Pattern;
  *
  * @param code in lower case with hyphens
  * @param severity {@code error}, {@code warning}, or both
- * @param read whether it is found whenever a model is read; the others need surfaces
+ * @param found {@code read} if it is found whenever a model is read, {@code checked} if surfaces are needed for it,
+ *     {@code limits} if it is of a file of limits
  * @param meaning what is wrong, a sentence
  * @param mend what to do, a sentence
  */
-public record ProblemCode(String code, String severity, boolean read, String meaning, String mend) {
+public record ProblemCode(String code, String severity, String found, String meaning, String mend) {
 
     private static final String TABLE = "problem-codes.md";
     private static final Pattern LINE =
-            Pattern.compile("\\| `([a-z0-9-]+)` \\| ([a-z ]+) \\| (read|checked) \\| (.+) \\| (.+) \\|");
+            Pattern.compile("\\| `([a-z0-9-]+)` \\| ([a-z ]+) \\| (read|checked|limits) \\| (.+) \\| (.+) \\|");
 
     /** All codes, in the order of the table. */
     public static List<ProblemCode> all() {
         return table().lines()
                 .map(LINE::matcher)
                 .filter(Matcher::matches)
-                .map(line -> new ProblemCode(
-                        line.group(1), line.group(2), line.group(3).equals("read"), line.group(4), line.group(5)))
+                .map(line -> new ProblemCode(line.group(1), line.group(2), line.group(3), line.group(4), line.group(5)))
                 .toList();
     }
 

@@ -7,6 +7,8 @@ import java.util.List;
 /** Puts problems of one file into the order in which people read them, and ends the list where it would get long. */
 public final class ProblemList {
 
+    private static final String MORE = "more-problems";
+
     private static final Comparator<Problem> ORDER = Comparator.comparing(Problem::severity)
             .thenComparingInt(Problem::line)
             .thenComparingInt(Problem::column);
@@ -15,10 +17,18 @@ public final class ProblemList {
 
     /**
      * Errors before warnings, each in order of place; after {@value Problem#MOST} one that counts the rest, at the place
-     * of the last one listed.
+     * of the last one listed. What such ones among the problems count already is added up.
      */
     public static List<Problem> of(List<Problem> problems) {
-        return of(problems, 0);
+        List<Problem> told = problems.stream()
+                .filter(problem -> !problem.code().equals(MORE))
+                .toList();
+        long counted = problems.stream()
+                .filter(problem -> problem.code().equals(MORE))
+                .mapToLong(more ->
+                        Long.parseLong(more.what().substring(0, more.what().indexOf(' '))))
+                .sum();
+        return of(told, counted);
     }
 
     /** @param unlisted how many more there were */
@@ -31,7 +41,7 @@ public final class ProblemList {
         List<Problem> first = new ArrayList<>(sorted.subList(0, Problem.MOST));
         Problem last = first.get(Problem.MOST - 1);
         first.add(new Problem(
-                "more-problems",
+                MORE,
                 last.severity(),
                 last.file(),
                 last.line(),

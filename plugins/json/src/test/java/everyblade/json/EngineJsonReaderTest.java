@@ -11,6 +11,7 @@ import everyblade.spi.Row;
 import everyblade.spi.Spool;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -206,6 +207,39 @@ class EngineJsonReaderTest {
                         // 150 counts out of range, 149 doubled ids; as many rows without a landmark and without a view.
                         assertThat(last.what()).isEqualTo((150 + 149 + 300 - 100) + " more problems are not listed");
                     });
+        }
+    }
+
+    @Nested
+    class A_list_of_problems {
+
+        private static Problem problem(Severity severity, int line) {
+            return new Problem("code-" + line, severity, "f", line, 1, "", "what", "why", "mend");
+        }
+
+        @Test
+        void has_errors_before_warnings_each_in_order_of_place() {
+            assertThat(ProblemList.of(List.of(
+                            problem(Severity.WARNING, 1), problem(Severity.ERROR, 9), problem(Severity.ERROR, 3))))
+                    .extracting(Problem::line)
+                    .containsExactly(3, 9, 1);
+        }
+
+        @Test
+        void counts_what_is_not_listed_even_if_it_is_made_of_a_list_that_counts_already() {
+            List<Problem> warnings = new ArrayList<>();
+            for (int line = 1; line <= 130; line++) {
+                warnings.add(problem(Severity.WARNING, line));
+            }
+            List<Problem> more = new ArrayList<>(ProblemList.of(warnings));
+            assertThat(more).hasSize(101);
+            more.add(problem(Severity.ERROR, 500));
+
+            List<Problem> list = ProblemList.of(more);
+
+            assertThat(list).hasSize(101);
+            assertThat(list.get(0).line()).isEqualTo(500);
+            assertThat(list.get(100).what()).isEqualTo("31 more problems are not listed");
         }
     }
 

@@ -10,7 +10,6 @@ import everyblade.core.surface.UnusableShape;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.ScopeTip;
-import everyblade.spi.Shape;
 import everyblade.spi.View;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -20,27 +19,31 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Finds views and stations that show nothing of their row by the usual criteria, whatever its airfoils' clock. Views
- * without a scope tip or of a row without a surface are left out; so are those of rings with mesh files.
+ * Finds views and stations that show nothing of their row by the usual criteria, whatever its airfoils' clock. What stands
+ * between the scope tip and the row's ring is not asked, so that a view found blind is blind indeed. Views without a scope
+ * tip or of a row without a surface are left out.
  *
  * <p>Costs a few milliseconds a station.
  */
 public final class SightCheck {
 
     private final EngineModel model;
+    private final ViewScene surroundings;
     private final Map<String, Optional<Scene>> scenes = new HashMap<>();
 
-    private SightCheck(EngineModel model) {
+    private SightCheck(EngineModel model, Map<String, byte[]> files) {
         this.model = model;
+        this.surroundings = new ViewScene(model, files, Map.of());
     }
 
     /**
      * The flaws of a model's views, in their order.
      *
+     * @param files the contents of its mesh files, by name
      * @throws java.util.concurrent.CancellationException if {@code progress} says so
      */
-    public static List<Flaw> of(EngineModel model, Progress progress) {
-        SightCheck check = new SightCheck(model);
+    public static List<Flaw> of(EngineModel model, Map<String, byte[]> files, Progress progress) {
+        SightCheck check = new SightCheck(model, files);
         List<Flaw> flaws = new ArrayList<>();
         for (int v = 0; v < model.views().size(); v++) {
             check.view(v, progress, flaws);
@@ -90,13 +93,8 @@ public final class SightCheck {
     }
 
     private Optional<Scene> scene(Row row) {
-        boolean fromFiles = model.rows().stream()
-                .filter(other -> other.equals(row)
-                        || row.ring().isPresent() && row.ring().equals(other.ring()))
-                .anyMatch(other ->
-                        other.shape().filter(Shape.Mesh.class::isInstance).isPresent());
         try {
-            return fromFiles ? Optional.empty() : ViewScene.of(model, row);
+            return surroundings.ring(row);
         } catch (UnusableShape toldElsewhere) {
             return Optional.empty();
         }

@@ -17,7 +17,8 @@ record StationCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws)
     /** Clock angles tried in a pitch, to find one at which the scope tip fits between two airfoils. */
     private static final int TRIES = 72;
 
-    private static final double ROUNDING = 0.05;
+    /** A scope tip may rest on a wall, and walls and stations are written to a tenth, mm. */
+    private static final double ROUNDING = 0.2;
 
     void run() {
         Optional<Channel> channel = channel();

@@ -152,6 +152,6 @@ final class CheckedModel {
     }
 
     List<Flaw> blindness() {
-        return SightCheck.of(model(), Progress.NONE);
+        return SightCheck.of(model(), Map.of(), Progress.NONE);
     }
 }

@@ -11,6 +11,7 @@ import everyblade.json.Problem;
 import everyblade.json.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** What only the surfaces of a model show to be wrong, told by line and column of its file. */
 final class SurfaceProblems {
@@ -20,9 +21,10 @@ final class SurfaceProblems {
     /** @param sight whether to compute what its views see, too */
     static List<Problem> of(Found.Loaded loaded, boolean sight) {
         ModelFiles files = ModelFiles.of(loaded);
-        List<Flaw> flaws = new ArrayList<>(ModelCheck.of(loaded.model(), files.meshes(loaded.model())));
+        Map<String, byte[]> meshes = files.meshes(loaded.model());
+        List<Flaw> flaws = new ArrayList<>(ModelCheck.of(loaded.model(), meshes));
         if (sight) {
-            flaws.addAll(SightCheck.of(loaded.model(), Progress.NONE));
+            flaws.addAll(SightCheck.of(loaded.model(), meshes, Progress.NONE));
         }
         if (flaws.isEmpty()) {
             return List.of();

@@ -52,10 +52,12 @@ class ShowCommandTest {
     @Test
     void drawsAMeshFromTheFileBesideTheModel() {
         console.run("show", absolute(EXAMPLES.resolve("missing-mesh/good")), "--out", "there.svg");
-        console.run("show", absolute(EXAMPLES.resolve("missing-mesh/bad")), "--out", "missing.svg");
+        Ran missing = console.run("show", absolute(EXAMPLES.resolve("missing-mesh/bad")), "--out", "missing.svg");
 
         assertThat(console.read("there.svg")).contains(">pitch ");
-        assertThat(console.read("missing.svg")).doesNotContain(">pitch ").contains("No sections: ");
+        assertThat(missing.status()).isEqualTo(2);
+        assertThat(missing.err()).contains("blade.ply");
+        assertThat(console.file("missing.svg")).doesNotExist();
     }
 
     @Test

@@ -92,12 +92,14 @@ record RuleReader(Lengths lengths, Optional<Engine> engine) {
             String row = fields.text(key, element);
             engine.filter(known -> !known.rows().containsKey(row))
                     .ifPresent(known -> fields.log()
-                            .error(
+                            .unknown(
                                     "unknown-row",
                                     element.place(),
                                     Wording.quoted(key) + " of " + fields.subject() + " names " + Wording.quoted(row),
                                     "the engine model " + known.model().id() + " has no such row",
-                                    () -> Wording.didYouMean(row, known.rows().keySet(), "name one of its rows")));
+                                    row,
+                                    known.rows().keySet(),
+                                    "name one of its rows"));
             rows.add(row);
         }
         return rows;

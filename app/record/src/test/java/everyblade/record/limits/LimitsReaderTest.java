@@ -110,7 +110,7 @@ class LimitsReaderTest {
                             .replace("0.5,", "\"x\",")
                             .replace("reject", "")))
                     .extracting(Problem::code)
-                    .contains("unknown-word", "wrong-type", "bad-text");
+                    .contains("unknown-word", "wrong-type", "empty-text");
         }
     }
 
