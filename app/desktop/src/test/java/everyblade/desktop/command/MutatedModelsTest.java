@@ -49,7 +49,7 @@ class MutatedModelsTest {
         }
         models.add(model(ROOT.resolve("app/picture/src/test/resources/everyblade/picture/section/rotor-37")));
 
-        check(models, 200 * TIMES);
+        check(models, 150 * TIMES);
 
         assertThat(met).contains("blades-cut", "blade-cuts-wall", "no-view");
     }
@@ -66,7 +66,7 @@ class MutatedModelsTest {
         }
         assertThat(models).hasSizeGreaterThanOrEqualTo(3);
 
-        check(models, 100 * TIMES, "--no-sight");
+        check(models, 40 * TIMES, "--no-sight");
 
         assertThat(met).hasSizeGreaterThan(10);
     }

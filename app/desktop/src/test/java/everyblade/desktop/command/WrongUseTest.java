@@ -117,7 +117,7 @@ class WrongUseTest {
                 use("there is no journal.jsonl in it", start("new", "--model", "ring", "--previous", "empty")),
                 use("limits.json:1:1: missing-key", start("new", "--model", "ring", "--limits", "limits.json")),
                 use("this is no file of limits", start("new", "--model", "ring", "--limits", "other.json")),
-                use("cut.json:1:13: not-json", start("new", "--model", "ring", "--limits", "cut.json")),
+                use("cut.json:1:13: unclosed", start("new", "--model", "ring", "--limits", "cut.json")),
                 use("it cannot be read", start("new", "--model", "ring", "--limits", "nowhere.json")),
                 use("nowhere is not there", "check", "nowhere"),
                 use("holds no engine model", "check", "empty"),
