@@ -27,6 +27,11 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
     private static final double SPACING_LEAST = 0.55;
     private static final double SPACING_MOST = 1.5;
 
+    /** How much narrower than it is high, or the other way, a cell may be for a pattern. */
+    private static final double NARROW = 0.45;
+
+    private static final double TINY = 1.5;
+
     /** One airfoil in its patch, all its cells in one group. */
     Group whole(int airfoil, Patch patch) {
         List<Item> items = new ArrayList<>();
@@ -48,12 +53,61 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
         return groups;
     }
 
+    /**
+     * One airfoil in its patch, all its cells in one group without words.
+     *
+     * @param looks of the airfoil
+     * @param fine mm below which a cell is too small for a pattern
+     */
+    Group silent(int airfoil, Looks looks, Patch patch, double fine) {
+        double length = patch.length() / plan.columns();
+        double height = patch.height() / plan.bands();
+        boolean plain = Math.sqrt(length * height) < fine || Math.min(length, height) < NARROW * fine;
+        List<Item> items = new ArrayList<>();
+        for (int zone = 0; zone < plan.places().size(); zone++) {
+            Patch place = plan.patch(zone, patch);
+            Optional<Cell> cell = Optional.of(cellOf(airfoil, zone));
+            Look look = looks.looks().get(zone);
+            items.addAll(plain ? plain(look, place, cell) : cell(look, place, OptionalDouble.empty(), cell));
+        }
+        if (!plain) {
+            items.addAll(outline(airfoil, patch));
+            return Group.of(items);
+        }
+        // Outlines of such small airfoils would be most of what is seen: a line under them stands for all.
+        boolean tiny = Math.min(patch.length(), patch.height()) < TINY * fine;
+        items.add(Item.of(
+                tiny ? patch.part(0, 1, -0.05, 0.05) : patch,
+                tiny ? Style.filled(Ink.FAINT) : Style.lined(Ink.FAINT, 0.1)));
+        for (int zone = 0; zone < plan.places().size(); zone++) {
+            if (looks.damaged().contains(zone)) {
+                items.add(Item.of(plan.patch(zone, patch), Style.lined(Ink.LINE, 0.3)));
+            }
+        }
+        return Group.of(items);
+    }
+
     private List<Item> cell(int airfoil, int zone, Patch patch) {
         return cell(
                 Look.of(coverage, airfoil, zone),
                 patch,
                 OptionalDouble.of(coverage.areas(airfoil, zone).seen()),
-                Optional.of(new Cell(coverage.row().id(), airfoil, zone)));
+                Optional.of(cellOf(airfoil, zone)));
+    }
+
+    private Cell cellOf(int airfoil, int zone) {
+        return new Cell(coverage.row().id(), airfoil, zone);
+    }
+
+    /** A cell too small for a pattern: its wash, and of its mark as much as a pattern would have about. */
+    private static List<Item> plain(Look look, Patch patch, Optional<Cell> cell) {
+        Ink ground = look.pattern() == Pattern.SOLID ? look.mark() : look.wash();
+        Item whole = new Item(patch, Style.filled(ground), cell);
+        return switch (look.pattern()) {
+            case SOLID, EMPTY -> List.of(whole);
+            case FILLED_UP -> List.of(whole, Item.of(patch.part(0, 1, 0, 0.5), Style.filled(look.mark())));
+            default -> List.of(whole, Item.of(patch.part(0, 1, 0.35, 0.65), Style.filled(look.mark())));
+        };
     }
 
     /** A cell, or the sample of one in the legend. */

@@ -19,6 +19,11 @@ final class Legend {
     /** Height of one entry, mm. */
     static final double ENTRY = 8.6;
 
+    /** Size of the legend that only names the looks, mm. */
+    static final double NAMES_WIDTH = 42;
+
+    static final double NAMES_HEIGHT = 4.7 * (Look.values().length + 1);
+
     private static final double SAMPLE_WIDTH = 9;
     private static final double SAMPLE_HEIGHT = 5.6;
     private static final double SAMPLE_SHARE = 0.6;
@@ -35,10 +40,7 @@ final class Legend {
             Patch sample = new Patch(new Flat(at.plus(0, SAMPLE_HEIGHT)), 0, SAMPLE_WIDTH, 0, SAMPLE_HEIGHT);
             boolean damage = i == entries - 1;
             Look look = damage ? Look.UNSEEN : Look.values()[i];
-            items.addAll(AirfoilDrawing.cell(look, sample, OptionalDouble.of(SAMPLE_SHARE), Optional.empty()));
-            if (damage) {
-                items.addAll(AirfoilDrawing.damage(sample));
-            }
+            items.addAll(sample(look, damage, sample));
             Point words = at.plus(SAMPLE_WIDTH + 2, 2.4);
             items.add(Item.of(Text.upright(words, damage ? "damaged" : look.words(), 2.7, Anchor.START), Ink.LINE));
             items.add(Item.of(
@@ -47,5 +49,35 @@ final class Legend {
                     Ink.FAINT));
         }
         return new Group("Legend", items);
+    }
+
+    /** A column of samples with their names only. */
+    static List<Item> names(Point corner) {
+        List<Item> items = new ArrayList<>();
+        int entries = Look.values().length + 1;
+        double step = NAMES_HEIGHT / entries;
+        for (int i = 0; i < entries; i++) {
+            boolean damage = i == entries - 1;
+            Look look = damage ? Look.UNSEEN : Look.values()[i];
+            Point foot = corner.plus(0, (i + 1) * step - 0.6);
+            items.addAll(sample(look, damage, new Patch(new Flat(foot), 0, 8, 0, step - 1.2)));
+            items.add(Item.of(
+                    Text.upright(
+                            foot.plus(10, -0.5 * (step - 1.2) + 1.1),
+                            damage ? "damaged" : look.words(),
+                            3.5,
+                            Anchor.START),
+                    Ink.LINE));
+        }
+        return items;
+    }
+
+    private static List<Item> sample(Look look, boolean damage, Patch patch) {
+        List<Item> items =
+                new ArrayList<>(AirfoilDrawing.cell(look, patch, OptionalDouble.of(SAMPLE_SHARE), Optional.empty()));
+        if (damage) {
+            items.addAll(AirfoilDrawing.damage(patch));
+        }
+        return items;
     }
 }

@@ -63,7 +63,8 @@ final class OneRow {
         groups.add(Legend.at(new Point(LEFT, TOP), 2, 47));
         groups.addAll(key(of));
         groups.addAll(lists(of, ring, views, signs));
-        groups.addAll(new Strip(of, new Point(Sheet.MARGIN, STRIP), Sheet.WIDTH - 2 * Sheet.MARGIN, 50).groups());
+        groups.addAll(Strip.onPaper(of, new Point(Sheet.MARGIN, STRIP), Sheet.WIDTH - 2 * Sheet.MARGIN, 50)
+                .groups());
         return new Scene(
                 Sheet.WIDTH,
                 Sheet.HEIGHT,

@@ -57,17 +57,30 @@ record Pointers(Polar polar, double rim) {
         return groups;
     }
 
+    /** A heavy pointer where the scope tip looks, with the range that its window shows, and words beside it. */
+    List<Item> scopeTip(double clock, View view) {
+        List<Item> items = new ArrayList<>();
+        view.window().ifPresent(window -> items.add(arc(clock, window.halfWidth(), rim - 0.4, 0.8)));
+        items.add(Item.of(triangle(clock, rim - 0.2, rim - 4.8, 2.4), Style.filled(Ink.LINE)));
+        String words = "scope tip";
+        ArcText text = new ArcText(polar, rim - 3, 3.1);
+        double aside = text.reach(words) + 3.4 / polar.scale(rim - 3);
+        items.addAll(text.at(clock + aside, words, Ink.LINE));
+        return items;
+    }
+
+    private Item arc(double clock, double half, double radius, double width) {
+        List<Point> arc = new ArrayList<>();
+        int pieces = Math.max(1, (int) Math.ceil(half));
+        for (int i = -pieces; i <= pieces; i++) {
+            arc.add(polar.at(clock + half * i / pieces, radius));
+        }
+        return Item.of(new Strokes(List.of(arc)), Style.lined(Ink.LINE, width));
+    }
+
     private Group view(View view, double direction, double room) {
         List<Item> items = new ArrayList<>();
-        view.window().ifPresent(window -> {
-            double half = window.halfWidth();
-            List<Point> arc = new ArrayList<>();
-            int pieces = (int) Math.ceil(half);
-            for (int i = -pieces; i <= pieces; i++) {
-                arc.add(polar.at(view.reference() + half * i / pieces, rim - 5.4));
-            }
-            items.add(Item.of(new Strokes(List.of(arc)), Style.lined(Ink.LINE, 0.5)));
-        });
+        view.window().ifPresent(window -> items.add(arc(view.reference(), window.halfWidth(), rim - 5.4, 0.5)));
         double middle = view.reference();
         items.add(Item.of(triangle(middle, rim - 5.6, rim - 8, 0.8), Style.filled(Ink.LINE)));
         items.add(Item.of(

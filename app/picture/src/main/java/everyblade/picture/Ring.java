@@ -3,14 +3,17 @@ package everyblade.picture;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Remark;
+import everyblade.picture.scene.Cell;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Polar;
 import everyblade.picture.scene.Shape.Patch;
 import everyblade.spi.Row;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -43,6 +46,60 @@ record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, do
         return new Patch(polar, middle - half, middle + half, low, high);
     }
 
+    /** The cell that a place on the sheet lies in; empty outside the ring and between airfoils. */
+    Optional<Cell> cellAt(Point place) {
+        double across = polar.across(place);
+        if (across < low || across >= high) {
+            return Optional.empty();
+        }
+        Row row = coverage.row();
+        double along = polar.along(place);
+        int airfoil = nearest(along);
+        Patch patch = patch(airfoil);
+        double share = ArcText.wrapped(along - patch.from()) / (patch.to() - patch.from());
+        if (share >= 1) {
+            return Optional.empty();
+        }
+        ZonePlan plan = plan();
+        int column = (int) (share * plan.columns());
+        int band = (int) ((across - low) / (high - low) * plan.bands());
+        return Optional.of(new Cell(row.id(), airfoil, plan.zone(column, band)));
+    }
+
+    /** The airfoil that stands nearest to a clock angle. */
+    int nearest(double clock) {
+        Row row = coverage.row();
+        double pitches = (clock - standing.clock(1))
+                / Engine.pitch(row)
+                * row.numbering().sign();
+        return Math.floorMod(Math.round(pitches), row.count()) + 1;
+    }
+
+    /** Whether this is the ring of a cell. */
+    boolean has(Cell cell) {
+        return coverage.row().id().equals(cell.row())
+                && cell.airfoil() >= 1
+                && cell.airfoil() <= coverage.row().count()
+                && cell.zone() >= 0
+                && cell.zone() < coverage.zoning().size();
+    }
+
+    /** Whether each cell lies in the same place in both. */
+    boolean liesLike(Ring other) {
+        return standing.equals(other.standing) && polar.equals(other.polar) && low == other.low && high == other.high;
+    }
+
+    /** Its airfoils without words; those that look as before are the same groups as before. */
+    DrawnAirfoils drawn(DrawnAirfoils before, double fine) {
+        return DrawnAirfoils.of(before, drawing(), this::patch, fine);
+    }
+
+    /** Where the zones of each airfoil lie. */
+    ZonePlan plan() {
+        return ZonePlan.unwrapped(
+                coverage.row(), coverage.zoning(), coverage.row().numbering());
+    }
+
     /** All cells, a group for each airfoil. */
     List<Group> airfoils() {
         AirfoilDrawing drawing = drawing();
@@ -64,8 +121,7 @@ record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, do
     }
 
     private AirfoilDrawing drawing() {
-        Row row = coverage.row();
-        return new AirfoilDrawing(coverage, ZonePlan.unwrapped(row, coverage.zoning(), row.numbering()));
+        return new AirfoilDrawing(coverage, plan());
     }
 
     /**

@@ -51,7 +51,7 @@ final class RowPage {
         groups.addAll(pointers.views(views));
         groups.add(signs.round(polar, standing, CELLS_TO + LANE, SIGNS));
         double y = 2 * outside + BELOW;
-        groups.addAll(new Strip(of, new Point(0, y), width, STRIP).groups());
+        groups.addAll(Strip.onPaper(of, new Point(0, y), width, STRIP).groups());
         y += STRIP + BELOW;
         List<String> told = signs.told(ring);
         if (!told.isEmpty()) {

@@ -32,6 +32,11 @@ record Standing(Row row, Turn first, String doubt) {
                 .orElse(new Standing(row, Turn.ZERO, "place not known"));
     }
 
+    /** The same row turned so that airfoil 1 stands on top. */
+    Standing onTop() {
+        return new Standing(row, Turn.ZERO, doubt);
+    }
+
     /** Clock angle of airfoil n, degrees, 0 to 360. */
     double clock(int airfoil) {
         return first.plus(Engine.fromFirst(row, airfoil)).wrapped().degrees();

@@ -1,7 +1,7 @@
 package everyblade.picture;
 
 import everyblade.core.coverage.RowCoverage;
-import everyblade.core.entry.Zoning;
+import everyblade.picture.scene.Cell;
 import everyblade.picture.scene.Flat;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
@@ -13,6 +13,7 @@ import everyblade.picture.scene.Shape.Patch;
 import everyblade.picture.scene.Shape.Text;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A row unrolled: airfoils in the order of their numbers from left to right, every zone on a line of its own, root
@@ -22,54 +23,136 @@ import java.util.List;
  * @param corner upper left corner, names of zones included
  * @param width mm
  * @param height mm
+ * @param names room for the names of zones, mm
+ * @param letters size of the font, mm
+ * @param lineMost greatest height of a line, mm
  */
-record Strip(RowCoverage coverage, Point corner, double width, double height) {
+record Strip(
+        RowCoverage coverage,
+        Point corner,
+        double width,
+        double height,
+        double names,
+        double letters,
+        double lineMost) {
 
-    private static final double NAMES = 38;
-    private static final double NUMBERS = 4;
+    private static final double NUMBERS = 1.8;
     private static final double GAP = 0.06;
-    private static final double LINE_MOST = 5;
     private static final double READABLE = 1.2;
+    private static final double BESIDE = 1.2;
+    private static final double SCREEN_LETTERS = 3;
+
+    /** In a room on paper. */
+    static Strip onPaper(RowCoverage coverage, Point corner, double width, double height) {
+        return new Strip(coverage, corner, width, height, 38, 2.2, 5);
+    }
+
+    /** In a room on a screen, where words are read from farther away. */
+    static Strip onScreen(RowCoverage coverage, Point corner, double width, double height) {
+        double longest = coverage.zoning().names().stream()
+                .mapToDouble(name -> Lettering.length(name, SCREEN_LETTERS + 0.1) * Lettering.SLACK)
+                .max()
+                .orElse(0);
+        double names = Math.min(0.3 * width, longest + 2 * BESIDE);
+        return new Strip(coverage, corner, width, height, names, SCREEN_LETTERS, 12);
+    }
 
     /** All cells, with the names of zones beside and the numbers of airfoils under them. */
     List<Group> groups() {
-        Zoning zoning = coverage.zoning();
-        ZonePlan plan = ZonePlan.stacked(coverage.row(), zoning);
-        double line = Math.min(LINE_MOST, (height - NUMBERS) / zoning.size());
-        double high = line * zoning.size();
-        double pitch = (width - NAMES) / coverage.row().count();
-        Flat frame = new Flat(corner.plus(NAMES, high));
-        AirfoilDrawing drawing = new AirfoilDrawing(coverage, plan);
+        AirfoilDrawing drawing = new AirfoilDrawing(coverage, plan());
         List<Group> groups = new ArrayList<>();
         for (int n = 1; n <= coverage.row().count(); n++) {
-            groups.add(drawing.whole(n, new Patch(frame, (n - 1 + GAP / 2) * pitch, (n - GAP / 2) * pitch, 0, high)));
+            groups.add(drawing.whole(n, patch(n)));
         }
+        groups.add(words());
+        return groups;
+    }
+
+    /** Its airfoils without words; those that look as before are the same groups as before. */
+    DrawnAirfoils drawn(DrawnAirfoils before, double fine) {
+        return DrawnAirfoils.of(before, new AirfoilDrawing(coverage, plan()), this::patch, fine);
+    }
+
+    /** The patch of an airfoil. */
+    Patch patch(int airfoil) {
+        return new Patch(frame(), (airfoil - 1 + GAP / 2) * pitch(), (airfoil - GAP / 2) * pitch(), 0, high());
+    }
+
+    /** Where the zones of each airfoil lie. */
+    ZonePlan plan() {
+        return ZonePlan.stacked(coverage.row(), coverage.zoning());
+    }
+
+    /** The cell that a place on the sheet lies in; empty outside the strip and between airfoils. */
+    Optional<Cell> cellAt(Point place) {
+        double across = frame().across(place);
+        int airfoil = (int) Math.floor(frame().along(place) / pitch()) + 1;
+        if (across < 0
+                || across >= high()
+                || airfoil < 1
+                || airfoil > coverage.row().count()) {
+            return Optional.empty();
+        }
+        Patch patch = patch(airfoil);
+        double along = frame().along(place);
+        if (along < patch.from() || along >= patch.to()) {
+            return Optional.empty();
+        }
+        ZonePlan plan = plan();
+        int band = (int) (across / high() * plan.bands());
+        return Optional.of(new Cell(coverage.row().id(), airfoil, plan.zone(0, band)));
+    }
+
+    private Flat frame() {
+        return new Flat(corner.plus(names, high()));
+    }
+
+    private double line() {
+        return Math.min(
+                lineMost, (height - NUMBERS * letters) / coverage.zoning().size());
+    }
+
+    private double high() {
+        return line() * coverage.zoning().size();
+    }
+
+    private double pitch() {
+        return (width - names) / coverage.row().count();
+    }
+
+    /** The names of zones beside the airfoils, and their numbers under them. */
+    Group words() {
+        Flat frame = frame();
+        List<String> zones = coverage.zoning().names();
         List<Item> words = new ArrayList<>();
-        double size = Math.min(2.3, 0.8 * line);
-        for (int zone = 0; zone < zoning.size() && size >= READABLE; zone++) {
-            double middle = (plan.places().get(zone).band() + 0.5) * line;
+        double size = Math.min(letters + 0.1, 0.8 * line());
+        for (int zone = 0; zone < zones.size() && size >= READABLE; zone++) {
+            double middle = (plan().places().get(zone).band() + 0.5) * line();
             words.add(Item.of(
                     Text.upright(
-                            frame.at(-1.2, middle - Lettering.CAPITAL * size / 2),
-                            Lettering.fitted(zoning.names().get(zone), size, NAMES - 1.2),
+                            frame.at(-BESIDE, middle - Lettering.CAPITAL * size / 2),
+                            Lettering.fitted(zones.get(zone), size, names - BESIDE),
                             size,
                             Anchor.END),
                     Ink.LINE));
         }
-        words.addAll(numbers(frame, pitch));
-        groups.add(new Group("The row unrolled", words));
-        return groups;
+        words.addAll(numbers(frame));
+        return new Group("The row unrolled", words);
     }
 
-    private List<Item> numbers(Flat frame, double pitch) {
+    private List<Item> numbers(Flat frame) {
         int count = coverage.row().count();
-        double room = Lettering.length(" " + count, 2.2);
-        int step = room <= pitch ? 1 : room <= 2 * pitch ? 2 : 5;
+        double room = Lettering.length(" " + count, letters);
+        int step = room <= pitch() ? 1 : room <= 2 * pitch() ? 2 : 5;
         List<Item> items = new ArrayList<>();
         for (int n = 1; n <= count; n++) {
             if (n == 1 || n % step == 0 && n > step / 2 + 1) {
                 items.add(Item.of(
-                        Text.upright(frame.at((n - 0.5) * pitch, -3), Integer.toString(n), 2.2, Anchor.MIDDLE),
+                        Text.upright(
+                                frame.at((n - 0.5) * pitch(), -0.8 - letters),
+                                Integer.toString(n),
+                                letters,
+                                Anchor.MIDDLE),
                         n == 1 ? Ink.LINE : Ink.FAINT));
             }
         }

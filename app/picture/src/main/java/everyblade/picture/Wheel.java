@@ -59,18 +59,7 @@ record Wheel(String name, Polar polar, double radius, Facing facing) {
 
     /** Marks every 10 degrees, told every 30. */
     List<Item> clock() {
-        List<Item> items = new ArrayList<>();
-        List<List<Point>> marks = new ArrayList<>();
-        ArcText text = new ArcText(polar, radius + 5, 2.6);
-        for (int degrees = 0; degrees < 360; degrees += 10) {
-            boolean told = degrees % 30 == 0;
-            marks.add(List.of(polar.at(degrees, radius + 0.6), polar.at(degrees, radius + (told ? 3 : 1.8))));
-            if (told) {
-                items.addAll(text.at(degrees, degrees == 0 ? "12 o'clock" : degrees + "°", Ink.LINE));
-            }
-        }
-        items.add(Item.of(new Strokes(marks), Style.lined(Ink.LINE, 0.18)));
-        return items;
+        return new ClockScale(polar, radius, 0).items();
     }
 
     private List<Item> hub(double hub) {

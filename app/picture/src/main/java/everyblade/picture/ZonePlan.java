@@ -65,6 +65,11 @@ record ZonePlan(int columns, int bands, List<Place> places) {
         return row.kind() == RowKind.LINER ? spans - 1 - span : span;
     }
 
+    /** The zone that has this place. */
+    int zone(int column, int band) {
+        return places.indexOf(new Place(column, band));
+    }
+
     /** The patch of a zone within that of its airfoil. */
     Patch patch(int zone, Patch airfoil) {
         Place place = places.get(zone);

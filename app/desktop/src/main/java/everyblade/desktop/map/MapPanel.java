@@ -1,10 +1,12 @@
 package everyblade.desktop.map;
 
-import everyblade.picture.MapScene;
-import everyblade.picture.paint.ScenePainter;
-import everyblade.picture.scene.Scene;
-import java.awt.Graphics;
-import java.awt.Graphics2D;
+import everyblade.core.coverage.Coverage;
+import everyblade.picture.CellPicture;
+import everyblade.picture.MapFacts;
+import everyblade.picture.MapStyle;
+import everyblade.picture.ScreenMap;
+import everyblade.picture.ScreenView;
+import java.awt.Dimension;
 import java.util.Optional;
 
 /** The map: all rows as rings about one axis, and one of them large round the others. */
@@ -13,42 +15,43 @@ public final class MapPanel extends CellPanel {
     private static final long serialVersionUID = 1;
 
     private transient Optional<String> enlarged = Optional.empty();
+    private transient boolean turning = true;
 
-    /** Shows this row large, or none for null. */
+    /**
+     * Shows this row large, or none for null.
+     *
+     * @param row an id of the engine shown, now or at the next {@link #show}
+     */
     public void enlarge(String row) {
         enlarged = Optional.ofNullable(row);
-        repaint();
+        renew();
     }
 
     /** Whether airfoils are shown where they stand now, or stay while the scope tip goes round them. */
     public void turnWithRotor(boolean turns) {
-        repaint();
-    }
-
-    /** Shows things larger. */
-    public void zoomIn() {
-        repaint();
-    }
-
-    /** Shows things smaller. */
-    public void zoomOut() {
-        repaint();
-    }
-
-    /** Shows the whole map. */
-    public void fit() {
-        repaint();
+        turning = turns;
+        renew();
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
-        coverage.ifPresent(shown -> {
-            Graphics2D g = (Graphics2D) graphics.create();
-            Scene scene = MapScene.of(shown, facts.orElseThrow(), enlarged, style);
-            double scale = Math.min(getWidth() / scene.width(), getHeight() / scene.height());
-            g.scale(scale, scale);
-            ScenePainter.of(style.theme()).paint(scene, g);
-            g.dispose();
-        });
+    Optional<CellPicture> picture(
+            Coverage shown, MapFacts about, MapStyle style, SheetSize sheet, Optional<CellPicture> before) {
+        Optional<String> large =
+                enlarged.filter(id -> shown.situation().engine().rows().containsKey(id));
+        ScreenView view = new ScreenView(style, large, turning, sheet.width(), sheet.height(), sheet.fine());
+        return Optional.of(
+                before.isPresent()
+                        ? ((ScreenMap) before.get()).after(shown, about, view)
+                        : ScreenMap.of(shown, about, view));
+    }
+
+    @Override
+    Dimension leastSheet() {
+        return new Dimension(170, 140);
+    }
+
+    @Override
+    String emptyWords() {
+        return "No job is open. Open one or start a new one; its map then stands here.";
     }
 }

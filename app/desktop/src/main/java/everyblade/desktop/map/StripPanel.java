@@ -1,6 +1,12 @@
 package everyblade.desktop.map;
 
-import java.awt.Graphics;
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.picture.CellPicture;
+import everyblade.picture.MapFacts;
+import everyblade.picture.MapStyle;
+import everyblade.picture.ScreenStrip;
+import java.awt.Dimension;
 import java.util.Optional;
 
 /** One row unrolled: airfoils from left to right, its zones one above the other. */
@@ -10,14 +16,37 @@ public final class StripPanel extends CellPanel {
 
     private transient Optional<String> row = Optional.empty();
 
-    /** Shows this row, or none for null. */
+    /**
+     * Shows this row, or none for null.
+     *
+     * @param id of the engine shown, now or at the next {@link #show}
+     */
     public void row(String id) {
         row = Optional.ofNullable(id);
-        repaint();
+        renew();
     }
 
     @Override
-    protected void paintComponent(Graphics graphics) {
-        row.ifPresent(id -> graphics.drawString(id, 10, 20));
+    Optional<CellPicture> picture(
+            Coverage shown, MapFacts about, MapStyle style, SheetSize sheet, Optional<CellPicture> before) {
+        return row.filter(id -> shown.situation().engine().rows().containsKey(id))
+                .map(shown::row)
+                .map(of -> strip(of, sheet, before));
+    }
+
+    private static CellPicture strip(RowCoverage of, SheetSize sheet, Optional<CellPicture> before) {
+        return before.isPresent()
+                ? ((ScreenStrip) before.get()).after(of, sheet.width(), sheet.height(), sheet.fine())
+                : ScreenStrip.of(of, sheet.width(), sheet.height(), sheet.fine());
+    }
+
+    @Override
+    Dimension leastSheet() {
+        return new Dimension(120, 34);
+    }
+
+    @Override
+    String emptyWords() {
+        return "No row is in view; the row in view is unrolled here.";
     }
 }

@@ -10,11 +10,12 @@ import java.awt.geom.Path2D;
 import java.util.List;
 
 /** The outline of a shape, as Java 2D has it. */
-final class Outlines {
+public final class Outlines {
 
     private Outlines() {}
 
-    static Path2D of(Patch patch) {
+    /** Of a part of a row, in mm on the sheet. */
+    public static Path2D of(Patch patch) {
         Path2D.Double path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
         if (patch.frame() instanceof Polar polar) {
             double turn = patch.to() - patch.from();

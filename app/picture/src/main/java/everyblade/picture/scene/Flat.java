@@ -13,6 +13,16 @@ public record Flat(Point origin) implements Frame {
     }
 
     @Override
+    public double along(Point place) {
+        return place.x() - origin.x();
+    }
+
+    @Override
+    public double across(Point place) {
+        return origin.y() - place.y();
+    }
+
+    @Override
     public double scale(double across) {
         return 1;
     }

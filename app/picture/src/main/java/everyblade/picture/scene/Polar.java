@@ -19,6 +19,18 @@ public record Polar(Point centre, boolean mirrored) implements Frame {
     }
 
     @Override
+    public double along(Point place) {
+        double onSheet = StrictMath.toDegrees(StrictMath.atan2(place.x() - centre.x(), centre.y() - place.y()));
+        double clock = mirrored ? -onSheet : onSheet;
+        return clock < 0 ? clock + 360 : clock;
+    }
+
+    @Override
+    public double across(Point place) {
+        return StrictMath.hypot(place.x() - centre.x(), place.y() - centre.y());
+    }
+
+    @Override
     public double scale(double across) {
         return across * StrictMath.PI / 180;
     }
