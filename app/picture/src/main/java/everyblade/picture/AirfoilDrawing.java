@@ -28,7 +28,7 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
     private static final double SPACING_MOST = 1.5;
 
     /** How much narrower than it is high, or the other way, a cell may be for a pattern. */
-    private static final double NARROW = 0.45;
+    private static final double NARROW = 0.6;
 
     private static final double TINY = 1.5;
 
@@ -68,7 +68,7 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
             Patch place = plan.patch(zone, patch);
             Optional<Cell> cell = Optional.of(cellOf(airfoil, zone));
             Look look = looks.looks().get(zone);
-            items.addAll(plain ? plain(look, place, cell) : cell(look, place, OptionalDouble.empty(), cell));
+            items.addAll(plain ? plain(look, place, cell) : framed(look, place, cell));
         }
         if (!plain) {
             items.addAll(outline(airfoil, patch));
@@ -101,8 +101,9 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
 
     /** A cell too small for a pattern: its wash, and of its mark as much as a pattern would have about. */
     private static List<Item> plain(Look look, Patch patch, Optional<Cell> cell) {
-        Ink ground = look.pattern() == Pattern.SOLID ? look.mark() : look.wash();
-        Item whole = new Item(patch, Style.filled(ground), cell);
+        Ink ground = ground(look);
+        // There are thousands of them, and the paper is there already.
+        Item whole = new Item(patch, ground == Ink.PAPER ? Style.NONE : Style.filled(ground), cell);
         return switch (look.pattern()) {
             case SOLID, EMPTY -> List.of(whole);
             case FILLED_UP -> List.of(whole, Item.of(patch.part(0, 1, 0, 0.5), Style.filled(look.mark())));
@@ -112,19 +113,40 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
 
     /** A cell, or the sample of one in the legend. */
     static List<Item> cell(Look look, Patch patch, OptionalDouble share, Optional<Cell> cell) {
-        boolean solid = look.pattern() == Pattern.SOLID;
         List<Item> items = new ArrayList<>();
-        items.add(new Item(
-                patch, Style.both(solid ? look.mark() : look.wash(), solid ? look.wash() : Ink.FAINT, HAIR), cell));
-        if (!solid) {
-            double spacing =
-                    Math.max(SPACING_LEAST, Math.min(SPACING_MOST, Math.min(patch.length(), patch.height()) / 1.9));
-            Style style = look.pattern().isLined()
-                    ? Style.lined(look.mark(), hundredths((look.pattern() == Pattern.CROSS ? 0.14 : 0.2) * spacing))
-                    : Style.filled(look.mark());
-            look.pattern().on(patch, spacing, share).ifPresent(shape -> items.add(Item.of(shape, style)));
-        }
+        items.add(new Item(patch, Style.both(ground(look), hair(look), HAIR), cell));
+        pattern(look, patch, share).ifPresent(items::add);
         return items;
+    }
+
+    /** A cell whose outline is filled, not drawn: a fraction of the work where there are thousands. */
+    private static List<Item> framed(Look look, Patch patch, Optional<Cell> cell) {
+        List<Item> items = new ArrayList<>();
+        items.add(new Item(patch, Style.filled(hair(look)), cell));
+        items.add(Item.of(patch.within(HAIR / 2), Style.filled(ground(look))));
+        pattern(look, patch, OptionalDouble.empty()).ifPresent(items::add);
+        return items;
+    }
+
+    private static Ink ground(Look look) {
+        return look.pattern() == Pattern.SOLID ? look.mark() : look.wash();
+    }
+
+    private static Ink hair(Look look) {
+        return look.pattern() == Pattern.SOLID ? look.wash() : Ink.FAINT;
+    }
+
+    /** What lies on the ground of a cell; nothing on that of a solid one. */
+    private static Optional<Item> pattern(Look look, Patch patch, OptionalDouble share) {
+        if (look.pattern() == Pattern.SOLID) {
+            return Optional.empty();
+        }
+        double spacing =
+                Math.max(SPACING_LEAST, Math.min(SPACING_MOST, Math.min(patch.length(), patch.height()) / 1.9));
+        Style style = look.pattern().isLined()
+                ? Style.lined(look.mark(), hundredths((look.pattern() == Pattern.CROSS ? 0.14 : 0.2) * spacing))
+                : Style.filled(look.mark());
+        return look.pattern().on(patch, spacing, share).map(shape -> Item.of(shape, style));
     }
 
     /** Few different widths, for each is a style of its own. */

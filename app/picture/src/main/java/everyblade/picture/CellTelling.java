@@ -8,10 +8,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** All that is known of one cell, in words. */
+/** What is known of one cell, and of all together, in words. */
 public final class CellTelling {
 
     private CellTelling() {}
+
+    /** What was seen of everything, counted. */
+    public static String summary(Coverage coverage) {
+        return Shares.summary(coverage.tally());
+    }
 
     /** In one line, such as {@code blade 14 of c1, tip/pressure/leading: not inspected}. */
     public static String line(Coverage coverage, Cell cell) {

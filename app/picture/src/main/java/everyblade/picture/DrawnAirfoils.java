@@ -30,10 +30,14 @@ record DrawnAirfoils(List<Looks> looks, List<Group> groups) {
         List<Looks> looks = new ArrayList<>(count);
         List<Group> groups = new ArrayList<>(count);
         for (int n = 1; n <= count; n++) {
-            Looks now = Looks.of(drawing.coverage(), n);
-            boolean same = n <= before.looks.size() && before.looks.get(n - 1).equals(now);
-            looks.add(now);
-            groups.add(same ? before.groups.get(n - 1) : drawing.silent(n, now, patch.apply(n), fine));
+            if (n <= before.looks.size() && before.looks.get(n - 1).holdFor(drawing.coverage(), n)) {
+                looks.add(before.looks.get(n - 1));
+                groups.add(before.groups.get(n - 1));
+            } else {
+                Looks now = Looks.of(drawing.coverage(), n);
+                looks.add(now);
+                groups.add(drawing.silent(n, now, patch.apply(n), fine));
+            }
         }
         return new DrawnAirfoils(looks, groups);
     }

@@ -20,8 +20,26 @@ record Looks(List<Look> looks, ZoneSet damaged) {
         long damaged = 0;
         for (int zone = 0; zone < zones; zone++) {
             looks.add(Look.of(coverage, airfoil, zone));
-            damaged |= coverage.remarked(Remark.What.FOUND, airfoil, zone) ? 1L << zone : 0;
+            damaged |= isDamaged(coverage, airfoil, zone) ? 1L << zone : 0;
         }
         return new Looks(looks, new ZoneSet(damaged));
+    }
+
+    /** Whether an airfoil looks so; asked of thousands, of which few have changed. */
+    boolean holdFor(RowCoverage coverage, int airfoil) {
+        if (coverage.zoning().size() != looks.size()) {
+            return false;
+        }
+        for (int zone = 0; zone < looks.size(); zone++) {
+            if (Look.of(coverage, airfoil, zone) != looks.get(zone)
+                    || isDamaged(coverage, airfoil, zone) != damaged.contains(zone)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean isDamaged(RowCoverage coverage, int airfoil, int zone) {
+        return coverage.remarked(Remark.What.FOUND, airfoil, zone);
     }
 }

@@ -86,7 +86,7 @@ record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, do
 
     /** Whether each cell lies in the same place in both. */
     boolean liesLike(Ring other) {
-        return standing.equals(other.standing) && polar.equals(other.polar) && low == other.low && high == other.high;
+        return low == other.low && high == other.high && polar.equals(other.polar) && standing.equals(other.standing);
     }
 
     /** Its airfoils without words; those that look as before are the same groups as before. */

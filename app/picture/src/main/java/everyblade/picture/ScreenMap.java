@@ -61,7 +61,7 @@ public final class ScreenMap implements CellPicture {
                 view.width(),
                 view.height(),
                 "Coverage map of " + facts.model() + ", serial " + facts.serial(),
-                view.style().facing().words() + ". " + Shares.summary(coverage.tally()),
+                rows.size() + " rows as rings, " + view.style().facing().words(),
                 groups);
     }
 

@@ -33,7 +33,7 @@ public final class ScreenStrip implements CellPicture {
                 width,
                 height,
                 row.row().name() + " (" + row.row().id() + ") unrolled",
-                Shares.summary(Shares.tally(row)),
+                row.row().count() + " " + row.row().kind().airfoil() + "s from left to right, root lowest",
                 groups);
     }
 

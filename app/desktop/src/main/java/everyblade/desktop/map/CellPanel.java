@@ -92,11 +92,12 @@ abstract class CellPanel extends JComponent {
         selected = next;
         repaint(selected, true);
         reveal();
-        getAccessibleContext()
-                .firePropertyChange(
-                        AccessibleContext.ACCESSIBLE_DESCRIPTION_PROPERTY,
-                        null,
-                        getAccessibleContext().getAccessibleDescription());
+        if (accessibleContext != null) {
+            accessibleContext.firePropertyChange(
+                    AccessibleContext.ACCESSIBLE_DESCRIPTION_PROPERTY,
+                    null,
+                    accessibleContext.getAccessibleDescription());
+        }
     }
 
     /** The cell that is selected. */
@@ -281,11 +282,12 @@ abstract class CellPanel extends JComponent {
 
         @Override
         public String getAccessibleDescription() {
-            String summary =
-                    stage.picture().map(shown -> shown.scene().summary()).orElse(emptyWords());
-            return selected.flatMap(cell -> coverage.map(shown -> CellTelling.line(shown, cell)))
-                    .map(line -> "Selected: " + line + ". " + summary)
-                    .orElse(summary);
+            if (coverage.isEmpty() || stage.picture().isEmpty()) {
+                return emptyWords();
+            }
+            String all = stage.picture().get().scene().summary() + ". " + CellTelling.summary(coverage.get());
+            return selected.map(cell -> "Selected: " + CellTelling.line(coverage.get(), cell) + ". " + all)
+                    .orElse(all);
         }
     }
 }

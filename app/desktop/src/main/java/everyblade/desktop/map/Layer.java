@@ -28,6 +28,9 @@ final class Layer {
     /** Room round a changed place for smooth edges, in picture elements. */
     private static final int EDGE = 2;
 
+    /** Beyond so many places it is cheaper to paint everything once. */
+    private static final int MANY = 128;
+
     private BufferedImage image;
     private AffineTransform device = new AffineTransform();
     private boolean whole = true;
@@ -43,6 +46,9 @@ final class Layer {
     void change(Rectangle2D place) {
         if (!whole) {
             changed.add(place);
+        }
+        if (changed.size() > MANY) {
+            forget();
         }
     }
 

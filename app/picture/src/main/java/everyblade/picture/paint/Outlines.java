@@ -12,6 +12,9 @@ import java.util.List;
 /** The outline of a shape, as Java 2D has it. */
 public final class Outlines {
 
+    /** How far an arc may leave its chord to be drawn straight, mm: far less than any device shows. */
+    private static final double STRAIGHT = 0.006;
+
     private Outlines() {}
 
     /** Of a part of a row, in mm on the sheet. */
@@ -24,18 +27,23 @@ public final class Outlines {
                 path.append(circle(polar.centre(), patch.low()), false);
                 return path;
             }
+            if (patch.high() * (1 - Math.cos(Math.toRadians(turn) / 2)) < STRAIGHT) {
+                return corners(patch);
+            }
             // Java 2D counts degrees counter-clockwise from 3 o'clock.
             double start = 90 - polar.onSheet(patch.from());
             double extent = polar.mirrored() ? turn : -turn;
             path.append(arc(polar.centre(), patch.high(), start, extent), false);
             path.append(arc(polar.centre(), patch.low(), start + extent, -extent), true);
         } else {
-            List<Point> corners = List.of(patch.at(0, 1), patch.at(1, 1), patch.at(1, 0), patch.at(0, 0));
-            path.append(of(List.of(corners), true), false);
-            return path;
+            return corners(patch);
         }
         path.closePath();
         return path;
+    }
+
+    private static Path2D corners(Patch patch) {
+        return of(List.of(List.of(patch.at(0, 1), patch.at(1, 1), patch.at(1, 0), patch.at(0, 0))), true);
     }
 
     static Path2D of(List<List<Point>> lines, boolean closed) {

@@ -36,6 +36,13 @@ public sealed interface Shape {
             return frame.at(from + (to - from) * alongShare, low + (high - low) * acrossShare);
         }
 
+        /** What is left of it so many mm from its edges; at least its middle. */
+        public Patch within(double edge) {
+            double along = Math.min(0.5, edge / length());
+            double across = Math.min(0.5, edge / height());
+            return part(along, 1 - along, across, 1 - across);
+        }
+
         /** A part of it, all shares from 0 to 1. */
         public Patch part(double fromShare, double toShare, double lowShare, double highShare) {
             return new Patch(

@@ -11,6 +11,9 @@ import java.util.Optional;
  */
 public record Style(Optional<Ink> fill, Optional<Ink> line, double width) {
 
+    /** Neither filled nor outlined: there, but not to be seen. */
+    public static final Style NONE = new Style(Optional.empty(), Optional.empty(), 0);
+
     /** Filled, without an outline. */
     public static Style filled(Ink ink) {
         return new Style(Optional.of(ink), Optional.empty(), 0);
