@@ -2,6 +2,7 @@ package everyblade.desktop;
 
 import everyblade.desktop.command.Commands;
 import everyblade.desktop.command.Surroundings;
+import everyblade.desktop.window.ScreenOpening;
 import everyblade.record.LocalDisk;
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
@@ -12,13 +13,18 @@ import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.Optional;
 
-/** Starts the program: hands the process's streams, clock and environment to the commands. */
+/** Starts the program: hands the process's streams, clock and environment to the commands, and a screen to the window. */
 public final class Main {
+
+    private static final String HEADLESS = "java.awt.headless";
 
     private Main() {}
 
     public static void main(String[] arguments) {
-        System.setProperty("java.awt.headless", "true"); // pictures are drawn, no window is opened
+        boolean left = System.getProperty(HEADLESS) == null;
+        if (left) {
+            System.setProperty(HEADLESS, "true"); // commands draw pictures on no screen, whatever DISPLAY says
+        }
         // Whatever the locale, text is UTF-8.
         PrintStream out = utf8(FileDescriptor.out);
         PrintStream err = utf8(FileDescriptor.err);
@@ -33,7 +39,16 @@ public final class Main {
                 Path.of(""),
                 Optional.ofNullable(System.getProperty("everyblade.home")).map(Path::of),
                 new LocalDisk());
-        System.exit(Commands.run(around, arguments));
+        ScreenOpening window = new ScreenOpening();
+        System.exit(Commands.run(
+                around,
+                (world, shelf, job) -> {
+                    if (left) {
+                        System.clearProperty(HEADLESS);
+                    }
+                    return window.open(world, shelf, job);
+                },
+                arguments));
     }
 
     private static PrintStream utf8(FileDescriptor file) {

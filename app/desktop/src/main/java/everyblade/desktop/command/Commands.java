@@ -28,11 +28,16 @@ public final class Commands {
 
     private Commands() {}
 
-    /** Does what the arguments say and gives the exit status; throws nothing. */
+    /** Does what the arguments say, without any window, and gives the exit status; throws nothing. */
     public static int run(Surroundings around, String... arguments) {
+        return run(around, Opening.NONE, arguments);
+    }
+
+    /** Does what the arguments say and gives the exit status; throws nothing. */
+    public static int run(Surroundings around, Opening window, String... arguments) {
         int status;
         try {
-            status = line(around).execute(arguments);
+            status = line(around, window).execute(arguments);
         } catch (Throwable fault) {
             status = lastResort(around, fault);
         }
@@ -48,8 +53,8 @@ public final class Commands {
     }
 
     /** The commands, ready to be asked. */
-    static CommandLine line(Surroundings around) {
-        Everyblade everyblade = new Everyblade(around);
+    static CommandLine line(Surroundings around, Opening window) {
+        Everyblade everyblade = new Everyblade(around, window);
         CommandLine line = new CommandLine(everyblade);
         line.addSubcommand(new StartCommand(around, everyblade))
                 .addSubcommand(new LogCommand(around))

@@ -32,6 +32,7 @@ import picocli.CommandLine.ScopeType;
 final class Everyblade implements Callable<Integer> {
 
     private final Surroundings around;
+    private final Opening window;
 
     /** More than one is taken in so that a mistyped command is told as such. */
     @Parameters(index = "0..*", paramLabel = "JOB", description = "a job folder, opened in the window")
@@ -55,8 +56,9 @@ final class Everyblade implements Callable<Integer> {
     @Option(names = "--version", versionHelp = true, description = "says which version this is")
     private boolean version;
 
-    Everyblade(Surroundings around) {
+    Everyblade(Surroundings around, Opening window) {
         this.around = around;
+        this.window = window;
     }
 
     /** Where engine models are looked for. */
@@ -73,7 +75,7 @@ final class Everyblade implements Callable<Integer> {
         if (named.size() > 1) {
             throw new Failure("everyblade: one window opens one job; name one, or a command before it");
         }
-        throw new Failure("everyblade: window is not in this version; see everyblade --help for the commands");
+        return window.open(around, shelf(), named.stream().findFirst().map(around::path));
     }
 
     /** Adds to those given before the command, which picocli would put others in the place of. */

@@ -1,12 +1,12 @@
 package everyblade.desktop.command;
 
 /** A command cannot do what was asked: wrong use or unreadable input; the message is the line for the person. */
-final class Failure extends RuntimeException {
+public final class Failure extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
     /** @param line what, where, why, what to do */
-    Failure(String line) {
+    public Failure(String line) {
         super(line, null, false, false);
     }
 }

@@ -41,7 +41,7 @@ import java.util.TreeMap;
  * @param fold of all its entries
  * @param progress of computing what stations show, where that is not known yet
  */
-record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress) {
+public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress) {
 
     private static final String SIGHT = "sight";
 
@@ -68,7 +68,7 @@ record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress) {
     }
 
     /** The job as it was read from this folder. */
-    static OpenedJob of(JobFolder folder, Job job, Progress progress) {
+    public static OpenedJob of(JobFolder folder, Job job, Progress progress) {
         if (!(EngineJsonReader.read(
                         "model/" + EngineJsonReader.FILE, job.model().bytes())
                 instanceof Reading.Read read)) {
@@ -113,15 +113,15 @@ record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress) {
     }
 
     /** An entry of the record as the computation takes it. */
-    static Logged logged(int number, Addition entry) {
+    public static Logged logged(int number, Addition entry) {
         return new Logged(number, entry.at(), entry.by(), entry.live(), entry.text(), entry.means());
     }
 
-    Journal journal() {
+    public Journal journal() {
         return job.journal();
     }
 
-    Beginning beginning() {
+    public Beginning beginning() {
         return journal().beginning();
     }
 
@@ -148,11 +148,11 @@ record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress) {
         return ClosingList.of(fold, coverage, limits(), judged(coverage));
     }
 
-    Engine engine() {
+    public Engine engine() {
         return fold.situation().engine();
     }
 
-    Coverage coverage() {
+    public Coverage coverage() {
         Settings settings = settings(beginning());
         Sights sights = new Sights(
                 scene(job, engine().model()),

@@ -21,7 +21,7 @@ import java.util.Optional;
  * @param folder of the job
  * @param places folders in which a picture may be, the first one first
  */
-record Pictures(JournalWriter writer, JobFolder folder, List<Path> places) {
+public record Pictures(JournalWriter writer, JobFolder folder, List<Path> places) {
 
     /**
      * Copies what an entry names.
@@ -29,7 +29,7 @@ record Pictures(JournalWriter writer, JobFolder folder, List<Path> places) {
      * @return what a person should be told
      * @throws Refusal if there is no such picture, or it cannot be kept
      */
-    Optional<String> keep(Speech.Said said) throws Refusal {
+    public Optional<String> keep(Speech.Said said) throws Refusal {
         Optional<Said<String>> name = named(said.addition().means());
         return name.isEmpty() ? Optional.empty() : keep(name.get()).map(note -> "entry " + said.number() + ": " + note);
     }

@@ -27,7 +27,7 @@ import java.util.TreeMap;
  * @param around where relative paths are meant from
  * @param folders in that order; those that nobody named are there
  */
-record Shelf(Surroundings around, List<Path> folders) {
+public record Shelf(Surroundings around, List<Path> folders) {
 
     private static final String MODELS = "models";
     private static final long LARGEST_MESH = 200_000_000;
@@ -73,7 +73,7 @@ record Shelf(Surroundings around, List<Path> folders) {
     }
 
     /** Every model in these folders, and whatever could not be loaded. */
-    ModelShelf models() {
+    public ModelShelf models() {
         return ModelShelf.of(folders);
     }
 

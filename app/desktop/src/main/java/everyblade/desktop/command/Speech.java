@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param starter who started the job
  * @param speaker whoever took over last, else who started the job
  */
-record Speech(Fold fold, String starter, String speaker) {
+public record Speech(Fold fold, String starter, String speaker) {
 
     /**
      * One more entry.
@@ -27,10 +27,10 @@ record Speech(Fold fold, String starter, String speaker) {
      * @param addition what is to be kept
      * @param warnings that it gave rise to
      */
-    record Said(Speech after, int number, Addition addition, List<String> warnings) {}
+    public record Said(Speech after, int number, Addition addition, List<String> warnings) {}
 
     /** At the end of a job's journal. */
-    static Speech after(OpenedJob job) {
+    public static Speech after(OpenedJob job) {
         String starter = job.beginning().by();
         return new Speech(job.fold(), starter, speaker(job.fold(), starter));
     }
@@ -40,7 +40,7 @@ record Speech(Fold fold, String starter, String speaker) {
      *
      * @param by who says it, if not the speaker
      */
-    Said with(String line, Instant at, Optional<String> by, boolean live) throws Refusal {
+    public Said with(String line, Instant at, Optional<String> by, boolean live) throws Refusal {
         Entry entry = EntryParser.parse(line);
         String who = by.orElse(entry instanceof Entry.Takeover takeover ? takeover.name() : speaker);
         Addition addition = new Addition(line.strip(), entry, at, who, live);

@@ -31,12 +31,12 @@ public record Surroundings(
         Disk disk) {
 
     /** A path as it was named, from the folder. */
-    Path path(Path named) {
+    public Path path(Path named) {
         return folder.resolve(named);
     }
 
     /** A variable that is set and not empty. */
-    Optional<String> variable(String name) {
+    public Optional<String> variable(String name) {
         return Optional.ofNullable(environment.get(name)).filter(value -> !value.isEmpty());
     }
 }

@@ -52,8 +52,8 @@ class WrongUseTest {
     static Stream<Arguments> wrongUses() {
         return Stream.of(
                 use("there is neither a command nor a job folder covrage", "covrage", "job"),
-                use("window is not in this version"),
-                use("window is not in this version", "job"),
+                use("there is no screen to open a window on"),
+                use("there is no screen to open a window on", "job"),
                 use("one window opens one job", "job", "job"),
                 use(
                         "everyblade coverage: Missing required parameter: 'JOB'; see everyblade coverage --help",

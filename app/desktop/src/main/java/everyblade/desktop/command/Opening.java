@@ -1,0 +1,24 @@
+package everyblade.desktop.command;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** What opens the window; the commands know no more of it. */
+public interface Opening {
+
+    /** Where there is no window to be opened: says what to do instead. */
+    Opening NONE = (around, shelf, job) -> {
+        throw new Failure(
+                "everyblade: there is no screen to open a window on; start it on a desktop (over ssh: ssh -X),"
+                        + " or use a command, see everyblade --help");
+    };
+
+    /**
+     * Opens the window, and returns when it was closed.
+     *
+     * @param job a folder, opened at once; without one the start screen shows
+     * @return the exit status
+     * @throws Failure if there is no screen
+     */
+    int open(Surroundings around, Shelf shelf, Optional<Path> job);
+}

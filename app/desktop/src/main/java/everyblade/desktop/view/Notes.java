@@ -1,0 +1,59 @@
+package everyblade.desktop.view;
+
+import everyblade.core.entry.Entry;
+import everyblade.core.turning.Logged;
+import everyblade.core.turning.Remark;
+import everyblade.desktop.map.CellAt;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One thing that someone said of the parts themselves, or left open.
+ *
+ * @param entry number of the entry that says so
+ * @param kind what sort of thing
+ * @param text as it was said
+ * @param cell where, if it is about a cell
+ */
+public record Notes(int entry, Kind kind, String text, Optional<CellAt> cell) {
+
+    /** What sort of thing. */
+    public enum Kind {
+        FINDING,
+        /** To be looked at again. */
+        RECHECK,
+        /** A question, a repeat or something missing, open until settled. */
+        QUESTION
+    }
+
+    /** All findings, and everything that is still open, in the order of the record. */
+    public static List<Notes> of(JobState state) {
+        List<Notes> notes = new ArrayList<>();
+        for (Logged logged : state.fold().entries()) {
+            boolean counts = !state.fold().isVoid(logged.number());
+            boolean open = state.situation().ledger().questions().containsKey(logged.number());
+            if (counts && (logged.entry() instanceof Entry.Find || open)) {
+                Kind kind = logged.entry() instanceof Entry.Find
+                        ? Kind.FINDING
+                        : logged.entry() instanceof Entry.Recheck ? Kind.RECHECK : Kind.QUESTION;
+                notes.add(new Notes(logged.number(), kind, logged.text(), cell(state, logged.number())));
+            }
+        }
+        return notes;
+    }
+
+    private static Optional<CellAt> cell(JobState state, int entry) {
+        return state.situation().ledger().remarks().stream()
+                .filter(remark -> remark.entry() == entry)
+                .findFirst()
+                .map(Notes::first);
+    }
+
+    private static CellAt first(Remark remark) {
+        return new CellAt(
+                remark.row(),
+                remark.airfoils().nextSetBit(0) + 1,
+                Long.numberOfTrailingZeros(remark.zones().bits()));
+    }
+}

@@ -1,0 +1,69 @@
+package everyblade.desktop.view;
+
+import everyblade.core.entry.Refusal;
+import everyblade.desktop.command.Speech;
+import everyblade.desktop.words.Words;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/** What would come of the text in the entry line; nothing is written. */
+public sealed interface Preview {
+
+    /** Nothing is typed. */
+    record Empty() implements Preview {}
+
+    /**
+     * It would be kept.
+     *
+     * @param line the entry that would be said
+     * @param effects what it would do
+     * @param warnings what it would give rise to say
+     * @param doubts why it will be questioned first
+     */
+    record Will(String line, List<String> effects, List<String> warnings, List<String> doubts) implements Preview {
+
+        public Will {
+            effects = List.copyOf(effects);
+            warnings = List.copyOf(warnings);
+            doubts = List.copyOf(doubts);
+        }
+    }
+
+    /**
+     * It would be refused, as an unfinished line is.
+     *
+     * @param column where, from 1
+     * @param message what is expected
+     */
+    record Not(int column, String message) implements Preview {}
+
+    /**
+     * What would come of this text.
+     *
+     * @param at the time now
+     */
+    static Preview of(JobState state, String typed, Instant at, Words words) {
+        String line = EntryLine.expand(state, typed.strip());
+        if (line.isEmpty()) {
+            return new Empty();
+        }
+        if (state.keeping() instanceof Keeping.ReadOnly readOnly) {
+            return new Not(1, readOnly.reason());
+        }
+        try {
+            Speech.Said said = state.speech().with(line, at, Optional.empty(), true);
+            return new Will(
+                    line,
+                    Effect.of(
+                            words,
+                            state.situation(),
+                            said.after().fold().situation(),
+                            said.addition().means()),
+                    said.warnings(),
+                    new Doubts(state, words, at).about(line));
+        } catch (Refusal refusal) {
+            return new Not(refusal.column(), refusal.getMessage());
+        }
+    }
+}

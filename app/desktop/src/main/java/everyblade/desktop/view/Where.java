@@ -1,0 +1,79 @@
+package everyblade.desktop.view;
+
+import everyblade.core.turning.Logged;
+import everyblade.core.turning.Seat;
+import everyblade.core.turning.Situation;
+import everyblade.desktop.words.Words;
+import everyblade.spi.Pad;
+import everyblade.spi.Spool;
+import java.time.ZoneId;
+import java.util.Optional;
+
+/**
+ * Where the tip and the rotor are, what was kept last and what is to be done next.
+ *
+ * @param tip the view in use and what is watched
+ * @param rotor which airfoil is at the reference, and the shaft angle
+ * @param pad where and how the shaft is turned; blank if nothing turns
+ * @param last the last entry
+ * @param next what to do next, in words
+ * @param entry what to enter for that; empty if words say it better
+ */
+public record Where(String tip, String rotor, String pad, String last, String next, Optional<String> entry) {
+
+    /** Where everything is now. */
+    public static Where of(JobState state, Words words, ZoneId zone) {
+        Situation now = state.situation();
+        NextToDo next = NextToDo.of(state, words);
+        return new Where(
+                now.seat().map(seat -> tip(now, seat, words)).orElseGet(() -> words.say("where.noView")),
+                now.seat().map(seat -> rotor(now, seat, words)).orElse(""),
+                now.seat()
+                        .flatMap(seat -> now.engine().spool(seat.row()))
+                        .map(spool -> pad(now, spool, words))
+                        .orElse(""),
+                state.last()
+                        .map(last -> last(state, last, words, zone))
+                        .orElseGet(() -> words.say("where.nothingKept")),
+                next.words(),
+                next.entry());
+    }
+
+    private static String tip(Situation now, Seat seat, Words words) {
+        String station = seat.station().map(at -> " @ " + at.id()).orElse("");
+        String watched = ZoneText.of(now, seat.row(), seat.watching(), words);
+        return words.say(
+                "where.tip",
+                seat.view().id() + station,
+                seat.row().name(),
+                watched,
+                words.number(seat.view().reference(), 1));
+    }
+
+    private static String rotor(Situation now, Seat seat, Words words) {
+        String standing = Effect.standing(words, now, seat);
+        String reading = words.number(now.reading(seat.row()).degrees(), 1);
+        return now.engine().spool(seat.row()).isPresent()
+                ? words.say("where.shaft", standing, reading)
+                : words.say("where.static", standing);
+    }
+
+    private static String pad(Situation now, Spool spool, Words words) {
+        Pad pad = now.padOf(spool);
+        boolean one = pad.directions().size() == 1;
+        return words.say(
+                one ? "where.padOneWay" : "where.pad",
+                pad.name(),
+                words.number(pad.play(), 2),
+                words.say("way." + spool.normal().word()));
+    }
+
+    private static String last(JobState state, Logged last, Words words, ZoneId zone) {
+        return words.say(
+                state.keeping() instanceof Keeping.InMemory ? "where.lastUnsafe" : "where.last",
+                last.number(),
+                last.text(),
+                words.time(last.at(), zone),
+                last.by());
+    }
+}

@@ -1,0 +1,32 @@
+package everyblade.desktop.window;
+
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+
+/**
+ * The one way for work off the event thread: what is handed in runs elsewhere, what came of it is given back on the event
+ * thread. Work on the job runs in the order in which it was handed in, one piece at a time.
+ */
+interface Door extends AutoCloseable {
+
+    /**
+     * Works on the job.
+     *
+     * @param what is done, for the person if it takes long
+     */
+    <T> void run(String what, Callable<T> work, Consumer<T> then);
+
+    /** Works on the job unless something newer of this kind is handed in before its turn comes. */
+    <T> void latest(String kind, Callable<T> work, Consumer<T> then);
+
+    /**
+     * Works beside the job, on values that never change, as long as it may take; a person can stop waiting for it.
+     *
+     * @param what is done, for the person
+     */
+    <T> void aside(String what, Callable<T> work, Consumer<T> then);
+
+    /** Takes nothing more. */
+    @Override
+    void close();
+}

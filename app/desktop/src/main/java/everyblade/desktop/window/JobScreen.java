@@ -1,0 +1,194 @@
+package everyblade.desktop.window;
+
+import everyblade.desktop.map.CellAt;
+import everyblade.desktop.view.Act;
+import everyblade.desktop.view.ActLine;
+import everyblade.desktop.view.Answer;
+import everyblade.desktop.view.Choices;
+import everyblade.desktop.view.JobState;
+import everyblade.desktop.view.NewestPicture;
+import everyblade.desktop.view.Session;
+import everyblade.desktop.words.Words;
+import java.awt.BorderLayout;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JSplitPane;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * The screen of one job: every panel shows the same state, and whatever a person says goes one way, through
+ * {@link #enter}.
+ */
+final class JobScreen {
+
+    private static final double MAP_SHARE = 0.68;
+
+    private final Session session;
+    private final Door door;
+    private final Words words;
+    private final Supplier<Choices> choices;
+    private final JPanel panel = new JPanel(new BorderLayout());
+    private final Banners banners;
+    private final MapArea map;
+    private final SidePanel side;
+    private final EntryPanel entry;
+    private final ActPanel acts;
+    private final NumberPad numbers;
+    private JobState state;
+
+    /**
+     * @param session of the job; used through the door only
+     * @param choices of the person, as they are at any moment
+     */
+    JobScreen(Session session, Door door, Words words, Supplier<Choices> choices, InstantSource clock) {
+        this.session = session;
+        this.door = door;
+        this.words = words;
+        this.choices = choices;
+        this.state = session.state();
+        this.banners = new Banners(words, choices);
+        this.map = new MapArea(words, choices);
+        this.side = new SidePanel(words, choices, door, this::select, this::begin, this::enter);
+        this.entry = new EntryPanel(words, choices, door, clock, this::enter, this::act);
+        this.acts = new ActPanel(words, choices, this::act);
+        this.numbers = new NumberPad(words, choices, entry);
+        lay();
+        map.onSelect(this::selected);
+        show(state);
+        banners.opened(session.notices());
+    }
+
+    private void lay() {
+        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, map.component(), side.component());
+        split.setResizeWeight(MAP_SHARE);
+        split.setBorder(null);
+        JPanel bottom = new JPanel(new MigLayout("insets 4 8 8 8, fillx, wrap, hidemode 3", "[grow]", "[]4[]4[]"));
+        bottom.add(entry.component(), "growx");
+        bottom.add(acts.component(), "growx");
+        bottom.add(numbers.component(), "growx");
+        panel.add(banners.component(), BorderLayout.NORTH);
+        panel.add(split, BorderLayout.CENTER);
+        panel.add(bottom, BorderLayout.SOUTH);
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    JobState state() {
+        return state;
+    }
+
+    Session session() {
+        return session;
+    }
+
+    EntryPanel entry() {
+        return entry;
+    }
+
+    MapArea map() {
+        return map;
+    }
+
+    SidePanel side() {
+        return side;
+    }
+
+    Banners banners() {
+        return banners;
+    }
+
+    ActPanel acts() {
+        return acts;
+    }
+
+    NumberPad numbers() {
+        return numbers;
+    }
+
+    /** Shows another state of the job everywhere. */
+    void show(JobState newState) {
+        state = newState;
+        banners.show(state);
+        map.show(state);
+        side.show(state);
+        entry.show(state);
+        acts.show(state);
+    }
+
+    /** Says an entry; the panels show it only when it is safe, or when it is known not to be. */
+    void enter(String line, boolean meant) {
+        door.run(words.say("wait.entry"), () -> session.enter(line, meant, words), answer -> {
+            entry.answered(answer);
+            if (answer instanceof Answer.Kept) {
+                show(session.state());
+                banners.answered((Answer.Kept) answer);
+            }
+        });
+    }
+
+    private void enter(String line) {
+        enter(line, false);
+    }
+
+    /** Puts text into the entry line, to go on with. */
+    private void begin(String text) {
+        entry.begin(text);
+    }
+
+    /** Does what a key or button stands for. */
+    void act(Act act) {
+        Optional<String> picture =
+                act == Act.PHOTO ? choices.get().pictures().flatMap(NewestPicture::in) : Optional.empty();
+        ActLine.Outcome outcome = new ActLine(state, entry.text(), map.selected(), picture, words).of(act);
+        if (outcome instanceof ActLine.Line line) {
+            entry.say(line.text());
+        } else if (outcome instanceof ActLine.Not not) {
+            entry.tell(not.reason());
+        } else if (act == Act.FIND) {
+            side.find(map.selected().orElseThrow());
+        } else {
+            entry.begin(((ActLine.Begin) outcome).text());
+        }
+    }
+
+    private void selected(CellAt cell) {
+        side.selected(cell);
+    }
+
+    private void select(CellAt cell) {
+        map.select(cell);
+        side.selected(cell);
+    }
+
+    /** Brings up again what was going on, after something else had the person's attention. */
+    void welcomeBack() {
+        banners.welcomeBack(state);
+        entry.focus();
+    }
+
+    /** Shows the map and everything else as was chosen. */
+    void restyle() {
+        map.restyle();
+        show(state);
+    }
+
+    /** Sees whether whoever else is writing has gone on. */
+    void refresh() {
+        door.latest("refresh", session::refresh, changed -> {
+            if (changed) {
+                show(session.state());
+            }
+        });
+    }
+
+    /** What the person should be told that is not about an entry. */
+    void tell(List<String> lines) {
+        banners.opened(lines);
+    }
+}

@@ -1,0 +1,63 @@
+package everyblade.desktop.window;
+
+import everyblade.desktop.command.Commands;
+import everyblade.desktop.command.Shelf;
+import everyblade.desktop.command.Surroundings;
+import everyblade.desktop.view.NewJob;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Starts jobs and writes reports by the commands that do it, so that a window and a command line cannot differ.
+ *
+ * @param around the world outside
+ * @param shelf where engine models are
+ */
+record JobStarting(Surroundings around, Shelf shelf) {
+
+    /** Starts a job with its first entries; gives why it could not be, if it could not. */
+    Optional<String> start(NewJob wanted) {
+        List<String> command = new ArrayList<>();
+        shelf.folders().stream().filter(java.nio.file.Files::isDirectory).forEach(folder -> {
+            command.add("--models");
+            command.add(folder.toString());
+        });
+        command.addAll(wanted.command());
+        Optional<String> problem = run(command);
+        if (problem.isPresent() || wanted.entries().isEmpty()) {
+            return problem;
+        }
+        List<String> log = new ArrayList<>(List.of("log", wanted.folder()));
+        log.addAll(wanted.entries());
+        return run(log);
+    }
+
+    /** Writes the report of a job; gives why it could not be, if it could not. */
+    Optional<String> report(Path job, Path file) {
+        return run(List.of("report", job.toString(), "--out", file.toString()));
+    }
+
+    private Optional<String> run(List<String> command) {
+        ByteArrayOutputStream told = new ByteArrayOutputStream();
+        PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), false, StandardCharsets.UTF_8);
+        Surroundings quiet = new Surroundings(
+                new ByteArrayInputStream(new byte[0]),
+                nowhere,
+                new PrintStream(told, true, StandardCharsets.UTF_8),
+                around.clock(),
+                around.environment(),
+                around.folder(),
+                Optional.empty(),
+                around.disk());
+        int status = Commands.run(quiet, command.toArray(String[]::new));
+        return status == 0
+                ? Optional.empty()
+                : Optional.of(told.toString(StandardCharsets.UTF_8).strip());
+    }
+}

@@ -1,0 +1,65 @@
+package everyblade.desktop.window;
+
+import com.formdev.flatlaf.FlatDarkLaf;
+import com.formdev.flatlaf.FlatLaf;
+import com.formdev.flatlaf.FlatLightLaf;
+import com.formdev.flatlaf.util.UIScale;
+import everyblade.desktop.view.Choices;
+import everyblade.picture.scene.Colour;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Theme;
+import java.awt.Color;
+import java.awt.Font;
+import java.util.Map;
+import javax.swing.UIManager;
+
+/**
+ * The look of the window: the inks of the map for everything else too, so that a colour means one thing on the whole
+ * screen; and how large things are.
+ */
+final class Looks {
+
+    private static final int USUAL_FONT = 13;
+    private static final int GLOVE_FONT = 14;
+    /** 19 mm at 96 dots per inch. */
+    static final int GLOVE_TARGET = 72;
+
+    static final int USUAL_TARGET = 34;
+
+    private Looks() {}
+
+    /** The theme of these choices. */
+    static Theme theme(Choices choices) {
+        return choices.dark() ? Theme.DARK : Theme.LIGHT;
+    }
+
+    /** Makes all windows look so; those that are open too. */
+    static void use(Choices choices) {
+        Theme theme = theme(choices);
+        FlatLaf.setGlobalExtraDefaults(Map.of(
+                "@background", theme == Theme.LIGHT ? "#f1f3f5" : "#1a222b",
+                "@foreground", theme.colour(Ink.LINE).hex(),
+                "@accentColor", theme.colour(Ink.SEEN).hex(),
+                "@componentBackground", theme.colour(Ink.PAPER).hex()));
+        if (choices.dark()) {
+            FlatDarkLaf.setup();
+        } else {
+            FlatLightLaf.setup();
+        }
+        Font font = UIManager.getFont("defaultFont");
+        UIManager.put(
+                "defaultFont", font.deriveFont(UIScale.scale((float) (choices.gloves() ? GLOVE_FONT : USUAL_FONT))));
+        UIManager.put("ToolTip.background", colour(theme, Ink.PAPER));
+        FlatLaf.updateUI();
+    }
+
+    /** Least size of a target for a hand, in points to be scaled. */
+    static int target(Choices choices) {
+        return choices.gloves() ? GLOVE_TARGET : USUAL_TARGET;
+    }
+
+    static Color colour(Theme theme, Ink ink) {
+        Colour colour = theme.colour(ink);
+        return new Color(colour.red(), colour.green(), colour.blue());
+    }
+}

@@ -1,0 +1,347 @@
+package everyblade.desktop.window;
+
+import everyblade.desktop.command.Shelf;
+import everyblade.desktop.command.Surroundings;
+import everyblade.desktop.view.Choices;
+import everyblade.desktop.view.Interruption;
+import everyblade.desktop.view.Keeping;
+import everyblade.desktop.view.NewJob;
+import everyblade.desktop.view.Session;
+import everyblade.desktop.words.Words;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
+import javax.swing.JOptionPane;
+import javax.swing.JPanel;
+import javax.swing.Timer;
+
+/** The one window: a start screen or a job, and what belongs to neither. */
+final class MainWindow {
+
+    private static final Dimension FIRST_SIZE = new Dimension(1280, 800);
+    private static final int REFRESH_MILLIS = 2000;
+
+    private final Surroundings around;
+    private final Shelf shelf;
+    private final Runnable closed;
+    private final Places places;
+    private final JFrame frame = new JFrame("Everyblade");
+    private final JPanel content = new JPanel(new BorderLayout());
+    private final Interruption interruption = new Interruption();
+    private final Timer refreshing;
+    private Choices choices;
+    private Words words;
+    private Waiting waiting;
+    private Door door;
+    private Optional<JobScreen> job = Optional.empty();
+
+    MainWindow(Surroundings around, Shelf shelf, Runnable closed) {
+        this.around = around;
+        this.shelf = shelf;
+        this.closed = closed;
+        this.places = new Places(around);
+        this.choices = places.choices();
+        this.refreshing = new Timer(REFRESH_MILLIS, due -> refresh());
+        speak(choices.language());
+        Looks.use(choices);
+        frame.setContentPane(content);
+        frame.setMinimumSize(new Dimension(1000, 640));
+        frame.setSize(FIRST_SIZE);
+        frame.setLocationByPlatform(true);
+        frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
+        frame.addWindowListener(new Coming());
+        frame.addWindowFocusListener(new Coming());
+    }
+
+    private void speak(Locale language) {
+        words = Words.of(language);
+        waiting = new Waiting(words);
+        door = new Workers(waiting, this::failed);
+    }
+
+    /** Shows the window with this job, or with the start screen. */
+    void open(Optional<Path> folder) {
+        job = folder.map(path -> screen(Session.open(around, path, pictures(path))));
+        show();
+        frame.setVisible(true);
+        job.ifPresent(screen -> screen.entry().focus());
+        refreshing.start();
+    }
+
+    JFrame frame() {
+        return frame;
+    }
+
+    Optional<JobScreen> job() {
+        return job;
+    }
+
+    private List<Path> pictures(Path folder) {
+        return choices.pictures().map(List::of).orElseGet(() -> List.of(around.path(folder)));
+    }
+
+    private JobScreen screen(Session session) {
+        choose(choices.opened(session.state().folder()));
+        JobScreen screen = new JobScreen(session, door, words, () -> choices, around.clock());
+        screen.banners().onTrouble(this::saveAgain, this::saveElsewhere, this::tryWriting);
+        return screen;
+    }
+
+    /** Lays everything out: after a job was opened or left, and after the language was changed. */
+    private void show() {
+        content.removeAll();
+        JComponent middle = job.map(JobScreen::component).orElseGet(this::startScreen);
+        TopBar bar = new TopBar(words, choices, job, new Doings());
+        content.add(bar.component(), BorderLayout.NORTH);
+        content.add(middle, BorderLayout.CENTER);
+        content.add(waiting.component(), BorderLayout.SOUTH);
+        bar.bind(content);
+        frame.setTitle(job.map(screen -> screen.state().model().name() + ", "
+                        + screen.state().beginning().serial() + " – Everyblade")
+                .orElse("Everyblade"));
+        content.revalidate();
+        content.repaint();
+    }
+
+    private JComponent startScreen() {
+        return new StartPanel(words, places.demo(), choices.recent(), new Starting()).component();
+    }
+
+    private void choose(Choices other) {
+        choices = other;
+        places.keep(choices);
+    }
+
+    private void failed(String message) {
+        if (job.isPresent()) {
+            job.get().tell(List.of(message));
+        } else {
+            JOptionPane.showMessageDialog(frame, message, "Everyblade", JOptionPane.ERROR_MESSAGE);
+        }
+    }
+
+    private void enter(Session session) {
+        leave();
+        job = Optional.of(screen(session));
+        show();
+        job.get().entry().focus();
+    }
+
+    private void leave() {
+        job.ifPresent(screen -> screen.session().close());
+        job = Optional.empty();
+    }
+
+    private void refresh() {
+        job.filter(screen -> screen.state().keeping() instanceof Keeping.ReadOnly)
+                .ifPresent(JobScreen::refresh);
+    }
+
+    private void saveAgain() {
+        withJob(screen ->
+                door.run(words.say("wait.save"), screen.session()::saveAgain, problem -> saved(screen, problem)));
+    }
+
+    private void saveElsewhere() {
+        withJob(screen -> places.askNew(frame, words, screen.state().folder())
+                .ifPresent(place -> door.run(
+                        words.say("wait.save"),
+                        () -> screen.session().saveElsewhere(place),
+                        problem -> saved(screen, problem))));
+    }
+
+    private void saved(JobScreen screen, Optional<String> problem) {
+        screen.show(screen.session().state());
+        if (problem.isEmpty()) {
+            choose(choices.opened(screen.state().folder()));
+        }
+        screen.tell(List.of(problem.orElseGet(
+                () -> words.say("keeping.saved", screen.state().folder().toString()))));
+    }
+
+    private void tryWriting() {
+        withJob(screen -> door.run(
+                words.say("wait.open"),
+                () -> {
+                    screen.session().tryWriting();
+                    return screen.session().state();
+                },
+                screen::show));
+    }
+
+    private void withJob(java.util.function.Consumer<JobScreen> what) {
+        job.ifPresent(what);
+    }
+
+    /** Closes the window, unless entries would be lost and the person wants to save them first. */
+    void close() {
+        boolean unsaved = job.filter(screen -> screen.state().keeping() instanceof Keeping.InMemory)
+                .isPresent();
+        if (unsaved
+                && JOptionPane.showConfirmDialog(
+                                frame, words.say("close.unsaved"), "Everyblade", JOptionPane.YES_NO_OPTION)
+                        != JOptionPane.YES_OPTION) {
+            return;
+        }
+        refreshing.stop();
+        leave();
+        door.close();
+        frame.dispose();
+        closed.run();
+    }
+
+    /** What a person does on the start screen. */
+    private final class Starting implements StartPanel.Doing {
+
+        @Override
+        public void open(Path folder) {
+            boolean demo = places.demo().filter(folder::equals).isPresent();
+            door.run(
+                    words.say("wait.open"),
+                    () -> {
+                        Path place = demo ? places.copyOfDemo() : folder;
+                        return Session.open(around, place, pictures(place));
+                    },
+                    MainWindow.this::enter);
+        }
+
+        @Override
+        public void review(Path folder) {
+            door.run(
+                    words.say("wait.open"),
+                    () -> Session.review(around, folder, words.say("keeping.review")),
+                    MainWindow.this::enter);
+        }
+
+        @Override
+        public void choose(boolean review) {
+            places.askFolder(frame, words.say(review ? "start.review" : "start.open"))
+                    .ifPresent(review ? this::review : this::open);
+        }
+
+        @Override
+        public void newJob() {
+            door.run(words.say("wait.models"), () -> shelf.models().models(), models -> {
+                NewJobPanel[] form = new NewJobPanel[1];
+                form[0] = new NewJobPanel(
+                        words,
+                        Looks.theme(choices),
+                        models,
+                        places.proposed().toString(),
+                        choices.by(),
+                        wanted -> start(wanted, form[0]),
+                        MainWindow.this::show);
+                content.remove(((BorderLayout) content.getLayout()).getLayoutComponent(BorderLayout.CENTER));
+                content.add(form[0].component(), BorderLayout.CENTER);
+                content.revalidate();
+                content.repaint();
+                form[0].focus();
+            });
+        }
+
+        private void start(NewJob wanted, NewJobPanel form) {
+            door.run(
+                    words.say("wait.open"),
+                    () -> {
+                        Optional<String> problem = new JobStarting(around, shelf).start(wanted);
+                        return problem.isPresent() ? problem : Optional.<String>empty();
+                    },
+                    problem -> {
+                        problem.ifPresent(form::tell);
+                        if (problem.isEmpty()) {
+                            MainWindow.this.choose(choices.by(wanted.by()));
+                            open(around.path(Path.of(wanted.folder())));
+                        }
+                    });
+        }
+    }
+
+    /** What the bar and its keys do. */
+    private final class Doings implements TopBar.Doing {
+
+        @Override
+        public void change(Choices other) {
+            boolean looks = other.dark() != choices.dark() || other.gloves() != choices.gloves();
+            boolean language = !other.language().equals(choices.language());
+            MainWindow.this.choose(other);
+            if (looks) {
+                Looks.use(choices);
+            }
+            if (language) {
+                speak(choices.language());
+                job = job.map(screen -> screen(screen.session()));
+            }
+            job.ifPresent(screen -> {
+                screen.acts().resize();
+                screen.numbers().resize();
+                screen.restyle();
+            });
+            show();
+            job.ifPresent(screen -> screen.entry().focus());
+        }
+
+        @Override
+        public void start() {
+            leave();
+            show();
+        }
+
+        @Override
+        public void watchFolder() {
+            places.askFolder(frame, words.say("bar.folder")).ifPresent(folder -> change(choices.pictures(folder)));
+        }
+
+        @Override
+        public void report() {
+            withJob(screen -> places.askFile(
+                            frame, words.say("bar.report"), screen.state().folder())
+                    .ifPresent(file -> door.aside(
+                            words.say("wait.report"),
+                            () -> new JobStarting(around, shelf)
+                                    .report(screen.state().folder(), file)
+                                    .orElseGet(() -> words.say("report.written", file.toString())),
+                            message -> screen.tell(List.of(message)))));
+        }
+
+        @Override
+        public void saveElsewhere() {
+            MainWindow.this.saveElsewhere();
+        }
+
+        @Override
+        public void keys() {
+            new KeySheet(words).show(frame);
+        }
+    }
+
+    /** Tells an interruption from a glance elsewhere. */
+    private final class Coming extends WindowAdapter {
+
+        @Override
+        public void windowClosing(WindowEvent event) {
+            close();
+        }
+
+        @Override
+        public void windowLostFocus(WindowEvent event) {
+            boolean ours = event.getOppositeWindow() != null;
+            if (!ours) {
+                interruption.left(around.clock().instant());
+            }
+        }
+
+        @Override
+        public void windowGainedFocus(WindowEvent event) {
+            if (interruption.back(around.clock().instant())) {
+                job.ifPresent(JobScreen::welcomeBack);
+            }
+        }
+    }
+}

@@ -1,0 +1,141 @@
+package everyblade.desktop.window;
+
+import everyblade.desktop.view.NewJob;
+import everyblade.desktop.words.Words;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Theme;
+import everyblade.spi.EngineModel;
+import everyblade.spi.ScopeTip;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+
+/** The form for a new job. */
+final class NewJobPanel {
+
+    private final Words words;
+    private final JPanel panel = new JPanel(new MigLayout("insets 32, fillx, wrap 2", "[][grow, fill, 200:480:560]"));
+    private final JComboBox<String> model = new JComboBox<>();
+    private final JComboBox<String> scopeTip = new JComboBox<>();
+    private final JTextField serial = new JTextField();
+    private final JTextField task = new JTextField();
+    private final JTextField by = new JTextField();
+    private final JTextField folder = new JTextField();
+    private final Map<String, JTextField> facts = new LinkedHashMap<>();
+    private final JLabel notice = new JLabel();
+    private final JLabel problem = new JLabel();
+    private final List<EngineModel> models;
+
+    /**
+     * @param models to choose from, by name
+     * @param proposed folder for the job
+     * @param worker who worked last
+     */
+    NewJobPanel(
+            Words words,
+            Theme theme,
+            List<EngineModel> models,
+            String proposed,
+            String worker,
+            Consumer<NewJob> start,
+            Runnable back) {
+        this.words = words;
+        this.models = List.copyOf(models);
+        models.forEach(one -> model.addItem(one.name() + " (" + one.id() + ")"));
+        model.addActionListener(chosen -> modelChosen());
+        folder.setText(proposed);
+        by.setText(worker);
+        problem.setForeground(Looks.colour(theme, Ink.ALERT));
+        panel.add(Texts.bold(new JLabel(words.say("form.title")), 1.6f), "span 2");
+        field("form.model", model);
+        panel.add(notice, "skip, wmin 0");
+        field("form.serial", serial);
+        field("form.task", task);
+        field("form.by", by);
+        NewJob.FACTS.forEach(fact -> {
+            JTextField input = new JTextField();
+            facts.put(fact, input);
+            field("form." + fact, input);
+        });
+        field("form.scopeTip", scopeTip);
+        field("form.folder", folder);
+        panel.add(Texts.wrapping(words.say("caution.before")), "span 2, wmin 0, growx");
+        panel.add(problem, "span 2, wmin 0, growx");
+        JButton begin = new JButton(words.say("form.start"));
+        begin.setName("form.start");
+        begin.addActionListener(pressed -> begin(start));
+        JButton cancel = new JButton(words.say("form.back"));
+        cancel.setName("form.back");
+        cancel.addActionListener(pressed -> back.run());
+        panel.add(begin, "skip, split 2, hmin 44, sg go");
+        panel.add(cancel, "hmin 44, sg go");
+        Keys.anywhere(panel, "ESCAPE", back);
+        for (JTextField field : List.of(serial, task, by, folder)) {
+            field.addActionListener(entered -> field.transferFocus());
+        }
+        modelChosen();
+    }
+
+    private void field(String key, JComponent input) {
+        JLabel label = new JLabel(words.say(key));
+        label.setLabelFor(input);
+        input.setName(key);
+        input.getAccessibleContext().setAccessibleName(words.say(key));
+        panel.add(label);
+        panel.add(input);
+    }
+
+    private Optional<EngineModel> chosen() {
+        int index = model.getSelectedIndex();
+        return index < 0 ? Optional.empty() : Optional.of(models.get(index));
+    }
+
+    private void modelChosen() {
+        Texts.wrap(notice, chosen().flatMap(EngineModel::notice).orElse(" "));
+        List<String> tips = new ArrayList<>(List.of(words.say("form.viewsOwn")));
+        chosen().ifPresent(one -> one.scopeTips().stream().map(ScopeTip::id).forEach(tips::add));
+        scopeTip.setModel(new DefaultComboBoxModel<>(tips.toArray(String[]::new)));
+    }
+
+    private void begin(Consumer<NewJob> start) {
+        NewJob job = new NewJob(
+                folder.getText().strip(),
+                chosen().map(EngineModel::id).orElse(""),
+                serial.getText().strip(),
+                task.getText().strip(),
+                by.getText().strip(),
+                scopeTip.getSelectedIndex() > 0 ? String.valueOf(scopeTip.getSelectedItem()) : "",
+                facts.entrySet().stream()
+                        .map(fact -> Map.entry(fact.getKey(), fact.getValue().getText()))
+                        .toList());
+        Optional<String> missing = job.missing(words);
+        Texts.wrap(problem, missing.orElse(" "));
+        if (missing.isEmpty()) {
+            start.accept(job);
+        }
+    }
+
+    /** Why no job could be started. */
+    void tell(String message) {
+        Texts.wrap(problem, message);
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    void focus() {
+        model.requestFocusInWindow();
+    }
+}

@@ -1,0 +1,109 @@
+package everyblade.desktop.window;
+
+import everyblade.core.coverage.RowCoverage;
+import everyblade.desktop.view.Choices;
+import everyblade.desktop.view.JobState;
+import everyblade.desktop.view.ShareBar;
+import everyblade.desktop.words.Words;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Theme;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.util.function.Supplier;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import net.miginfocom.swing.MigLayout;
+
+/** How much of a row was seen, whole and by part, as bars with their numbers beside them. */
+final class SharesPanel {
+
+    private final Words words;
+    private final Supplier<Choices> choices;
+    private final JPanel bars = new JPanel(new MigLayout("insets 8, fillx, wrap 3", "[][grow, fill][right]", "[]4[]"));
+    private final JScrollPane scroll = new JScrollPane(bars);
+
+    SharesPanel(Words words, Supplier<Choices> choices) {
+        this.words = words;
+        this.choices = choices;
+        scroll.setBorder(null);
+    }
+
+    JComponent component() {
+        return scroll;
+    }
+
+    void show(JobState state, String row) {
+        RowCoverage coverage = state.coverage().row(row);
+        bars.removeAll();
+        JLabel title = Texts.bold(new JLabel(coverage.row().name() + " (" + row + ")"), 1);
+        bars.add(title, "span 2, wmin 0");
+        bars.add(new JLabel(words.say("share.head")));
+        for (ShareBar bar : ShareBar.of(coverage, words)) {
+            JLabel name = new JLabel(bar.name());
+            JLabel numbers = new JLabel(
+                    words.say("share.numbers", words.percent(bar.seen()), words.percent(bar.seen() + bar.part())));
+            Bar painted = new Bar(bar, Looks.theme(choices.get()));
+            painted.setToolTipText(bar.told());
+            painted.getAccessibleContext().setAccessibleName(bar.told());
+            bars.add(name);
+            bars.add(painted, "hmin 14");
+            bars.add(numbers);
+        }
+        JLabel basis = Texts.wrapping(words.say("share.note"));
+        bars.add(basis, "span 3, wmin 0, growx");
+        bars.revalidate();
+        bars.repaint();
+    }
+
+    /** Seen is solid, seen in part filled from below, maybe hatched: no colour is needed to tell them apart. */
+    private static final class Bar extends JPanel {
+
+        private static final long serialVersionUID = 1;
+        private static final int HATCH = 5;
+
+        private final transient ShareBar bar;
+        private final Theme theme;
+
+        Bar(ShareBar bar, Theme theme) {
+            this.bar = bar;
+            this.theme = theme;
+        }
+
+        @Override
+        protected void paintComponent(Graphics graphics) {
+            Graphics2D g = (Graphics2D) graphics.create();
+            g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            int width = getWidth() - 1;
+            int height = getHeight() - 1;
+            g.setColor(Looks.colour(theme, Ink.PAPER));
+            g.fillRect(0, 0, width, height);
+            int seen = (int) Math.round(bar.seen() * width);
+            int part = (int) Math.round(bar.part() * width);
+            int maybe = (int) Math.round(bar.maybe() * width);
+            g.setColor(Looks.colour(theme, Ink.SEEN));
+            g.fillRect(0, 0, seen, height);
+            g.setColor(Looks.colour(theme, Ink.PART));
+            g.fillRect(seen, height / 3, part, height - height / 3);
+            hatch(g, seen + part, maybe, height);
+            g.setColor(Looks.colour(theme, Ink.LINE));
+            g.drawRect(0, 0, width, height);
+            g.dispose();
+        }
+
+        private void hatch(Graphics2D g, int from, int width, int height) {
+            Shape clip = g.getClip();
+            g.clipRect(from, 0, width, height);
+            g.setColor(Looks.colour(theme, Ink.MAYBE_WASH));
+            g.fillRect(from, 0, width, height);
+            g.setColor(Looks.colour(theme, Ink.MAYBE));
+            for (int x = from - height; x < from + width; x += HATCH) {
+                g.drawLine(x, height, x + height, 0);
+            }
+            g.setClip(clip);
+        }
+    }
+}

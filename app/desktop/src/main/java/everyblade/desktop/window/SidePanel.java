@@ -1,0 +1,107 @@
+package everyblade.desktop.window;
+
+import everyblade.desktop.map.CellAt;
+import everyblade.desktop.view.Choices;
+import everyblade.desktop.view.JobState;
+import everyblade.desktop.words.Words;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
+import net.miginfocom.swing.MigLayout;
+
+/** Beside the map: where everything is, what is left, and pages with shares, findings, the course of the job, entries. */
+final class SidePanel {
+
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 8, fill, wrap", "[grow, fill]", "[]8[grow, fill]8[grow, fill]"));
+    private final JTabbedPane pages = new JTabbedPane();
+    private final WherePanel where;
+    private final LeftPanel left;
+    private final SharesPanel shares;
+    private final NotesPanel notes;
+    private final TimePanel time;
+    private final LogPanel log;
+    private final FindingPanel finding;
+    private Optional<CellAt> selected = Optional.empty();
+    private JobState state;
+
+    SidePanel(
+            Words words,
+            Supplier<Choices> choices,
+            Door door,
+            Consumer<CellAt> select,
+            Consumer<String> begin,
+            Consumer<String> enter) {
+        this.where = new WherePanel(words, begin);
+        this.left = new LeftPanel(words, select, begin);
+        this.shares = new SharesPanel(words, choices);
+        this.notes = new NotesPanel(words, select, begin);
+        this.time = new TimePanel(words, choices, door);
+        this.log = new LogPanel(words, begin);
+        this.finding = new FindingPanel(words, choices, enter);
+        pages.addTab(words.say("page.shares"), shares.component());
+        pages.addTab(words.say("page.notes"), notes.component());
+        pages.addTab(words.say("page.finding"), finding.component());
+        pages.addTab(words.say("page.time"), time.component());
+        pages.addTab(words.say("page.log"), log.component());
+        pages.setName("pages");
+        pages.getAccessibleContext().setAccessibleName(words.say("page.name"));
+        pages.addChangeListener(turned -> time.shown(pages.getSelectedComponent() == time.component()));
+        panel.add(where.component());
+        panel.add(left.component(), "hmin 120, h 45%");
+        panel.add(pages, "hmin 120, h 45%");
+        panel.setMinimumSize(new java.awt.Dimension(300, 100));
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    LeftPanel left() {
+        return left;
+    }
+
+    FindingPanel finding() {
+        return finding;
+    }
+
+    void show(JobState newState) {
+        state = newState;
+        where.show(state);
+        left.show(state);
+        notes.show(state);
+        time.show(state);
+        log.show(state);
+        finding.show(state);
+        showShares();
+    }
+
+    /** Shows what belongs to this cell. */
+    void selected(CellAt cell) {
+        selected = Optional.of(cell);
+        finding.at(cell);
+        showShares();
+    }
+
+    /** Shares of the row of the selected cell, else of the row in view. */
+    private void showShares() {
+        String first = state.model().rows().get(0).id();
+        String inView = state.seat().map(seat -> seat.row().id()).orElse(first);
+        shares.show(state, selected.map(CellAt::row).orElse(inView));
+    }
+
+    /** Brings up the form for a finding at this cell. */
+    void find(CellAt cell) {
+        selected(cell);
+        pages.setSelectedComponent(finding.component());
+        finding.focus();
+    }
+
+    /** Shows the next page. */
+    void nextPage() {
+        pages.setSelectedIndex((pages.getSelectedIndex() + 1) % pages.getTabCount());
+    }
+}

@@ -1,0 +1,95 @@
+package everyblade.desktop.window;
+
+import everyblade.desktop.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import javax.swing.Timer;
+import net.miginfocom.swing.MigLayout;
+
+/** Shows what is being waited for once it takes long, with a button to stop waiting where that can be done. */
+final class Waiting {
+
+    /** Shorter work would only flicker. */
+    private static final int PATIENCE_MILLIS = 400;
+
+    private final JPanel panel = new JPanel(new MigLayout("insets 4 8 4 8", "[][grow][]"));
+    private final JLabel label = new JLabel();
+    private final JButton stop = new JButton();
+    private final Timer timer;
+    private final List<Ticket> tickets = new ArrayList<>();
+
+    Waiting(Words words) {
+        JProgressBar bar = new JProgressBar();
+        bar.setIndeterminate(true);
+        panel.add(bar);
+        panel.add(label, "growx");
+        panel.add(stop);
+        panel.setVisible(false);
+        stop.setText(words.say("wait.stop"));
+        stop.addActionListener(pressed -> stopWaiting());
+        timer = new Timer(PATIENCE_MILLIS, due -> update(true));
+        timer.setRepeats(false);
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    /** One piece of work that is waited for; to be used on the event thread, but for {@link #wanted}. */
+    static final class Ticket {
+
+        static final Ticket NONE = new Ticket(null, "", false);
+
+        private final Waiting waiting;
+        private final String what;
+        private final boolean canStop;
+        private volatile boolean wanted = true;
+
+        private Ticket(Waiting waiting, String what, boolean canStop) {
+            this.waiting = waiting;
+            this.what = what;
+            this.canStop = canStop;
+        }
+
+        /** Whether anybody still waits for it. */
+        boolean wanted() {
+            return wanted;
+        }
+
+        void end() {
+            if (waiting != null) {
+                waiting.tickets.remove(this);
+                waiting.update(waiting.panel.isVisible());
+            }
+        }
+    }
+
+    Ticket begin(String what, boolean canStop) {
+        Ticket ticket = new Ticket(this, what, canStop);
+        tickets.add(ticket);
+        if (!panel.isVisible()) {
+            timer.restart();
+        }
+        return ticket;
+    }
+
+    private void stopWaiting() {
+        tickets.stream().filter(ticket -> ticket.canStop).forEach(ticket -> ticket.wanted = false);
+        tickets.removeIf(ticket -> ticket.canStop);
+        update(true);
+    }
+
+    private void update(boolean late) {
+        panel.setVisible(late && !tickets.isEmpty());
+        if (!tickets.isEmpty()) {
+            Ticket last = tickets.get(tickets.size() - 1);
+            label.setText(last.what);
+            stop.setVisible(last.canStop);
+        }
+    }
+}

@@ -1,0 +1,107 @@
+package everyblade.desktop.window;
+
+import everyblade.desktop.command.Failure;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+
+/**
+ * The door of a real window: one thread for the job, one for what goes beside it. The job's thread is never interrupted,
+ * since an interrupted thread loses the file that it is writing.
+ */
+final class Workers implements Door {
+
+    private final ExecutorService onJob = Executors.newSingleThreadExecutor(daemon("job"));
+    private final ExecutorService beside = Executors.newSingleThreadExecutor(daemon("beside the job"));
+    private final Map<String, Object> newest = new ConcurrentHashMap<>();
+    private final Waiting waiting;
+    private final Consumer<String> failed;
+
+    /**
+     * @param waiting is told what goes on
+     * @param failed is told, on the event thread, why something could not be done
+     */
+    Workers(Waiting waiting, Consumer<String> failed) {
+        this.waiting = waiting;
+        this.failed = failed;
+    }
+
+    private static java.util.concurrent.ThreadFactory daemon(String name) {
+        return task -> {
+            Thread thread = new Thread(task, name);
+            thread.setDaemon(true);
+            return thread;
+        };
+    }
+
+    @Override
+    public <T> void run(String what, Callable<T> work, Consumer<T> then) {
+        Waiting.Ticket ticket = waiting.begin(what, false);
+        onJob.execute(() -> finish(work, then, ticket));
+    }
+
+    @Override
+    public <T> void latest(String kind, Callable<T> work, Consumer<T> then) {
+        Object mine = new Object();
+        newest.put(kind, mine);
+        onJob.execute(() -> {
+            if (newest.get(kind) == mine) {
+                finish(
+                        work,
+                        value -> {
+                            if (newest.get(kind) == mine) {
+                                then.accept(value);
+                            }
+                        },
+                        Waiting.Ticket.NONE);
+            }
+        });
+    }
+
+    @Override
+    public <T> void aside(String what, Callable<T> work, Consumer<T> then) {
+        Waiting.Ticket ticket = waiting.begin(what, true);
+        beside.execute(() -> {
+            if (ticket.wanted()) {
+                finish(work, then, ticket);
+            }
+        });
+    }
+
+    private <T> void finish(Callable<T> work, Consumer<T> then, Waiting.Ticket ticket) {
+        try {
+            T value = work.call();
+            SwingUtilities.invokeLater(() -> {
+                boolean wanted = ticket.wanted();
+                ticket.end();
+                if (wanted) {
+                    then.accept(value);
+                }
+            });
+        } catch (Failure failure) {
+            tell(ticket, failure.getMessage());
+        } catch (Exception fault) {
+            tell(ticket, "stopped by a fault of the program, " + fault + "; what shows as kept is on disk");
+        }
+    }
+
+    private void tell(Waiting.Ticket ticket, String message) {
+        SwingUtilities.invokeLater(() -> {
+            boolean wanted = ticket.wanted();
+            ticket.end();
+            if (wanted) {
+                failed.accept(message);
+            }
+        });
+    }
+
+    @Override
+    public void close() {
+        onJob.shutdown();
+        beside.shutdownNow();
+    }
+}

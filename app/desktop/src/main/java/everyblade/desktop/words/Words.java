@@ -1,0 +1,102 @@
+package everyblade.desktop.words;
+
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.text.MessageFormat;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import java.util.ResourceBundle.Control;
+
+/**
+ * The texts of one language, with numbers and times as people of that language write them. Nothing of it goes into
+ * files.
+ */
+public final class Words {
+
+    /** The languages that are complete; the first one is spoken where none of them is understood. */
+    public static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.GERMAN);
+
+    private static final String BUNDLE = "everyblade.desktop.words.words";
+
+    private final ResourceBundle bundle;
+    private final Locale locale;
+
+    private Words(Locale locale) {
+        this.locale = locale;
+        this.bundle = ResourceBundle.getBundle(BUNDLE, locale, Control.getNoFallbackControl(Control.FORMAT_PROPERTIES));
+    }
+
+    /** The texts for a person who speaks this language; English if it is not among {@link #LANGUAGES}. */
+    public static Words of(Locale spoken) {
+        Optional<Locale> known = LANGUAGES.stream()
+                .filter(one -> one.getLanguage().equals(spoken.getLanguage()))
+                .findFirst();
+        return new Words(known.orElse(LANGUAGES.get(0)));
+    }
+
+    public Locale locale() {
+        return locale;
+    }
+
+    /** Whether there is a text of this key. */
+    public boolean has(String key) {
+        return bundle.containsKey(key);
+    }
+
+    /**
+     * The text of a key with its places {0}, {1} … filled in.
+     *
+     * @throws java.util.MissingResourceException if there is no such text
+     */
+    public String say(String key, Object... parts) {
+        return new MessageFormat(bundle.getString(key), locale).format(texts(parts));
+    }
+
+    /** Whole numbers go in without grouping: blade 1,234 would look like two numbers. */
+    private static Object[] texts(Object[] parts) {
+        Object[] texts = parts.clone();
+        for (int i = 0; i < texts.length; i++) {
+            if (!(texts[i] instanceof String)) {
+                texts[i] = String.valueOf(texts[i]);
+            }
+        }
+        return texts;
+    }
+
+    /** A number with at most so many digits after the decimal mark. */
+    public String number(double number, int decimals) {
+        DecimalFormat format = new DecimalFormat("0" + (decimals > 0 ? "." + "#".repeat(decimals) : ""), symbols());
+        return format.format(number + 0.0).replace("-0", zero(number, decimals) ? "0" : "-0");
+    }
+
+    private static boolean zero(double number, int decimals) {
+        return Math.abs(number) * Math.pow(10, decimals) < 0.5;
+    }
+
+    /** A number with its sign always written. */
+    public String signed(double number, int decimals) {
+        String text = number(Math.abs(number), decimals);
+        return (number < 0 ? "−" : "+") + text;
+    }
+
+    /** A share in whole per cent; 100 % only for all, 0 % only for nothing. */
+    public String percent(double share) {
+        long whole = Math.round(share * 100);
+        long honest = share < 1 ? Math.min(99, whole) : 100;
+        return (share > 0 ? Math.max(1, honest) : 0) + " %";
+    }
+
+    /** The time of day where the person is. */
+    public String time(Instant at, ZoneId zone) {
+        return DateTimeFormatter.ofPattern("HH:mm", locale).withZone(zone).format(at);
+    }
+
+    private DecimalFormatSymbols symbols() {
+        return DecimalFormatSymbols.getInstance(locale);
+    }
+}
