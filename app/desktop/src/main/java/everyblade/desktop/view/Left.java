@@ -20,10 +20,11 @@ import java.util.Optional;
  *
  * @param gap what is left
  * @param what where it is and what, in words
+ * @param why why it is not seen
  * @param how how to reach it, or why it cannot be reached
  * @param entries what to enter on the way there, in order; empty if it cannot be reached from here
  */
-public record Left(Gap gap, String what, String how, List<String> entries) {
+public record Left(Gap gap, String what, String why, String how, List<String> entries) {
 
     public Left {
         entries = List.copyOf(entries);
@@ -90,7 +91,7 @@ public record Left(Gap gap, String what, String how, List<String> entries) {
                 ZoneText.of(now, gap.row(), gap.zones(), words));
         String why = words.say("why." + gap.why().name().toLowerCase(java.util.Locale.ROOT));
         String state = words.say(gap.state() == State.MAYBE ? "left.maybe" : "left.unseen", why);
-        return new Left(gap, what, state + "; " + how(now, gap, words), entries(now, gap));
+        return new Left(gap, what, state, how(now, gap, words), entries(now, gap));
     }
 
     private static String how(Situation now, Gap gap, Words words) {

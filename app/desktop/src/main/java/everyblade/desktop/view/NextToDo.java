@@ -35,9 +35,7 @@ record NextToDo(String words, Optional<String> entry) {
                 left.stream().filter(one -> !one.entries().isEmpty()).findFirst();
         if (reachable.isPresent()) {
             return new NextToDo(
-                    words.say(
-                            "next.gap", reachable.get().what(), reachable.get().how()),
-                    reachable.get().entries().stream().findFirst());
+                    reachable.get().how(), reachable.get().entries().stream().findFirst());
         }
         Optional<String> untouched = left.stream()
                 .filter(one -> one.gap().why() != everyblade.core.coverage.Why.NO_ACCESS)

@@ -31,7 +31,7 @@ final class EntryPanel {
     private final InstantSource clock;
     private final BiConsumer<String, Boolean> enter;
     private final EntryLine line = new EntryLine();
-    private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap, hidemode 3", "[grow]", "[]2[]2[]"));
+    private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap, hidemode 3, gapy 2", "[grow]"));
     private final JLabel told = new JLabel(" ");
     private final Chips chips;
     private final JTextField field = new JTextField();

@@ -1,5 +1,6 @@
 package everyblade.desktop.window;
 
+import com.formdev.flatlaf.util.UIScale;
 import everyblade.desktop.map.CellAt;
 import everyblade.desktop.view.Act;
 import everyblade.desktop.view.ActLine;
@@ -10,6 +11,7 @@ import everyblade.desktop.view.NewestPicture;
 import everyblade.desktop.view.Session;
 import everyblade.desktop.words.Words;
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +27,7 @@ import net.miginfocom.swing.MigLayout;
  */
 final class JobScreen {
 
-    private static final double MAP_SHARE = 0.68;
+    private static final int SIDE_WIDTH = 430;
 
     private final Session session;
     private final Door door;
@@ -64,9 +66,10 @@ final class JobScreen {
 
     private void lay() {
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, map.component(), side.component());
-        split.setResizeWeight(MAP_SHARE);
+        split.setResizeWeight(1);
+        side.component().setPreferredSize(new Dimension(UIScale.scale(SIDE_WIDTH), 0));
         split.setBorder(null);
-        JPanel bottom = new JPanel(new MigLayout("insets 4 8 8 8, fillx, wrap, hidemode 3", "[grow]", "[]4[]4[]"));
+        JPanel bottom = new JPanel(new MigLayout("insets 2 8 6 8, fillx, wrap, hidemode 3, gapy 4", "[grow]"));
         bottom.add(entry.component(), "growx");
         bottom.add(acts.component(), "growx");
         bottom.add(numbers.component(), "growx");

@@ -93,7 +93,7 @@ final class LeftPanel {
         entries.setVisible(one != null);
         entries.removeAll();
         if (one != null) {
-            Texts.wrap(how, one.how());
+            Texts.wrap(how, one.why() + "; " + one.how());
             for (String entry : one.entries()) {
                 JButton button = new JButton(entry);
                 button.setName("way " + entry);
@@ -115,7 +115,7 @@ final class LeftPanel {
                 JList<?> list, Object value, int index, boolean isSelected, boolean focus) {
             Left one = (Left) value;
             super.getListCellRendererComponent(list, one.what(), index, isSelected, focus);
-            setToolTipText(one.how());
+            setToolTipText(one.why() + "; " + one.how());
             setBorder(javax.swing.BorderFactory.createEmptyBorder(4, 6, 4, 6));
             return this;
         }

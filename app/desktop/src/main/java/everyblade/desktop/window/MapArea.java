@@ -21,7 +21,7 @@ import javax.swing.JPanel;
 /** The map with the row in view unrolled below it: one cell is selected in both. */
 final class MapArea {
 
-    private static final int STRIP_HEIGHT = 120;
+    private static final int STRIP_HEIGHT = 110;
 
     private final Supplier<Choices> choices;
     private final JPanel panel = new JPanel(new BorderLayout());

@@ -23,7 +23,7 @@ final class SharesPanel {
 
     private final Words words;
     private final Supplier<Choices> choices;
-    private final JPanel bars = new JPanel(new MigLayout("insets 8, fillx, wrap 3", "[][grow, fill][right]", "[]4[]"));
+    private final JPanel bars = new Column(new MigLayout("insets 8, fillx, wrap 3", "[][grow, fill][right]", "[]4[]"));
     private final JScrollPane scroll = new JScrollPane(bars);
 
     SharesPanel(Words words, Supplier<Choices> choices) {

@@ -15,8 +15,8 @@ import net.miginfocom.swing.MigLayout;
 /** Beside the map: where everything is, what is left, and pages with shares, findings, the course of the job, entries. */
 final class SidePanel {
 
-    private final JPanel panel =
-            new JPanel(new MigLayout("insets 8, fill, wrap", "[grow, fill]", "[]8[grow, fill]8[grow, fill]"));
+    private final JPanel panel = new JPanel(
+            new MigLayout("insets 6 8 4 8, fill, wrap, gapy 4", "[grow, fill]", "[][grow 60, fill][grow 40, fill]"));
     private final JTabbedPane pages = new JTabbedPane();
     private final WherePanel where;
     private final LeftPanel left;
@@ -48,11 +48,12 @@ final class SidePanel {
         pages.addTab(words.say("page.time"), time.component());
         pages.addTab(words.say("page.log"), log.component());
         pages.setName("pages");
+        pages.putClientProperty("JTabbedPane.tabInsets", new java.awt.Insets(4, 9, 4, 9));
         pages.getAccessibleContext().setAccessibleName(words.say("page.name"));
         pages.addChangeListener(turned -> time.shown(pages.getSelectedComponent() == time.component()));
         panel.add(where.component());
-        panel.add(left.component(), "hmin 120, h 45%");
-        panel.add(pages, "hmin 120, h 45%");
+        panel.add(left.component(), "hmin 120");
+        panel.add(pages, "hmin 120");
         panel.setMinimumSize(new java.awt.Dimension(300, 100));
     }
 

@@ -46,7 +46,7 @@ final class WherePanel {
         Texts.wrap(tip, where.tip());
         Texts.wrap(pad, where.pad());
         Texts.wrap(last, where.last());
-        Texts.wrap(next, where.next());
+        Texts.wrap(next, words.say("where.next", where.next()));
         rotor.setVisible(!where.rotor().isBlank());
         pad.setVisible(!where.pad().isBlank());
         entry = where.entry().orElse("");
