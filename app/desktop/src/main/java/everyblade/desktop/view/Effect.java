@@ -48,9 +48,11 @@ final class Effect {
             moved(entry).ifPresent(lines::add);
         }
         newCountError().ifPresent(error -> lines.add(told(error)));
+        Optional<String> stood = before.seat().map(seat -> standing(words, before, seat));
         after.seat()
-                .filter(seat -> !standing(words, before, seat).equals(standing(words, after, seat)))
-                .ifPresent(seat -> lines.add(standing(words, after, seat)));
+                .map(seat -> standing(words, after, seat))
+                .filter(stands -> !stood.filter(stands::equals).isPresent())
+                .ifPresent(lines::add);
         if (lines.isEmpty()) {
             lines.add(words.say("effect.kept"));
         }

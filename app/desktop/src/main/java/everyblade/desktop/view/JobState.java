@@ -11,7 +11,6 @@ import everyblade.spi.EngineModel;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * A job as a window shows it at one moment; immutable.
@@ -52,11 +51,6 @@ public record JobState(
     /** Whether entries can be made. */
     public boolean open() {
         return !(keeping instanceof Keeping.ReadOnly);
-    }
-
-    /** Seconds for which a part must be in view to count, where the job asks for it. */
-    public OptionalDouble leastView() {
-        return new everyblade.core.entry.Settings(beginning.settings()).leastView();
     }
 
     JobState with(Keeping other) {

@@ -16,7 +16,11 @@ import java.util.Optional;
  */
 record NextToDo(String words, Optional<String> entry) {
 
-    static NextToDo of(JobState state, Words words) {
+    /** What is next.
+     *
+     * @param left what is left, most useful first
+     */
+    static NextToDo of(JobState state, List<Left> left, Words words) {
         Situation now = state.situation();
         if (now.among()) {
             return new NextToDo(words.say("next.clear"), Optional.of("clear"));
@@ -30,7 +34,6 @@ record NextToDo(String words, Optional<String> entry) {
         if (!counted) {
             return counting(now, row, words);
         }
-        List<Left> left = Left.of(state.coverage(), Left.Order.AT_WORK, words);
         Optional<Left> reachable =
                 left.stream().filter(one -> !one.entries().isEmpty()).findFirst();
         if (reachable.isPresent()) {

@@ -22,9 +22,8 @@ import java.util.Optional;
 public record Where(String tip, String rotor, String pad, String last, String next, Optional<String> entry) {
 
     /** Where everything is now. */
-    public static Where of(JobState state, Words words, ZoneId zone) {
+    static Where of(JobState state, NextToDo next, Words words, ZoneId zone) {
         Situation now = state.situation();
-        NextToDo next = NextToDo.of(state, words);
         return new Where(
                 now.seat().map(seat -> tip(now, seat, words)).orElseGet(() -> words.say("where.noView")),
                 now.seat().map(seat -> rotor(now, seat, words)).orElse(""),

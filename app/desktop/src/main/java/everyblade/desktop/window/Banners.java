@@ -5,12 +5,12 @@ import everyblade.desktop.view.CautionsNow;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.Keeping;
+import everyblade.desktop.view.Shown;
 import everyblade.desktop.view.Where;
 import everyblade.desktop.words.Words;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
 import java.awt.Color;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.function.Supplier;
 import javax.swing.JButton;
@@ -52,7 +52,8 @@ final class Banners {
         tryWriting = writing;
     }
 
-    void show(JobState state) {
+    void show(Shown shown) {
+        JobState state = shown.state();
         keeping.removeAll();
         if (state.keeping() instanceof Keeping.InMemory inMemory) {
             paint(keeping, Ink.ALERT);
@@ -68,7 +69,7 @@ final class Banners {
             }
         }
         keeping.setVisible(keeping.getComponentCount() > 0);
-        showCautions(CautionsNow.of(state, words));
+        showCautions(shown.cautions());
         notice.setVisible(false);
         panel.revalidate();
         panel.repaint();
@@ -103,8 +104,7 @@ final class Banners {
     }
 
     /** The last thing confirmed and the next to do. */
-    void welcomeBack(JobState state) {
-        Where where = Where.of(state, words, ZoneId.systemDefault());
+    void welcomeBack(Where where) {
         tell(List.of(words.say("back.last", where.last()), words.say("back.next", where.next())));
     }
 

@@ -1,10 +1,8 @@
 package everyblade.desktop.window;
 
 import everyblade.desktop.view.Completion;
-import everyblade.desktop.view.JobState;
-import everyblade.desktop.view.Where;
+import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -18,13 +16,11 @@ final class Chips {
 
     private static final int MOST = 14;
 
-    private final Words words;
     private final Consumer<String> begin;
     private final JPanel panel = new JPanel(new MigLayout("insets 0, gap 4, nogrid, hidemode 2"));
     private List<String> shown = List.of();
 
     Chips(Words words, Consumer<String> begin) {
-        this.words = words;
         this.begin = begin;
         panel.setName("chips");
         panel.getAccessibleContext().setAccessibleName(words.say("chips.name"));
@@ -35,10 +31,10 @@ final class Chips {
     }
 
     /** Shows what may come next; on an empty line, what is to be done next stands first. */
-    void show(Completion completion, String text, JobState state) {
+    void show(Completion completion, String text, Shown now) {
         List<String> texts = new ArrayList<>();
-        if (text.isEmpty() && state.open()) {
-            Where.of(state, words, ZoneId.of("Z")).entry().ifPresent(texts::add);
+        if (text.isEmpty() && now.state().open()) {
+            now.where().entry().ifPresent(texts::add);
         }
         completion.words().stream().map(word -> completion.typed() + word + " ").forEach(texts::add);
         List<String> some = texts.subList(0, Math.min(MOST, texts.size()));

@@ -7,6 +7,7 @@ import everyblade.desktop.view.Completion;
 import everyblade.desktop.view.EntryLine;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.Preview;
+import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
 import everyblade.picture.scene.Ink;
 import java.time.InstantSource;
@@ -36,6 +37,7 @@ final class EntryPanel {
     private final Chips chips;
     private final JTextField field = new JTextField();
     private JobState state;
+    private Shown shown;
     private boolean changing;
     private String sent = "";
 
@@ -105,8 +107,9 @@ final class EntryPanel {
         return field.getText();
     }
 
-    void show(JobState newState) {
-        state = newState;
+    void show(Shown newShown) {
+        shown = newShown;
+        state = shown.state();
         field.setEditable(state.open());
         preview();
     }
@@ -129,7 +132,7 @@ final class EntryPanel {
                 show(preview);
             }
         });
-        chips.show(Completion.of(seen.situation(), text), text, seen);
+        chips.show(Completion.of(seen.situation(), text), text, shown);
     }
 
     private void show(Preview preview) {

@@ -9,12 +9,17 @@ import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.NewestPicture;
 import everyblade.desktop.view.Session;
+import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.time.InstantSource;
+import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -40,18 +45,17 @@ final class JobScreen {
     private final EntryPanel entry;
     private final ActPanel acts;
     private final NumberPad numbers;
-    private JobState state;
+    private Shown shown;
 
     /**
      * @param session of the job; used through the door only
      * @param choices of the person, as they are at any moment
      */
-    JobScreen(Session session, Door door, Words words, Supplier<Choices> choices, InstantSource clock) {
+    JobScreen(Session session, Shown first, Door door, Words words, Supplier<Choices> choices, InstantSource clock) {
         this.session = session;
         this.door = door;
         this.words = words;
         this.choices = choices;
-        this.state = session.state();
         this.banners = new Banners(words, choices);
         this.map = new MapArea(words, choices);
         this.side = new SidePanel(words, choices, door, this::select, this::begin, this::enter);
@@ -60,7 +64,7 @@ final class JobScreen {
         this.numbers = new NumberPad(words, choices, entry);
         lay();
         map.onSelect(this::selected);
-        show(state);
+        show(first);
         banners.opened(session.notices());
     }
 
@@ -83,7 +87,7 @@ final class JobScreen {
     }
 
     JobState state() {
-        return state;
+        return shown.state();
     }
 
     Session session() {
@@ -115,24 +119,50 @@ final class JobScreen {
     }
 
     /** Shows another state of the job everywhere. */
-    void show(JobState newState) {
-        state = newState;
-        banners.show(state);
-        map.show(state);
-        side.show(state);
-        entry.show(state);
-        acts.show(state);
+    void show(Shown newShown) {
+        shown = newShown;
+        banners.show(shown);
+        map.show(shown.state());
+        side.show(shown);
+        entry.show(shown);
+        acts.show(shown.state());
+    }
+
+    /** What there is to be shown now; to be worked out behind the door. */
+    private Shown now() {
+        return Shown.of(session.state(), words, ZoneId.systemDefault());
+    }
+
+    /** Does something with the session behind the door, and shows what came of it. */
+    <T> void work(String what, Callable<T> work, Consumer<T> then) {
+        door.run(
+                words.say(what),
+                () -> {
+                    T value = work.call();
+                    return Map.entry(now(), Optional.ofNullable(value));
+                },
+                done -> {
+                    show(done.getKey());
+                    then.accept(done.getValue().orElse(null));
+                });
     }
 
     /** Says an entry; the panels show it only when it is safe, or when it is known not to be. */
     void enter(String line, boolean meant) {
-        door.run(words.say("wait.entry"), () -> session.enter(line, meant, words), answer -> {
-            entry.answered(answer);
-            if (answer instanceof Answer.Kept) {
-                show(session.state());
-                banners.answered((Answer.Kept) answer);
-            }
-        });
+        door.run(
+                words.say("wait.entry"),
+                () -> {
+                    Answer answer = session.enter(line, meant, words);
+                    return Map.entry(
+                            answer, answer instanceof Answer.Kept ? Optional.of(now()) : Optional.<Shown>empty());
+                },
+                said -> {
+                    entry.answered(said.getKey());
+                    said.getValue().ifPresent(this::show);
+                    if (said.getKey() instanceof Answer.Kept kept) {
+                        banners.answered(kept);
+                    }
+                });
     }
 
     private void enter(String line) {
@@ -148,7 +178,7 @@ final class JobScreen {
     void act(Act act) {
         Optional<String> picture =
                 act == Act.PHOTO ? choices.get().pictures().flatMap(NewestPicture::in) : Optional.empty();
-        ActLine.Outcome outcome = new ActLine(state, entry.text(), map.selected(), picture, words).of(act);
+        ActLine.Outcome outcome = new ActLine(shown.state(), entry.text(), map.selected(), picture, words).of(act);
         if (outcome instanceof ActLine.Line line) {
             entry.say(line.text());
         } else if (outcome instanceof ActLine.Not not) {
@@ -171,23 +201,22 @@ final class JobScreen {
 
     /** Brings up again what was going on, after something else had the person's attention. */
     void welcomeBack() {
-        banners.welcomeBack(state);
+        banners.welcomeBack(shown.where());
         entry.focus();
     }
 
     /** Shows the map and everything else as was chosen. */
     void restyle() {
         map.restyle();
-        show(state);
+        show(shown);
     }
 
     /** Sees whether whoever else is writing has gone on. */
     void refresh() {
-        door.latest("refresh", session::refresh, changed -> {
-            if (changed) {
-                show(session.state());
-            }
-        });
+        door.latest(
+                "refresh",
+                () -> session.refresh() ? Optional.of(now()) : Optional.<Shown>empty(),
+                changed -> changed.ifPresent(this::show));
     }
 
     /** What the person should be told that is not about an entry. */

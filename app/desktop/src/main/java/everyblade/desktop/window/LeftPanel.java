@@ -1,8 +1,8 @@
 package everyblade.desktop.window;
 
 import everyblade.desktop.map.CellAt;
-import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.Left;
+import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
 import java.awt.Component;
 import java.util.List;
@@ -62,8 +62,8 @@ final class LeftPanel {
         list.requestFocusInWindow();
     }
 
-    void show(JobState state) {
-        List<Left> left = Left.of(state.coverage(), state.open() ? Left.Order.AT_WORK : Left.Order.REVIEW, words);
+    void show(Shown shown) {
+        List<Left> left = shown.left();
         String chosen =
                 list.getSelectedValue() == null ? "" : list.getSelectedValue().what();
         filling = true;

@@ -7,12 +7,14 @@ import everyblade.desktop.view.Interruption;
 import everyblade.desktop.view.Keeping;
 import everyblade.desktop.view.NewJob;
 import everyblade.desktop.view.Session;
+import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -38,8 +40,8 @@ final class MainWindow {
     private final Timer refreshing;
     private Choices choices;
     private Words words;
-    private Waiting waiting;
-    private Door door;
+    private final Waiting waiting = new Waiting();
+    private final Door door = new Workers(waiting, this::failed);
     private Optional<JobScreen> job = Optional.empty();
 
     MainWindow(Surroundings around, Shelf shelf, Runnable closed) {
@@ -62,17 +64,27 @@ final class MainWindow {
 
     private void speak(Locale language) {
         words = Words.of(language);
-        waiting = new Waiting(words);
-        door = new Workers(waiting, this::failed);
+        waiting.speak(words);
     }
 
-    /** Shows the window with this job, or with the start screen. */
-    void open(Optional<Path> folder) {
-        job = folder.map(path -> screen(Session.open(around, path, pictures(path))));
+    /** Shows the window with the start screen. */
+    void open() {
         show();
         frame.setVisible(true);
         job.ifPresent(screen -> screen.entry().focus());
         refreshing.start();
+    }
+
+    /** A job that was opened, and what is to be shown of it. */
+    record Opened(Session session, Shown shown) {}
+
+    /** Opens a job; not on the event thread, since it may take long. */
+    Opened opened(Path folder) {
+        return opened(Session.open(around, folder, pictures(folder)));
+    }
+
+    private Opened opened(Session session) {
+        return new Opened(session, Shown.of(session.state(), words, ZoneId.systemDefault()));
     }
 
     JFrame frame() {
@@ -87,9 +99,9 @@ final class MainWindow {
         return choices.pictures().map(List::of).orElseGet(() -> List.of(around.path(folder)));
     }
 
-    private JobScreen screen(Session session) {
-        choose(choices.opened(session.state().folder()));
-        JobScreen screen = new JobScreen(session, door, words, () -> choices, around.clock());
+    private JobScreen screen(Opened opened) {
+        choose(choices.opened(opened.shown().state().folder()));
+        JobScreen screen = new JobScreen(opened.session(), opened.shown(), door, words, () -> choices, around.clock());
         screen.banners().onTrouble(this::saveAgain, this::saveElsewhere, this::tryWriting);
         return screen;
     }
@@ -127,9 +139,10 @@ final class MainWindow {
         }
     }
 
-    private void enter(Session session) {
+    /** Goes on with this job. */
+    void enter(Opened opened) {
         leave();
-        job = Optional.of(screen(session));
+        job = Optional.of(screen(opened));
         show();
         job.get().entry().focus();
     }
@@ -145,20 +158,16 @@ final class MainWindow {
     }
 
     private void saveAgain() {
-        withJob(screen ->
-                door.run(words.say("wait.save"), screen.session()::saveAgain, problem -> saved(screen, problem)));
+        withJob(screen -> screen.work("wait.save", screen.session()::saveAgain, problem -> saved(screen, problem)));
     }
 
     private void saveElsewhere() {
         withJob(screen -> places.askNew(frame, words, screen.state().folder())
-                .ifPresent(place -> door.run(
-                        words.say("wait.save"),
-                        () -> screen.session().saveElsewhere(place),
-                        problem -> saved(screen, problem))));
+                .ifPresent(place -> screen.work(
+                        "wait.save", () -> screen.session().saveElsewhere(place), problem -> saved(screen, problem))));
     }
 
     private void saved(JobScreen screen, Optional<String> problem) {
-        screen.show(screen.session().state());
         if (problem.isEmpty()) {
             choose(choices.opened(screen.state().folder()));
         }
@@ -167,13 +176,13 @@ final class MainWindow {
     }
 
     private void tryWriting() {
-        withJob(screen -> door.run(
-                words.say("wait.open"),
+        withJob(screen -> screen.work(
+                "wait.open",
                 () -> {
                     screen.session().tryWriting();
-                    return screen.session().state();
+                    return true;
                 },
-                screen::show));
+                done -> screen.entry().focus()));
     }
 
     private void withJob(java.util.function.Consumer<JobScreen> what) {
@@ -207,7 +216,7 @@ final class MainWindow {
                     words.say("wait.open"),
                     () -> {
                         Path place = demo ? places.copyOfDemo() : folder;
-                        return Session.open(around, place, pictures(place));
+                        return opened(place);
                     },
                     MainWindow.this::enter);
         }
@@ -216,7 +225,7 @@ final class MainWindow {
         public void review(Path folder) {
             door.run(
                     words.say("wait.open"),
-                    () -> Session.review(around, folder, words.say("keeping.review")),
+                    () -> opened(Session.review(around, folder, words.say("keeping.review"))),
                     MainWindow.this::enter);
         }
 
@@ -247,19 +256,13 @@ final class MainWindow {
         }
 
         private void start(NewJob wanted, NewJobPanel form) {
-            door.run(
-                    words.say("wait.open"),
-                    () -> {
-                        Optional<String> problem = new JobStarting(around, shelf).start(wanted);
-                        return problem.isPresent() ? problem : Optional.<String>empty();
-                    },
-                    problem -> {
-                        problem.ifPresent(form::tell);
-                        if (problem.isEmpty()) {
-                            MainWindow.this.choose(choices.by(wanted.by()));
-                            open(around.path(Path.of(wanted.folder())));
-                        }
-                    });
+            door.run(words.say("wait.open"), () -> new JobStarting(around, shelf).start(wanted), problem -> {
+                problem.ifPresent(form::tell);
+                if (problem.isEmpty()) {
+                    MainWindow.this.choose(choices.by(wanted.by()));
+                    open(around.path(Path.of(wanted.folder())));
+                }
+            });
         }
     }
 
@@ -276,7 +279,8 @@ final class MainWindow {
             }
             if (language) {
                 speak(choices.language());
-                job = job.map(screen -> screen(screen.session()));
+                respeak();
+                return;
             }
             job.ifPresent(screen -> {
                 screen.acts().resize();
@@ -285,6 +289,20 @@ final class MainWindow {
             });
             show();
             job.ifPresent(screen -> screen.entry().focus());
+        }
+
+        /** Everything in another language, once what it says was worked out. */
+        private void respeak() {
+            if (job.isEmpty()) {
+                show();
+                return;
+            }
+            Session session = job.get().session();
+            door.run(words.say("wait.open"), () -> opened(session), opened -> {
+                job = Optional.of(screen(opened));
+                show();
+                job.get().entry().focus();
+            });
         }
 
         @Override

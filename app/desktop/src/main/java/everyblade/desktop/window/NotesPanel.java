@@ -1,7 +1,6 @@
 package everyblade.desktop.window;
 
 import everyblade.desktop.map.CellAt;
-import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.Notes;
 import everyblade.desktop.words.Words;
 import java.awt.Component;
@@ -50,8 +49,7 @@ final class NotesPanel {
         return panel;
     }
 
-    void show(JobState state) {
-        java.util.List<Notes> notes = Notes.of(state);
+    void show(java.util.List<Notes> notes) {
         if (!notes.equals(java.util.Collections.list(model.elements()))) {
             model.clear();
             model.addAll(notes);

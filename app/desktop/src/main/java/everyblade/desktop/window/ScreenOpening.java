@@ -5,6 +5,7 @@ import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
 import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
+import java.awt.HeadlessException;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -21,24 +22,20 @@ public final class ScreenOpening implements Opening {
             return Opening.NONE.open(around, shelf, job);
         }
         CountDownLatch closed = new CountDownLatch(1);
-        AtomicReference<RuntimeException> unopened = new AtomicReference<>();
+        AtomicReference<MainWindow> window = new AtomicReference<>();
         try {
-            SwingUtilities.invokeAndWait(() -> {
-                try {
-                    new MainWindow(around, shelf, closed::countDown).open(job);
-                } catch (RuntimeException failure) {
-                    unopened.set(failure);
-                    closed.countDown();
-                }
+            SwingUtilities.invokeAndWait(() -> window.set(new MainWindow(around, shelf, closed::countDown)));
+            // Here, so that a job which cannot be opened is told where it was named, and no window comes up for it.
+            Optional<MainWindow.Opened> opened = job.map(window.get()::opened);
+            SwingUtilities.invokeLater(() -> {
+                opened.ifPresent(window.get()::enter);
+                window.get().open();
             });
             closed.await();
         } catch (InterruptedException stop) {
             Thread.currentThread().interrupt();
         } catch (InvocationTargetException fault) {
             throw new IllegalStateException(fault.getCause());
-        }
-        if (unopened.get() != null) {
-            throw unopened.get();
         }
         return 0;
     }
@@ -48,7 +45,7 @@ public final class ScreenOpening implements Opening {
         try {
             return !GraphicsEnvironment.isHeadless()
                     && GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length > 0;
-        } catch (AWTError | java.awt.HeadlessException unreachable) {
+        } catch (AWTError | HeadlessException unreachable) {
             return false;
         }
     }

@@ -1,5 +1,6 @@
 package everyblade.desktop.window;
 
+import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
@@ -53,7 +54,8 @@ final class SharesPanel {
             bars.add(painted, "hmin 14");
             bars.add(numbers);
         }
-        JLabel basis = Texts.wrapping(words.say("share.note"));
+        JLabel basis =
+                Texts.wrapping(words.say(coverage.basis() == Basis.COMPUTED ? "share.computed" : "share.declared"));
         bars.add(basis, "span 3, wmin 0, growx");
         bars.revalidate();
         bars.repaint();

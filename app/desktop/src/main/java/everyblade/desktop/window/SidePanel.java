@@ -3,6 +3,7 @@ package everyblade.desktop.window;
 import everyblade.desktop.map.CellAt;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
+import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -69,11 +70,11 @@ final class SidePanel {
         return finding;
     }
 
-    void show(JobState newState) {
-        state = newState;
-        where.show(state);
-        left.show(state);
-        notes.show(state);
+    void show(Shown shown) {
+        state = shown.state();
+        where.show(shown);
+        left.show(shown);
+        notes.show(shown.notes());
         time.show(state);
         log.show(state);
         finding.show(state);

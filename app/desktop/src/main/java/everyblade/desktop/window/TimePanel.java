@@ -49,7 +49,7 @@ final class TimePanel {
         }
         JobState now = state;
         drawn = now.fold().entries().size();
-        door.aside(words.say("wait.chart"), () -> Timeline.of(now.fold(), now.leastView()), chart::show);
+        door.aside(words.say("wait.chart"), () -> Timeline.of(now.fold(), now.coverage()), chart::show);
     }
 
     private static final class Chart extends JPanel {

@@ -23,17 +23,21 @@ final class Waiting {
     private final Timer timer;
     private final List<Ticket> tickets = new ArrayList<>();
 
-    Waiting(Words words) {
+    Waiting() {
         JProgressBar bar = new JProgressBar();
         bar.setIndeterminate(true);
         panel.add(bar);
         panel.add(label, "growx");
         panel.add(stop);
         panel.setVisible(false);
-        stop.setText(words.say("wait.stop"));
         stop.addActionListener(pressed -> stopWaiting());
         timer = new Timer(PATIENCE_MILLIS, due -> update(true));
         timer.setRepeats(false);
+    }
+
+    /** Speaks this language from now on. */
+    void speak(Words words) {
+        stop.setText(words.say("wait.stop"));
     }
 
     JComponent component() {

@@ -1,9 +1,8 @@
 package everyblade.desktop.window;
 
-import everyblade.desktop.view.JobState;
+import everyblade.desktop.view.Shown;
 import everyblade.desktop.view.Where;
 import everyblade.desktop.words.Words;
-import java.time.ZoneId;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -40,8 +39,8 @@ final class WherePanel {
         return panel;
     }
 
-    void show(JobState state) {
-        Where where = Where.of(state, words, ZoneId.systemDefault());
+    void show(Shown shown) {
+        Where where = shown.where();
         Texts.wrap(rotor, where.rotor());
         Texts.wrap(tip, where.tip());
         Texts.wrap(pad, where.pad());
@@ -51,7 +50,7 @@ final class WherePanel {
         pad.setVisible(!where.pad().isBlank());
         entry = where.entry().orElse("");
         take.setText(words.say("where.take", entry.strip()));
-        take.setVisible(!entry.isEmpty() && state.open());
+        take.setVisible(!entry.isEmpty() && shown.state().open());
         panel.revalidate();
     }
 }

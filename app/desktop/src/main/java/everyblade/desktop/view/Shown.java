@@ -1,0 +1,35 @@
+package everyblade.desktop.view;
+
+import everyblade.desktop.words.Words;
+import java.time.ZoneId;
+import java.util.List;
+
+/**
+ * All that the panels show of one state of a job, worked out before it reaches them.
+ *
+ * @param state the job
+ * @param left what is left, most useful first
+ * @param where where everything is, and what is next
+ * @param notes findings and what is open
+ * @param cautions what to mind now
+ */
+public record Shown(JobState state, List<Left> left, Where where, List<Notes> notes, List<CautionsNow> cautions) {
+
+    public Shown {
+        left = List.copyOf(left);
+        notes = List.copyOf(notes);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** What is to be shown of a state; takes as long as finding the gaps. */
+    public static Shown of(JobState state, Words words, ZoneId zone) {
+        Left.Order order = state.open() ? Left.Order.AT_WORK : Left.Order.REVIEW;
+        List<Left> left = Left.of(state.coverage(), order, words);
+        return new Shown(
+                state,
+                left,
+                Where.of(state, NextToDo.of(state, left, words), words, zone),
+                Notes.of(state),
+                CautionsNow.of(state, words));
+    }
+}

@@ -1,0 +1,127 @@
+package everyblade.desktop.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class WhereTest {
+
+    @TempDir
+    Path folder;
+
+    private Workshop workshop;
+
+    @BeforeEach
+    void start() {
+        workshop = Workshop.in(folder);
+    }
+
+    private Where after(String... entries) {
+        try (Session session = workshop.open(entries)) {
+            return Workshop.shown(session).where();
+        }
+    }
+
+    @Test
+    void tellsTheTipTheRotorThePadAndTheLastEntry() {
+        Where where = after("heat 20 C", "view p-r", "datum r 1 at 0", "watch tip", "turn on 60 ± 2");
+
+        assertThat(where.tip()).isEqualTo("Looking through p-r at Rotor; reference 90°; watching tip");
+        assertThat(where.rotor()).isEqualTo("blade 11 of r at the reference, ± 2°; shaft at 60°");
+        assertThat(where.pad()).isEqualTo("Turned at: Hand pad; each move ± 1°; normally clockwise");
+        assertThat(where.last()).isEqualTo("Last kept: 5 turn on 60 ± 2 (06:00, Ann)");
+    }
+
+    @Nested
+    class WhatIsNext {
+
+        @Test
+        void isToMeasureTheMetalBeforeAScopeTipGoesIn() {
+            assertThat(after().entry()).isEqualTo(Optional.of("heat "));
+        }
+
+        @Test
+        void isToLookThroughAView() {
+            assertThat(after("heat 20 C").entry()).isEqualTo(Optional.of("view p-r"));
+        }
+
+        @Test
+        void isToBringALandmarkToTheReference() {
+            Where where = after("heat 20 C", "view p-r");
+
+            assertThat(where.next()).contains("blade 1 (etched)");
+            assertThat(where.entry()).isEqualTo(Optional.of("datum r "));
+        }
+
+        @Test
+        void isToIdentifyABladeAgainAfterASlip() {
+            assertThat(after("heat 20 C", "view p-r", "datum r 1", "slip").entry())
+                    .isEqualTo(Optional.of("here "));
+        }
+
+        @Test
+        void isToClearTheBladesBeforeAnythingElse() {
+            assertThat(after("heat 20 C", "view p-r", "datum r 1", "in").entry())
+                    .isEqualTo(Optional.of("clear"));
+        }
+
+        @Test
+        void isTheNearestGapThenTheOtherRowThenClosingUpThenTheReport() {
+            List<String> said = new ArrayList<>(
+                    List.of("heat 20 C", "tool out lamp", "open p1", "view p-r", "datum r 1 at 0", "round 1"));
+            assertThat(after(said.toArray(String[]::new)).entry()).isEqualTo(Optional.of("view p-v"));
+
+            assertThat(after("view p-v", "datum v 1", "draw 360").entry()).isEqualTo(Optional.of("tool in lamp"));
+            assertThat(after("tool in lamp").entry()).isEqualTo(Optional.of("shut p1 "));
+            assertThat(after("shut p1").next()).contains("write the report");
+        }
+    }
+
+    @Nested
+    class Cautions {
+
+        private List<CautionsNow> cautionsAfter(String... entries) {
+            try (Session session = workshop.open(entries)) {
+                return Workshop.shown(session).cautions();
+            }
+        }
+
+        @Test
+        void withoutAReadingNoViewStarts() {
+            assertThat(cautionsAfter())
+                    .anyMatch(caution -> caution.bars() && caution.text().contains("60 °C"));
+        }
+
+        @Test
+        void hotMetalBarsToo() {
+            assertThat(cautionsAfter("heat 61 C"))
+                    .anyMatch(caution -> caution.bars() && caution.text().contains("61 °C"));
+        }
+
+        @Test
+        void aScopeTipAmongTheBladesBarsTurning() {
+            assertThat(cautionsAfter("heat 20 C", "view p-r", "in"))
+                    .singleElement()
+                    .matches(caution -> caution.bars() && caution.text().contains("turning is barred"));
+        }
+
+        @Test
+        void whatIsStillOutIsNamedAtAHandover() {
+            assertThat(cautionsAfter("heat 20 C", "view p-r", "tool out turning tool", "open p1", "handover Bob"))
+                    .singleElement()
+                    .matches(caution -> caution.text().contains("turning tool, p1"));
+        }
+
+        @Test
+        void nothingIsSaidWhileNothingMatters() {
+            assertThat(cautionsAfter("heat 20 C", "view p-r", "datum r 1")).isEmpty();
+        }
+    }
+}

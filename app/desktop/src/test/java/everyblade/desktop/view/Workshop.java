@@ -1,0 +1,140 @@
+package everyblade.desktop.view;
+
+import everyblade.core.entry.Settings;
+import everyblade.desktop.command.Surroundings;
+import everyblade.desktop.words.Words;
+import everyblade.record.Beginning;
+import everyblade.record.Disk;
+import everyblade.record.JobFolder;
+import everyblade.record.LocalDisk;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A folder with one job in it on the engine {@code ring}: rotor {@code r} of 12 blades, root and tip, seen through view
+ * {@code p-r} while within 5° of the reference at 90°; a stator {@code v} of 8 undivided vanes with the view {@code p-v}
+ * that travels. The pad {@code hand} turns either way with ± 1° of play; the scope tip bears 60 °C.
+ */
+public record Workshop(Path folder, Disk disk) {
+
+    /** The time that it is in tests. */
+    public static final Instant NOW = Instant.parse("2026-05-14T06:00:00Z");
+
+    public static final Words ENGLISH = Words.of(Locale.ENGLISH);
+
+    static final String RING = """
+            { "schema": "everyblade/engine-model/1", "id": "ring", "name": "Ring of twelve", "notice": "Invented for tests.",
+              "spools": [ { "id": "gas", "name": "Gas generator", "normal": "cw",
+                            "pads": [ { "id": "hand", "name": "Hand pad", "play": 1 } ] } ],
+              "rows": [ { "id": "r", "name": "Rotor", "kind": "rotor", "count": 12,
+                          "landmarks": [ { "airfoil": 1, "what": "etched" } ] },
+                        { "id": "v", "name": "Vanes", "kind": "stator", "count": 8, "spanBands": 1,
+                          "landmarks": [ { "airfoil": 1, "what": "at the split line" } ] } ],
+              "scopeTips": [ { "id": "fwd", "cone": 60, "lookAngle": 0, "near": 4, "far": 60, "pixels": 640, "diameter": 3.9,
+                               "hottest": 60 } ],
+              "views": [ { "id": "p-r", "row": "r", "scopeTip": "fwd", "reference": 90,
+                           "window": { "halfWidth": 5, "shows": ["root", "tip"] } },
+                         { "id": "p-v", "row": "v", "reference": 0, "window": { "halfWidth": 5, "shows": ["all"] },
+                           "travels": true } ] }
+            """;
+
+    /** A workshop in this folder, its job just started. */
+    public static Workshop in(Path folder) {
+        return in(folder, new LocalDisk());
+    }
+
+    /** The same on another disk. */
+    public static Workshop in(Path folder, Disk disk) {
+        Workshop workshop = new Workshop(folder, disk);
+        new JobFolder(new LocalDisk(), workshop.job())
+                .start(
+                        new Beginning(
+                                NOW,
+                                "Ann",
+                                "ring",
+                                "7",
+                                "routine",
+                                Settings.of(Map.of()).values(),
+                                Optional.empty()),
+                        RING.getBytes(StandardCharsets.UTF_8))
+                .ifPresent(problem -> {
+                    throw new AssertionError(problem.message());
+                });
+        return workshop;
+    }
+
+    public Path job() {
+        return folder.resolve("job");
+    }
+
+    /** The world outside, always at the same time. */
+    public Surroundings around() {
+        PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);
+        return new Surroundings(
+                new ByteArrayInputStream(new byte[0]),
+                nowhere,
+                nowhere,
+                () -> NOW,
+                Map.of("HOME", folder.toString()),
+                folder,
+                Optional.empty(),
+                disk);
+    }
+
+    /** The job open for work, after these entries. */
+    public Session open(String... entries) {
+        Session session = Session.open(around(), job(), List.of(folder));
+        for (String entry : entries) {
+            if (!(session.say(entry) instanceof Answer.Kept)) {
+                throw new AssertionError(entry + ": " + session.say(entry));
+            }
+        }
+        return session;
+    }
+
+    /** Ready for turning: hot metal excluded, view of the rotor, blade 1 at the reference. */
+    public Session counting(String... more) {
+        Session session = open("heat 20 C", "view p-r", "datum r 1 at 0");
+        for (String entry : more) {
+            if (!(session.say(entry) instanceof Answer.Kept)) {
+                throw new AssertionError(entry + " was not kept");
+            }
+        }
+        return session;
+    }
+
+    /** The texts of the entries on disk. */
+    public List<String> kept() {
+        if (new JobFolder(new LocalDisk(), job()).read() instanceof JobFolder.Readable readable) {
+            return readable.job().journal().lines().stream()
+                    .map(everyblade.record.Line::text)
+                    .toList();
+        }
+        throw new AssertionError("the journal cannot be read");
+    }
+
+    /** What the panels show of a session. */
+    public static Shown shown(Session session) {
+        return Shown.of(session.state(), ENGLISH, ZoneOffset.UTC);
+    }
+
+    public void write(String name, String text) {
+        try {
+            Files.createDirectories(folder.resolve(name).getParent());
+            Files.writeString(folder.resolve(name), text);
+        } catch (IOException failure) {
+            throw new java.io.UncheckedIOException(failure);
+        }
+    }
+}
