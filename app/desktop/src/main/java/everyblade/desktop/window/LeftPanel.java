@@ -5,6 +5,7 @@ import everyblade.desktop.view.Left;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
 import java.awt.Component;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.DefaultListCellRenderer;
@@ -66,6 +67,9 @@ final class LeftPanel {
         List<Left> left = shown.left();
         String chosen =
                 list.getSelectedValue() == null ? "" : list.getSelectedValue().what();
+        if (left.equals(Collections.list(model.elements())) && !title.getText().isEmpty()) {
+            return;
+        }
         filling = true;
         model.clear();
         model.addAll(left);

@@ -8,10 +8,13 @@ import everyblade.desktop.view.ShareBar;
 import everyblade.desktop.words.Words;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
+import everyblade.spi.Row;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -25,6 +28,8 @@ final class SharesPanel {
     private final Words words;
     private final Supplier<Choices> choices;
     private final JPanel bars = new Column(new MigLayout("insets 8, fillx, wrap 3", "[][grow, fill][right]", "[]4[]"));
+    private final List<Line> lines = new ArrayList<>();
+    private String shownRow = "";
     private final JScrollPane scroll = new JScrollPane(bars);
 
     SharesPanel(Words words, Supplier<Choices> choices) {
@@ -39,20 +44,29 @@ final class SharesPanel {
 
     void show(JobState state, String row) {
         RowCoverage coverage = state.coverage().row(row);
+        List<ShareBar> now = ShareBar.of(coverage, words);
+        Theme theme = Looks.theme(choices.get());
+        if (!row.equals(shownRow) || lines.size() != now.size()) {
+            shownRow = row;
+            lay(coverage, now.size());
+        }
+        for (int i = 0; i < now.size(); i++) {
+            lines.get(i).show(now.get(i), theme);
+        }
+    }
+
+    private void lay(RowCoverage coverage, int count) {
         bars.removeAll();
-        JLabel title = Texts.bold(new JLabel(coverage.row().name() + " (" + row + ")"), 1);
-        bars.add(title, "span 2, wmin 0");
+        lines.clear();
+        Row row = coverage.row();
+        bars.add(Texts.bold(new JLabel(row.name() + " (" + row.id() + ")"), 1), "span 2, wmin 0");
         bars.add(new JLabel(words.say("share.head")));
-        for (ShareBar bar : ShareBar.of(coverage, words)) {
-            JLabel name = new JLabel(bar.name());
-            JLabel numbers = new JLabel(
-                    words.say("share.numbers", words.percent(bar.seen()), words.percent(bar.seen() + bar.part())));
-            Bar painted = new Bar(bar, Looks.theme(choices.get()));
-            painted.setToolTipText(bar.told());
-            painted.getAccessibleContext().setAccessibleName(bar.told());
-            bars.add(name);
-            bars.add(painted, "hmin 14");
-            bars.add(numbers);
+        for (int i = 0; i < count; i++) {
+            Line line = new Line();
+            bars.add(line.name);
+            bars.add(line.bar, "hmin 14");
+            bars.add(line.numbers);
+            lines.add(line);
         }
         JLabel basis =
                 Texts.wrapping(words.say(coverage.basis() == Basis.COMPUTED ? "share.computed" : "share.declared"));
@@ -61,18 +75,36 @@ final class SharesPanel {
         bars.repaint();
     }
 
+    /** One bar between its name and its numbers. */
+    private final class Line {
+
+        private final JLabel name = new JLabel();
+        private final Bar bar = new Bar();
+        private final JLabel numbers = new JLabel();
+
+        void show(ShareBar share, Theme theme) {
+            name.setText(share.name());
+            numbers.setText(words.say(
+                    "share.numbers", words.percent(share.seen()), words.percent(share.seen() + share.part())));
+            bar.show(share, theme);
+        }
+    }
+
     /** Seen is solid, seen in part filled from below, maybe hatched: no colour is needed to tell them apart. */
     private static final class Bar extends JPanel {
 
         private static final long serialVersionUID = 1;
         private static final int HATCH = 5;
 
-        private final transient ShareBar bar;
-        private final Theme theme;
+        private transient ShareBar bar;
+        private Theme theme;
 
-        Bar(ShareBar bar, Theme theme) {
-            this.bar = bar;
-            this.theme = theme;
+        void show(ShareBar share, Theme inTheme) {
+            bar = share;
+            theme = inTheme;
+            setToolTipText(share.told());
+            getAccessibleContext().setAccessibleName(share.told());
+            repaint();
         }
 
         @Override

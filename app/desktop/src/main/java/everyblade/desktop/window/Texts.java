@@ -8,6 +8,8 @@ import javax.swing.JLabel;
 /** Labels of running text. */
 final class Texts {
 
+    private static final String TEXT = "everyblade.text";
+
     private Texts() {}
 
     /** A label that breaks its text into lines where it must, and where the text does. */
@@ -17,7 +19,12 @@ final class Texts {
         return label;
     }
 
+    /** Breaks another text; nothing happens if it is the same one, since laying out HTML is slow. */
     static void wrap(JLabel label, String text) {
+        if (text.equals(label.getClientProperty(TEXT))) {
+            return;
+        }
+        label.putClientProperty(TEXT, text);
         label.setText("<html>" + escaped(text).replace("\n", "<br>") + "</html>");
         label.getAccessibleContext().setAccessibleName(text);
     }

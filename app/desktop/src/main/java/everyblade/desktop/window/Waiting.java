@@ -30,6 +30,7 @@ final class Waiting {
         panel.add(label, "growx");
         panel.add(stop);
         panel.setVisible(false);
+        stop.setName("wait.stop");
         stop.addActionListener(pressed -> stopWaiting());
         timer = new Timer(PATIENCE_MILLIS, due -> update(true));
         timer.setRepeats(false);

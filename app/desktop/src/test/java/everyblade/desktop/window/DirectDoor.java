@@ -1,0 +1,37 @@
+package everyblade.desktop.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+
+/** A door without threads: what is handed in is done before the call returns. */
+final class DirectDoor implements Door {
+
+    final List<String> failures = new ArrayList<>();
+
+    @Override
+    public <T> void run(String what, Callable<T> work, Consumer<T> then) {
+        T value;
+        try {
+            value = work.call();
+        } catch (Exception failure) {
+            failures.add(failure.getMessage());
+            return;
+        }
+        then.accept(value);
+    }
+
+    @Override
+    public <T> void latest(String kind, Callable<T> work, Consumer<T> then) {
+        run(kind, work, then);
+    }
+
+    @Override
+    public <T> void aside(String what, Callable<T> work, Consumer<T> then) {
+        run(what, work, then);
+    }
+
+    @Override
+    public void close() {}
+}
