@@ -144,11 +144,11 @@ public record Doubts(JobState state, Words words, Instant at) {
 
     private Optional<String> lostCount(Situation after) {
         List<CountError> errors = after.countErrors();
-        boolean more = errors.size() > state.situation().countErrors().size();
-        return more && errors.get(errors.size() - 1).lost()
-                ? Optional.of(
-                        words.say("doubt.lost", errors.get(errors.size() - 1).airfoils(), words.say("unit.airfoils")))
-                : Optional.empty();
+        return errors.stream()
+                .filter(error ->
+                        error.lost() && !state.situation().countErrors().contains(error))
+                .findFirst()
+                .map(error -> words.say("doubt.lost", error.airfoils(), words.say("unit.airfoils")));
     }
 
     private List<Logged> counted() {

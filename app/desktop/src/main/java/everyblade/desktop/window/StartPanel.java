@@ -94,8 +94,8 @@ final class StartPanel {
         review.setEnabled(!recent.isEmpty());
         panel.add(title);
         panel.add(new JScrollPane(list));
-        panel.add(open, "split 2");
-        panel.add(review);
+        panel.add(open, "split 2, hmin 44, sg go");
+        panel.add(review, "hmin 44, sg go");
         return panel;
     }
 

@@ -37,7 +37,7 @@ final class TopBar {
     private final Choices choices;
     private final Optional<JobScreen> job;
     private final Doing doing;
-    private final JPanel panel = new JPanel(new MigLayout("insets 4 8 4 8, fillx, gap 4", "[grow, 0:pref]push"));
+    private final JPanel panel = new JPanel(new MigLayout("insets 4 8 4 8, gap 4"));
     private final Map<Shortcut, Runnable> actions = new EnumMap<>(Shortcut.class);
 
     TopBar(Words words, Choices choices, Optional<JobScreen> job, Doing doing) {
@@ -45,7 +45,7 @@ final class TopBar {
         this.choices = choices;
         this.job = job;
         this.doing = doing;
-        panel.add(title(), "wmin 0");
+        panel.add(title(), "wmin 0, growx, pushx");
         actions();
         toggle(Shortcut.LOOK_DARK, "bar.dark", choices.dark());
         toggle(Shortcut.DENSITY, "bar.gloves", choices.gloves());

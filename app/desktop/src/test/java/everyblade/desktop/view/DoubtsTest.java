@@ -94,6 +94,7 @@ class DoubtsTest {
 
         assertThat(about("here 11")).isEmpty();
         assertThat(about("here 8")).singleElement().asString().contains("off by 3");
+        assertThat(about("round 8")).singleElement().asString().contains("off by 3");
     }
 
     @Test

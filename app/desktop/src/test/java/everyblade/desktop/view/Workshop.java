@@ -33,7 +33,8 @@ public record Workshop(Path folder, Disk disk) {
 
     public static final Words ENGLISH = Words.of(Locale.ENGLISH);
 
-    static final String RING = """
+    /** The engine model. */
+    public static final String RING = """
             { "schema": "everyblade/engine-model/1", "id": "ring", "name": "Ring of twelve", "notice": "Invented for tests.",
               "spools": [ { "id": "gas", "name": "Gas generator", "normal": "cw",
                             "pads": [ { "id": "hand", "name": "Hand pad", "play": 1 } ] } ],

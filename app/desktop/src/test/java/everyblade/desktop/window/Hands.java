@@ -1,0 +1,161 @@
+package everyblade.desktop.window;
+
+import java.awt.AWTException;
+import java.awt.Component;
+import java.awt.Rectangle;
+import java.awt.Robot;
+import java.awt.Window;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.io.File;
+import java.io.IOException;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+import javax.imageio.ImageIO;
+import javax.swing.AbstractButton;
+import javax.swing.JComponent;
+
+/** A person at the real window: strikes keys, clicks what shows, and waits for what should happen. */
+final class Hands {
+
+    private static final int PATIENCE_MILLIS = 30_000;
+    private static final Map<Character, Integer> SIGNS = Map.of(
+            ' ',
+            KeyEvent.VK_SPACE,
+            '-',
+            KeyEvent.VK_MINUS,
+            '.',
+            KeyEvent.VK_PERIOD,
+            ',',
+            KeyEvent.VK_COMMA,
+            '/',
+            KeyEvent.VK_SLASH);
+
+    private final Robot robot;
+    private int last;
+
+    Hands() {
+        try {
+            robot = new Robot();
+            robot.setAutoDelay(8);
+        } catch (AWTException unavailable) {
+            throw new AssertionError(unavailable);
+        }
+    }
+
+    /** Types text of plain characters, as a keyboard would. */
+    void type(String text) {
+        for (char character : text.toCharArray()) {
+            int code = SIGNS.getOrDefault(character, KeyEvent.getExtendedKeyCodeForChar(character));
+            if (Character.isUpperCase(character)) {
+                robot.keyPress(KeyEvent.VK_SHIFT);
+                strike(code);
+                robot.keyRelease(KeyEvent.VK_SHIFT);
+            } else {
+                strike(code);
+            }
+        }
+        robot.waitForIdle();
+    }
+
+    void strike(int key) {
+        if (key == last) {
+            robot.delay(40); // fingers take longer, and a shorter pause is taken for a key that repeats
+        }
+        last = key;
+        robot.keyPress(key);
+        robot.keyRelease(key);
+    }
+
+    /** Strikes a key while Ctrl is held. */
+    void control(int key) {
+        robot.keyPress(KeyEvent.VK_CONTROL);
+        strike(key);
+        robot.keyRelease(KeyEvent.VK_CONTROL);
+        robot.waitForIdle();
+    }
+
+    /** Clicks the component of this name once it shows and can be clicked. */
+    void click(Window window, String name) {
+        Component component = await(
+                "the component " + name,
+                () -> Offscreen.all(window)
+                        .filter(one -> name.equals(one.getName()) && one.isShowing() && one.isEnabled())
+                        .findFirst());
+        click(component);
+    }
+
+    /** Clicks the button with these words in any window that shows. */
+    void clickWords(String words) {
+        click(await(
+                "a button " + words,
+                () -> java.util.Arrays.stream(Window.getWindows())
+                        .filter(Window::isShowing)
+                        .flatMap(Offscreen::all)
+                        .filter(one -> one instanceof AbstractButton button && words.equals(button.getText()))
+                        .filter(one -> one.isShowing() && one.isEnabled())
+                        .findFirst()));
+    }
+
+    private void click(Component component) {
+        Rectangle box = place(component);
+        // A window that has just come up may still be laid out anew.
+        for (Rectangle next = place(component); !next.equals(box); next = place(component)) {
+            box = next;
+        }
+        clickAt(box.x + box.width / 2, box.y + box.height / 2);
+    }
+
+    private Rectangle place(Component component) {
+        robot.waitForIdle();
+        robot.delay(100);
+        return Offscreen.on(() -> {
+            if (component instanceof JComponent inner) {
+                inner.scrollRectToVisible(new Rectangle(inner.getSize()));
+            }
+            return new Rectangle(component.getLocationOnScreen(), component.getSize());
+        });
+    }
+
+    void clickAt(int x, int y) {
+        robot.mouseMove(x, y);
+        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        robot.waitForIdle();
+    }
+
+    /** Waits until this is so. */
+    void until(String what, BooleanSupplier isSo) {
+        await(what, () -> isSo.getAsBoolean() ? Optional.of(true) : Optional.empty());
+    }
+
+    private <T> T await(String what, Supplier<Optional<T>> found) {
+        long end = System.nanoTime() + PATIENCE_MILLIS * 1_000_000L;
+        while (System.nanoTime() < end) {
+            Optional<T> value = Offscreen.on(found::get);
+            if (value.isPresent()) {
+                return value.get();
+            }
+            try {
+                Thread.sleep(15);
+            } catch (InterruptedException stop) {
+                throw new AssertionError(stop);
+            }
+        }
+        throw new AssertionError("waited in vain for " + what + "; the screen is in " + picture());
+    }
+
+    /** Keeps what the screen shows, for whoever looks into the failure. */
+    private String picture() {
+        File file = new File("target", "screen-" + System.nanoTime() + ".png");
+        try {
+            Rectangle all = new Rectangle(java.awt.Toolkit.getDefaultToolkit().getScreenSize());
+            ImageIO.write(robot.createScreenCapture(all), "png", file);
+            return file.toString();
+        } catch (IOException refused) {
+            return "no file, " + refused.getMessage();
+        }
+    }
+}
