@@ -15,7 +15,7 @@ public final class CellTelling {
 
     /** What was seen of everything, counted. */
     public static String summary(Coverage coverage) {
-        return Shares.summary(coverage.tally());
+        return Shares.summary(coverage.rows());
     }
 
     /** In one line, such as {@code blade 14 of c1, tip/pressure/leading: not inspected}. */

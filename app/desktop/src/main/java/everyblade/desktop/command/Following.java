@@ -1,7 +1,6 @@
 package everyblade.desktop.command;
 
 import everyblade.core.entry.Refusal;
-import everyblade.core.sight.Progress;
 import everyblade.record.JournalWriter;
 import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
@@ -35,7 +34,7 @@ final class Following {
     static Following of(Surroundings around, OpenedJob read, Optional<String> by) {
         JournalWriter writer = Writing.open(around, read, by);
         try {
-            OpenedJob job = OpenedJob.of(read.folder(), writer.opened(), Progress.NONE);
+            OpenedJob job = OpenedJob.of(read.folder(), writer.opened());
             return new Following(around, job, writer, by);
         } catch (RuntimeException failure) {
             writer.close();

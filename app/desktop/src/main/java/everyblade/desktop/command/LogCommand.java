@@ -1,7 +1,6 @@
 package everyblade.desktop.command;
 
 import everyblade.core.entry.Refusal;
-import everyblade.core.sight.Progress;
 import everyblade.record.Addition;
 import everyblade.record.JournalWriter;
 import java.io.IOException;
@@ -108,7 +107,7 @@ final class LogCommand implements Callable<Integer> {
         }
         try (JournalWriter writer = Writing.open(around, opened, speaker)) {
             if (!writer.opened().journal().head().equals(opened.journal().head())) {
-                said = judged(OpenedJob.of(opened.folder(), writer.opened(), Progress.NONE), lines, speaker, time);
+                said = judged(OpenedJob.of(opened.folder(), writer.opened()), lines, speaker, time);
             }
             List<Addition> additions = said.stream().map(Speech.Said::addition).toList();
             List<String> notes = keepPictures(new Pictures(writer, opened.folder(), places()), said, lines);

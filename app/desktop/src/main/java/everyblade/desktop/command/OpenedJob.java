@@ -68,6 +68,11 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress)
     }
 
     /** The job as it was read from this folder. */
+    public static OpenedJob of(JobFolder folder, Job job) {
+        return of(folder, job, Progress.NONE);
+    }
+
+    /** The same; {@code progress} watches what its coverage takes. */
     public static OpenedJob of(JobFolder folder, Job job, Progress progress) {
         if (!(EngineJsonReader.read(
                         "model/" + EngineJsonReader.FILE, job.model().bytes())

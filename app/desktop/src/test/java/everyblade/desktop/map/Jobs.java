@@ -3,21 +3,51 @@ package everyblade.desktop.map;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Settings;
+import everyblade.core.sight.Criteria;
+import everyblade.core.sight.Progress;
+import everyblade.core.sight.SightStore;
+import everyblade.core.sight.Sights;
+import everyblade.core.sight.ViewScene;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.json.EngineJsonReader;
 import everyblade.json.Reading;
 import everyblade.picture.MapFacts;
+import everyblade.spi.EngineModel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** A job in a test: one of the engine models that come with the program, and entries as lines of text. */
 final class Jobs {
 
     private static final Instant START = Instant.parse("2026-03-01T08:00:00Z");
+
+    private static final String SMALL = """
+            {"schema": "everyblade/engine-model/1", "id": "small", "name": "Small engine", "notice": "invented for tests",
+             "spools": [{"id": "shaft", "name": "shaft", "normal": "cw",
+               "pads": [{"id": "pad", "name": "pad", "ratio": "-2/3", "directions": ["cw", "ccw"], "play": 1}]}],
+             "rows": [
+               {"id": "r1", "name": "rotor 1", "kind": "rotor", "count": 11, "spanBands": 2, "sides": true,
+                "chordBands": ["leading", "middle", "trailing"], "landmarks": [{"airfoil": 1, "what": "notch"}]},
+               {"id": "v1", "name": "vanes 1", "kind": "stator", "count": 7, "numbering": "ccw", "spanBands": 1},
+               {"id": "r2", "name": "rotor 2", "kind": "rotor", "count": 9, "numbering": "ccw", "spanBands": 3,
+                "sides": true},
+               {"id": "l1", "name": "liner", "kind": "liner", "count": 5, "spanBands": 2}],
+             "views": [
+               {"id": "v-r1", "row": "r1", "reference": 40, "window": {"halfWidth": 20, "shows": ["tip"]}},
+               {"id": "v-v1", "row": "v1", "reference": 200, "travels": true,
+                "window": {"halfWidth": 10, "shows": ["all"]}},
+               {"id": "v-r2", "row": "r2", "reference": 300, "window": {"halfWidth": 15, "shows": ["pressure"]}}]}
+            """;
+
+    /** What stations show takes seconds to compute and is the same in every test. */
+    private static final Map<String, Sights> SIGHTS = new ConcurrentHashMap<>();
 
     private Fold fold;
 
@@ -33,28 +63,28 @@ final class Jobs {
         throw new AssertionError(file + " cannot be read");
     }
 
-    /** Half done: rows seen, a row maybe, findings. */
-    static Jobs larkspur() {
-        return on("larkspur-4")
-                .enter(
-                        "heat 24 C",
-                        "view in-c1",
-                        "datum c1 1 at 0",
-                        "round 1 in 180s",
-                        "dent 7 tip/suction/leading length 2.4 depth 0.6 ± 0.2 mm",
-                        "view p1-s1",
-                        "datum s1 1",
-                        "draw 200",
-                        "view p2-c3",
-                        "datum c3 1",
-                        "turn on 60 in 45s",
-                        "turn on 60 in 45s",
-                        "recheck 12 trailing again",
-                        "view p5-gt",
-                        "watch root",
-                        "datum gt 1",
-                        "turn on 200 in 200s",
-                        "saw tip/pressure 5-9 photo tip.jpg");
+    /** A small engine of which only counts and windows are known; nothing entered yet. */
+    static Jobs small() {
+        if (EngineJsonReader.read("small", SMALL.getBytes(StandardCharsets.UTF_8)) instanceof Reading.Read read) {
+            return new Jobs(Fold.start(Engine.of(read.model())));
+        }
+        throw new AssertionError("the small engine cannot be read");
+    }
+
+    /** The small engine, half done. */
+    static Jobs begun() {
+        return small().enter(
+                        "view v-r1",
+                        "datum r1 1",
+                        "turn 100",
+                        "dent 4 tip/suction/leading 1.2",
+                        "recheck 7 root look again",
+                        "view v-v1",
+                        "datum v1 2",
+                        "draw 140",
+                        "view v-r2",
+                        "datum r2 3",
+                        "turn 60 ± 3");
     }
 
     /** The largest engine, some rows begun. */
@@ -97,7 +127,17 @@ final class Jobs {
     }
 
     Coverage coverage() {
-        return Coverage.of(fold.situation(), OptionalDouble.empty());
+        Settings usual = Settings.of(Map.of());
+        EngineModel model = fold.situation().engine().model();
+        Sights sights = SIGHTS.computeIfAbsent(
+                model.id(),
+                id -> new Sights(
+                        new ViewScene(model, Map.of(), Map.of()),
+                        id,
+                        Criteria.of(usual),
+                        SightStore.NONE,
+                        Progress.NONE));
+        return Coverage.of(fold.situation(), usual, sights);
     }
 
     MapFacts facts() {
