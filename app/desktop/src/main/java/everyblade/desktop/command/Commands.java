@@ -63,6 +63,7 @@ public final class Commands {
                 .addSubcommand(new FindingsCommand(around))
                 .addSubcommand(new CloseCommand(around))
                 .addSubcommand(new NextCommand(around))
+                .addSubcommand(new PhotosCommand(around))
                 .addSubcommand(new MapCommand(around))
                 .addSubcommand(new ReportCommand(around))
                 .addSubcommand(new VerifyCommand(around))

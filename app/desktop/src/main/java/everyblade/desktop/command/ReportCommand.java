@@ -32,7 +32,8 @@ final class ReportCommand implements Callable<Integer> {
     public Integer call() {
         NewFile file = NewFile.at(around, "--out", out);
         OpenedJob opened = OpenedJob.read(around, job);
-        file.write(ReportPdf.write(opened.fold(), opened.coverage(), facts(opened), new Exhibits(opened.limits())));
+        file.write(ReportPdf.write(
+                opened.fold(), opened.coverage(), facts(opened), new Exhibits(opened.limits(), JobPhotos.of(opened))));
         return Commands.FINE;
     }
 

@@ -67,6 +67,7 @@ final class Findings {
             blocks.addAll(Judged.figures(job));
         }
         blocks.addAll(pictures(job));
+        blocks.addAll(ContactSheet.of(job));
         return blocks;
     }
 
@@ -128,7 +129,7 @@ final class Findings {
         return List.of(
                 new Block.Heading(2, "Pictures"),
                 new Block.Paragraph(Words.of("As named by entries. The pictures themselves are in the job's folder,"
-                        + " under photos, as far as they were there to be copied.")),
+                        + " under photos; the line of each entry in the journal carries its hash.")),
                 new Block.Table(
                         List.of(
                                 Column.of("entry", 0.8),

@@ -85,7 +85,7 @@ class PhotoPlacingTest {
         @Test
         void isMendedByALaterIdentification() {
             List<String> lines =
-                    List.of("10 view v", "20 datum c1 1", "60 turn 92 ± 5", "100 turn 4 ± 5", "150 here 28 ± 0");
+                    List.of("10 view v", "20 datum c1 1", "60 turn 92 ± 5", "100 turn 4 ± 5 in 5s", "150 here 28 ± 0");
             PhotoPlace place = PhotoPlacing.of(fold(Engines.of(36, 2), lines)).at(START.plusSeconds(70));
 
             assertThat(place.shaftAngle().orElseThrow()).isEqualTo(89, within(0.1));

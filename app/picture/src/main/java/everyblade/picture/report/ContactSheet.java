@@ -1,0 +1,138 @@
+package everyblade.picture.report;
+
+import everyblade.core.entry.Zoning;
+import everyblade.picture.report.page.Block;
+import everyblade.picture.report.page.Words;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** The pictures of a job, small, side by side, each with when it was taken and what it shows. */
+final class ContactSheet {
+
+    private static final int ACROSS = 3;
+    private static final double WIDTH = 500;
+    private static final double GAP = 10;
+    private static final double CELL = (WIDTH - (ACROSS - 1) * GAP) / ACROSS;
+    private static final double PICTURE = 120;
+    private static final double LINE = 9;
+    private static final int LINES = 6;
+    private static final double HEIGHT = PICTURE + LINES * LINE + 8;
+    private static final Font SMALL = new Font(Font.SANS_SERIF, Font.PLAIN, 7);
+    /** Letters of the small font that fit into a cell's width. */
+    private static final int LETTERS = 42;
+
+    private ContactSheet() {}
+
+    static List<Block> of(Reported job) {
+        List<PlacedPhoto> photos = PlacedPhoto.of(job);
+        if (photos.isEmpty()) {
+            return List.of();
+        }
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(2, "Contact sheet"));
+        blocks.add(new Block.Paragraph(Words.of("Each picture with the view in use, the shaft angle and the most likely"
+                + " blade when it was taken, told from the times of the entries; what a person entered goes before it."
+                + " The small grid is the blade unrolled: the pressure side, then the suction side, the root below; the"
+                + " zone named is black.")));
+        for (int first = 0; first < photos.size(); first += ACROSS) {
+            List<PlacedPhoto> row = photos.subList(first, Math.min(photos.size(), first + ACROSS));
+            blocks.add(new Block.Drawing(WIDTH, HEIGHT, graphics -> {
+                for (int i = 0; i < row.size(); i++) {
+                    cell(graphics, job, row.get(i), i * (CELL + GAP));
+                }
+            }));
+        }
+        return blocks;
+    }
+
+    private static void cell(Graphics2D graphics, Reported job, PlacedPhoto photo, double left) {
+        photo.shown().small().ifPresentOrElse(image -> image(graphics, image, left), () -> missing(graphics, left));
+        graphics.setFont(SMALL);
+        graphics.setColor(Color.BLACK);
+        double y = PICTURE + LINE;
+        for (String line : lines(photo)) {
+            graphics.drawString(line, (float) left, (float) y);
+            y += LINE;
+        }
+        photo.zone(job).ifPresent(named -> grid(graphics, named, left));
+    }
+
+    private static void image(Graphics2D graphics, BufferedImage image, double left) {
+        double scale = Math.min(CELL / image.getWidth(), PICTURE / image.getHeight());
+        AffineTransform place = AffineTransform.getTranslateInstance(left, 0);
+        place.scale(scale, scale);
+        graphics.drawImage(image, place, null);
+    }
+
+    private static void missing(Graphics2D graphics, double left) {
+        graphics.setColor(Color.GRAY);
+        graphics.setStroke(new BasicStroke(0.6f));
+        graphics.draw(new Rectangle2D.Double(left, 0, CELL, PICTURE));
+        graphics.setFont(SMALL);
+        graphics.drawString("not there as it was kept", (float) left + 6, (float) PICTURE / 2);
+    }
+
+    private static List<String> lines(PlacedPhoto photo) {
+        List<String> lines = new ArrayList<>();
+        lines.add(photo.shown().file() + ", entry " + photo.logged().number());
+        lines.add(Telling.second(photo.taken()) + " UTC" + (photo.byCamera() ? " (camera)" : " (of the entry)"));
+        lines.add(photo.place().view().map(view -> "view " + view.id()).orElse("no view in use")
+                + (photo.place().shaftAngle().isEmpty()
+                        ? ""
+                        : String.format(
+                                Locale.ROOT,
+                                ", shaft at %.1f° ± %.1f°%s",
+                                photo.place().shaftAngle().getAsDouble(),
+                                photo.place().plusMinus(),
+                                photo.place().moving() ? ", turning" : "")));
+        lines.add(photo.airfoil());
+        return lines.stream()
+                .flatMap(line -> wrapped(line).stream())
+                .limit(LINES)
+                .toList();
+    }
+
+    private static List<String> wrapped(String line) {
+        List<String> parts = new ArrayList<>();
+        String rest = line;
+        while (rest.length() > LETTERS) {
+            int space = rest.lastIndexOf(' ', LETTERS);
+            int cut = space > LETTERS / 2 ? space : LETTERS;
+            parts.add(rest.substring(0, cut).strip());
+            rest = rest.substring(cut).strip();
+        }
+        parts.add(rest);
+        return parts;
+    }
+
+    /** The blade unrolled: pressure side from trailing to leading edge, then the suction side; the root below. */
+    private static void grid(Graphics2D graphics, PlacedPhoto.Named named, double left) {
+        Zoning zoning = named.zoning();
+        int spans = Math.max(1, zoning.spans().size());
+        int sides = Math.max(1, zoning.sides().size());
+        int chords = Math.max(1, zoning.chords().size());
+        double box = 6;
+        double right = left + CELL - sides * chords * box - 2;
+        double top = PICTURE + 4;
+        graphics.setStroke(new BasicStroke(0.4f));
+        for (int zone = 0; zone < zoning.size(); zone++) {
+            int chord = zone % chords;
+            int side = zone / chords % sides;
+            int span = zone / chords / sides;
+            int column = sides == 1 ? chord : side == 0 ? chords - 1 - chord : chords + chord;
+            Rectangle2D place = new Rectangle2D.Double(right + column * box, top + (spans - 1 - span) * box, box, box);
+            graphics.setColor(named.zones().contains(zone) ? Color.BLACK : Color.WHITE);
+            graphics.fill(place);
+            graphics.setColor(Color.BLACK);
+            graphics.draw(place);
+        }
+    }
+}

@@ -1,0 +1,14 @@
+package everyblade.picture.report;
+
+import java.awt.image.BufferedImage;
+import java.util.Optional;
+
+/**
+ * A picture that an entry names, as the report shows it.
+ *
+ * @param entry that names it
+ * @param file its name in the job
+ * @param taken when, as the camera wrote it; empty if it wrote nothing
+ * @param small copy, upright; empty if the picture is not there, or is not the one that was kept
+ */
+public record ShownPhoto(int entry, String file, Optional<String> taken, Optional<BufferedImage> small) {}
