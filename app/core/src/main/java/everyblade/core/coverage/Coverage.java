@@ -95,6 +95,11 @@ public final class Coverage {
                 .reduce(Tally.NONE, Tally::plus);
     }
 
+    /** What leads where only one share can be told: what is computed, if anything is. */
+    public Basis leading() {
+        return rows.values().stream().anyMatch(row -> row.basis() == Basis.COMPUTED) ? Basis.COMPUTED : Basis.DECLARED;
+    }
+
     /** All rows together. */
     public Tally tally() {
         return tally(Basis.COMPUTED).plus(tally(Basis.DECLARED));

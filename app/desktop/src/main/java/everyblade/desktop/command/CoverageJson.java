@@ -24,7 +24,7 @@ final class CoverageJson {
      * @param rows those to list; totals are of all rows
      */
     static ObjectNode of(OpenedJob job, Coverage coverage, List<RowCoverage> rows) {
-        Basis headline = coverage.tally(Basis.COMPUTED).cells() > 0 ? Basis.COMPUTED : Basis.DECLARED;
+        Basis headline = coverage.leading();
         Tally all = coverage.tally(headline);
         ObjectNode json = JsonText.object();
         json.put("model", job.beginning().model());

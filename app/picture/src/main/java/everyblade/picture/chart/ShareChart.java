@@ -25,7 +25,7 @@ import org.jfree.chart.renderer.xy.XYStepRenderer;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
-/** The share of cells seen, and of those at least maybe seen, against time, as steps. */
+/** The share of cells seen, of those seen as far as they can be, and of those maybe one of these, against time, as steps. */
 public final class ShareChart {
 
     private static final TimeZone UTC = TimeZone.getTimeZone("UTC");
@@ -42,7 +42,8 @@ public final class ShareChart {
     public static void paint(Timeline timeline, Graphics2D graphics, double width, double height) {
         XYSeriesCollection data = new XYSeriesCollection();
         data.addSeries(series("seen", timeline, Timeline.Point::seen));
-        data.addSeries(series("seen or maybe seen", timeline, Timeline.Point::atLeastMaybe));
+        data.addSeries(series("or as far as it can be", timeline, Timeline.Point::done));
+        data.addSeries(series("or maybe", timeline, Timeline.Point::atLeastMaybe));
         JFreeChart chart = ChartFactory.createXYStepChart(
                 null, "time (UTC)", "share of all cells", data, PlotOrientation.VERTICAL, true, false, false);
         ChartLook.set(chart);
@@ -66,11 +67,16 @@ public final class ShareChart {
         XYStepRenderer steps = new XYStepRenderer();
         steps.setSeriesPaint(0, ChartLook.colour(Ink.SEEN));
         steps.setSeriesStroke(0, new BasicStroke(1.6f));
-        // Dashed, so that the two are told apart without colour.
-        steps.setSeriesPaint(1, ChartLook.colour(Ink.MAYBE));
-        steps.setSeriesStroke(
-                1, new BasicStroke(1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {4, 2.5f}, 0));
+        // Dashed each in its own way, so that they are told apart without colour.
+        steps.setSeriesPaint(1, ChartLook.colour(Ink.PART));
+        steps.setSeriesStroke(1, dashed(8, 2));
+        steps.setSeriesPaint(2, ChartLook.colour(Ink.MAYBE));
+        steps.setSeriesStroke(2, dashed(4, 2.5f));
         return steps;
+    }
+
+    private static BasicStroke dashed(float on, float off) {
+        return new BasicStroke(1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {on, off}, 0);
     }
 
     private static DateAxis timeAxis(Timeline timeline) {

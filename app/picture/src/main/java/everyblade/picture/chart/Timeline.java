@@ -12,7 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How much was seen as the record stood at several times, from its first entry to its last; times never run back.
+ * How much was seen, of the rows whose sight is computed or, if there are none, of those whose windows are declared, as the
+ * record stood at several times, from its first entry to its last; times never run back.
  *
  * @param points in the order of the entries
  */
@@ -27,26 +28,32 @@ public record Timeline(List<Point> points) {
      * @param at when
      * @param cells of all rows
      * @param seen cells that are
+     * @param done cells that are seen, or as far as they can be
      * @param atLeastMaybe cells that are seen, seen in part, or maybe one of these
      */
-    public record Point(Instant at, int cells, int seen, int atLeastMaybe) {
+    public record Point(Instant at, int cells, int seen, int done, int atLeastMaybe) {
 
         // States alone are counted: a tally would ask of each cell what was remarked about it, at each point again.
         static Point of(Instant at, Coverage coverage) {
             int cells = 0;
             int seen = 0;
+            int part = 0;
             int unseen = 0;
             for (RowCoverage row : coverage.rows()) {
+                if (row.basis() != coverage.leading()) {
+                    continue;
+                }
                 cells += row.cells();
                 for (int n = 1; n <= row.row().count(); n++) {
                     for (int zone = 0; zone < row.zoning().size(); zone++) {
                         State state = row.state(n, zone);
                         seen += state == State.SEEN ? 1 : 0;
+                        part += state == State.PART ? 1 : 0;
                         unseen += state == State.UNSEEN ? 1 : 0;
                     }
                 }
             }
-            return new Point(at, cells, seen, cells - unseen);
+            return new Point(at, cells, seen, seen + part, cells - unseen);
         }
     }
 

@@ -33,7 +33,7 @@ final class Maps {
         ScenePainter painter = ScenePainter.of(Theme.LIGHT);
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "Maps"));
-        String what = "Declared: rests on windows that the engine model states. A ring is a row, cut into its parts"
+        String what = "A ring is a row, cut into its parts"
                 + " and each part into its zones, the root innermost. Parts stand where they stood after the last"
                 + " entry; of a row without a datum, part 1 stands at 12 o'clock.";
         for (Scene scene : PageScenes.wheels(job.coverage(), Facing.AFT_LOOKING_FORWARD)) {
@@ -88,7 +88,9 @@ final class Maps {
         Timeline timeline = Timeline.of(job.fold(), job.coverage());
         if (timeline.takesTime()) {
             blocks.add(new Block.Paragraph(Words.of("Of all cells, as the record stood after each entry, void entries"
-                    + " left out. Declared. It can fall where a later entry shows that the count was lost.")));
+                    + " left out; of the rows that are "
+                    + job.coverage().leading().word()
+                    + ". It can fall where a later entry shows that the count was lost.")));
             blocks.add(new Block.Drawing(
                     CHART_WIDTH,
                     SHARE_HEIGHT,
@@ -103,7 +105,7 @@ final class Maps {
                 .map(row -> row.row().id())
                 .filter(id -> !drawn.contains(id))
                 .collect(Collectors.joining(", "));
-        blocks.add(new Block.Paragraph(Words.of("Declared. One bar for each part; the whole height is all its cells."
+        blocks.add(new Block.Paragraph(Words.of("One bar for each part; the whole height is all its cells."
                 + (unwatched.isEmpty() ? "" : " Not drawn, for nothing of them was seen: " + unwatched + "."))));
         for (RowCoverage row : watched) {
             boolean legend = row.equals(watched.get(0));
