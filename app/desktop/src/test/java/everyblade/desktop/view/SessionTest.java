@@ -116,7 +116,7 @@ class SessionTest {
         @Test
         void everythingCanBeSavedElsewhereAndGoesOnThere() throws Exception {
             disk.clear();
-            workshop.write("a.png", "picture");
+            byte[] picture = workshop.picture("a.png");
             session.say("photo a.png");
             disk.fill();
             session.say("turn on 31");
@@ -133,7 +133,7 @@ class SessionTest {
                         .extracting(everyblade.core.turning.Logged::text)
                         .endsWith("turn on 31", "look");
             }
-            assertThat(Files.readString(other.resolve("photos/a.png"))).isEqualTo("picture");
+            assertThat(Files.readAllBytes(other.resolve("photos/a.png"))).isEqualTo(picture);
         }
 
         @Test

@@ -68,7 +68,9 @@ class SmallThingsTest {
 
         @Test
         void isAnEntryAtTheSelectedCellAndOneForItsPicture() {
-            try (Session session = Workshop.in(folder).counting()) {
+            Workshop workshop = Workshop.in(folder);
+            workshop.picture("my scope.jpg");
+            try (Session session = workshop.counting()) {
                 FindingForm form = new FindingForm(
                         session.state(), new CellAt("r", 5, 1), Kind.DENT, "1,2", "", "0.1", "my scope.jpg");
 

@@ -7,10 +7,12 @@ import everyblade.record.Beginning;
 import everyblade.record.Disk;
 import everyblade.record.JobFolder;
 import everyblade.record.LocalDisk;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,6 +22,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import javax.imageio.ImageIO;
 
 /**
  * A folder with one job in it on the engine {@code ring}: rotor {@code r} of 12 blades, root and tip, seen through view
@@ -53,6 +56,19 @@ public record Workshop(Path folder, Disk disk) {
     /** A workshop in this folder, its job just started. */
     public static Workshop in(Path folder) {
         return in(folder, new LocalDisk());
+    }
+
+    /** Puts a small picture into the folder. */
+    byte[] picture(String name) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        BufferedImage image = new BufferedImage(16, 12, BufferedImage.TYPE_INT_RGB);
+        try {
+            ImageIO.write(image, name.endsWith(".jpg") ? "jpg" : "png", bytes);
+            Files.write(folder.resolve(name), bytes.toByteArray());
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+        return bytes.toByteArray();
     }
 
     /** The same on another disk. */
