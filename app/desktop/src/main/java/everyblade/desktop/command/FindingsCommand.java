@@ -144,6 +144,7 @@ final class FindingsCommand implements Callable<Integer> {
                     .ifPresent(settle ->
                             say("  settled by entry " + settle.number() + ", " + settle.by() + ": " + settle.text()));
         }
+        opened.previous().ifPresent(then -> GrowthText.of(opened, then).forEach(this::say));
         say(findings.isEmpty() ? "No findings." : findings.size() == 1 ? "1 finding." : findings.size() + " findings.");
     }
 

@@ -3,6 +3,7 @@ package everyblade.desktop.command;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import everyblade.core.entry.Zoning;
+import everyblade.core.finding.growth.LeftAgain;
 import everyblade.core.gap.Gap;
 import everyblade.core.gap.GapText;
 import everyblade.core.gap.Gaps;
@@ -31,7 +32,8 @@ final class GapsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<Gap> gaps = Gaps.of(OpenedJob.read(around, job).coverage());
+        OpenedJob opened = OpenedJob.read(around, job);
+        List<LeftAgain.Left> gaps = left(opened, Gaps.of(opened.coverage()));
         if (json) {
             around.out().println(JsonText.of(json(gaps)));
         } else {
@@ -40,15 +42,27 @@ final class GapsCommand implements Callable<Integer> {
         return gaps.isEmpty() ? Commands.FINE : Commands.NOT_COMPLETE;
     }
 
-    private void text(List<Gap> gaps) {
+    /** The gaps; those that were not seen in the last record either come first. */
+    private static List<LeftAgain.Left> left(OpenedJob opened, List<Gap> gaps) {
+        return opened.previous()
+                .map(then -> LeftAgain.first(gaps, then.coverage()))
+                .orElseGet(() ->
+                        gaps.stream().map(gap -> new LeftAgain.Left(gap, false)).toList());
+    }
+
+    private void text(List<LeftAgain.Left> gaps) {
         if (gaps.isEmpty()) {
             around.out().println("nothing is left: all that the task asks for is seen, or accepted as not seen");
             return;
         }
         for (int i = 0; i < gaps.size(); i++) {
-            around.out().println((i + 1) + ". " + OneLine.of(GapText.of(gaps.get(i))));
+            LeftAgain.Left left = gaps.get(i);
+            around.out()
+                    .println((i + 1) + ". " + OneLine.of(GapText.of(left.gap()))
+                            + (left.lastTimeToo() ? " Not seen last time either." : ""));
         }
         int cells = gaps.stream()
+                .map(LeftAgain.Left::gap)
                 .mapToInt(gap -> gap.airfoils().size() * gap.zones().size())
                 .sum();
         around.out()
@@ -56,10 +70,16 @@ final class GapsCommand implements Callable<Integer> {
                         + (cells == 1 ? " cell" : " cells") + " left");
     }
 
-    private static ObjectNode json(List<Gap> gaps) {
+    private static ObjectNode json(List<LeftAgain.Left> gaps) {
         ObjectNode json = JsonText.object();
         ArrayNode list = json.putArray("gaps");
-        gaps.forEach(gap -> list.add(json(gap)));
+        for (LeftAgain.Left left : gaps) {
+            ObjectNode one = json(left.gap());
+            if (left.lastTimeToo()) {
+                one.put("lastTimeToo", true);
+            }
+            list.add(one);
+        }
         return json;
     }
 

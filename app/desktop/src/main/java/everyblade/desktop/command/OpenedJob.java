@@ -143,6 +143,11 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress)
         });
     }
 
+    /** The record that this one is compared with, if there is one. */
+    Optional<OpenedJob> previous() {
+        return job.previous().map(then -> of(folder, then, progress));
+    }
+
     /** What the limits say of each finding; nothing without limits. */
     List<Judgement> judged(Coverage coverage) {
         return limits().map(known -> Judging.of(known, fold, coverage)).orElse(List.of());

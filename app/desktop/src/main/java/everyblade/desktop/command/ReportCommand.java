@@ -1,10 +1,12 @@
 package everyblade.desktop.command;
 
 import everyblade.picture.report.Exhibits;
+import everyblade.picture.report.LastRecord;
 import everyblade.picture.report.ReportFacts;
 import everyblade.picture.report.ReportPdf;
 import everyblade.record.Beginning;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -32,12 +34,22 @@ final class ReportCommand implements Callable<Integer> {
     public Integer call() {
         NewFile file = NewFile.at(around, "--out", out);
         OpenedJob opened = OpenedJob.read(around, job);
-        file.write(ReportPdf.write(
-                opened.fold(), opened.coverage(), facts(opened), new Exhibits(opened.limits(), JobPhotos.of(opened))));
+        file.write(ReportPdf.write(opened.fold(), opened.coverage(), facts(opened), exhibits(opened)));
         return Commands.FINE;
     }
 
-    private static ReportFacts facts(OpenedJob job) {
+    /** What is shown beside the entries. */
+    static Exhibits exhibits(OpenedJob job) {
+        Optional<LastRecord> last = job.previous()
+                .map(then -> new LastRecord(
+                        then.fold(),
+                        then.coverage(),
+                        then.beginning().at(),
+                        then.journal().head()));
+        return new Exhibits(job.limits(), JobPhotos.of(job), last);
+    }
+
+    static ReportFacts facts(OpenedJob job) {
         Beginning beginning = job.beginning();
         return new ReportFacts(
                 beginning.serial(),

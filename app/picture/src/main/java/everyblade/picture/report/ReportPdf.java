@@ -64,7 +64,7 @@ public final class ReportPdf {
     }
 
     /** What the engine model and the limits say of themselves, such as that they are invented. */
-    private static String notices(Reported job) {
+    static String notices(Reported job) {
         return Stream.concat(
                         job.model().notice().stream(),
                         job.exhibits().limits().flatMap(Limits::notice).map(notice -> "Limits: " + notice).stream())
@@ -81,8 +81,10 @@ public final class ReportPdf {
         blocks.addAll(Closing.of(job.closing()));
         blocks.addAll(Remaining.gaps(job));
         blocks.addAll(Findings.of(job));
+        blocks.addAll(Since.of(job));
         blocks.addAll(Remaining.questions(job));
         blocks.addAll(Remaining.notDone(job));
+        blocks.addAll(Eyesight.of(job));
         blocks.addAll(Count.of(job));
         blocks.addAll(Things.of(job));
         blocks.addAll(Cautions.of());
@@ -92,14 +94,14 @@ public final class ReportPdf {
     }
 
     /** The report bears the time of the last entry. */
-    private static Instant dated(Reported job) {
+    static Instant dated(Reported job) {
         return job.fold().entries().stream()
                 .map(Logged::at)
                 .max(Comparator.naturalOrder())
                 .orElse(job.facts().at());
     }
 
-    private static long seed(String head) {
+    static long seed(String head) {
         String digits = head.substring(0, Math.min(SEED_DIGITS, head.length()));
         return new BigInteger(digits, HEXADECIMAL).longValueExact();
     }

@@ -125,7 +125,7 @@ class ClosingReportTest {
     @Test
     void limitsAreShownWithTheirNoticeTheRuleTheFigureAndTheMargin() throws Exception {
         String report = report(
-                new Exhibits(Optional.of(LIMITS), List.of()),
+                new Exhibits(Optional.of(LIMITS), List.of(), Optional.empty()),
                 "fact \"scope serial\" 7",
                 "nick 3 all 0.5 ± 0.1",
                 "nick 4 all 2 ± 0.1");
@@ -141,7 +141,7 @@ class ClosingReportTest {
 
     @Test
     void aFactThatTheLimitsAskForIsMissed() throws Exception {
-        assertThat(report(new Exhibits(Optional.of(LIMITS), List.of())))
+        assertThat(report(new Exhibits(Optional.of(LIMITS), List.of(), Optional.empty())))
                 .contains("INCOMPLETE: 1 fact missing.", "the record does not state: scope serial");
     }
 }
