@@ -97,7 +97,9 @@ final class PhotosCommand implements Callable<Integer> {
                         place.moving() ? ", turning" : "");
         String said = photo.stated()
                 .map(n -> "; entered as of " + n
-                        + (place.agreesWith(n) ? "" : ", which does not agree; see which is right and void the other"))
+                        + (!photo.byCamera() || place.agreesWith(n)
+                                ? ""
+                                : ", which does not agree; see which is right and void the other"))
                 .orElse("");
         around.out()
                 .println(OneLine.of(

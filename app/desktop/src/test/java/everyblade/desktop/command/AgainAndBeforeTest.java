@@ -122,11 +122,10 @@ class AgainAndBeforeTest {
                             "entry 4: a.png, 2026-05-14T06:16:00Z (of the entry), view p-r, shaft at 90.0° ± 0.0°: about"
                                     + " blade 10",
                             "entry 5: a.png, 2026-05-14T06:17:00Z (of the entry), view p-r, shaft at 90.0° ± 0.0°: about"
-                                    + " blade 10; entered as of 3, which does not agree; see which is right and void the"
-                                    + " other",
+                                    + " blade 10; entered as of 3",
                             "2 pictures.");
             assertThat(console.run("photos", "job", "--json").out())
-                    .contains("\"airfoil\" : 10", "\"stated\" : 3", "\"shaftAngle\" : 9E+1".replace("9E+1", "90"));
+                    .contains("\"airfoil\" : 10", "\"stated\" : 3", "\"shaftAngle\" : 90");
         }
 
         @Test
@@ -135,7 +134,7 @@ class AgainAndBeforeTest {
 
             assertThat(text("r.pdf"))
                     .contains("Contact sheet", "a.png, entry 4", "about blade 10 (by the time)")
-                    .contains("blade 3 (as entered), but by the time");
+                    .contains("blade 3 (as entered)");
         }
 
         @Test

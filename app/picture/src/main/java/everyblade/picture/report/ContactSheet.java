@@ -24,7 +24,9 @@ final class ContactSheet {
     private static final double PICTURE = 120;
     private static final double LINE = 9;
     private static final int LINES = 6;
-    private static final double HEIGHT = PICTURE + LINES * LINE + 8;
+    private static final double BOX = 6;
+    private static final double GRID = 22;
+    private static final double HEIGHT = PICTURE + LINES * LINE + GRID + 6;
     private static final Font SMALL = new Font(Font.SANS_SERIF, Font.PLAIN, 7);
     /** Letters of the small font that fit into a cell's width. */
     private static final int LETTERS = 42;
@@ -119,16 +121,15 @@ final class ContactSheet {
         int spans = Math.max(1, zoning.spans().size());
         int sides = Math.max(1, zoning.sides().size());
         int chords = Math.max(1, zoning.chords().size());
-        double box = 6;
-        double right = left + CELL - sides * chords * box - 2;
-        double top = PICTURE + 4;
+        double box = Math.min(BOX, GRID / spans);
+        double top = PICTURE + LINES * LINE + 4;
         graphics.setStroke(new BasicStroke(0.4f));
         for (int zone = 0; zone < zoning.size(); zone++) {
             int chord = zone % chords;
             int side = zone / chords % sides;
             int span = zone / chords / sides;
             int column = sides == 1 ? chord : side == 0 ? chords - 1 - chord : chords + chord;
-            Rectangle2D place = new Rectangle2D.Double(right + column * box, top + (spans - 1 - span) * box, box, box);
+            Rectangle2D place = new Rectangle2D.Double(left + column * box, top + (spans - 1 - span) * box, box, box);
             graphics.setColor(named.zones().contains(zone) ? Color.BLACK : Color.WHITE);
             graphics.fill(place);
             graphics.setColor(Color.BLACK);

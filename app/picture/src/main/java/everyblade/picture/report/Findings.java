@@ -87,13 +87,13 @@ final class Findings {
                 .toList();
         return new Block.Table(
                 List.of(
-                        Column.of("entry", 0.8),
-                        Column.of("kind", 1.2),
-                        Column.of("row and part", 2),
-                        Column.of("zone", 1.8),
-                        Column.of("size", 1.9),
+                        Column.of("entry", 0.7),
+                        Column.of("kind", 1),
+                        Column.of("row and part", 2.1),
+                        Column.of("zone", 2.4),
+                        Column.of("size", 1.7),
                         Column.of("outcome", 2.4),
-                        Column.of("pictures", 1.5),
+                        Column.of("pictures", 1.4),
                         Column.of("when (UTC), by", 1.7)),
                 rows);
     }

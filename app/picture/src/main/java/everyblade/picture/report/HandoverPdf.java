@@ -25,7 +25,7 @@ import java.util.Locale;
 public final class HandoverPdf {
 
     private static final int STEPS = 3;
-    private static final int MOST_GAPS = 12;
+    private static final int MOST_GAPS = 5;
 
     private HandoverPdf() {}
 

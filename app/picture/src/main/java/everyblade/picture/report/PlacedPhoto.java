@@ -47,7 +47,10 @@ record PlacedPhoto(ShownPhoto shown, Logged logged, Instant taken, boolean byCam
                 : Optional.empty();
     }
 
-    /** What it shows, in a line; a person's word goes before what is likely by the times, and both are told. */
+    /**
+     * What it shows, in a line. A person's word goes before what is likely by the time, and is doubted only if the
+     * camera wrote that: an entry may be typed long after.
+     */
     String airfoil() {
         if (logged.entry() instanceof Entry.Saw) {
             return logged.text();
@@ -57,7 +60,7 @@ record PlacedPhoto(ShownPhoto shown, Logged logged, Instant taken, boolean byCam
         }
         String word = place.row().map(row -> row.kind().airfoil()).orElse("blade");
         return word + " " + confirmed().get() + " (as entered)"
-                + (place.agreesWith(confirmed().get()) ? "" : ", but by the time " + place.airfoilText());
+                + (!byCamera || place.agreesWith(confirmed().get()) ? "" : ", but by the time " + place.airfoilText());
     }
 
     /** The zones that the entry names, and how their row is divided. */
