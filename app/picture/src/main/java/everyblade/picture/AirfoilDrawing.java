@@ -68,7 +68,8 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
             Patch place = plan.patch(zone, patch);
             Optional<Cell> cell = Optional.of(cellOf(airfoil, zone));
             Look look = looks.looks().get(zone);
-            items.addAll(plain ? plain(look, place, cell) : framed(look, place, cell));
+            double share = looks.shares().get(zone);
+            items.addAll(plain ? plain(look, share, place, cell) : framed(look, share, place, cell));
         }
         if (!plain) {
             items.addAll(outline(airfoil, patch));
@@ -100,13 +101,13 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
     }
 
     /** A cell too small for a pattern: its wash, and of its mark as much as a pattern would have about. */
-    private static List<Item> plain(Look look, Patch patch, Optional<Cell> cell) {
+    private static List<Item> plain(Look look, double share, Patch patch, Optional<Cell> cell) {
         Ink ground = ground(look);
         // There are thousands of them, and the paper is there already.
         Item whole = new Item(patch, ground == Ink.PAPER ? Style.NONE : Style.filled(ground), cell);
         return switch (look.pattern()) {
             case SOLID, EMPTY -> List.of(whole);
-            case FILLED_UP -> List.of(whole, Item.of(patch.part(0, 1, 0, 0.5), Style.filled(look.mark())));
+            case FILLED_UP -> List.of(whole, Item.of(patch.part(0, 1, 0, share), Style.filled(look.mark())));
             default -> List.of(whole, Item.of(patch.part(0, 1, 0.35, 0.65), Style.filled(look.mark())));
         };
     }
@@ -120,11 +121,11 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
     }
 
     /** A cell whose outline is filled, not drawn: a fraction of the work where there are thousands. */
-    private static List<Item> framed(Look look, Patch patch, Optional<Cell> cell) {
+    private static List<Item> framed(Look look, double share, Patch patch, Optional<Cell> cell) {
         List<Item> items = new ArrayList<>();
         items.add(new Item(patch, Style.filled(hair(look)), cell));
         items.add(Item.of(patch.within(HAIR / 2), Style.filled(ground(look))));
-        pattern(look, patch, OptionalDouble.empty()).ifPresent(items::add);
+        pattern(look, patch, OptionalDouble.of(share)).ifPresent(items::add);
         return items;
     }
 

@@ -84,12 +84,7 @@ final class CornerCards {
             Tally tally = Shares.tally(of);
             String airfoils = row.kind().airfoil() + (row.count() == 1 ? "" : "s");
             wrap(lines, row.name() + " (" + id + "), " + row.count() + " " + airfoils, LARGE, 2, Ink.LINE);
-            wrap(
-                    lines,
-                    Shares.percent(tally) + " % inspected: " + tally.seen() + " of " + tally.cells() + " cells",
-                    SIZE,
-                    2,
-                    Ink.LINE);
+            wrap(lines, Shares.percent(tally) + " % inspected, " + of.basis().word(), SIZE, 2, Ink.LINE);
             String doubt = Standing.of(coverage.situation(), row).doubt();
             if (!doubt.isEmpty()) {
                 wrap(lines, doubt + ": where its " + airfoils + " stand is not known", SIZE, 2, Ink.ALERT);
@@ -109,7 +104,7 @@ final class CornerCards {
         return "scope tip: " + seat.view().id()
                 + situation
                         .airfoilAtReference(seat)
-                        .map(n -> ", " + seat.row().kind().airfoil() + " " + n + " before it")
+                        .map(n -> ", " + seat.row().kind().airfoil() + " " + n)
                         .orElse("");
     }
 

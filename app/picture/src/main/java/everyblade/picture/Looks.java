@@ -10,19 +10,23 @@ import java.util.List;
  * All that the drawing of one airfoil says: airfoils with equal looks in equal places are drawn alike.
  *
  * @param looks by zone
+ * @param shares by zone what of its surface is seen, where it is drawn in part; 0 elsewhere
  * @param damaged zones with a finding
  */
-record Looks(List<Look> looks, ZoneSet damaged) {
+record Looks(List<Look> looks, List<Double> shares, ZoneSet damaged) {
 
     static Looks of(RowCoverage coverage, int airfoil) {
         int zones = coverage.zoning().size();
         List<Look> looks = new ArrayList<>(zones);
+        List<Double> shares = new ArrayList<>(zones);
         long damaged = 0;
         for (int zone = 0; zone < zones; zone++) {
-            looks.add(Look.of(coverage, airfoil, zone));
+            Look look = Look.of(coverage, airfoil, zone);
+            looks.add(look);
+            shares.add(share(look, coverage, airfoil, zone));
             damaged |= isDamaged(coverage, airfoil, zone) ? 1L << zone : 0;
         }
-        return new Looks(looks, new ZoneSet(damaged));
+        return new Looks(looks, shares, new ZoneSet(damaged));
     }
 
     /** Whether an airfoil looks so; asked of thousands, of which few have changed. */
@@ -31,12 +35,20 @@ record Looks(List<Look> looks, ZoneSet damaged) {
             return false;
         }
         for (int zone = 0; zone < looks.size(); zone++) {
-            if (Look.of(coverage, airfoil, zone) != looks.get(zone)
+            Look look = Look.of(coverage, airfoil, zone);
+            if (look != looks.get(zone)
+                    || share(look, coverage, airfoil, zone) != shares.get(zone)
                     || isDamaged(coverage, airfoil, zone) != damaged.contains(zone)) {
                 return false;
             }
         }
         return true;
+    }
+
+    private static double share(Look look, RowCoverage coverage, int airfoil, int zone) {
+        return look.pattern() == Pattern.FILLED_UP
+                ? coverage.areas(airfoil, zone).seen()
+                : 0;
     }
 
     private static boolean isDamaged(RowCoverage coverage, int airfoil, int zone) {

@@ -32,6 +32,9 @@ final class Layer {
     private static final int MANY = 128;
 
     private BufferedImage image;
+    /** As large as the image, of no lasting content; null until it is needed. */
+    private BufferedImage beside;
+
     private AffineTransform device = new AffineTransform();
     private boolean whole = true;
     private final List<Rectangle2D> changed = new ArrayList<>();
@@ -79,6 +82,7 @@ final class Layer {
             image = fits
                     ? image
                     : new BufferedImage(Math.max(1, width), Math.max(1, height), BufferedImage.TYPE_INT_RGB);
+            beside = fits ? beside : null;
             device = wanted;
             forget();
         }
@@ -87,24 +91,42 @@ final class Layer {
     private void refresh(Color ground, List<Sheet> sheets) {
         Rectangle all = new Rectangle(image.getWidth(), image.getHeight());
         if (whole) {
-            paint(all, ground, sheets);
+            paint(image, all, ground, sheets);
         }
         for (Rectangle2D place : changed) {
             Rectangle part = device.createTransformedShape(place).getBounds();
             part.grow(EDGE, EDGE);
-            paint(part.intersection(all), ground, sheets);
+            part = part.intersection(all);
+            if (!part.isEmpty()) {
+                repaint(part, ground, sheets);
+            }
         }
         whole = false;
         changed.clear();
     }
 
-    private void paint(Rectangle part, Color ground, List<Sheet> sheets) {
-        if (part.isEmpty()) {
-            return;
+    /**
+     * Paints a part as it comes out in the whole. A clip would round some smooth edges otherwise, so all that touches the
+     * part is painted uncut beside the image, and only the part is copied.
+     */
+    private void repaint(Rectangle part, Color ground, List<Sheet> sheets) {
+        if (beside == null) {
+            beside = new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_RGB);
         }
+        paint(beside, part, ground, sheets);
         Graphics2D g = image.createGraphics();
         try {
-            g.setClip(part);
+            g.clip(part);
+            g.drawImage(beside, 0, 0, null);
+        } finally {
+            g.dispose();
+        }
+    }
+
+    /** Paints all that touches a part of an image, on a ground laid there. */
+    private void paint(BufferedImage onto, Rectangle part, Color ground, List<Sheet> sheets) {
+        Graphics2D g = onto.createGraphics();
+        try {
             g.setColor(ground);
             g.fill(part);
             g.transform(device);

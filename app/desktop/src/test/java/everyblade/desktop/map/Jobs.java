@@ -77,7 +77,7 @@ final class Jobs {
                         "view v-r1",
                         "datum r1 1",
                         "turn 100",
-                        "dent 4 tip/suction/leading 1.2",
+                        "dent 10 tip/suction/leading 1.2",
                         "recheck 7 root look again",
                         "view v-v1",
                         "datum v1 2",
