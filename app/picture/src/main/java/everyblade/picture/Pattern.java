@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
  * <p>Lines and dots lie on a grid that divides the cell evenly. Cells of one row are alike, so hatching runs on from one
  * to the next without a seam, and nothing needs to be clipped.
  */
-enum Pattern {
+public enum Pattern {
     /** Nothing. */
     EMPTY,
     /** All of it. */
@@ -45,7 +45,7 @@ enum Pattern {
      * @param spacing mm between lines or dots, at least about so much
      * @param share of the cell that is filled, where that matters and is known
      */
-    Optional<Shape> on(Patch patch, double spacing, OptionalDouble share) {
+    public Optional<Shape> on(Patch patch, double spacing, OptionalDouble share) {
         int along = Math.max(1, (int) (patch.length() / spacing));
         int across = Math.max(1, (int) (patch.height() / spacing));
         return switch (this) {
@@ -70,7 +70,7 @@ enum Pattern {
     }
 
     /** Whether its lines have a width of their own; otherwise it is filled. */
-    boolean isLined() {
+    public boolean isLined() {
         return this == HATCH || this == CROSS || this == BARS;
     }
 

@@ -151,4 +151,33 @@ class PaletteTest {
         }
         assertThat(alike).isEmpty();
     }
+
+    private static final List<Ink> STEPS = List.of(Ink.STEP_1, Ink.STEP_2, Ink.STEP_3, Ink.STEP_4, Ink.STEP_5);
+
+    @ParameterizedTest
+    @EnumSource(Theme.class)
+    void words_on_the_steps_can_be_read(Theme theme) {
+        for (Ink step : STEPS) {
+            Ink words = step.compareTo(Ink.STEP_3) <= 0 ? Ink.LINE : Ink.PAPER;
+            assertThat(contrast(theme.colour(words), theme.colour(step)))
+                    .as(step.name())
+                    .isGreaterThanOrEqualTo(4.5);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Theme.class)
+    void steps_lead_away_from_the_paper_and_each_differs_from_the_one_before_for_all_eyes(Theme theme) {
+        for (int i = 1; i < STEPS.size(); i++) {
+            Colour before = theme.colour(STEPS.get(i - 1));
+            Colour step = theme.colour(STEPS.get(i));
+            Colour paper = theme.colour(Ink.PAPER);
+            assertThat(contrast(step, paper)).as(STEPS.get(i).name()).isGreaterThan(1.3 * contrast(before, paper));
+            for (Eyes eyes : Eyes.values()) {
+                assertThat(apart(eyes, before, step))
+                        .as("%s %s", eyes, STEPS.get(i))
+                        .isGreaterThanOrEqualTo(12);
+            }
+        }
+    }
 }

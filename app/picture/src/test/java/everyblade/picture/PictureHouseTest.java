@@ -50,6 +50,7 @@ class PictureHouseTest {
                 .resideInAnyPackage(
                         "everyblade.picture",
                         "everyblade.picture.scene",
+                        "everyblade.picture.sight",
                         "everyblade.picture.svg",
                         "everyblade.picture.paint")
                 .should()

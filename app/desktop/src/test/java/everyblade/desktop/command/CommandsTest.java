@@ -33,7 +33,8 @@ class CommandsTest {
                 "new-model",
                 "show",
                 "sight",
-                "mesh"
+                "mesh",
+                "picture"
             })
     void explainThemselves(String command) {
         Ran help = Console.in(folder).run(command, "--help");

@@ -20,5 +20,12 @@ public enum Ink {
     FAST,
     FAST_WASH,
     STATED,
-    STATED_WASH
+    STATED_WASH,
+    /** The first of five steps from a little to much; words on this and the next two are in {@link #LINE}. */
+    STEP_1,
+    STEP_2,
+    STEP_3,
+    /** Words on this and the last one are in {@link #PAPER}. */
+    STEP_4,
+    STEP_5
 }

@@ -1,0 +1,66 @@
+package everyblade.picture.sight;
+
+import everyblade.core.angle.Turn;
+import everyblade.core.sight.Criteria;
+import everyblade.core.sight.Hindrance;
+import everyblade.core.sight.Pose;
+import everyblade.core.sight.Progress;
+import everyblade.core.sight.SightArcs;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What keeps each facet out of sight at one clock angle of its airfoil. It is asked by sight arcs alone: first with every
+ * criterion lifted, when only hiding is left, then with one more of them each time, in the order of {@link Hindrance}.
+ */
+final class FacetJudge {
+
+    private static final Turn WIDEST = Turn.ofDegrees(179.9);
+    private static final double FARTHEST = 1e6;
+
+    /** Sight arcs with the criteria up to and with this one. */
+    private final Map<Hindrance, SightArcs> upTo = new EnumMap<>(Hindrance.class);
+
+    private final SightArcs unhidden;
+
+    FacetJudge(Vantage vantage) {
+        Pose pose = vantage.pose();
+        Criteria criteria = vantage.criteria();
+        Criteria none = new Criteria(Turn.ZERO, Map.of(), OptionalDouble.empty());
+        unhidden = arcs(vantage, seeing(pose, WIDEST, 0, FARTHEST), none);
+        upTo.put(Hindrance.OUTSIDE_CONE, arcs(vantage, seeing(pose, pose.cone(), 0, FARTHEST), none));
+        upTo.put(Hindrance.OUT_OF_RANGE, arcs(vantage, pose, none));
+        upTo.put(Hindrance.GRAZING, arcs(vantage, pose, criteria.withoutDetail()));
+        upTo.put(Hindrance.TOO_COARSE, arcs(vantage, pose, criteria));
+    }
+
+    private static Pose seeing(Pose pose, Turn cone, double near, double far) {
+        return new Pose(pose.x(), pose.r(), pose.clock(), pose.forward(), pose.up(), cone, near, far, pose.pixels());
+    }
+
+    private static SightArcs arcs(Vantage vantage, Pose pose, Criteria criteria) {
+        return SightArcs.compute(vantage.scene(), pose, criteria, Progress.NONE);
+    }
+
+    /** The sight arcs by all criteria. */
+    SightArcs arcs() {
+        return upTo.get(Hindrance.TOO_COARSE);
+    }
+
+    /** What keeps a facet out of sight while its airfoil stands at this clock angle; empty if it is in sight. */
+    Optional<Hindrance> why(int facet, Turn clock) {
+        long tick = clock.wrapped().floorTicks();
+        if (arcs().arcs(facet).contains(tick)) {
+            return Optional.empty();
+        }
+        if (!unhidden.arcs(facet).contains(tick)) {
+            return Optional.of(Hindrance.HIDDEN);
+        }
+        return upTo.entrySet().stream()
+                .filter(criterion -> !criterion.getValue().arcs(facet).contains(tick))
+                .map(Map.Entry::getKey)
+                .findFirst();
+    }
+}

@@ -1,0 +1,157 @@
+package everyblade.picture.sight;
+
+import everyblade.core.angle.Turn;
+import everyblade.core.sight.Pose;
+import everyblade.picture.scene.Group;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Point;
+import everyblade.picture.scene.Scene;
+import everyblade.picture.scene.Shape.Anchor;
+import everyblade.picture.scene.Shape.Polygon;
+import everyblade.picture.scene.Shape.Text;
+import everyblade.picture.scene.Style;
+import everyblade.spi.Direction;
+import everyblade.spi.Row;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * What is written round the field of a scope tip: which view it is, where airfoil 1 stands, what the tones mean, and how the
+ * picture is to be read.
+ *
+ * @param vantage from where
+ * @param first clock angle at which airfoil 1 stands
+ * @param tones that occur
+ * @param side of the field, mm
+ * @param inSight of each airfoil the share of its surface that is in sight now
+ * @param passedOver rows that are not drawn, since the scope tip stands among them
+ */
+record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, double[] inSight, List<Row> passedOver) {
+
+    private static final double MARGIN = 6;
+    private static final double COLUMN = 76;
+    private static final double LEAST_FIELD = 60;
+    private static final double ENTRY = 6.4;
+    private static final double SAMPLE_WIDTH = 9;
+    private static final double SAMPLE_HEIGHT = 4.6;
+
+    /** Upper left corner of the field. */
+    Point corner() {
+        return new Point(
+                MARGIN,
+                21 + vantage.engine().model().notice().map(notice -> Words.STEP).orElse(0.0));
+    }
+
+    private double width() {
+        return 3 * MARGIN + Math.max(LEAST_FIELD, side) + COLUMN;
+    }
+
+    private Point legend() {
+        return new Point(2 * MARGIN + Math.max(LEAST_FIELD, side), corner().y());
+    }
+
+    /** Samples of the tones, to be drawn on the sheet. */
+    List<ToneSample> samples() {
+        List<Tone> shown = List.copyOf(tones);
+        return IntStream.range(0, shown.size())
+                .mapToObj(
+                        i -> new ToneSample(shown.get(i), legend().plus(0, 5 + i * ENTRY), SAMPLE_WIDTH, SAMPLE_HEIGHT))
+                .toList();
+    }
+
+    Scene scene() {
+        List<Group> groups = new ArrayList<>();
+        String title = "What the scope tip sees: " + vantage.words();
+        String moment = airfoil() + " 1 stands at clock " + Words.degrees(first.wrapped()) + ", the scope tip at "
+                + Words.degrees(vantage.pose().clock().wrapped());
+        List<Item> heading = new ArrayList<>();
+        Words.addLine(heading, new Point(MARGIN, 8), title, 3.6, width() - 2 * MARGIN, Ink.LINE);
+        Words.addLine(heading, new Point(MARGIN, 13), moment, 2.8, width() - 2 * MARGIN, Ink.LINE);
+        vantage.engine()
+                .model()
+                .notice()
+                .ifPresent(notice -> Words.addLine(
+                        heading, new Point(MARGIN, 13 + Words.STEP), notice, 2.2, width() - 2 * MARGIN, Ink.ALERT));
+        heading.addAll(top());
+        groups.add(Group.of(heading));
+        groups.add(tonesTold());
+        List<Item> right = new ArrayList<>();
+        double down = Words.addParagraphs(
+                right, legend().plus(0, 10 + tones.size() * ENTRY), COLUMN, inSightTold(), Ink.LINE);
+        groups.add(Group.of(right));
+        double below = Math.max(corner().y() + side, down) + 5;
+        List<Item> foot = new ArrayList<>();
+        double end = Words.addParagraphs(foot, new Point(MARGIN, below), width() - 2 * MARGIN, reading(), Ink.FAINT);
+        groups.add(Group.of(foot));
+        return new Scene(width(), Math.ceil(end), title, moment + ". " + String.join(", ", inSightTold()), groups);
+    }
+
+    /** Marks the top of the picture. */
+    private List<Item> top() {
+        Point at = corner().plus(side / 2, -0.6);
+        return List.of(
+                Item.of(
+                        new Polygon(List.of(at, at.plus(-1.1, 1.6 - 3.4), at.plus(1.1, 1.6 - 3.4))),
+                        Style.filled(Ink.LINE)),
+                Item.of(Text.upright(at.plus(2.2, 0), "top of the scope's picture", 2, Anchor.START), Ink.FAINT));
+    }
+
+    private Group tonesTold() {
+        List<Item> items = new ArrayList<>();
+        items.add(Item.of(Text.upright(legend().plus(0, 2.6), "Tones", 2.7, Anchor.START), Ink.LINE));
+        for (ToneSample sample : samples()) {
+            items.add(Item.of(
+                    Polygon.box(sample.corner().x(), sample.corner().y(), sample.width(), sample.height()),
+                    Style.lined(Ink.LINE, 0.3)));
+            Point words = sample.corner().plus(SAMPLE_WIDTH + 2, 3.2);
+            Words.addLine(items, words, sample.tone().words(), Words.SIZE, COLUMN - SAMPLE_WIDTH - 2, Ink.LINE);
+        }
+        return new Group("Tones", items);
+    }
+
+    private List<String> inSightTold() {
+        String word = vantage.row().kind().airfoil();
+        List<String> lines = new ArrayList<>();
+        IntStream.range(0, inSight.length)
+                .filter(i -> inSight[i] > 0)
+                .forEach(i -> lines.add(word + " " + (i + 1) + ": " + Words.percent(inSight[i])));
+        lines.add(
+                0, "Properly in sight now, of the surface of" + (lines.isEmpty() ? " any " + word + ": nothing" : ""));
+        return lines;
+    }
+
+    private List<String> reading() {
+        Pose pose = vantage.pose();
+        Row row = vantage.row();
+        List<String> lines = new ArrayList<>();
+        lines.add(String.format(
+                Locale.ROOT,
+                "Numbers rise %s, %d %ss at equal steps. The scope tip stands exactly at its station: x %.1f mm, r %.1f mm.",
+                row.numbering() == Direction.CW ? "clockwise" : "anticlockwise",
+                row.count(),
+                row.kind().airfoil(),
+                pose.x(),
+                pose.r()));
+        lines.add(String.format(
+                Locale.ROOT,
+                "A place is as far from the middle as the tangent of its angle from the optical axis; the rim is the edge"
+                        + " of the cone of %s. %d picture elements across, as the scope tip has; lit from the scope tip.",
+                Words.degrees(pose.cone()),
+                pose.pixels()));
+        lines.add("Properly in sight is what is " + vantage.criteriaTold() + ", judged in the middle of each facet.");
+        if (!passedOver.isEmpty()) {
+            lines.add("Not drawn, since the scope tip stands among them and nobody knows where they are: "
+                    + String.join(", ", passedOver.stream().map(Row::name).toList()) + ".");
+        }
+        return lines;
+    }
+
+    private String airfoil() {
+        String word = vantage.row().kind().airfoil();
+        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+    }
+}

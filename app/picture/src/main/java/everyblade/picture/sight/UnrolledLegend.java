@@ -1,0 +1,105 @@
+package everyblade.picture.sight;
+
+import everyblade.core.sight.Hindrance;
+import everyblade.core.sight.StationSight;
+import everyblade.core.surface.Facets;
+import everyblade.picture.scene.Flat;
+import everyblade.picture.scene.Group;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Point;
+import everyblade.picture.scene.Shape.Patch;
+import everyblade.spi.Station.Tolerance;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntPredicate;
+
+/**
+ * What colours, numbers and patterns of an unrolled airfoil mean, and how much of the surface each reason keeps out of sight.
+ *
+ * @param vantage from where
+ * @param sight of the station
+ */
+record UnrolledLegend(Vantage vantage, StationSight sight) {
+
+    private static final double SAMPLE = 11;
+    private static final double HIGH = 5.4;
+    private static final double LINE = 8;
+
+    /** The legend, its upper left corner at a place. */
+    List<Group> at(Point corner, double width, boolean inStrips) {
+        List<Item> scale = new ArrayList<>();
+        double column = width / InSight.values().length;
+        Words.addLine(
+                scale,
+                corner,
+                "In sight over so many degrees of each turn (the number in the facet)",
+                2.7,
+                width,
+                Ink.LINE);
+        for (InSight step : InSight.values()) {
+            Point at = corner.plus(step.ordinal() * column, 2);
+            scale.addAll(FacetDrawing.inSight(sample(at), Math.max(1, step.from()), true));
+            Words.addLine(scale, at.plus(SAMPLE + 2, 3.6), step.words(), Words.SIZE, column - SAMPLE - 2, Ink.LINE);
+        }
+        List<Item> reasons = new ArrayList<>();
+        Point second = corner.plus(0, LINE + 5.5);
+        Words.addLine(reasons, second, "Never in sight, and the share of the surface", 2.7, width, Ink.LINE);
+        for (Hindrance why : Hindrance.values()) {
+            Point at = second.plus(why.ordinal() * column, 2);
+            reasons.addAll(FacetDrawing.never(sample(at), why));
+            String words = why.words() + ", "
+                    + Words.percent(share(facet -> never(facet).equals(Optional.of(why))));
+            Words.addLine(reasons, at.plus(SAMPLE + 2, 3.6), words, Words.SIZE, column - SAMPLE - 2, Ink.LINE);
+        }
+        List<Item> words = new ArrayList<>();
+        Words.addParagraphs(words, second.plus(0, LINE + 5), width, told(inStrips), Ink.FAINT);
+        return List.of(new Group("Scale", scale), new Group("Why some is never in sight", reasons), Group.of(words));
+    }
+
+    private static Patch sample(Point corner) {
+        return new Patch(new Flat(corner.plus(0, HIGH)), 0, SAMPLE, 0, HIGH);
+    }
+
+    private List<String> told(boolean inStrips) {
+        List<String> lines = new ArrayList<>();
+        lines.add(summary());
+        lines.add("In sight is what is " + vantage.criteriaTold()
+                + ", judged in the middle of each facet; arcs under 0.2° do not count. "
+                + (inStrips
+                        ? "Equal areas here are about equal areas of the surface."
+                        : "The facets of this mesh file are drawn as seen from the side, at x and radius."));
+        return lines;
+    }
+
+    /** What it says in a sentence or two. */
+    String summary() {
+        String airfoil = vantage.row().kind().airfoil();
+        String nominal = "Of the surface of a " + airfoil + ", "
+                + Words.percent(share(facet -> never(facet).isEmpty()))
+                + " is in sight at some time of a turn if the scope tip stands exactly at its station";
+        Tolerance within = vantage.station().within();
+        return within.mm() == 0 && within.deg() == 0
+                ? nominal + "."
+                : nominal + ", and " + Words.percent(share(sight::reaches)) + " wherever it stands within ± "
+                        + Words.number(within.mm()) + " mm and ± " + Words.number(within.deg())
+                        + "°; a number in brackets is not sure.";
+    }
+
+    /** What keeps a facet out of sight from the nominal pose all the way round; empty if it is in sight at some time. */
+    private Optional<Hindrance> never(int facet) {
+        return sight.arcs(0, facet).isEmpty()
+                ? Optional.of(sight.why(facet).orElse(Hindrance.HIDDEN))
+                : Optional.empty();
+    }
+
+    private double share(IntPredicate wanted) {
+        Facets facets = vantage.scene().facets();
+        double sum = 0;
+        for (int facet = 0; facet < facets.count(); facet++) {
+            sum += wanted.test(facet) ? facets.area(facet) : 0;
+        }
+        return sum / facets.area();
+    }
+}

@@ -1,0 +1,131 @@
+package everyblade.picture.sight;
+
+import everyblade.core.angle.Arc;
+import everyblade.core.angle.Circle;
+import everyblade.core.entry.Zoning;
+import everyblade.core.sight.Hindrance;
+import everyblade.core.sight.StationSight;
+import everyblade.core.surface.Mesh;
+import everyblade.picture.scene.Group;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Point;
+import everyblade.picture.scene.Scene;
+import everyblade.picture.scene.Shape.Anchor;
+import everyblade.picture.scene.Shape.Patch;
+import everyblade.picture.scene.Shape.Text;
+import everyblade.spi.RowKind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * One airfoil unrolled, on A4 across: each facet in the colour of how many degrees of a turn it is in sight from the nominal
+ * pose of a station, or in the pattern of the reason why it never is; with borders and letters of the zones, and a scale.
+ */
+public final class UnrolledScene {
+
+    private static final double WIDTH = 297;
+    private static final double MARGIN = 9;
+    private static final double TOP = 36;
+    private static final double BOX_WIDTH = 137.5;
+    private static final double BOX_HEIGHT = 112;
+    private static final double GAP = 4;
+    private static final double BELOW = TOP + BOX_HEIGHT + 10;
+
+    private final Vantage vantage;
+    private final StationSight sight;
+    private final Mesh mesh;
+    private final BothSides sides;
+
+    private UnrolledScene(Vantage vantage) {
+        this.vantage = vantage;
+        this.sight = vantage.sight();
+        this.mesh = vantage.scene().row().airfoil();
+        this.sides = BothSides.of(mesh, vantage.row(), new Point(MARGIN, TOP), BOX_WIDTH, BOX_HEIGHT, GAP);
+    }
+
+    /** The picture of what a vantage shows of one airfoil. */
+    public static Scene of(Vantage vantage) {
+        return new UnrolledScene(vantage).scene();
+    }
+
+    private Scene scene() {
+        String title = "How long each facet is in sight in one turn: " + vantage.words();
+        List<Group> groups = new ArrayList<>();
+        groups.add(Group.of(heading(title)));
+        for (int facet = 0; facet < mesh.faceCount(); facet++) {
+            groups.add(facet(facet));
+        }
+        groups.addAll(new ZoneMarks(vantage.scene().zoning(), mesh, sides).groups());
+        groups.add(Group.of(edges()));
+        UnrolledLegend legend = new UnrolledLegend(vantage, sight);
+        groups.addAll(legend.at(new Point(MARGIN, BELOW), WIDTH - 2 * MARGIN, sides.inStrips()));
+        return new Scene(WIDTH, 210, title, legend.summary(), groups);
+    }
+
+    private List<Item> heading(String title) {
+        List<Item> items = new ArrayList<>();
+        double width = WIDTH - 2 * MARGIN;
+        Words.addLine(items, new Point(MARGIN, 13), title, 4.4, width, Ink.LINE);
+        Words.addLine(items, new Point(MARGIN, 18.5), vantage.engine().model().name(), 3, width, Ink.LINE);
+        vantage.engine()
+                .model()
+                .notice()
+                .ifPresent(notice -> Words.addLine(items, new Point(MARGIN, 23), notice, 2.6, width, Ink.ALERT));
+        return items;
+    }
+
+    private Group facet(int facet) {
+        var arcs = sight.arcs(0, facet);
+        var shape = sides.shapes().get(facet);
+        if (arcs.isEmpty()) {
+            Hindrance why = sight.why(facet).orElse(Hindrance.HIDDEN);
+            return new Group(name(facet) + ": never in sight, " + why.words(), FacetDrawing.never(shape, why));
+        }
+        String where = arcs.arcs().stream().map(UnrolledScene::told).collect(Collectors.joining(", "));
+        double degrees = InSight.degrees(arcs);
+        return new Group(
+                name(facet) + ": in sight over " + InSight.written(degrees) + "° of a turn, while the "
+                        + vantage.row().kind().airfoil() + " stands " + where,
+                FacetDrawing.inSight(shape, degrees, sight.reaches(facet)));
+    }
+
+    private String name(int facet) {
+        Zoning zoning = vantage.scene().zoning();
+        return "Facet " + facet + ", " + zoning.names().get(mesh.zone(facet));
+    }
+
+    private static String told(Arc arc) {
+        double from = (double) arc.start() / Circle.TICKS_PER_DEGREE;
+        double to = (from + (double) arc.length() / Circle.TICKS_PER_DEGREE) % 360;
+        return "from " + InSight.written(from) + "° to " + InSight.written(to) + "°";
+    }
+
+    /** What lies at which border of the two boxes. */
+    private List<Item> edges() {
+        List<Item> items = new ArrayList<>();
+        boolean liner = vantage.row().kind() == RowKind.LINER;
+        for (int side = 0; side < 2; side++) {
+            Patch box = sides.boxes().get(side);
+            String name =
+                    liner ? (side == 0 ? "outer wall" : "inner wall") : side == 0 ? "pressure side" : "suction side";
+            items.add(Item.of(Text.upright(box.at(0.5, 1).plus(0, -2), name, 3.2, Anchor.MIDDLE), Ink.LINE));
+            boolean startsLeft = liner || side == 1;
+            String start = liner ? "front" : "leading edge";
+            String end = liner ? "rear" : "trailing edge";
+            items.add(word(box.at(0, 0), startsLeft ? start : end, Anchor.START));
+            items.add(word(box.at(1, 0), startsLeft ? end : start, Anchor.END));
+            items.add(word(box.at(0.5, 0), liner ? "anticlockwise end" : "root", Anchor.MIDDLE));
+            items.add(word(
+                    box.at(side, 1).plus(0, -5.2),
+                    liner ? "clockwise end" : "tip",
+                    side == 0 ? Anchor.START : Anchor.END));
+        }
+        return items;
+    }
+
+    private static Item word(Point at, String words, Anchor anchor) {
+        return Item.of(Text.upright(at.plus(0, 3.2), words, 2.5, anchor), Ink.FAINT);
+    }
+}

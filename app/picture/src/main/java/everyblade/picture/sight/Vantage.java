@@ -1,0 +1,84 @@
+package everyblade.picture.sight;
+
+import everyblade.core.angle.Turn;
+import everyblade.core.sight.Criteria;
+import everyblade.core.sight.Pose;
+import everyblade.core.sight.Progress;
+import everyblade.core.sight.Scene;
+import everyblade.core.sight.SightStore;
+import everyblade.core.sight.Sights;
+import everyblade.core.sight.StationSight;
+import everyblade.core.sight.ViewScene;
+import everyblade.core.surface.UnusableShape;
+import everyblade.core.turning.Stance;
+import everyblade.spi.Direction;
+import everyblade.spi.Row;
+import everyblade.spi.ScopeTip;
+import everyblade.spi.Station;
+import everyblade.spi.View;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A scope tip standing exactly at a station of a view, with everything that its sight of the row is computed with.
+ *
+ * @param engine that it is in
+ * @param row that it looks at, which has a shape
+ * @param view of the row
+ * @param station of the view
+ * @param pose nominal, of the station
+ * @param scene the row and what may hide it from there
+ * @param criteria what counts as properly in sight
+ */
+public record Vantage(
+        ViewScene engine, Row row, View view, Station station, Pose pose, Scene scene, Criteria criteria) {
+
+    /**
+     * The vantage of a station.
+     *
+     * @throws IllegalArgumentException if the view names no scope tip, or its row has no shape
+     * @throws UnusableShape if a shape gives no surface
+     */
+    public static Vantage of(ViewScene engine, View view, Station station, Criteria criteria) throws UnusableShape {
+        ScopeTip tip = view.scopeTip()
+                .flatMap(engine.model()::scopeTip)
+                .orElseThrow(() -> new IllegalArgumentException("view " + view.id() + " names no scope tip"));
+        Row row = engine.model().row(view.row()).orElseThrow();
+        Pose pose = Pose.of(station, tip);
+        Scene ring = engine.ring(row)
+                .orElseThrow(() -> new IllegalArgumentException("row " + row.id() + " has no shape to be drawn"));
+        Scene scene = engine.with(ring, row, pose, station.within().mm());
+        return new Vantage(engine, row, view, station, pose, scene, criteria);
+    }
+
+    /** Where an airfoil stands, counted from 0 by its number, when the first stands at a clock angle. */
+    Turn clock(int index, Turn first) {
+        Turn further = Turn.ofFraction(index, row.count());
+        return row.numbering() == Direction.CW ? first.plus(further) : first.minus(further);
+    }
+
+    /** What the station shows, for the nominal pose and for its whole tolerance. */
+    StationSight sight() {
+        Stance stance =
+                new Stance(view.id(), List.of(station.id()), false, view.scopeTip(), engine.vanes(), Optional.empty());
+        return new Sights(engine, engine.model().id(), criteria, SightStore.NONE, Progress.NONE)
+                .of(stance, station.id())
+                .orElseThrow(() -> new IllegalStateException("a vantage has a scope tip"));
+    }
+
+    /** Which view of which row, in a few words. */
+    String words() {
+        return row.name() + " (" + row.id() + "), view " + view.id() + ", station " + station.id();
+    }
+
+    /** What counts as properly in sight, in words that go on a sentence. */
+    String criteriaTold() {
+        return "in the cone, from " + Words.number(pose.near()) + " to " + Words.number(pose.far())
+                + " mm away, at least " + Words.degrees(criteria.grazing()) + " from grazing"
+                + (criteria.banded().isEmpty() ? "" : " (some chord bands have their own)")
+                + (criteria.detail().isEmpty()
+                        ? ""
+                        : ", fine enough for " + Words.number(criteria.detail().getAsDouble()) + " mm")
+                + ", not hidden";
+    }
+}
