@@ -5,12 +5,14 @@ import everyblade.spi.Row;
 import everyblade.spi.View;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One watched sweep, and the way there. Angles are degrees to five decimals, amounts positive clockwise.
  *
  * @param row that is in view
  * @param view through which
+ * @param station where the scope tip stands, if the view has stations
  * @param seated whether the scope tip is newly seated for it
  * @param way how far the shaft turns unwatched before; 0 if not at all
  * @param from reading of the shaft at which watching begins; of a row that stands still the clock angle to which the
@@ -23,6 +25,7 @@ import java.util.List;
 public record Move(
         Row row,
         View view,
+        Optional<String> station,
         boolean seated,
         BigDecimal way,
         BigDecimal from,

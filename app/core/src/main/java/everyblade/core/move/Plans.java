@@ -1,5 +1,6 @@
 package everyblade.core.move;
 
+import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.State;
 import everyblade.core.coverage.Why;
@@ -36,6 +37,8 @@ public final class Plans {
     private final Trial now;
     private final int left;
     private final List<Wanted> open;
+    /** Cells of computed rows that nobody identified. */
+    private final Map<Row, Integer> waiting;
 
     private Plans(Fold fold, Coverage coverage) throws Refusal {
         this.fold = fold;
@@ -43,10 +46,13 @@ public final class Plans {
         this.now = Trial.of(fold);
         List<Gap> gaps = Gaps.of(coverage);
         this.left = gaps.stream()
-                .filter(gap -> gap.why() == Why.NO_ACCESS)
+                .filter(gap -> gap.why() == Why.NO_ACCESS || gap.why() == Why.COARSE)
                 .mapToInt(gap -> gap.airfoils().size() * gap.zones().size())
                 .sum();
-        this.open = open(gaps);
+        this.open = open(gaps.stream()
+                .filter(gap -> coverage.row(gap.row().id()).basis() == Basis.DECLARED)
+                .toList());
+        this.waiting = waiting(gaps);
     }
 
     /**
@@ -81,7 +87,42 @@ public final class Plans {
             Plan other = plan(turns);
             best = other.unsure() < best.unsure() ? other : best;
         }
-        return best;
+        return withComputed(best);
+    }
+
+    /** With the moves for rows whose sight is computed, which follow on the others. */
+    private Plan withComputed(Plan declared) throws Refusal {
+        Trial done = now;
+        for (List<Entry> move : declared.entries()) {
+            done = done.with(move);
+        }
+        Stepwise steps = Stepwise.of(done, coverage.after(done.situation()));
+        List<Move> moves = new ArrayList<>(declared.moves());
+        moves.addAll(steps.moves());
+        List<List<Entry>> entries = new ArrayList<>(declared.entries());
+        entries.addAll(steps.entries());
+        Map<Row, Integer> unidentified = new LinkedHashMap<>(declared.unidentified());
+        unidentified.putAll(waiting);
+        return new Plan(
+                moves,
+                entries,
+                declared.turning().add(Steps.degrees(steps.turning())),
+                declared.bound(),
+                declared.drawing().add(Steps.degrees(steps.drawing())),
+                declared.left(),
+                unidentified,
+                declared.unsure() + steps.unsure());
+    }
+
+    private Map<Row, Integer> waiting(List<Gap> gaps) {
+        Map<Row, Integer> cells = new LinkedHashMap<>();
+        gaps.stream()
+                .filter(gap -> coverage.row(gap.row().id()).basis() == Basis.COMPUTED)
+                .filter(gap -> gap.why() != Why.NO_ACCESS && gap.why() != Why.COARSE)
+                .filter(gap -> !fold.situation().counting(gap.row()))
+                .forEach(gap -> cells.merge(
+                        gap.row(), gap.airfoils().size() * gap.zones().size(), Integer::sum));
+        return cells;
     }
 
     /** A plan that allows for so many moves by an amount after each reading of a shaft. */

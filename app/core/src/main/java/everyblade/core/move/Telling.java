@@ -106,6 +106,7 @@ final class Telling {
         moves.add(new Move(
                 row,
                 view,
+                view.stations().stream().findFirst().map(everyblade.spi.Station::id),
                 newly,
                 Steps.degrees(sense * (begin - at)),
                 Steps.degrees(Math.floorMod(reading, Steps.TURN)),

@@ -32,6 +32,7 @@ final class PlanJson {
     private static ObjectNode of(Move move) {
         ObjectNode json = JsonText.object();
         json.put("view", move.view().id());
+        move.station().ifPresent(station -> json.put("station", station));
         json.put(move.drawn() ? "feedTo" : "skipTo", move.from());
         json.put(move.drawn() ? "draw" : "turn", move.sweep());
         Zoning zoning = Zoning.of(move.row());

@@ -76,7 +76,8 @@ final class PlanText {
         String what = move.closes().stream()
                 .map(closing -> airfoils(row, closing) + ", " + GapText.zones(zoning, closing.zones()))
                 .collect(Collectors.joining("; "));
-        return row.name() + " (" + row.id() + ") through " + move.view().id() + " closes " + what;
+        return row.name() + " (" + row.id() + ") through " + move.view().id()
+                + move.station().map(station -> ", station " + station + ",").orElse("") + " closes " + what;
     }
 
     private static String airfoils(Row row, Move.Closing closing) {
@@ -89,8 +90,8 @@ final class PlanText {
         if (plan.turning().signum() > 0) {
             String least = plan.proved()
                     ? "no moves that seat the scope tip at each view at most once turn less"
-                    : "no such moves turn less than " + degrees(plan.bound()) + "°, but it was not proved that"
-                            + " these are the least";
+                    : (plan.bound().signum() > 0 ? "no moves turn less than " + degrees(plan.bound()) + "°, but " : "")
+                            + "it was not proved that these are the least";
             explain("turning " + degrees(plan.turning()) + "° of shaft in all; " + least);
         } else {
             explain("no shaft needs to be turned");
