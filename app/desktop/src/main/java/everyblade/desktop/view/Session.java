@@ -1,6 +1,7 @@
 package everyblade.desktop.view;
 
 import everyblade.core.entry.Refusal;
+import everyblade.core.sight.Progress;
 import everyblade.core.turning.Logged;
 import everyblade.desktop.command.Failure;
 import everyblade.desktop.command.OpenedJob;
@@ -9,9 +10,11 @@ import everyblade.desktop.command.Speech;
 import everyblade.desktop.command.Surroundings;
 import everyblade.desktop.words.Words;
 import everyblade.record.Addition;
+import everyblade.record.Frozen;
 import everyblade.record.Job;
 import everyblade.record.JobFolder;
 import everyblade.record.JournalWriter;
+import everyblade.record.PreviousRecord;
 import everyblade.record.Problem;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -27,13 +30,15 @@ public final class Session implements AutoCloseable {
 
     private final Surroundings around;
     private final List<Path> pictures;
+    private final Progress progress;
     private JobFolder folder;
     private Job opened;
     private Optional<JournalWriter> writer;
     private JobState state;
     private final List<String> notices = new ArrayList<>();
 
-    private Session(Surroundings around, List<Path> pictures, JobFolder folder, Job opened) {
+    private Session(Surroundings around, List<Path> pictures, Progress progress, JobFolder folder, Job opened) {
+        this.progress = progress;
         this.around = around;
         this.pictures = pictures;
         this.folder = folder;
@@ -45,10 +50,11 @@ public final class Session implements AutoCloseable {
      * Opens a job to be worked on; if somebody else is writing, it is opened for reading and says who.
      *
      * @param pictures folders in which a picture named in an entry may be
+     * @param progress of computing what stations show
      * @throws Failure if it cannot be read
      */
-    public static Session open(Surroundings around, Path path, List<Path> pictures) {
-        Session session = read(around, path, pictures);
+    public static Session open(Surroundings around, Path path, List<Path> pictures, Progress progress) {
+        Session session = read(around, path, pictures, progress);
         session.startWriting();
         return session;
     }
@@ -58,15 +64,15 @@ public final class Session implements AutoCloseable {
      *
      * @throws Failure if it cannot be read
      */
-    public static Session review(Surroundings around, Path path, String reason) {
-        Session session = read(around, path, List.of());
+    public static Session review(Surroundings around, Path path, String reason, Progress progress) {
+        Session session = read(around, path, List.of(), progress);
         session.show(new Keeping.ReadOnly(reason, false));
         return session;
     }
 
-    private static Session read(Surroundings around, Path path, List<Path> pictures) {
+    private static Session read(Surroundings around, Path path, List<Path> pictures, Progress progress) {
         JobFolder folder = new JobFolder(around.disk(), around.path(path));
-        Session session = new Session(around, pictures, folder, job(folder));
+        Session session = new Session(around, pictures, progress, folder, job(folder));
         session.notices.addAll(session.opened.notices());
         return session;
     }
@@ -81,7 +87,7 @@ public final class Session implements AutoCloseable {
 
     /** Becomes the job's writer, or its reader if that cannot be. */
     private void startWriting() {
-        OpenedJob job = OpenedJob.of(folder, opened);
+        OpenedJob job = OpenedJob.of(folder, opened, progress);
         JobFolder.Writing writing = folder.write(Speech.after(job).speaker(), now());
         if (writing instanceof JobFolder.Writable writable) {
             writer = Optional.of(writable.writer());
@@ -98,7 +104,7 @@ public final class Session implements AutoCloseable {
 
     /** Everything anew from what was read. */
     private void show(Keeping keeping) {
-        OpenedJob job = OpenedJob.of(folder, opened);
+        OpenedJob job = OpenedJob.of(folder, opened, progress);
         state = new JobState(
                 folder.path(), job.beginning(), job.journal().head(), Speech.after(job), job.coverage(), keeping);
     }
@@ -186,8 +192,7 @@ public final class Session implements AutoCloseable {
      */
     public Optional<String> saveElsewhere(Path place) {
         JobFolder other = new JobFolder(around.disk(), around.path(place));
-        Optional<Problem> problem =
-                other.start(state.beginning(), opened.model().bytes());
+        Optional<Problem> problem = start(other);
         if (problem.isPresent()) {
             return problem.map(Problem::message);
         }
@@ -200,6 +205,20 @@ public final class Session implements AutoCloseable {
             return unsafe;
         }
         return appendRest(writable.writer(), 0, other);
+    }
+
+    /** Starts the same job in another folder, with everything that is frozen into it. */
+    private Optional<Problem> start(JobFolder other) {
+        Optional<PreviousRecord> previous = Optional.empty();
+        if (opened.previous().isPresent()) {
+            JobFolder.Copying copying =
+                    new JobFolder(around.disk(), folder.path().resolve("previous")).copy();
+            if (copying instanceof JobFolder.Refused refused) {
+                return Optional.of(refused.problem());
+            }
+            previous = Optional.of(((JobFolder.Copied) copying).record());
+        }
+        return other.start(state.beginning(), new Frozen(opened.model(), opened.meshes(), opened.limits(), previous));
     }
 
     /** Appends all entries that the writer's journal lacks, and goes on with that writer if that succeeds. */

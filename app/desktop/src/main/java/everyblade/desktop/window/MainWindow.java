@@ -80,7 +80,7 @@ final class MainWindow {
 
     /** Opens a job; not on the event thread, since it may take long. */
     Opened opened(Path folder) {
-        return opened(Session.open(around, folder, pictures(folder)));
+        return opened(Session.open(around, folder, pictures(folder), waiting.progress()));
     }
 
     private Opened opened(Session session) {
@@ -225,7 +225,7 @@ final class MainWindow {
         public void review(Path folder) {
             door.run(
                     words.say("wait.open"),
-                    () -> opened(Session.review(around, folder, words.say("keeping.review"))),
+                    () -> opened(Session.review(around, folder, words.say("keeping.review"), waiting.progress())),
                     MainWindow.this::enter);
         }
 

@@ -1,5 +1,6 @@
 package everyblade.desktop.window;
 
+import everyblade.core.sight.Progress;
 import everyblade.desktop.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +9,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
+import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 
@@ -19,12 +21,12 @@ final class Waiting {
 
     private final JPanel panel = new JPanel(new MigLayout("insets 4 8 4 8", "[][grow][]"));
     private final JLabel label = new JLabel();
+    private final JProgressBar bar = new JProgressBar();
     private final JButton stop = new JButton();
     private final Timer timer;
     private final List<Ticket> tickets = new ArrayList<>();
 
     Waiting() {
-        JProgressBar bar = new JProgressBar();
         bar.setIndeterminate(true);
         panel.add(bar);
         panel.add(label, "growx");
@@ -81,6 +83,20 @@ final class Waiting {
             timer.restart();
         }
         return ticket;
+    }
+
+    /** Shows how far a long computation is; to be told from any thread. */
+    Progress progress() {
+        return new Progress() {
+            @Override
+            public void done(int parts, int all) {
+                SwingUtilities.invokeLater(() -> {
+                    bar.setIndeterminate(parts >= all);
+                    bar.setMaximum(all);
+                    bar.setValue(parts);
+                });
+            }
+        };
     }
 
     private void stopWaiting() {

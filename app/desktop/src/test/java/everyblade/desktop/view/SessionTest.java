@@ -2,8 +2,19 @@ package everyblade.desktop.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.entry.Settings;
+import everyblade.core.sight.Progress;
+import everyblade.record.Beginning;
+import everyblade.record.Frozen;
+import everyblade.record.FrozenFile;
+import everyblade.record.JobFolder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -128,7 +139,7 @@ class SessionTest {
             assertThat(session.state().folder()).isEqualTo(other);
             assertThat(((Answer.Kept) session.say("look")).safe()).isTrue();
             session.close();
-            try (Session there = Session.open(workshop.around(), other, java.util.List.of())) {
+            try (Session there = Session.open(workshop.around(), other, java.util.List.of(), Progress.NONE)) {
                 assertThat(there.state().fold().entries())
                         .extracting(everyblade.core.turning.Logged::text)
                         .endsWith("turn on 31", "look");
@@ -144,6 +155,37 @@ class SessionTest {
                     .hasValueSatisfying(why -> assertThat(why).contains("something is there already"));
             assertThat(((Keeping.InMemory) session.state().keeping()).unsaved()).hasSize(1);
         }
+    }
+
+    @Test
+    void whatIsFrozenIntoAJobGoesAlongElsewhere() throws Exception {
+        workshop.counting("dent 5 tip 1").close();
+        JobFolder earlier = new JobFolder(disk.asDisk(), workshop.job());
+        Frozen frozen = new Frozen(
+                FrozenFile.of(Workshop.RING.getBytes(StandardCharsets.UTF_8)),
+                new TreeMap<>(),
+                Optional.of(FrozenFile.of("limits as they were".getBytes(StandardCharsets.UTF_8))),
+                Optional.of(((JobFolder.Copied) earlier.copy()).record()));
+        Beginning beginning = new Beginning(
+                Workshop.NOW,
+                "Ann",
+                "ring",
+                "7",
+                "again",
+                Settings.of(Map.of()).values(),
+                Optional.of(workshop.job().toString()));
+        Path later = folder.resolve("later");
+        assertThat(new JobFolder(disk.asDisk(), later).start(beginning, frozen)).isEmpty();
+
+        try (Session session = Session.open(workshop.around(), later, List.of(), Progress.NONE)) {
+            session.say("note a word");
+            assertThat(session.saveElsewhere(folder.resolve("copy"))).isEmpty();
+        }
+
+        JobFolder copy = new JobFolder(disk.asDisk(), folder.resolve("copy"));
+        assertThat(copy.verify(Optional.empty())).isInstanceOf(JobFolder.Sound.class);
+        assertThat(((JobFolder.Readable) copy.read()).job().limits()).isPresent();
+        assertThat(((JobFolder.Readable) copy.read()).job().previous()).isPresent();
     }
 
     @Nested
@@ -193,7 +235,7 @@ class SessionTest {
     void aReviewedRecordCannotBeChangedEvenByMistake() {
         workshop.counting().close();
 
-        try (Session session = Session.review(workshop.around(), workshop.job(), "for review")) {
+        try (Session session = Session.review(workshop.around(), workshop.job(), "for review", Progress.NONE)) {
             assertThat(session.say("look")).isEqualTo(new Answer.Refused("look", 1, "for review"));
             assertThat(session.enter("skip on 90", false, Workshop.ENGLISH)).isInstanceOf(Answer.Refused.class);
         }

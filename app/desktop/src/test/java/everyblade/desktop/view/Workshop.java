@@ -1,6 +1,7 @@
 package everyblade.desktop.view;
 
 import everyblade.core.entry.Settings;
+import everyblade.core.sight.Progress;
 import everyblade.desktop.command.Surroundings;
 import everyblade.desktop.words.Words;
 import everyblade.record.Beginning;
@@ -111,7 +112,7 @@ public record Workshop(Path folder, Disk disk) {
 
     /** The job open for work, after these entries. */
     public Session open(String... entries) {
-        Session session = Session.open(around(), job(), List.of(folder));
+        Session session = Session.open(around(), job(), List.of(folder), Progress.NONE);
         for (String entry : entries) {
             if (!(session.say(entry) instanceof Answer.Kept)) {
                 throw new AssertionError(entry + ": " + session.say(entry));
