@@ -26,6 +26,7 @@ final class CornerCards {
     private static final double SIZE = 3.5;
     private static final double SMALL = 3.1;
     private static final double LEAST = 2.7;
+    private static final double IN_VIEW = 27;
     private static final double WIDTH = 50;
 
     private CornerCards() {}
@@ -97,7 +98,11 @@ final class CornerCards {
         if (coverage.lostCount()) {
             wrap(lines, Shares.lost(coverage).get(0), LEAST, 5, Ink.ALERT);
         }
-        return lines(lines, Anchor.END);
+        Card told = lines(lines, Anchor.END);
+        double spare = WIDTH - told.width();
+        // Room for what may have to be said, lest the rings jump when it is.
+        return new Card(
+                WIDTH, Math.max(told.height(), IN_VIEW), at -> told.items().apply(at.plus(spare, 0)));
     }
 
     private static String scopeTip(Situation situation, Seat seat) {

@@ -16,7 +16,7 @@ import everyblade.picture.scene.Polar;
  */
 record RingPlan(Polar polar, double rim, double hub, double depth, double lane) {
 
-    static final double SIGNS = 4.6;
+    static final double SIGNS = 7;
     static final double NUMBERS = 3.6;
     static final double POINTERS = 10;
 

@@ -20,6 +20,9 @@ record Lens(double fit, double zoom, double x, double y) {
 
     static final double MOST = 32;
 
+    /** Share of a component on each side in which something may be hidden by words in its corners. */
+    private static final double ASIDE = 0.3;
+
     /** The whole sheet. */
     static Lens whole(double fit) {
         return new Lens(fit, 1, 0, 0);
@@ -60,13 +63,14 @@ record Lens(double fit, double zoom, double x, double y) {
                 Math.max(least * height * fit, Math.min(0, y)));
     }
 
-    /** Moved as little as shows a place of the component, and some units round it, in one of this size. */
+    /** Moved as little as brings a place of a component of this size into its middle, which nothing hides. */
     Lens showing(Rectangle2D place, double width, double height) {
-        double margin = 40;
-        double left = place.getMinX() - margin;
-        double right = place.getMaxX() + margin - width;
-        double top = place.getMinY() - margin;
-        double bottom = place.getMaxY() + margin - height;
-        return moved(left < 0 ? -left : right > 0 ? -right : 0, top < 0 ? -top : bottom > 0 ? -bottom : 0);
+        return moved(
+                into(place.getCenterX(), ASIDE * width, (1 - ASIDE) * width),
+                into(place.getCenterY(), ASIDE * height, (1 - ASIDE) * height));
+    }
+
+    private static double into(double place, double from, double to) {
+        return Math.max(from, Math.min(to, place)) - place;
     }
 }
