@@ -35,6 +35,7 @@ record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, doubl
     private static final double MARGIN = 6;
     private static final double COLUMN = 76;
     private static final double LEAST_FIELD = 60;
+    private static final double NOTICE = 2.2;
     private static final double ENTRY = 6.4;
     private static final double SAMPLE_WIDTH = 9;
     private static final double SAMPLE_HEIGHT = 4.6;
@@ -44,6 +45,10 @@ record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, doubl
         return new Point(
                 MARGIN,
                 21 + vantage.engine().model().notice().map(notice -> Words.STEP).orElse(0.0));
+    }
+
+    private List<String> notice() {
+        return Words.notice(vantage, NOTICE, width() - 2 * MARGIN);
     }
 
     private double width() {
@@ -71,11 +76,10 @@ record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, doubl
         List<Item> heading = new ArrayList<>();
         Words.addLine(heading, new Point(MARGIN, 8), title, 3.6, width() - 2 * MARGIN, Ink.LINE);
         Words.addLine(heading, new Point(MARGIN, 13), moment, 2.8, width() - 2 * MARGIN, Ink.LINE);
-        vantage.engine()
-                .model()
-                .notice()
-                .ifPresent(notice -> Words.addLine(
-                        heading, new Point(MARGIN, 13 + Words.STEP), notice, 2.2, width() - 2 * MARGIN, Ink.ALERT));
+        for (int line = 0; line < notice().size(); line++) {
+            Point at = new Point(MARGIN, 13 + (line + 1) * Words.STEP);
+            Words.addLine(heading, at, notice().get(line), NOTICE, width() - 2 * MARGIN, Ink.ALERT);
+        }
         heading.addAll(top());
         groups.add(Group.of(heading));
         groups.add(tonesTold());

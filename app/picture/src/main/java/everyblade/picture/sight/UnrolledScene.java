@@ -27,6 +27,7 @@ public final class UnrolledScene {
 
     private static final double WIDTH = 297;
     private static final double MARGIN = 9;
+    private static final double NOTICE = 2.5;
     private static final double TOP = 36;
     private static final double BOX_WIDTH = 137.5;
     private static final double BOX_HEIGHT = 112;
@@ -69,10 +70,11 @@ public final class UnrolledScene {
         double width = WIDTH - 2 * MARGIN;
         Words.addLine(items, new Point(MARGIN, 13), title, 4.4, width, Ink.LINE);
         Words.addLine(items, new Point(MARGIN, 18.5), vantage.engine().model().name(), 3, width, Ink.LINE);
-        vantage.engine()
-                .model()
-                .notice()
-                .ifPresent(notice -> Words.addLine(items, new Point(MARGIN, 23), notice, 2.6, width, Ink.ALERT));
+        List<String> notice = Words.notice(vantage, NOTICE, width);
+        for (int line = 0; line < notice.size(); line++) {
+            Point at = new Point(MARGIN, 22.4 + line * 3.1);
+            Words.addLine(items, at, notice.get(line), NOTICE, width, Ink.ALERT);
+        }
         return items;
     }
 

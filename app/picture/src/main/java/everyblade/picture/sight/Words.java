@@ -20,6 +20,7 @@ final class Words {
     static final double STEP = 3.7;
 
     private static final int MOST_LINES = 9;
+    private static final int MOST_NOTICE = 3;
 
     private Words() {}
 
@@ -38,6 +39,15 @@ final class Words {
         return share > 0 && share < 0.01
                 ? "under 1 %"
                 : String.format(Locale.ROOT, "%.0f %%", Math.floor(100 * share + 1e-9));
+    }
+
+    /** What must be shown wherever the engine model is used, on lines of a width; none if there is nothing of the kind. */
+    static List<String> notice(Vantage vantage, double size, double width) {
+        return vantage.engine()
+                .model()
+                .notice()
+                .map(notice -> Lettering.wrapped(notice, size, width, MOST_NOTICE))
+                .orElse(List.of());
     }
 
     /** Adds a line, cut short where there is no room. */

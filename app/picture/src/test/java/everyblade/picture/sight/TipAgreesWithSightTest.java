@@ -3,12 +3,17 @@ package everyblade.picture.sight;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.angle.Turn;
+import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.surface.Facets;
 import everyblade.core.surface.UnusableShape;
+import everyblade.spi.EngineModel;
+import everyblade.spi.Row;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.IntPredicate;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -25,6 +30,7 @@ class TipAgreesWithSightTest {
         int inFrontWithinOne;
         int hidden;
         int covered;
+        int coveredWithinOne;
         final StringBuilder others = new StringBuilder();
     }
 
@@ -41,11 +47,54 @@ class TipAgreesWithSightTest {
 
         assertThat(vantages).hasSizeGreaterThan(7);
         assertThat(count.inSight).isGreaterThan(500);
-        // In a thousandth of them the middle lies within rounding of the edge of what hides it or of its own facet.
-        assertThat(count.inFrontWithinOne).as("%s", count.others).isEqualTo(count.inSight);
-        assertThat(count.inFront).as("%s", count.others).isGreaterThan(count.inSight * 999 / 1000);
         assertThat(count.hidden).isGreaterThan(500);
-        assertThat(count.covered).as("%s", count.others).isGreaterThan(count.hidden * 995 / 1000);
+        assertAgrees(count);
+    }
+
+    @Test
+    void vanes_in_a_known_place_hide_where_they_stand() throws UnusableShape {
+        EngineModel engine = Vantages.changed("tansy-a1", "\"id\": \"d1\",", "\"id\": \"d1\", \"phase\": 4,");
+        Vantage vantage = Vantages.of(engine, "in-i1", "high", Criteria.USUAL);
+        Vantage anywhere = Vantages.of("tansy-a1", "in-i1", "high", Criteria.USUAL);
+        Turn first = Turn.ofDegrees(31);
+        Count count = new Count();
+
+        count(vantage, first, count);
+
+        assertThat(roles(vantage, first)).contains(Body.Role.FIXED).doesNotContain(Body.Role.SWEPT);
+        assertThat(roles(anywhere, first)).contains(Body.Role.SWEPT).doesNotContain(Body.Role.FIXED);
+        assertThat(count.inSight).isPositive();
+        assertThat(count.hidden).isPositive();
+        assertAgrees(count);
+    }
+
+    @Test
+    void vanes_among_which_the_scope_tip_stands_are_not_drawn_but_named() throws UnusableShape {
+        EngineModel engine = Vantages.changed("larkspur-4", "\"x\": 73.7", "\"x\": 90");
+        Vantage vantage = Vantages.of(engine, "p1-c1", "low", Criteria.USUAL);
+
+        Bodies bodies = new Bodies(vantage, Turn.ZERO);
+
+        assertThat(bodies.passedOver()).extracting(Row::id).containsExactly("s1");
+        assertThat(bodies.all())
+                .extracting(Body::name)
+                .contains("Compressor rotor 2")
+                .doesNotContain("Compressor stator 1");
+    }
+
+    /**
+     * The picture knows only the middles of its elements: in a few of a thousand an edge passes between such a middle and that
+     * of the facet, and then the other answer is found right beside.
+     */
+    private static void assertAgrees(Count count) {
+        assertThat(count.inFrontWithinOne).as("%s", count.others).isEqualTo(count.inSight);
+        assertThat(count.inFront).isGreaterThanOrEqualTo(count.inSight * 995 / 1000);
+        assertThat(count.coveredWithinOne).as("%s", count.others).isEqualTo(count.hidden);
+        assertThat(count.covered).isGreaterThanOrEqualTo(count.hidden * 995 / 1000);
+    }
+
+    private static List<Body.Role> roles(Vantage vantage, Turn first) throws UnusableShape {
+        return new Bodies(vantage, first).all().stream().map(Body::role).toList();
     }
 
     private static void count(Vantage vantage, Turn first, Count count) throws UnusableShape {
@@ -70,14 +119,16 @@ class TipAgreesWithSightTest {
                     count.inSight++;
                     boolean exact = front.at(column, line) == number;
                     count.inFront += exact ? 1 : 0;
-                    boolean within = isWithinOne(front, size, column, line, number);
+                    boolean within = isWithinOne(front, size, column, line, shown -> shown == number);
                     count.inFrontWithinOne += within ? 1 : 0;
                     count.others.append(within ? "" : name + "is not in front; ");
                 } else if (why.get() == Hindrance.HIDDEN && inCone) {
                     count.hidden++;
                     boolean covered = front.at(column, line) != number || front.facing(column, line) < 0;
                     count.covered += covered ? 1 : 0;
-                    count.others.append(covered ? "" : name + "is in front; ");
+                    boolean within = covered || isWithinOne(front, size, column, line, shown -> shown != number);
+                    count.coveredWithinOne += within ? 1 : 0;
+                    count.others.append(within ? "" : name + "is in front; ");
                 }
             }
         }
@@ -93,10 +144,10 @@ class TipAgreesWithSightTest {
                 z * Math.cos(turned) - y * Math.sin(turned));
     }
 
-    private static boolean isWithinOne(Frontmost front, int size, int column, int line, int number) {
+    private static boolean isWithinOne(Frontmost front, int size, int column, int line, IntPredicate wanted) {
         for (int x = Math.max(0, column - 1); x <= Math.min(size - 1, column + 1); x++) {
             for (int y = Math.max(0, line - 1); y <= Math.min(size - 1, line + 1); y++) {
-                if (front.at(x, y) == number) {
+                if (wanted.test(front.at(x, y))) {
                     return true;
                 }
             }

@@ -3,6 +3,7 @@ package everyblade.picture.sight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import everyblade.core.angle.Turn;
 import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.StationSight;
@@ -16,6 +17,9 @@ import everyblade.picture.scene.Theme;
 import everyblade.picture.svg.SvgWriter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -138,5 +142,19 @@ class UnrolledSceneTest {
         assertThat(InSight.of(2)).isEqualTo(InSight.SHORT);
         assertThat(InSight.of(20)).isEqualTo(InSight.LONGEST);
         assertThat(InSight.of(360)).isEqualTo(InSight.LONGEST);
+    }
+
+    @Test
+    void the_notice_of_the_model_is_told_to_its_end() {
+        String notice = VANTAGE.engine().model().notice().orElseThrow();
+        Scene sheet = new TipSheet(VANTAGE, Turn.ZERO, Set.of(Tone.WALL), 40, new double[] {0, 0.4}, List.of()).scene();
+
+        for (Scene drawn : List.of(SCENE, sheet)) {
+            String told = drawn.items()
+                    .filter(item -> item.style().fill().equals(Optional.of(Ink.ALERT)))
+                    .map(item -> ((Text) item.shape()).words())
+                    .collect(Collectors.joining(" "));
+            assertThat(told).isEqualTo(notice);
+        }
     }
 }

@@ -1,5 +1,7 @@
 package everyblade.picture.sight;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Pose;
 import everyblade.core.sight.ViewScene;
@@ -9,10 +11,15 @@ import everyblade.json.Reading;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Station;
 import everyblade.spi.View;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Stations of the engine models that come with the program. */
 final class Vantages {
@@ -25,6 +32,22 @@ final class Vantages {
             return read.model();
         }
         throw new AssertionError(file + " cannot be read");
+    }
+
+    /** A model with a piece of its file, which stands there once, put otherwise. */
+    static EngineModel changed(String id, String piece, String other) {
+        Path file = Path.of("..", "..", "engine-models", id, EngineJsonReader.FILE);
+        try {
+            String text = Files.readString(file);
+            assertThat(text.split(Pattern.quote(piece), -1)).as(piece).hasSize(2);
+            byte[] bytes = text.replace(piece, other).getBytes(StandardCharsets.UTF_8);
+            if (EngineJsonReader.read(file.toString(), bytes) instanceof Reading.Read read) {
+                return read.model();
+            }
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+        throw new AssertionError(file + " cannot be read with " + other);
     }
 
     static Vantage of(String model, String view, String station, Criteria criteria) {
