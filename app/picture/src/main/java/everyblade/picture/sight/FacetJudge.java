@@ -6,14 +6,16 @@ import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.Pose;
 import everyblade.core.sight.Progress;
 import everyblade.core.sight.SightArcs;
+import everyblade.core.surface.Facets;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What keeps each facet out of sight at one clock angle of its airfoil. It is asked by sight arcs alone: first with every
- * criterion lifted, when only hiding is left, then with one more of them each time, in the order of {@link Hindrance}.
+ * What keeps each facet out of sight at one clock angle of its airfoil. Sight arcs are asked: first with every
+ * criterion lifted, when only hiding is left, then with one more of them each time, in the order of {@link Hindrance}; what
+ * is turned away is told as grazing whatever else keeps it out of sight.
  */
 final class FacetJudge {
 
@@ -23,9 +25,11 @@ final class FacetJudge {
     /** Sight arcs with the criteria up to and with this one. */
     private final Map<Hindrance, SightArcs> upTo = new EnumMap<>(Hindrance.class);
 
+    private final Vantage vantage;
     private final SightArcs unhidden;
 
     FacetJudge(Vantage vantage) {
+        this.vantage = vantage;
         Pose pose = vantage.pose();
         Criteria criteria = vantage.criteria();
         Criteria none = new Criteria(Turn.ZERO, Map.of(), OptionalDouble.empty());
@@ -56,11 +60,21 @@ final class FacetJudge {
             return Optional.empty();
         }
         if (!unhidden.arcs(facet).contains(tick)) {
-            return Optional.of(Hindrance.HIDDEN);
+            return Optional.of(isTurnedAway(facet, clock) ? Hindrance.GRAZING : Hindrance.HIDDEN);
         }
         return upTo.entrySet().stream()
                 .filter(criterion -> !criterion.getValue().arcs(facet).contains(tick))
                 .map(Map.Entry::getKey)
                 .findFirst();
+    }
+
+    /** Of a warped facet, which is turned away on the whole, a part may show. */
+    private boolean isTurnedAway(int facet, Turn clock) {
+        Facets facets = vantage.scene().facets();
+        double stand = Math.toRadians(vantage.pose().clock().minus(clock).degrees());
+        double y = vantage.pose().r() * StrictMath.sin(stand) - facets.centroid(facet, 1);
+        double z = vantage.pose().r() * StrictMath.cos(stand) - facets.centroid(facet, 2);
+        double x = vantage.pose().x() - facets.centroid(facet, 0);
+        return x * facets.normal(facet, 0) + y * facets.normal(facet, 1) + z * facets.normal(facet, 2) < 0;
     }
 }

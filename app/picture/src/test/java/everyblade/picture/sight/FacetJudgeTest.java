@@ -43,7 +43,7 @@ class FacetJudgeTest {
         assertThat(inSight).isGreaterThan(100);
     }
 
-    /** The first criterion that a facet fails, by its place and direction; empty if it meets all but hiding. */
+    /** Whether a facet is turned away, or the first criterion that it fails, by its place and direction; empty if it meets all but hiding. */
     private Optional<Hindrance> criterion(int facet, Turn clock) {
         Facets facets = vantage.scene().facets();
         Pose pose = vantage.pose();
@@ -68,7 +68,9 @@ class FacetJudgeTest {
                         / distance;
         double cone = Math.toRadians(pose.cone().degrees());
         double pixel = 2 * distance * Math.tan(cone / 2) / pose.pixels();
-        if (along < Math.cos(cone / 2)) {
+        if (facing < 0) {
+            return Optional.of(Hindrance.GRAZING);
+        } else if (along < Math.cos(cone / 2)) {
             return Optional.of(Hindrance.OUTSIDE_CONE);
         } else if (distance < pose.near() || distance > pose.far()) {
             return Optional.of(Hindrance.OUT_OF_RANGE);
