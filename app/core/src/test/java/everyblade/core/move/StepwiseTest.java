@@ -52,7 +52,8 @@ class StepwiseTest {
         Job job = new Job(engine(0).built()).enter("view front");
         Plan plan = Plans.of(job.fold(), job.coverage());
         assertThat(plan.moves()).isEmpty();
-        assertThat(plan.unidentified().values()).singleElement().satisfies(cells -> assertThat(cells)
-                .isPositive());
+        assertThat(plan.unidentified().values())
+                .singleElement()
+                .satisfies(cells -> assertThat(cells).isPositive());
     }
 }
