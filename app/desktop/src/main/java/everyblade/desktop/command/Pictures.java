@@ -26,8 +26,8 @@ public record Pictures(JournalWriter writer, JobFolder folder, List<Path> places
     /**
      * Copies what an entry names.
      *
-     * @return what a person should be told
-     * @throws Refusal if there is no such picture, or it cannot be kept
+     * @return what a person should be told, such as that a picture is not there
+     * @throws Refusal if the picture cannot be kept
      */
     public Optional<String> keep(Speech.Said said) throws Refusal {
         Optional<Said<String>> name = named(said.addition().means());
@@ -58,10 +58,9 @@ public record Pictures(JournalWriter writer, JobFolder folder, List<Path> places
         } catch (IOException | InvalidPathException unreadable) {
             // said below
         }
-        throw new Refusal(
-                name.column(),
+        return Optional.of(
                 "there is no picture " + name.value()
-                        + " to copy that can be read; put it where it is named from and say" + " it again");
+                        + " to copy that can be read, so only its name is kept; put it where it is named from and say it again");
     }
 
     private void keep(Said<String> name, String plain, Path file) throws IOException, Refusal {
