@@ -5,6 +5,8 @@ import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.Shortcut;
 import everyblade.desktop.words.Words;
+import java.awt.Component;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
@@ -12,11 +14,14 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
 /** The acts as large buttons, each with its key written on it. */
 final class ActPanel {
+
+    private static final int LONGEST_LINE = 10;
 
     private final Words words;
     private final Supplier<Choices> choices;
@@ -42,7 +47,7 @@ final class ActPanel {
         panel.removeAll();
         panel.setLayout(new MigLayout("insets 0, gap 4, fillx", "[grow, fill, sizegroup]"));
         buttons.forEach((act, button) -> {
-            button.setText(label(act));
+            letter(button, act);
             button.setToolTipText(words.say(Shortcut.of(act).words()));
             button.getAccessibleContext().setAccessibleName(words.say(name(act)));
             button.getAccessibleContext()
@@ -52,9 +57,23 @@ final class ActPanel {
         panel.revalidate();
     }
 
-    private String label(Act act) {
-        return "<html><center>" + Texts.escaped(words.say(name(act))) + "<br><small>"
-                + Texts.escaped(KeyNames.of(Shortcut.of(act).keys().get(0), words)) + "</small></center></html>";
+    /** The name in one line or two, and the shortest of its keys below. Plain labels: HTML in a button never rests. */
+    private void letter(JButton button, Act act) {
+        button.removeAll();
+        button.setLayout(new MigLayout("insets 0, gap 0, wrap, fill", "[grow, center]", "push[]0[]0[]push"));
+        String name = words.say(name(act));
+        int space = name.length() > LONGEST_LINE ? name.lastIndexOf(' ') : -1;
+        if (space > 0) {
+            button.add(new JLabel(name.substring(0, space)));
+        }
+        button.add(new JLabel(name.substring(space + 1)));
+        String key = Shortcut.of(act).keys().stream()
+                .map(one -> KeyNames.of(one, words))
+                .min(Comparator.comparing(String::length))
+                .orElseThrow();
+        JLabel keyLabel = new JLabel(key);
+        keyLabel.putClientProperty("FlatLaf.style", "font: 85%");
+        button.add(keyLabel);
     }
 
     private static String name(Act act) {
@@ -66,7 +85,12 @@ final class ActPanel {
     }
 
     void show(JobState state) {
-        buttons.values().forEach(button -> button.setEnabled(state.open()));
+        buttons.values().forEach(button -> {
+            button.setEnabled(state.open());
+            for (Component label : button.getComponents()) {
+                label.setEnabled(state.open());
+            }
+        });
     }
 
     /** Lays the buttons out anew for hands with or without gloves. */

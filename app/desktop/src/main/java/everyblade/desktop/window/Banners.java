@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
@@ -81,7 +80,7 @@ final class Banners {
             JPanel one = new JPanel(new MigLayout("insets 4 12 4 12, fillx", "[grow]"));
             Theme theme = Looks.theme(choices.get());
             one.setBackground(Looks.colour(theme, caution.bars() ? Ink.MAYBE_WASH : Ink.PAPER));
-            JLabel label = Texts.wrapping((caution.bars() ? "⚠ " : "") + caution.text());
+            Paragraph label = new Paragraph((caution.bars() ? "⚠ " : "") + caution.text());
             label.setForeground(Looks.colour(theme, Ink.LINE));
             one.add(label, "growx, wmin 0");
             cautions.add(one, "growx");
@@ -112,7 +111,7 @@ final class Banners {
         notice.removeAll();
         Theme theme = Looks.theme(choices.get());
         notice.setBackground(Looks.colour(theme, Ink.PART_WASH));
-        JLabel label = Texts.wrapping(String.join("\n", lines));
+        Paragraph label = new Paragraph(String.join("\n", lines));
         label.setForeground(Looks.colour(theme, Ink.LINE));
         label.getAccessibleContext().setAccessibleName(String.join(" ", lines));
         notice.add(label, "growx, wmin 0");
@@ -140,8 +139,8 @@ final class Banners {
         strip.setBackground(Looks.colour(Looks.theme(choices.get()), ink));
     }
 
-    private JLabel loud(String text) {
-        JLabel label = Texts.wrapping(text);
+    private JComponent loud(String text) {
+        Paragraph label = new Paragraph(text);
         label.setForeground(choices.get().dark() ? Color.BLACK : Color.WHITE);
         return label;
     }

@@ -16,7 +16,6 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.event.DocumentEvent;
@@ -33,13 +32,15 @@ final class EntryPanel {
     private final BiConsumer<String, Boolean> enter;
     private final EntryLine line = new EntryLine();
     private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap, hidemode 3, gapy 2", "[grow]"));
-    private final JLabel told = new JLabel(" ");
+    private final Paragraph told = new Paragraph(" ");
     private final Chips chips;
     private final JTextField field = new JTextField();
     private JobState state;
     private Shown shown;
     private boolean changing;
     private String sent = "";
+    /** The text about which an answer stands there, which must not give way to what the text would do. */
+    private String answeredFor = "";
 
     EntryPanel(
             Words words,
@@ -65,7 +66,7 @@ final class EntryPanel {
         field.getAccessibleContext().setAccessibleDescription(words.say("entry.description"));
         field.putClientProperty("JTextField.placeholderText", words.say("entry.placeholder"));
         field.putClientProperty("JTextField.showClearButton", true);
-        field.setFont(field.getFont().deriveFont(field.getFont().getSize2D() * 1.35f));
+        field.putClientProperty("FlatLaf.style", "font: 135%");
         JButton keep = new JButton(words.say("entry.keep"));
         keep.setName("keep");
         keep.setFocusable(false);
@@ -73,8 +74,8 @@ final class EntryPanel {
         JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[grow][]"));
         row.add(field, "growx, hmin 44");
         row.add(keep, "wmin 120, growy");
-        panel.add(chips.component(), "growx, wmin 0");
-        panel.add(told, "growx, wmin 0, hmin 20");
+        panel.add(chips.component(), "growx, wmin 0, h 34!"); // always as high, or the map would jump at each key
+        panel.add(told, "growx, wmin 0, h 38!");
         panel.add(row, "growx");
         field.getDocument().addDocumentListener(new DocumentListener() {
             @Override
@@ -117,6 +118,7 @@ final class EntryPanel {
     private void typed() {
         if (!changing) {
             line.changed();
+            answeredFor = "";
         }
         preview();
     }
@@ -136,6 +138,9 @@ final class EntryPanel {
     }
 
     private void show(Preview preview) {
+        if (!answeredFor.isEmpty() && answeredFor.equals(field.getText())) {
+            return;
+        }
         if (preview instanceof Preview.Will will) {
             String warnings = will.warnings().isEmpty() ? "" : "  ⚠ " + String.join(" ⚠ ", will.warnings());
             String doubts = will.doubts().isEmpty() ? "" : "  ? " + String.join(" ? ", will.doubts());
@@ -151,9 +156,8 @@ final class EntryPanel {
     }
 
     private void tell(String text, Ink ink) {
-        told.setText(text);
+        told.say(text);
         told.setToolTipText(text.isBlank() ? null : text);
-        told.getAccessibleContext().setAccessibleName(text);
         told.setForeground(Looks.colour(Looks.theme(choices.get()), ink));
     }
 
@@ -211,11 +215,13 @@ final class EntryPanel {
         } else if (answer instanceof Answer.Asked asked) {
             put(asked.text());
             line.asked(asked.text());
+            answeredFor = asked.text();
             tell(words.say("entry.asked", String.join(" ", asked.doubts())), Ink.ALERT);
         } else if (answer instanceof Answer.Refused refused) {
             if (field.getText().isBlank()) {
                 put(refused.text());
             }
+            answeredFor = field.getText();
             field.setCaretPosition(Math.min(field.getText().length(), Math.max(0, refused.column() - 1)));
             tell(words.say("entry.refused", refused.column(), refused.message()), Ink.ALERT);
         }

@@ -25,7 +25,7 @@ final class FindingPanel {
     private final Supplier<Choices> choices;
     private final Consumer<String> enter;
     private final JPanel panel = new JPanel(new MigLayout("insets 8, fillx, wrap 4", "[][grow, fill][][grow, fill]"));
-    private final JLabel place = new JLabel();
+    private final Paragraph place = new Paragraph();
     private final JComboBox<Kind> kind = new JComboBox<>(Kind.values());
     private final JTextField length = new JTextField(6);
     private final JTextField depth = new JTextField(6);
@@ -93,15 +93,10 @@ final class FindingPanel {
     }
 
     private void tellPlace() {
-        Texts.wrap(
-                place,
-                cell.filter(one -> state != null)
-                        .map(one -> words.say(
-                                "finding.at",
-                                one.row(),
-                                one.airfoil(),
-                                form(one).zone()))
-                        .orElseGet(() -> words.say("finding.nowhere")));
+        place.say(cell.filter(one -> state != null)
+                .map(one -> words.say(
+                        "finding.at", one.row(), one.airfoil(), form(one).zone()))
+                .orElseGet(() -> words.say("finding.nowhere")));
         add.setEnabled(cell.isPresent() && state != null && state.open());
     }
 

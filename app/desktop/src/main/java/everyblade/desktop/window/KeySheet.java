@@ -37,7 +37,7 @@ final class KeySheet {
                             .map(key -> KeyNames.of(key, words))
                             .collect(Collectors.joining(" / "));
                     sheet.add(Texts.bold(new JLabel(keys), 1));
-                    sheet.add(Texts.wrapping(words.say(shortcut.words())), "wmin 0");
+                    sheet.add(new Paragraph(words.say(shortcut.words())), "wmin 0");
                     count++;
                 }
             }

@@ -28,7 +28,7 @@ final class LeftPanel {
     private final JLabel title = Texts.bold(new JLabel(), 1.1f);
     private final DefaultListModel<Left> model = new DefaultListModel<>();
     private final JList<Left> list = new JList<>(model);
-    private final JLabel how = new JLabel();
+    private final Paragraph how = new Paragraph();
     private final JPanel entries = new JPanel(new MigLayout("insets 0, gap 4"));
     private final Consumer<CellAt> select;
     private final Consumer<String> begin;
@@ -50,7 +50,9 @@ final class LeftPanel {
         });
         title.setLabelFor(list);
         panel.add(title);
-        panel.add(new JScrollPane(list), "hmin 60");
+        panel.add(
+                new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER),
+                "hmin 60");
         panel.add(how, "wmin 0");
         panel.add(entries);
     }
@@ -97,7 +99,7 @@ final class LeftPanel {
         entries.setVisible(one != null);
         entries.removeAll();
         if (one != null) {
-            Texts.wrap(how, one.why() + "; " + one.how());
+            how.say(one.why() + "; " + one.how());
             for (String entry : one.entries()) {
                 JButton button = new JButton(entry);
                 button.setName("way " + entry);

@@ -39,7 +39,9 @@ final class LogPanel {
                 begin.accept("void " + (count - list.getSelectedIndex()) + " because ");
             }
         });
-        panel.add(new JScrollPane(list), "hmin 40");
+        panel.add(
+                new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER),
+                "hmin 40");
         panel.add(strike, "grow 0");
     }
 

@@ -56,7 +56,7 @@ final class MainWindow {
         frame.setContentPane(content);
         frame.setMinimumSize(new Dimension(1000, 640));
         frame.setSize(FIRST_SIZE);
-        frame.setLocationByPlatform(true);
+        frame.setLocationRelativeTo(null); // where a platform put it, Java is not always told
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new Coming());
         frame.addWindowFocusListener(new Coming());

@@ -33,8 +33,8 @@ final class NewJobPanel {
     private final JTextField by = new JTextField();
     private final JTextField folder = new JTextField();
     private final Map<String, JTextField> facts = new LinkedHashMap<>();
-    private final JLabel notice = new JLabel();
-    private final JLabel problem = new JLabel();
+    private final Paragraph notice = new Paragraph();
+    private final Paragraph problem = new Paragraph();
     private final List<EngineModel> models;
 
     /**
@@ -70,7 +70,7 @@ final class NewJobPanel {
         });
         field("form.scopeTip", scopeTip);
         field("form.folder", folder);
-        panel.add(Texts.wrapping(words.say("caution.before")), "span 2, wmin 0, growx");
+        panel.add(new Paragraph(words.say("caution.before")), "span 2, wmin 0, growx");
         panel.add(problem, "span 2, wmin 0, growx");
         JButton begin = new JButton(words.say("form.start"));
         begin.setName("form.start");
@@ -102,7 +102,7 @@ final class NewJobPanel {
     }
 
     private void modelChosen() {
-        Texts.wrap(notice, chosen().flatMap(EngineModel::notice).orElse(" "));
+        notice.say(chosen().flatMap(EngineModel::notice).orElse(" "));
         List<String> tips = new ArrayList<>(List.of(words.say("form.viewsOwn")));
         chosen().ifPresent(one -> one.scopeTips().stream().map(ScopeTip::id).forEach(tips::add));
         scopeTip.setModel(new DefaultComboBoxModel<>(tips.toArray(String[]::new)));
@@ -120,7 +120,7 @@ final class NewJobPanel {
                         .map(fact -> Map.entry(fact.getKey(), fact.getValue().getText()))
                         .toList());
         Optional<String> missing = job.missing(words);
-        Texts.wrap(problem, missing.orElse(" "));
+        problem.say(missing.orElse(" "));
         if (missing.isEmpty()) {
             start.accept(job);
         }
@@ -128,7 +128,7 @@ final class NewJobPanel {
 
     /** Why no job could be started. */
     void tell(String message) {
-        Texts.wrap(problem, message);
+        problem.say(message);
     }
 
     JComponent component() {

@@ -41,7 +41,9 @@ final class NotesPanel {
         settle.setVisible(false);
         settle.addActionListener(
                 pressed -> begin.accept("settle " + list.getSelectedValue().entry() + " because "));
-        panel.add(new JScrollPane(list), "hmin 40");
+        panel.add(
+                new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER),
+                "hmin 40");
         panel.add(settle, "grow 0");
     }
 

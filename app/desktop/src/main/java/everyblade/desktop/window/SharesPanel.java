@@ -68,8 +68,8 @@ final class SharesPanel {
             bars.add(line.numbers);
             lines.add(line);
         }
-        JLabel basis =
-                Texts.wrapping(words.say(coverage.basis() == Basis.COMPUTED ? "share.computed" : "share.declared"));
+        Paragraph basis =
+                new Paragraph(words.say(coverage.basis() == Basis.COMPUTED ? "share.computed" : "share.declared"));
         bars.add(basis, "span 3, wmin 0, growx");
         bars.revalidate();
         bars.repaint();

@@ -36,7 +36,7 @@ final class StartPanel {
 
     StartPanel(Words words, Optional<Path> demo, List<Path> recent, Doing doing) {
         panel.add(Texts.bold(new JLabel(words.say("start.title")), 2));
-        panel.add(Texts.wrapping(words.say(recent.isEmpty() ? "start.first" : "start.what")), "wmax 720");
+        panel.add(new Paragraph(words.say(recent.isEmpty() ? "start.first" : "start.what")), "w 900");
         JPanel body = new JPanel(new MigLayout("insets 16 0 0 0, fill", "[280!, fill]24[grow, fill]", "[grow, fill]"));
         body.add(buttons(words, demo, doing), "aligny top");
         body.add(recent(words, recent, doing));

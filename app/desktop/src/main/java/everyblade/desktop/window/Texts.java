@@ -1,38 +1,12 @@
 package everyblade.desktop.window;
 
-import java.awt.Font;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 
-/** Labels of running text. */
+/** Small things that all texts of the window share. */
 final class Texts {
 
-    private static final String TEXT = "everyblade.text";
-
     private Texts() {}
-
-    /** A label that breaks its text into lines where it must, and where the text does. */
-    static JLabel wrapping(String text) {
-        JLabel label = new JLabel();
-        wrap(label, text);
-        return label;
-    }
-
-    /** Breaks another text; nothing happens if it is the same one, since laying out HTML is slow. */
-    static void wrap(JLabel label, String text) {
-        if (text.equals(label.getClientProperty(TEXT))) {
-            return;
-        }
-        label.putClientProperty(TEXT, text);
-        label.setText("<html>" + escaped(text).replace("\n", "<br>") + "</html>");
-        label.getAccessibleContext().setAccessibleName(text);
-    }
-
-    /** Text for a label or list that reads HTML, so that an entry with {@code <} in it shows as it is. */
-    static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
-    }
 
     /** Names a component for those who do not see it. */
     static void name(JComponent component, String name) {
@@ -42,8 +16,9 @@ final class Texts {
         }
     }
 
-    static JLabel bold(JLabel label, float larger) {
-        label.setFont(label.getFont().deriveFont(Font.BOLD, label.getFont().getSize2D() * larger));
-        return label;
+    /** Makes the letters of a component bold and so many times as large as usual, whatever that is at the time. */
+    static <T extends JComponent> T bold(T component, float larger) {
+        component.putClientProperty("FlatLaf.style", "font: bold " + Math.round(larger * 100) + "%");
+        return component;
     }
 }

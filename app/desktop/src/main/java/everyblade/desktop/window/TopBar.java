@@ -67,14 +67,12 @@ final class TopBar {
 
     private JComponent title() {
         JLabel label = new JLabel();
-        Texts.wrap(
-                label,
-                job.map(screen -> words.say(
-                                "bar.title",
-                                screen.state().model().name(),
-                                screen.state().beginning().serial(),
-                                screen.state().beginning().task()))
-                        .orElse("Everyblade"));
+        label.setText(job.map(screen -> words.say(
+                        "bar.title",
+                        screen.state().model().name(),
+                        screen.state().beginning().serial(),
+                        screen.state().beginning().task()))
+                .orElse("Everyblade"));
         label.setToolTipText(
                 job.flatMap(screen -> screen.state().model().notice()).orElse(null));
         return label;

@@ -24,10 +24,12 @@ final class Waiting {
     private final JProgressBar bar = new JProgressBar();
     private final JButton stop = new JButton();
     private final Timer timer;
+    /** Whether it is known how far the work is. */
+    private boolean counted;
+
     private final List<Ticket> tickets = new ArrayList<>();
 
     Waiting() {
-        bar.setIndeterminate(true);
         panel.add(bar);
         panel.add(label, "growx");
         panel.add(stop);
@@ -91,9 +93,10 @@ final class Waiting {
             @Override
             public void done(int parts, int all) {
                 SwingUtilities.invokeLater(() -> {
-                    bar.setIndeterminate(parts >= all);
+                    counted = parts < all;
                     bar.setMaximum(all);
                     bar.setValue(parts);
+                    animate();
                 });
             }
         };
@@ -107,10 +110,17 @@ final class Waiting {
 
     private void update(boolean late) {
         panel.setVisible(late && !tickets.isEmpty());
+        counted &= panel.isVisible();
+        animate();
         if (!tickets.isEmpty()) {
             Ticket last = tickets.get(tickets.size() - 1);
             label.setText(last.what);
             stop.setVisible(last.canStop);
         }
+    }
+
+    /** A bar that runs to and fro does so even where nobody sees it, so it must be stopped. */
+    private void animate() {
+        bar.setIndeterminate(panel.isVisible() && !counted);
     }
 }

@@ -6,7 +6,6 @@ import everyblade.desktop.words.Words;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
@@ -16,18 +15,18 @@ final class WherePanel {
     private final Words words;
     private final JPanel panel =
             new JPanel(new MigLayout("insets 0, fillx, wrap, hidemode 3", "[grow, fill]", "[]3[]"));
-    private final JLabel rotor = Texts.bold(new JLabel(), 1.25f);
-    private final JLabel tip = new JLabel();
-    private final JLabel pad = new JLabel();
-    private final JLabel last = new JLabel();
-    private final JLabel next = Texts.bold(new JLabel(), 1);
+    private final Paragraph rotor = new Paragraph(1.25f);
+    private final Paragraph tip = new Paragraph();
+    private final Paragraph pad = new Paragraph();
+    private final Paragraph last = new Paragraph();
+    private final Paragraph next = new Paragraph(1f);
     private final JButton take = new JButton();
     private String entry = "";
 
     WherePanel(Words words, Consumer<String> begin) {
         this.words = words;
         panel.getAccessibleContext().setAccessibleName(words.say("where.name"));
-        for (JLabel label : java.util.List.of(rotor, tip, pad, last, next)) {
+        for (Paragraph label : java.util.List.of(rotor, tip, pad, last, next)) {
             panel.add(label, "wmin 0");
         }
         take.setName("take next");
@@ -41,11 +40,11 @@ final class WherePanel {
 
     void show(Shown shown) {
         Where where = shown.where();
-        Texts.wrap(rotor, where.rotor());
-        Texts.wrap(tip, where.tip());
-        Texts.wrap(pad, where.pad());
-        Texts.wrap(last, where.last());
-        Texts.wrap(next, words.say("where.next", where.next()));
+        rotor.say(where.rotor());
+        tip.say(where.tip());
+        pad.say(where.pad());
+        last.say(where.last());
+        next.say(words.say("where.next", where.next()));
         rotor.setVisible(!where.rotor().isBlank());
         pad.setVisible(!where.pad().isBlank());
         entry = where.entry().orElse("");

@@ -1,16 +1,23 @@
 package everyblade.desktop.window;
 
+import java.awt.AWTEvent;
 import java.awt.AWTException;
 import java.awt.Component;
+import java.awt.Dialog;
+import java.awt.EventQueue;
 import java.awt.Rectangle;
 import java.awt.Robot;
+import java.awt.Toolkit;
 import java.awt.Window;
+import java.awt.event.AWTEventListener;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.io.File;
 import java.io.IOException;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import javax.imageio.ImageIO;
@@ -21,6 +28,7 @@ import javax.swing.JComponent;
 final class Hands {
 
     private static final int PATIENCE_MILLIS = 30_000;
+    private static final int FEW_EVENTS = 15;
     private static final Map<Character, Integer> SIGNS = Map.of(
             ' ',
             KeyEvent.VK_SPACE,
@@ -87,30 +95,46 @@ final class Hands {
         click(component);
     }
 
-    /** Clicks the button with these words in any window that shows. */
-    void clickWords(String words) {
+    /** Clicks the button with these words in a dialog. */
+    void clickInDialog(String words) {
         click(await(
                 "a button " + words,
                 () -> java.util.Arrays.stream(Window.getWindows())
-                        .filter(Window::isShowing)
+                        .filter(one -> one instanceof Dialog && one.isShowing())
                         .flatMap(Offscreen::all)
                         .filter(one -> one instanceof AbstractButton button && words.equals(button.getText()))
                         .filter(one -> one.isShowing() && one.isEnabled())
                         .findFirst()));
     }
 
+    /** Presses only once the component itself says that the mouse is over it: a window that comes up may still move. */
     private void click(Component component) {
-        Rectangle box = place(component);
-        // A window that has just come up may still be laid out anew.
-        for (Rectangle next = place(component); !next.equals(box); next = place(component)) {
-            box = next;
+        AtomicReference<Object> under = new AtomicReference<>();
+        AWTEventListener watch = event -> under.set(event.getSource());
+        Toolkit toolkit = Toolkit.getDefaultToolkit();
+        toolkit.addAWTEventListener(watch, AWTEvent.MOUSE_MOTION_EVENT_MASK);
+        try {
+            for (int tries = 0; under.get() != component; tries++) {
+                if (tries == PATIENCE_MILLIS / 200) {
+                    throw new AssertionError("the mouse does not come over " + component.getName() + " but over "
+                            + under.get() + "; the screen is in " + picture());
+                }
+                Rectangle box = place(component);
+                robot.mouseMove(box.x + box.width / 2 - 1, box.y + box.height / 2);
+                robot.mouseMove(box.x + box.width / 2, box.y + box.height / 2);
+                robot.waitForIdle();
+                robot.delay(100);
+            }
+        } finally {
+            toolkit.removeAWTEventListener(watch);
         }
-        clickAt(box.x + box.width / 2, box.y + box.height / 2);
+        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        robot.waitForIdle();
     }
 
     private Rectangle place(Component component) {
         robot.waitForIdle();
-        robot.delay(100);
         return Offscreen.on(() -> {
             if (component instanceof JComponent inner) {
                 inner.scrollRectToVisible(new Rectangle(inner.getSize()));
@@ -119,16 +143,55 @@ final class Hands {
         });
     }
 
-    void clickAt(int x, int y) {
-        robot.mouseMove(x, y);
-        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
-        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-        robot.waitForIdle();
-    }
-
     /** Waits until this is so. */
     void until(String what, BooleanSupplier isSo) {
         await(what, () -> isSo.getAsBoolean() ? Optional.of(true) : Optional.empty());
+    }
+
+    /** Waits until hardly anything happens on the event thread: a caret blinks, but nothing is laid out again and again. */
+    void untilAtRest() {
+        CountingQueue events = new CountingQueue();
+        Offscreen.on(() -> {
+            Toolkit.getDefaultToolkit().getSystemEventQueue().push(events);
+            return true;
+        });
+        int restless = 0;
+        int happened;
+        try {
+            do {
+                events.count.set(0);
+                robot.delay(300);
+                happened = events.count.get();
+                restless++;
+            } while (happened > FEW_EVENTS && restless < PATIENCE_MILLIS / 300);
+        } finally {
+            Offscreen.on(() -> {
+                events.leave();
+                return true;
+            });
+        }
+        if (happened > FEW_EVENTS) {
+            throw new AssertionError(
+                    "the window does not come to rest: " + happened + " events in 0.3 s, the last one " + events.last);
+        }
+    }
+
+    /** Counts what is dispatched. */
+    private static final class CountingQueue extends EventQueue {
+
+        private final AtomicInteger count = new AtomicInteger();
+        private volatile String last = "none";
+
+        @Override
+        protected void dispatchEvent(AWTEvent event) {
+            count.incrementAndGet();
+            last = event.toString();
+            super.dispatchEvent(event);
+        }
+
+        void leave() {
+            pop();
+        }
     }
 
     private <T> T await(String what, Supplier<Optional<T>> found) {
@@ -151,7 +214,7 @@ final class Hands {
     private String picture() {
         File file = new File("target", "screen-" + System.nanoTime() + ".png");
         try {
-            Rectangle all = new Rectangle(java.awt.Toolkit.getDefaultToolkit().getScreenSize());
+            Rectangle all = new Rectangle(Toolkit.getDefaultToolkit().getScreenSize());
             ImageIO.write(robot.createScreenCapture(all), "png", file);
             return file.toString();
         } catch (IOException refused) {

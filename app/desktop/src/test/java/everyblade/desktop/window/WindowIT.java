@@ -183,9 +183,7 @@ class WindowIT {
         hands.strike(KeyEvent.VK_F2);
         hands.until(
                 "a question about the count",
-                () -> Offscreen.find(frame, javax.swing.JLabel.class, "told")
-                        .getText()
-                        .contains("Enter keeps it"));
+                () -> Offscreen.find(frame, Paragraph.class, "told").getText().contains("Enter keeps it"));
         hands.strike(KeyEvent.VK_ESCAPE);
         hands.type("12");
         hands.strike(KeyEvent.VK_F2);
@@ -253,7 +251,7 @@ class WindowIT {
         untilKept(job, "void 10 because it counts after all");
 
         hands.click(frame, "bar.report");
-        hands.clickWords("Report…");
+        hands.clickInDialog("Report…");
         Path report = job.resolveSibling("job-report.pdf");
         hands.until("the report", () -> Files.exists(report));
 
@@ -272,6 +270,20 @@ class WindowIT {
         hands.until(
                 "the entry line empty",
                 () -> Offscreen.find(frame, JTextField.class, "entry").getText().isEmpty());
+    }
+
+    @Test
+    void theWindowComesToRest() {
+        JFrame frame = open();
+        hands.untilAtRest();
+        hands.click(frame, "start.openRecent");
+        hands.until("the job", () -> window.job().isPresent());
+        hands.untilAtRest();
+        for (String shown : List.of("bar.numbers", "bar.dark", "bar.gloves", "bar.language")) {
+            hands.click(frame, shown);
+            hands.untilAtRest();
+        }
+        assertThat(kept(workshop.job())).isEmpty();
     }
 
     @Test
