@@ -53,4 +53,46 @@ class HouseRulesTest {
                 .because("a test hands in its own streams, clock and environment")
                 .check(desktop);
     }
+
+    @Test
+    void whatTheWindowKnowsIsKnownWithoutAWindow() {
+        noClasses()
+                .that()
+                .resideInAnyPackage(
+                        "everyblade.desktop.view..", "everyblade.desktop.words..", "everyblade.desktop.command..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("javax.swing..", "com.formdev..", "net.miginfocom..", "everyblade.desktop.window..")
+                .because("it is tested without a display")
+                .check(desktop);
+    }
+
+    @Test
+    void panelsGiveWorkAwayAndStartNoThreads() {
+        noClasses()
+                .that()
+                .resideInAPackage("everyblade.desktop.window..")
+                .and()
+                .doNotHaveSimpleName("Workers")
+                .should()
+                .dependOnClassesThat()
+                .areAssignableTo(java.util.concurrent.Executor.class)
+                .orShould()
+                .dependOnClassesThat()
+                .areAssignableTo(Thread.class)
+                .because("there is one door off the event thread")
+                .check(desktop);
+    }
+
+    @Test
+    void onlyTheSessionWritesWhatAWindowSays() {
+        noClasses()
+                .that()
+                .resideInAPackage("everyblade.desktop.window..")
+                .should()
+                .dependOnClassesThat()
+                .areAssignableTo(everyblade.record.JournalWriter.class)
+                .because("what shows as kept must have come from one place")
+                .check(desktop);
+    }
 }

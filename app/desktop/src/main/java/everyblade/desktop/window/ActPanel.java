@@ -45,7 +45,7 @@ final class ActPanel {
     private void lay() {
         int target = Looks.target(choices.get());
         panel.removeAll();
-        panel.setLayout(new MigLayout("insets 0, gap 4, fillx", "[grow, fill, sizegroup]"));
+        panel.setLayout(new MigLayout("insets 0, gap 4, fillx", "[grow, fill, sizegroup]", "[fill]"));
         buttons.forEach((act, button) -> {
             letter(button, act);
             button.setToolTipText(words.say(Shortcut.of(act).words()));

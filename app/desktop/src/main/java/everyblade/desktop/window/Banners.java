@@ -3,30 +3,30 @@ package everyblade.desktop.window;
 import everyblade.desktop.view.Answer;
 import everyblade.desktop.view.CautionsNow;
 import everyblade.desktop.view.Choices;
-import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.Keeping;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.view.Where;
 import everyblade.desktop.words.Words;
 import everyblade.picture.scene.Ink;
-import everyblade.picture.scene.Theme;
 import java.awt.Color;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 
 /** What must not be overlooked, across the whole window: a disk that refuses, who else is writing, cautions, interruptions. */
 final class Banners {
 
     private final Words words;
     private final Supplier<Choices> choices;
-    private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap, gap 0", "[grow]"));
-    private final JPanel keeping = new JPanel(new MigLayout("insets 6 12 6 12, fillx", "[grow][][]"));
-    private final JPanel cautions = new JPanel(new MigLayout("insets 0, fillx, wrap, gap 0", "[grow]"));
-    private final JPanel notice = new JPanel(new MigLayout("insets 6 12 6 12, fillx", "[grow][]"));
+    private final JPanel panel = new JPanel();
+    private final Strip keeping = new Strip();
+    private final Strip barred = new Strip();
+    private final Strip cautions = new Strip();
+    private final Strip notice = new Strip();
     private Runnable saveAgain = () -> {};
     private Runnable saveElsewhere = () -> {};
     private Runnable tryWriting = () -> {};
@@ -34,10 +34,11 @@ final class Banners {
     Banners(Words words, Supplier<Choices> choices) {
         this.words = words;
         this.choices = choices;
-        panel.add(keeping, "growx, hidemode 3");
-        panel.add(cautions, "growx, hidemode 3");
-        panel.add(notice, "growx, hidemode 3");
-        notice.setVisible(false);
+        panel.setLayout(new BoxLayout(panel, BoxLayout.Y_AXIS));
+        for (Strip strip : List.of(keeping, barred, cautions, notice)) {
+            strip.setVisible(false);
+            panel.add(strip);
+        }
     }
 
     JComponent component() {
@@ -52,54 +53,51 @@ final class Banners {
     }
 
     void show(Shown shown) {
-        JobState state = shown.state();
-        keeping.removeAll();
-        if (state.keeping() instanceof Keeping.InMemory inMemory) {
-            paint(keeping, Ink.ALERT);
-            keeping.add(
-                    loud(words.say("keeping.memory", inMemory.unsaved().size(), inMemory.problem())), "growx, wmin 0");
-            keeping.add(button("keeping.again", saveAgain));
-            keeping.add(button("keeping.elsewhere", saveElsewhere));
-        } else if (state.keeping() instanceof Keeping.ReadOnly readOnly) {
-            paint(keeping, Ink.FAINT);
-            keeping.add(loud(words.say("keeping.readOnly", readOnly.reason())), "growx, wmin 0");
-            if (readOnly.inUse()) {
-                keeping.add(button("keeping.tryWriting", tryWriting));
-            }
-        }
-        keeping.setVisible(keeping.getComponentCount() > 0);
-        showCautions(shown.cautions());
+        showKeeping(shown.state().keeping());
+        show(barred, Ink.MAYBE_WASH, shown.cautions(), true);
+        show(cautions, Ink.PAPER, shown.cautions(), false);
         notice.setVisible(false);
-        panel.revalidate();
-        panel.repaint();
     }
 
-    private void showCautions(List<CautionsNow> now) {
-        cautions.removeAll();
-        for (CautionsNow caution : now) {
-            JPanel one = new JPanel(new MigLayout("insets 4 12 4 12, fillx", "[grow]"));
-            Theme theme = Looks.theme(choices.get());
-            one.setBackground(Looks.colour(theme, caution.bars() ? Ink.MAYBE_WASH : Ink.PAPER));
-            Paragraph label = new Paragraph((caution.bars() ? "⚠ " : "") + caution.text());
-            label.setForeground(Looks.colour(theme, Ink.LINE));
-            one.add(label, "growx, wmin 0");
-            cautions.add(one, "growx");
+    private void showKeeping(Keeping now) {
+        Color loud = choices.get().dark() ? Color.BLACK : Color.WHITE;
+        if (now instanceof Keeping.InMemory inMemory) {
+            keeping.show(
+                    words.say("keeping.memory", inMemory.unsaved().size(), inMemory.problem()),
+                    loud,
+                    colour(Ink.ALERT),
+                    List.of(button("keeping.again", saveAgain), button("keeping.elsewhere", saveElsewhere)));
+        } else if (now instanceof Keeping.ReadOnly readOnly) {
+            keeping.show(
+                    words.say("keeping.readOnly", readOnly.reason()),
+                    loud,
+                    colour(Ink.FAINT),
+                    readOnly.inUse() ? List.of(button("keeping.tryWriting", tryWriting)) : List.of());
+        } else {
+            keeping.setVisible(false);
         }
-        cautions.setVisible(!now.isEmpty());
     }
 
-    /** After an entry that is not on disk nothing of it may look as usual. */
+    private void show(Strip strip, Ink ground, List<CautionsNow> all, boolean bars) {
+        String text = all.stream()
+                .filter(caution -> caution.bars() == bars)
+                .map(caution -> (bars ? "⚠ " : "") + caution.text())
+                .collect(Collectors.joining("\n"));
+        if (text.isEmpty()) {
+            strip.setVisible(false);
+        } else {
+            strip.show(text, colour(Ink.LINE), colour(ground), List.of());
+        }
+    }
+
+    /** What a person should know about what was kept. */
     void answered(Answer.Kept kept) {
-        if (!kept.warnings().isEmpty()) {
-            tell(kept.warnings());
-        }
+        tell(kept.warnings());
     }
 
-    /** What a person should know about how the job was found. */
+    /** What a person should know that is not about an entry. */
     void opened(List<String> lines) {
-        if (!lines.isEmpty()) {
-            tell(lines);
-        }
+        tell(lines);
     }
 
     /** The last thing confirmed and the next to do. */
@@ -108,24 +106,18 @@ final class Banners {
     }
 
     private void tell(List<String> lines) {
-        notice.removeAll();
-        Theme theme = Looks.theme(choices.get());
-        notice.setBackground(Looks.colour(theme, Ink.PART_WASH));
-        Paragraph label = new Paragraph(String.join("\n", lines));
-        label.setForeground(Looks.colour(theme, Ink.LINE));
-        label.getAccessibleContext().setAccessibleName(String.join(" ", lines));
-        notice.add(label, "growx, wmin 0");
-        notice.add(button("banner.close", () -> notice.setVisible(false)));
-        notice.setVisible(true);
-        panel.revalidate();
-        panel.repaint();
+        if (!lines.isEmpty()) {
+            notice.show(
+                    String.join("\n", lines),
+                    colour(Ink.LINE),
+                    colour(Ink.PART_WASH),
+                    List.of(button("banner.close", () -> notice.setVisible(false))));
+        }
     }
 
     /** What is told at this moment; blank if nothing is. */
     String told() {
-        return notice.isVisible()
-                ? notice.getComponent(0).getAccessibleContext().getAccessibleName()
-                : "";
+        return notice.isVisible() ? notice.said() : "";
     }
 
     private JButton button(String key, Runnable action) {
@@ -135,13 +127,7 @@ final class Banners {
         return button;
     }
 
-    private void paint(JPanel strip, Ink ink) {
-        strip.setBackground(Looks.colour(Looks.theme(choices.get()), ink));
-    }
-
-    private JComponent loud(String text) {
-        Paragraph label = new Paragraph(text);
-        label.setForeground(choices.get().dark() ? Color.BLACK : Color.WHITE);
-        return label;
+    private Color colour(Ink ink) {
+        return Looks.colour(Looks.theme(choices.get()), ink);
     }
 }

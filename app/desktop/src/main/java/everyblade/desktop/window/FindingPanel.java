@@ -24,13 +24,14 @@ final class FindingPanel {
     private final Words words;
     private final Supplier<Choices> choices;
     private final Consumer<String> enter;
-    private final JPanel panel = new JPanel(new MigLayout("insets 8, fillx, wrap 4", "[][grow, fill][][grow, fill]"));
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 6, fillx, wrap 4, gapy 4", "[][grow, fill][][grow, fill]"));
     private final Paragraph place = new Paragraph();
     private final JComboBox<Kind> kind = new JComboBox<>(Kind.values());
-    private final JTextField length = new JTextField(6);
-    private final JTextField depth = new JTextField(6);
-    private final JTextField plusMinus = new JTextField(6);
-    private final JTextField picture = new JTextField(10);
+    private final JTextField length = new JTextField(4);
+    private final JTextField depth = new JTextField(4);
+    private final JTextField plusMinus = new JTextField(4);
+    private final JTextField picture = new JTextField(4);
     private final JButton add = new JButton();
     private JobState state;
     private Optional<CellAt> cell = Optional.empty();
@@ -41,7 +42,11 @@ final class FindingPanel {
         this.enter = enter;
         kind.setName("finding kind");
         kind.setRenderer(new KindCells(words));
-        panel.add(place, "span 4, wmin 0, growx");
+        panel.add(place, "span 2, wmin 0, growx");
+        add.setText(words.say("finding.add"));
+        add.setName("finding add");
+        add.addActionListener(pressed -> add());
+        panel.add(add, "span 2, growx");
         field("finding.kind", kind);
         field("finding.length", length);
         field("finding.depth", depth);
@@ -51,10 +56,6 @@ final class FindingPanel {
         newest.addActionListener(
                 pressed -> choices().pictures().flatMap(NewestPicture::in).ifPresent(picture::setText));
         panel.add(newest, "span 2");
-        add.setText(words.say("finding.add"));
-        add.setName("finding add");
-        add.addActionListener(pressed -> add());
-        panel.add(add, "span 4, growx");
         tellPlace();
     }
 

@@ -25,7 +25,7 @@ final class KeySheet {
     }
 
     JComponent component() {
-        JPanel sheet = new JPanel(new MigLayout("insets 8, wrap 4", "[]12[320!]24[]12[320!]", "[]3[]"));
+        JPanel sheet = new JPanel(new MigLayout("insets 8, wrap 4", "[]12[340!, fill]24[]12[340!, fill]", "[]3[]"));
         for (Shortcut.Place place : Shortcut.Place.values()) {
             sheet.add(
                     Texts.bold(new JLabel(words.say("place." + place.name().toLowerCase(Locale.ROOT))), 1.1f),

@@ -54,7 +54,7 @@ final class LeftPanel {
                 new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER),
                 "hmin 60");
         panel.add(how, "wmin 0");
-        panel.add(entries);
+        panel.add(entries, "hmin pref");
     }
 
     JComponent component() {

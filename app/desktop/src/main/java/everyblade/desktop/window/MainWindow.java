@@ -3,7 +3,6 @@ package everyblade.desktop.window;
 import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
 import everyblade.desktop.view.Choices;
-import everyblade.desktop.view.Interruption;
 import everyblade.desktop.view.Keeping;
 import everyblade.desktop.view.NewJob;
 import everyblade.desktop.view.Session;
@@ -11,8 +10,6 @@ import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
-import java.awt.event.WindowAdapter;
-import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
@@ -36,7 +33,6 @@ final class MainWindow {
     private final Places places;
     private final JFrame frame = new JFrame("Everyblade");
     private final JPanel content = new JPanel(new BorderLayout());
-    private final Interruption interruption = new Interruption();
     private final Timer refreshing;
     private Choices choices;
     private Words words;
@@ -58,8 +54,9 @@ final class MainWindow {
         frame.setSize(FIRST_SIZE);
         frame.setLocationRelativeTo(null); // where a platform put it, Java is not always told
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
-        frame.addWindowListener(new Coming());
-        frame.addWindowFocusListener(new Coming());
+        Presence presence = new Presence(around.clock(), () -> job.ifPresent(JobScreen::welcomeBack), this::close);
+        frame.addWindowListener(presence);
+        frame.addWindowFocusListener(presence);
     }
 
     private void speak(Locale language) {
@@ -102,7 +99,11 @@ final class MainWindow {
     private JobScreen screen(Opened opened) {
         choose(choices.opened(opened.shown().state().folder()));
         JobScreen screen = new JobScreen(opened.session(), opened.shown(), door, words, () -> choices, around.clock());
-        screen.banners().onTrouble(this::saveAgain, this::saveElsewhere, this::tryWriting);
+        screen.banners()
+                .onTrouble(
+                        () -> saving(screen).again(),
+                        () -> saving(screen).elsewhere(),
+                        () -> saving(screen).tryWriting());
         return screen;
     }
 
@@ -141,15 +142,30 @@ final class MainWindow {
 
     /** Goes on with this job. */
     void enter(Opened opened) {
-        leave();
         job = Optional.of(screen(opened));
         show();
         job.get().entry().focus();
     }
 
-    private void leave() {
-        job.ifPresent(screen -> screen.session().close());
+    /** Gives the job free; behind the door, after whatever is still being written. */
+    private void leave(Runnable then) {
+        if (job.isEmpty()) {
+            then.run();
+            return;
+        }
+        Session session = job.get().session();
         job = Optional.empty();
+        door.run(
+                words.say("wait.save"),
+                () -> {
+                    session.close();
+                    return true;
+                },
+                done -> then.run());
+    }
+
+    private boolean mayLeave() {
+        return job.map(screen -> saving(screen).mayLeave()).orElse(true);
     }
 
     private void refresh() {
@@ -157,32 +173,8 @@ final class MainWindow {
                 .ifPresent(JobScreen::refresh);
     }
 
-    private void saveAgain() {
-        withJob(screen -> screen.work("wait.save", screen.session()::saveAgain, problem -> saved(screen, problem)));
-    }
-
-    private void saveElsewhere() {
-        withJob(screen -> places.askNew(frame, words, screen.state().folder())
-                .ifPresent(place -> screen.work(
-                        "wait.save", () -> screen.session().saveElsewhere(place), problem -> saved(screen, problem))));
-    }
-
-    private void saved(JobScreen screen, Optional<String> problem) {
-        if (problem.isEmpty()) {
-            choose(choices.opened(screen.state().folder()));
-        }
-        screen.tell(List.of(problem.orElseGet(
-                () -> words.say("keeping.saved", screen.state().folder().toString()))));
-    }
-
-    private void tryWriting() {
-        withJob(screen -> screen.work(
-                "wait.open",
-                () -> {
-                    screen.session().tryWriting();
-                    return true;
-                },
-                done -> screen.entry().focus()));
+    private Saving saving(JobScreen screen) {
+        return new Saving(screen, places, words, frame, folder -> choose(choices.opened(folder)));
     }
 
     private void withJob(java.util.function.Consumer<JobScreen> what) {
@@ -191,19 +183,15 @@ final class MainWindow {
 
     /** Closes the window, unless entries would be lost and the person wants to save them first. */
     void close() {
-        boolean unsaved = job.filter(screen -> screen.state().keeping() instanceof Keeping.InMemory)
-                .isPresent();
-        if (unsaved
-                && JOptionPane.showConfirmDialog(
-                                frame, words.say("close.unsaved"), "Everyblade", JOptionPane.YES_NO_OPTION)
-                        != JOptionPane.YES_OPTION) {
+        if (!mayLeave()) {
             return;
         }
         refreshing.stop();
-        leave();
-        door.close();
         frame.dispose();
-        closed.run();
+        leave(() -> {
+            door.close();
+            closed.run();
+        });
     }
 
     /** What a person does on the start screen. */
@@ -307,8 +295,9 @@ final class MainWindow {
 
         @Override
         public void start() {
-            leave();
-            show();
+            if (mayLeave()) {
+                leave(MainWindow.this::show);
+            }
         }
 
         @Override
@@ -330,36 +319,12 @@ final class MainWindow {
 
         @Override
         public void saveElsewhere() {
-            MainWindow.this.saveElsewhere();
+            withJob(screen -> saving(screen).elsewhere());
         }
 
         @Override
         public void keys() {
             new KeySheet(words).show(frame);
-        }
-    }
-
-    /** Tells an interruption from a glance elsewhere. */
-    private final class Coming extends WindowAdapter {
-
-        @Override
-        public void windowClosing(WindowEvent event) {
-            close();
-        }
-
-        @Override
-        public void windowLostFocus(WindowEvent event) {
-            boolean ours = event.getOppositeWindow() != null;
-            if (!ours) {
-                interruption.left(around.clock().instant());
-            }
-        }
-
-        @Override
-        public void windowGainedFocus(WindowEvent event) {
-            if (interruption.back(around.clock().instant())) {
-                job.ifPresent(JobScreen::welcomeBack);
-            }
         }
     }
 }

@@ -25,7 +25,7 @@ import net.miginfocom.swing.MigLayout;
 final class NewJobPanel {
 
     private final Words words;
-    private final JPanel panel = new JPanel(new MigLayout("insets 32, fillx, wrap 2", "[][grow, fill, 200:480:560]"));
+    private final JPanel panel = new JPanel(new MigLayout("insets 32, wrap 2", "[]16[480!, fill]"));
     private final JComboBox<String> model = new JComboBox<>();
     private final JComboBox<String> scopeTip = new JComboBox<>();
     private final JTextField serial = new JTextField();
@@ -59,7 +59,7 @@ final class NewJobPanel {
         problem.setForeground(Looks.colour(theme, Ink.ALERT));
         panel.add(Texts.bold(new JLabel(words.say("form.title")), 1.6f), "span 2");
         field("form.model", model);
-        panel.add(notice, "skip, wmin 0");
+        panel.add(notice, "skip, wmin 0, growx");
         field("form.serial", serial);
         field("form.task", task);
         field("form.by", by);

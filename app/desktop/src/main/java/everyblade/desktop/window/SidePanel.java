@@ -52,9 +52,9 @@ final class SidePanel {
         pages.putClientProperty("JTabbedPane.tabInsets", new java.awt.Insets(4, 9, 4, 9));
         pages.getAccessibleContext().setAccessibleName(words.say("page.name"));
         pages.addChangeListener(turned -> time.shown(pages.getSelectedComponent() == time.component()));
-        panel.add(where.component());
-        panel.add(left.component(), "hmin 120");
-        panel.add(pages, "hmin 120");
+        panel.add(where.component(), "wmin 0");
+        panel.add(left.component(), "wmin 0, hmin 150");
+        panel.add(pages, "wmin 0, hmin 120");
         panel.setMinimumSize(new java.awt.Dimension(300, 100));
     }
 
