@@ -50,13 +50,13 @@ final class Photos {
     /** What came of looking at the picture that an entry names. */
     sealed interface Stamping {}
 
-    /** The entry, with its picture as it is on the disk if it names one. */
+    /** The entry, with its picture as it is on the disk if it names one that is there. */
     record Stamped(Addition entry) implements Stamping {}
 
     /** There is no such picture to be named. */
     record Missing(Problem problem) implements Stamping {}
 
-    /** Adds to an entry what its picture is. */
+    /** Adds to an entry what its picture is; nothing if the job has no such picture, so that only its name is kept. */
     Stamping stamp(Addition entry) {
         Optional<String> named = entry.photoNamed();
         if (named.isEmpty()) {
@@ -64,10 +64,14 @@ final class Photos {
         }
         String name = named.get();
         try {
+            if (!isPlain(name)) {
+                return new Missing(
+                        problem(name, "it is not the plain name of a file", "give the picture a plain name")
+                                .orElseThrow());
+            }
             Path place = folder.resolve(name);
-            if (!isPlain(name) || !disk.exists(place)) {
-                return new Missing(problem(name, "it is not among the job's pictures", "copy it there first")
-                        .orElseThrow());
+            if (!disk.exists(place)) {
+                return new Stamped(entry);
             }
             byte[] picture = disk.read(place);
             if (PhotoFile.look(picture) instanceof PhotoFile.Sound sound) {

@@ -157,14 +157,11 @@ class PhotosTest {
         }
 
         @Test
-        void isNotKeptWithoutThePicture() {
+        void carriesItsNameAloneWhereThereIsNoPicture() {
             try (JournalWriter writer = Jobs.writer(new JobFolder(diskWithJob(), Shift.JOB))) {
-                assertThat(writer.append(java.util.List.of(photo("missing.jpg"))))
-                        .isInstanceOfSatisfying(JournalWriter.NotKept.class, notKept -> {
-                            assertThat(notKept.canGoOn()).isTrue();
-                            assertThat(notKept.problem().message()).contains("missing.jpg", "copy it there first");
-                        });
-                assertThat(Jobs.keep(writer, Samples.notes(1, 1))).hasSize(1);
+                assertThat(Jobs.keep(writer, photo("missing.jpg")))
+                        .singleElement()
+                        .satisfies(line -> assertThat(line.entry().photo()).isEmpty());
             }
         }
 
