@@ -1,7 +1,6 @@
 package everyblade.picture;
 
 import everyblade.core.coverage.RowCoverage;
-import everyblade.core.coverage.State;
 import everyblade.core.coverage.Why;
 import everyblade.core.turning.Remark;
 import everyblade.picture.scene.Ink;
@@ -32,19 +31,20 @@ enum Look {
 
     /** How a cell of this row looks. */
     static Look of(RowCoverage coverage, int airfoil, int zone) {
-        State state = coverage.state(airfoil, zone);
-        return switch (state) {
+        return of(coverage, airfoil, zone, coverage.remarked(Remark.What.STATED, airfoil, zone));
+    }
+
+    /** How a cell looks of which it is known whether someone states that it was seen. */
+    static Look of(RowCoverage coverage, int airfoil, int zone, boolean stated) {
+        return switch (coverage.state(airfoil, zone)) {
             case SEEN -> SEEN;
             case PART -> PART;
             case MAYBE -> MAYBE;
-            case UNSEEN -> unseen(coverage, airfoil, zone);
+            case UNSEEN -> stated ? STATED : unseen(coverage, airfoil, zone);
         };
     }
 
     private static Look unseen(RowCoverage coverage, int airfoil, int zone) {
-        if (coverage.remarked(Remark.What.STATED, airfoil, zone)) {
-            return STATED;
-        }
         return coverage.why(airfoil, zone)
                 .map(why -> why == Why.NO_ACCESS || why == Why.COARSE ? NO_ACCESS : why == Why.FAST ? FAST : UNSEEN)
                 .orElse(UNSEEN);

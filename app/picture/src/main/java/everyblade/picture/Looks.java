@@ -2,7 +2,6 @@ package everyblade.picture;
 
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.entry.ZoneSet;
-import everyblade.core.turning.Remark;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,30 +14,30 @@ import java.util.List;
  */
 record Looks(List<Look> looks, List<Double> shares, ZoneSet damaged) {
 
-    static Looks of(RowCoverage coverage, int airfoil) {
+    static Looks of(RowCoverage coverage, Remarked remarked, int airfoil) {
         int zones = coverage.zoning().size();
         List<Look> looks = new ArrayList<>(zones);
         List<Double> shares = new ArrayList<>(zones);
         long damaged = 0;
         for (int zone = 0; zone < zones; zone++) {
-            Look look = Look.of(coverage, airfoil, zone);
+            Look look = Look.of(coverage, airfoil, zone, remarked.isStated(airfoil, zone));
             looks.add(look);
             shares.add(share(look, coverage, airfoil, zone));
-            damaged |= isDamaged(coverage, airfoil, zone) ? 1L << zone : 0;
+            damaged |= remarked.isDamaged(airfoil, zone) ? 1L << zone : 0;
         }
         return new Looks(looks, shares, new ZoneSet(damaged));
     }
 
     /** Whether an airfoil looks so; asked of thousands, of which few have changed. */
-    boolean holdFor(RowCoverage coverage, int airfoil) {
+    boolean holdFor(RowCoverage coverage, Remarked remarked, int airfoil) {
         if (coverage.zoning().size() != looks.size()) {
             return false;
         }
         for (int zone = 0; zone < looks.size(); zone++) {
-            Look look = Look.of(coverage, airfoil, zone);
+            Look look = Look.of(coverage, airfoil, zone, remarked.isStated(airfoil, zone));
             if (look != looks.get(zone)
                     || share(look, coverage, airfoil, zone) != shares.get(zone)
-                    || isDamaged(coverage, airfoil, zone) != damaged.contains(zone)) {
+                    || remarked.isDamaged(airfoil, zone) != damaged.contains(zone)) {
                 return false;
             }
         }
@@ -49,9 +48,5 @@ record Looks(List<Look> looks, List<Double> shares, ZoneSet damaged) {
         return look.pattern() == Pattern.FILLED_UP
                 ? coverage.areas(airfoil, zone).seen()
                 : 0;
-    }
-
-    private static boolean isDamaged(RowCoverage coverage, int airfoil, int zone) {
-        return coverage.remarked(Remark.What.FOUND, airfoil, zone);
     }
 }

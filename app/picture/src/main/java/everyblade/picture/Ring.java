@@ -90,8 +90,8 @@ record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, do
     }
 
     /** Its airfoils without words; those that look as before are the same groups as before. */
-    DrawnAirfoils drawn(DrawnAirfoils before, double fine) {
-        return DrawnAirfoils.of(before, drawing(), this::patch, fine);
+    DrawnAirfoils drawn(DrawnAirfoils before, Remarked remarked, double fine) {
+        return DrawnAirfoils.of(before, drawing(), remarked, this::patch, fine);
     }
 
     /** Where the zones of each airfoil lie. */

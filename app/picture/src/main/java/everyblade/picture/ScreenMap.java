@@ -51,8 +51,10 @@ public final class ScreenMap implements CellPicture {
         List<Ring> all = Stream.concat(rings.stream(), large.stream()).toList();
         for (int i = 0; i < all.size(); i++) {
             Ring ring = all.get(i);
-            DrawnAirfoils one =
-                    ring.drawn(before.map(map -> map.drawnAs(ring)).orElse(DrawnAirfoils.NONE), view.fine());
+            DrawnAirfoils one = ring.drawn(
+                    before.map(map -> map.drawnAs(ring)).orElse(DrawnAirfoils.NONE),
+                    Remarked.of(coverage, ring.coverage().row().id()),
+                    view.fine());
             drawn.add(one);
             groups.addAll(one.groups());
         }

@@ -1,5 +1,6 @@
 package everyblade.picture;
 
+import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.picture.scene.Cell;
 import everyblade.picture.scene.Group;
@@ -22,11 +23,12 @@ public final class ScreenStrip implements CellPicture {
     private final DrawnAirfoils drawn;
     private final Scene scene;
 
-    private ScreenStrip(Strip strip, double fine, DrawnAirfoils before, double width, double height) {
+    private ScreenStrip(
+            Strip strip, Remarked remarked, double fine, DrawnAirfoils before, double width, double height) {
         this.strip = strip;
         this.fine = fine;
         RowCoverage row = strip.coverage();
-        drawn = strip.drawn(before, fine);
+        drawn = strip.drawn(before, remarked, fine);
         List<Group> groups = new ArrayList<>(drawn.groups());
         groups.add(strip.words());
         scene = new Scene(
@@ -40,22 +42,31 @@ public final class ScreenStrip implements CellPicture {
     /**
      * The strip of a row.
      *
+     * @param row id of a row of the engine
      * @param width of the sheet, mm
      * @param height of the sheet, mm
      * @param fine mm below which a cell is too small for a pattern to be told
      */
-    public static ScreenStrip of(RowCoverage row, double width, double height, double fine) {
-        return new ScreenStrip(strip(row, width, height), fine, DrawnAirfoils.NONE, width, height);
+    public static ScreenStrip of(Coverage coverage, String row, double width, double height, double fine) {
+        return new ScreenStrip(
+                strip(coverage.row(row), width, height),
+                Remarked.of(coverage, row),
+                fine,
+                DrawnAirfoils.NONE,
+                width,
+                height);
     }
 
     /** The strip of the same or another row, or on another sheet. */
-    public ScreenStrip after(RowCoverage row, double width, double height, double nowFine) {
+    public ScreenStrip after(Coverage coverage, String id, double width, double height, double nowFine) {
+        RowCoverage row = coverage.row(id);
         Strip next = strip(row, width, height);
         boolean inPlace = row.row().equals(strip.coverage().row())
                 && width == scene.width()
                 && height == scene.height()
                 && nowFine == fine;
-        return new ScreenStrip(next, nowFine, inPlace ? drawn : DrawnAirfoils.NONE, width, height);
+        return new ScreenStrip(
+                next, Remarked.of(coverage, id), nowFine, inPlace ? drawn : DrawnAirfoils.NONE, width, height);
     }
 
     private static Strip strip(RowCoverage row, double width, double height) {

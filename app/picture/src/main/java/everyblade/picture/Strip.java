@@ -69,8 +69,8 @@ record Strip(
     }
 
     /** Its airfoils without words; those that look as before are the same groups as before. */
-    DrawnAirfoils drawn(DrawnAirfoils before, double fine) {
-        return DrawnAirfoils.of(before, new AirfoilDrawing(coverage, plan()), this::patch, fine);
+    DrawnAirfoils drawn(DrawnAirfoils before, Remarked remarked, double fine) {
+        return DrawnAirfoils.of(before, new AirfoilDrawing(coverage, plan()), remarked, this::patch, fine);
     }
 
     /** The patch of an airfoil. */

@@ -1,7 +1,6 @@
 package everyblade.desktop.map;
 
 import everyblade.core.coverage.Coverage;
-import everyblade.core.coverage.RowCoverage;
 import everyblade.picture.CellPicture;
 import everyblade.picture.MapFacts;
 import everyblade.picture.MapStyle;
@@ -30,14 +29,13 @@ public final class StripPanel extends CellPanel {
     Optional<CellPicture> picture(
             Coverage shown, MapFacts about, MapStyle style, SheetSize sheet, Optional<CellPicture> before) {
         return row.filter(id -> shown.situation().engine().rows().containsKey(id))
-                .map(shown::row)
-                .map(of -> strip(of, sheet, before));
+                .map(id -> strip(shown, id, sheet, before));
     }
 
-    private static CellPicture strip(RowCoverage of, SheetSize sheet, Optional<CellPicture> before) {
+    private static CellPicture strip(Coverage shown, String id, SheetSize sheet, Optional<CellPicture> before) {
         return before.isPresent()
-                ? ((ScreenStrip) before.get()).after(of, sheet.width(), sheet.height(), sheet.fine())
-                : ScreenStrip.of(of, sheet.width(), sheet.height(), sheet.fine());
+                ? ((ScreenStrip) before.get()).after(shown, id, sheet.width(), sheet.height(), sheet.fine())
+                : ScreenStrip.of(shown, id, sheet.width(), sheet.height(), sheet.fine());
     }
 
     @Override
