@@ -65,9 +65,8 @@ final class Photos {
         String name = named.get();
         try {
             if (!isPlain(name)) {
-                return new Missing(
-                        problem(name, "it is not the plain name of a file", "give the picture a plain name")
-                                .orElseThrow());
+                return new Missing(problem(name, "it is not the plain name of a file", "give the picture a plain name")
+                        .orElseThrow());
             }
             Path place = folder.resolve(name);
             if (!disk.exists(place)) {

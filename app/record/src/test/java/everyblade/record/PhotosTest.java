@@ -159,7 +159,7 @@ class PhotosTest {
         @Test
         void carriesItsNameAloneWhereThereIsNoPicture() {
             try (JournalWriter writer = Jobs.writer(new JobFolder(diskWithJob(), Shift.JOB))) {
-                assertThat(Jobs.keep(writer, photo("missing.jpg")))
+                assertThat(Jobs.keep(writer, java.util.List.of(photo("missing.jpg"))))
                         .singleElement()
                         .satisfies(line -> assertThat(line.entry().photo()).isEmpty());
             }
