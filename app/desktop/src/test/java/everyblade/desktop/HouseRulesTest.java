@@ -74,6 +74,8 @@ class HouseRulesTest {
                 .resideInAPackage("everyblade.desktop.window..")
                 .and()
                 .doNotHaveSimpleName("Workers")
+                .and()
+                .doNotHaveSimpleName("ScreenOpening") // waits on the thread that started the program
                 .should()
                 .dependOnClassesThat()
                 .areAssignableTo(java.util.concurrent.Executor.class)
