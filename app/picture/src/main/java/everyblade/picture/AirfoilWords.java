@@ -17,7 +17,7 @@ final class AirfoilWords {
     /** Such as {@code blade 14 of c1, tip/pressure/leading: not inspected}. */
     static String of(RowCoverage coverage, int airfoil, int zone) {
         return name(coverage, airfoil) + ", " + coverage.zoning().names().get(zone) + ": "
-                + Look.of(coverage, airfoil, zone).words()
+                + Look.of(coverage, airfoil, zone).words(MapWords.ENGLISH)
                 + (coverage.remarked(Remark.What.FOUND, airfoil, zone) ? ", damaged" : "")
                 + (coverage.remarked(Remark.What.RECHECK, airfoil, zone) ? ", to be looked at again" : "")
                 + (coverage.remarked(Remark.What.ACCEPTED, airfoil, zone) ? ", accepted as not seen" : "");
@@ -35,8 +35,8 @@ final class AirfoilWords {
             }
         }
         List<String> parts = new ArrayList<>();
-        zones.forEach((look, set) ->
-                parts.add(look.words() + (zones.size() == 1 ? "" : " " + GapText.zones(coverage.zoning(), set))));
+        zones.forEach((look, set) -> parts.add(
+                look.words(MapWords.ENGLISH) + (zones.size() == 1 ? "" : " " + GapText.zones(coverage.zoning(), set))));
         if (!damaged.isEmpty()) {
             parts.add("damaged " + GapText.zones(coverage.zoning(), damaged));
         }

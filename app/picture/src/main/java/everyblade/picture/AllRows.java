@@ -46,7 +46,7 @@ final class AllRows {
                 Sheet.WIDTH,
                 Sheet.HEIGHT,
                 "Coverage map of " + facts.model() + ", serial " + facts.serial(),
-                "All rows, " + style.facing().words() + ". " + Shares.summary(coverage.rows()),
+                "All rows, " + MapWords.ENGLISH.facing(style.facing()) + ". " + Shares.summary(coverage.rows()),
                 groups);
     }
 

@@ -46,10 +46,11 @@ record Corners(List<Placed> cards, double width, double height) {
     static Corners of(Coverage coverage, MapFacts facts, ScreenView view) {
         double right = view.width() - EDGE;
         double bottom = view.height() - EDGE;
-        Card facing = CornerCards.facing(coverage, view);
-        Card row = CornerCards.inView(coverage, view);
-        Card legend = CornerCards.legend();
-        Card rows = CornerCards.rows(coverage, facts);
+        CornerCards cards = CornerCards.of(coverage, view);
+        Card facing = cards.facing();
+        Card row = cards.inView();
+        Card legend = cards.legend();
+        Card rows = cards.rows(facts);
         return new Corners(
                 List.of(
                         new Placed(facing, new Point(EDGE, EDGE)),

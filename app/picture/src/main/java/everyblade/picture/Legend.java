@@ -42,34 +42,41 @@ final class Legend {
             Look look = damage ? Look.UNSEEN : Look.values()[i];
             items.addAll(sample(look, damage, sample));
             Point words = at.plus(SAMPLE_WIDTH + 2, 2.4);
-            items.add(Item.of(Text.upright(words, damage ? "damaged" : look.words(), 2.7, Anchor.START), Ink.LINE));
+            items.add(Item.of(Text.upright(words, name(look, damage, MapWords.ENGLISH), 2.7, Anchor.START), Ink.LINE));
             items.add(Item.of(
                     Text.upright(
-                            words.plus(0, 3), damage ? "over any of the others" : look.meaning(), 1.9, Anchor.START),
+                            words.plus(0, 3),
+                            damage ? MapWords.ENGLISH.say("meaning.damaged") : look.meaning(MapWords.ENGLISH),
+                            1.9,
+                            Anchor.START),
                     Ink.FAINT));
         }
         return new Group("Legend", items);
     }
 
-    /** A column of samples with their names only. */
-    static List<Item> names(Point corner) {
+    /** A column of samples with their names only, so many times as large as usual. */
+    static List<Item> names(Point corner, double size, MapWords said) {
         List<Item> items = new ArrayList<>();
         int entries = Look.values().length + 1;
-        double step = NAMES_HEIGHT / entries;
+        double step = size * NAMES_HEIGHT / entries;
         for (int i = 0; i < entries; i++) {
             boolean damage = i == entries - 1;
             Look look = damage ? Look.UNSEEN : Look.values()[i];
             Point foot = corner.plus(0, (i + 1) * step - 0.6);
-            items.addAll(sample(look, damage, new Patch(new Flat(foot), 0, 8, 0, step - 1.2)));
+            items.addAll(sample(look, damage, new Patch(new Flat(foot), 0, 8 * size, 0, step - 1.2)));
             items.add(Item.of(
                     Text.upright(
-                            foot.plus(10, -0.5 * (step - 1.2) + 1.1),
-                            damage ? "damaged" : look.words(),
-                            3.5,
+                            foot.plus(10 * size, -0.5 * (step - 1.2) + 1.1 * size),
+                            name(look, damage, said),
+                            3.5 * size,
                             Anchor.START),
                     Ink.LINE));
         }
         return items;
+    }
+
+    private static String name(Look look, boolean damage, MapWords words) {
+        return damage ? words.say("look.damaged") : look.words(words);
     }
 
     private static List<Item> sample(Look look, boolean damage, Patch patch) {

@@ -7,23 +7,19 @@ import everyblade.picture.scene.Ink;
 
 /** How the state of a cell looks: a pattern, the ink that makes it, and the ink under it. */
 enum Look {
-    SEEN("inspected", "surely in sight and watched", Pattern.SOLID, Ink.SEEN, Ink.PAPER),
-    PART("inspected in part", "as far as it can be", Pattern.FILLED_UP, Ink.PART, Ink.PART_WASH),
-    MAYBE("maybe", "only if count and placing were right", Pattern.HATCH, Ink.MAYBE, Ink.MAYBE_WASH),
-    UNSEEN("not inspected", "still to do", Pattern.EMPTY, Ink.LINE, Ink.PAPER),
-    NO_ACCESS("not accessible", "no view shows it well enough", Pattern.CROSS, Ink.NO_ACCESS, Ink.NO_ACCESS_WASH),
-    FAST("too fast", "in view, but not long enough", Pattern.DOTS, Ink.FAST, Ink.FAST_WASH),
-    STATED("stated with a picture", "someone says so; not counted", Pattern.BARS, Ink.STATED, Ink.STATED_WASH);
+    SEEN(Pattern.SOLID, Ink.SEEN, Ink.PAPER),
+    PART(Pattern.FILLED_UP, Ink.PART, Ink.PART_WASH),
+    MAYBE(Pattern.HATCH, Ink.MAYBE, Ink.MAYBE_WASH),
+    UNSEEN(Pattern.EMPTY, Ink.LINE, Ink.PAPER),
+    NO_ACCESS(Pattern.CROSS, Ink.NO_ACCESS, Ink.NO_ACCESS_WASH),
+    FAST(Pattern.DOTS, Ink.FAST, Ink.FAST_WASH),
+    STATED(Pattern.BARS, Ink.STATED, Ink.STATED_WASH);
 
-    private final String words;
-    private final String meaning;
     private final Pattern pattern;
     private final Ink mark;
     private final Ink wash;
 
-    Look(String words, String meaning, Pattern pattern, Ink mark, Ink wash) {
-        this.words = words;
-        this.meaning = meaning;
+    Look(Pattern pattern, Ink mark, Ink wash) {
         this.pattern = pattern;
         this.mark = mark;
         this.wash = wash;
@@ -51,13 +47,13 @@ enum Look {
     }
 
     /** What it is called on the map. */
-    String words() {
-        return words;
+    String words(MapWords words) {
+        return words.say("look.", this);
     }
 
     /** What that means. */
-    String meaning() {
-        return meaning;
+    String meaning(MapWords words) {
+        return words.say("meaning.", this);
     }
 
     Pattern pattern() {

@@ -26,6 +26,7 @@ final class OneRow {
     private static final double CELLS_TO = 83.5;
     private static final double LANE = 3.2;
     private static final double SIGNS = 91.6;
+    private static final double LETTERS = 2.3;
     private static final double RIM = 95;
 
     private static final double LEFT = 228;
@@ -52,13 +53,14 @@ final class OneRow {
 
         List<Group> groups = new ArrayList<>();
         groups.add(Sheet.heading(facts, title));
-        groups.add(new Group(style.facing().words(), new Wheel("", polar, RIM, style.facing()).clock()));
+        groups.add(
+                new Group(MapWords.ENGLISH.facing(style.facing()), new Wheel("", polar, RIM, style.facing()).clock()));
         groups.add(hub(style, standing));
         groups.addAll(ring.cells());
         groups.add(Group.of(ring.numbers(List.of())));
         groups.add(pointers.landmarks(standing));
         groups.addAll(pointers.views(views));
-        groups.add(signs.round(polar, standing, CELLS_TO + LANE + 0.6, SIGNS));
+        groups.add(signs.round(polar, standing, CELLS_TO + LANE + 0.6, SIGNS, LETTERS));
         groups.add(TitleBlock.at(new Point(RIGHT, TOP), COLUMN, coverage, List.of(of), facts, style));
         groups.add(Legend.at(new Point(LEFT, TOP), 2, 47));
         groups.addAll(key(of));
@@ -69,16 +71,15 @@ final class OneRow {
                 Sheet.WIDTH,
                 Sheet.HEIGHT,
                 "Coverage map of " + title + ", " + facts.model() + ", serial " + facts.serial(),
-                title + ", " + style.facing().words() + ". " + Shares.summary(List.of(of)),
+                title + ", " + MapWords.ENGLISH.facing(style.facing()) + ". " + Shares.summary(List.of(of)),
                 groups);
     }
 
     private static Group hub(MapStyle style, Standing standing) {
-        String words = style.facing().words();
-        int cut = words.indexOf(" looking");
-        List<String> lines = new ArrayList<>(List.of(words.substring(0, cut), words.substring(cut + 1)));
+        List<String> lines = new ArrayList<>(
+                List.of(MapWords.ENGLISH.from(style.facing()), MapWords.ENGLISH.towards(style.facing())));
         if (!standing.doubt().isEmpty()) {
-            lines.add(standing.doubt());
+            lines.add(standing.doubt(MapWords.ENGLISH));
         }
         List<Item> items = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {

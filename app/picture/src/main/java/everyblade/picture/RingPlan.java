@@ -18,10 +18,10 @@ record RingPlan(Polar polar, double rim, double hub, double depth, double lane) 
 
     static final double SIGNS = 7;
     static final double NUMBERS = 3.6;
-    static final double POINTERS = 10;
+    static final double POINTERS = 9;
 
-    private static final double LARGE_SHARE = 0.27;
-    private static final double HUB_SHARE = 0.1;
+    private static final double LARGE_SHARE = 0.24;
+    private static final double HUB_SHARE = 0.06;
     private static final double DEPTH_MOST = 14;
     private static final double DEPTH_FOR_WORDS = 4.8;
     private static final double LANE_SHARE = 0.46;

@@ -21,6 +21,8 @@ import java.util.Optional;
  */
 record RingWords(RingPlan plan, Coverage coverage, ScreenView view) {
 
+    private static final double LETTERS = 3.4;
+
     /** The groups, always as many in the same order. */
     List<Group> of(List<Ring> rings, Optional<Ring> large) {
         List<Group> groups = new ArrayList<>();
@@ -29,7 +31,7 @@ record RingWords(RingPlan plan, Coverage coverage, ScreenView view) {
         }
         if (large.isPresent() || view.turning()) {
             double noon = large.map(this::noon).orElse(0.0);
-            groups.add(Group.of(new ClockScale(plan.polar(), plan.rim(), noon).items()));
+            groups.add(Group.of(new ClockScale(plan.polar(), plan.rim(), noon, view.words(), LETTERS).items()));
         }
         large.ifPresent(ring -> {
             Signs signs = Signs.of(coverage, ring.coverage().row().id());
@@ -37,17 +39,18 @@ record RingWords(RingPlan plan, Coverage coverage, ScreenView view) {
             groups.add(Group.of(ring.numbers(List.of())));
             groups.add(airfoilOne(ring));
             groups.add(new Pointers(plan.polar(), ring.low()).landmarks(ring.standing()));
-            groups.add(signs.round(plan.polar(), ring.standing(), ring.high() + RingPlan.NUMBERS - 0.4, middle));
+            groups.add(
+                    signs.round(plan.polar(), ring.standing(), ring.high() + RingPlan.NUMBERS - 0.4, middle, LETTERS));
             groups.add(scopeTip(ring));
         });
         return groups;
     }
 
-    private static Group names(Ring ring) {
+    private Group names(Ring ring) {
         String id = ring.coverage().row().id();
         String name = ring.standing().doubt().isEmpty()
                 ? id
-                : id + ": " + ring.standing().doubt();
+                : id + ": " + ring.standing().doubt(view.words());
         List<String> labels = List.of(name, name);
         List<Item> items = new ArrayList<>(ring.labels(labels));
         items.addAll(ring.numbers(labels));
@@ -84,6 +87,6 @@ record RingWords(RingPlan plan, Coverage coverage, ScreenView view) {
                 ? 0
                 : coverage.situation().reading(seat.row()).degrees();
         double clock = noon(ring) + seat.reference().degrees() - drawn;
-        return new Pointers(plan.polar(), ring.low() - 4.6).scopeTip(clock, seat.view());
+        return new Pointers(plan.polar(), ring.low() - 4.6).scopeTip(clock, seat.view(), view.words());
     }
 }

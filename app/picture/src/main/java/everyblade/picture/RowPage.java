@@ -21,6 +21,7 @@ final class RowPage {
     private static final double CELLS_TO = 63;
     private static final double LANE = 3.2;
     private static final double SIGNS = 69;
+    private static final double LETTERS = 2.3;
     private static final double RIM = 72;
     private static final double BELOW = 6;
     private static final double STRIP = 40;
@@ -43,13 +44,13 @@ final class RowPage {
                 .toList();
 
         List<Group> groups = new ArrayList<>();
-        groups.add(new Group(facing.words(), new Wheel("", polar, RIM, facing).clock()));
+        groups.add(new Group(MapWords.ENGLISH.facing(facing), new Wheel("", polar, RIM, facing).clock()));
         groups.add(hub(polar, facing, standing));
         groups.addAll(ring.cells());
         groups.add(Group.of(ring.numbers(List.of())));
         groups.add(pointers.landmarks(standing));
         groups.addAll(pointers.views(views));
-        groups.add(signs.round(polar, standing, CELLS_TO + LANE, SIGNS));
+        groups.add(signs.round(polar, standing, CELLS_TO + LANE, SIGNS, LETTERS));
         double y = 2 * outside + BELOW;
         groups.addAll(Strip.onPaper(of, new Point(0, y), width, STRIP).groups());
         y += STRIP + BELOW;
@@ -64,10 +65,13 @@ final class RowPage {
 
     private static Group hub(Polar polar, Facing facing, Standing standing) {
         List<Item> items = new ArrayList<>();
-        items.add(Item.of(Text.upright(polar.centre().plus(0, 0.8), facing.words(), 2.5, Anchor.MIDDLE), Ink.LINE));
+        items.add(Item.of(
+                Text.upright(polar.centre().plus(0, 0.8), MapWords.ENGLISH.facing(facing), 2.5, Anchor.MIDDLE),
+                Ink.LINE));
         if (!standing.doubt().isEmpty()) {
-            items.add(
-                    Item.of(Text.upright(polar.centre().plus(0, 5), standing.doubt(), 2.5, Anchor.MIDDLE), Ink.ALERT));
+            items.add(Item.of(
+                    Text.upright(polar.centre().plus(0, 5), standing.doubt(MapWords.ENGLISH), 2.5, Anchor.MIDDLE),
+                    Ink.ALERT));
         }
         return Group.of(items);
     }

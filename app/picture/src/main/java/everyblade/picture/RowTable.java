@@ -44,7 +44,7 @@ final class RowTable {
 
     private static List<Item> line(Point base, double width, double size, Coverage coverage, RowCoverage row) {
         Tally tally = Shares.tally(row);
-        String doubt = Standing.of(coverage.situation(), row.row()).doubt();
+        String doubt = Standing.of(coverage.situation(), row.row()).doubt(MapWords.ENGLISH);
         String count = row.row().count() + " " + row.row().kind().airfoil()
                 + (row.row().count() == 1 ? "" : "s");
         List<Item> items = new ArrayList<>();

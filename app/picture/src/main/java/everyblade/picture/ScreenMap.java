@@ -63,7 +63,8 @@ public final class ScreenMap implements CellPicture {
                 view.width(),
                 view.height(),
                 "Coverage map of " + facts.model() + ", serial " + facts.serial(),
-                rows.size() + " rows as rings, " + view.style().facing().words(),
+                rows.size() + " rows as rings, "
+                        + MapWords.ENGLISH.facing(view.style().facing()),
                 groups);
     }
 

@@ -19,21 +19,20 @@ public final class ScreenStrip implements CellPicture {
     private static final double MARGIN = 2;
 
     private final Strip strip;
-    private final double fine;
+    private final StripView view;
     private final DrawnAirfoils drawn;
     private final Scene scene;
 
-    private ScreenStrip(
-            Strip strip, Remarked remarked, double fine, DrawnAirfoils before, double width, double height) {
+    private ScreenStrip(Strip strip, Remarked remarked, StripView view, DrawnAirfoils before) {
         this.strip = strip;
-        this.fine = fine;
+        this.view = view;
         RowCoverage row = strip.coverage();
-        drawn = strip.drawn(before, remarked, fine);
+        drawn = strip.drawn(before, remarked, view.fine());
         List<Group> groups = new ArrayList<>(drawn.groups());
         groups.add(strip.words());
         scene = new Scene(
-                width,
-                height,
+                view.width(),
+                view.height(),
                 row.row().name() + " (" + row.row().id() + ") unrolled",
                 row.row().count() + " " + row.row().kind().airfoil() + "s from left to right, root lowest",
                 groups);
@@ -43,34 +42,21 @@ public final class ScreenStrip implements CellPicture {
      * The strip of a row.
      *
      * @param row id of a row of the engine
-     * @param width of the sheet, mm
-     * @param height of the sheet, mm
-     * @param fine mm below which a cell is too small for a pattern to be told
      */
-    public static ScreenStrip of(Coverage coverage, String row, double width, double height, double fine) {
-        return new ScreenStrip(
-                strip(coverage.row(row), width, height),
-                Remarked.of(coverage, row),
-                fine,
-                DrawnAirfoils.NONE,
-                width,
-                height);
+    public static ScreenStrip of(Coverage coverage, String row, StripView view) {
+        return new ScreenStrip(strip(coverage.row(row), view), Remarked.of(coverage, row), view, DrawnAirfoils.NONE);
     }
 
-    /** The strip of the same or another row, or on another sheet. */
-    public ScreenStrip after(Coverage coverage, String id, double width, double height, double nowFine) {
+    /** The strip of the same or another row, or looked at otherwise. */
+    public ScreenStrip after(Coverage coverage, String id, StripView next) {
         RowCoverage row = coverage.row(id);
-        Strip next = strip(row, width, height);
-        boolean inPlace = row.row().equals(strip.coverage().row())
-                && width == scene.width()
-                && height == scene.height()
-                && nowFine == fine;
-        return new ScreenStrip(
-                next, Remarked.of(coverage, id), nowFine, inPlace ? drawn : DrawnAirfoils.NONE, width, height);
+        boolean inPlace = row.row().equals(strip.coverage().row()) && next.equals(view);
+        return new ScreenStrip(strip(row, next), Remarked.of(coverage, id), next, inPlace ? drawn : DrawnAirfoils.NONE);
     }
 
-    private static Strip strip(RowCoverage row, double width, double height) {
-        return Strip.onScreen(row, new Point(MARGIN, MARGIN), width - 2 * MARGIN, height - 2 * MARGIN);
+    private static Strip strip(RowCoverage row, StripView view) {
+        return Strip.onScreen(
+                row, new Point(MARGIN, MARGIN), view.width() - 2 * MARGIN, view.height() - 2 * MARGIN, view.words());
     }
 
     @Override

@@ -12,6 +12,13 @@ import java.util.Optional;
  * @param width of the sheet, mm
  * @param height of the sheet, mm
  * @param fine mm below which a cell is too small for a pattern to be told
+ * @param words in which it speaks
  */
 public record ScreenView(
-        MapStyle style, Optional<String> enlarged, boolean turning, double width, double height, double fine) {}
+        MapStyle style,
+        Optional<String> enlarged,
+        boolean turning,
+        double width,
+        double height,
+        double fine,
+        MapWords words) {}

@@ -66,13 +66,16 @@ final class Shares {
     }
 
     /** Where the count was lost; empty if it was not. */
-    static List<String> lost(Coverage coverage) {
+    static List<String> lost(Coverage coverage, MapWords words) {
         return coverage.situation().countErrors().stream()
                 .filter(CountError::lost)
-                .map(error -> "Count lost by " + error.airfoils() + " "
-                        + coverage.row(error.row()).row().kind().airfoil() + (error.airfoils() == 1 ? "" : "s") + " of "
-                        + error.row() + " between entries "
-                        + error.since() + " and " + error.entry() + ": what was watched between them is only maybe.")
+                .map(error -> words.say(
+                        "lost",
+                        error.airfoils(),
+                        words.some(coverage.row(error.row()).row(), error.airfoils()),
+                        error.row(),
+                        error.since(),
+                        error.entry()))
                 .toList();
     }
 }

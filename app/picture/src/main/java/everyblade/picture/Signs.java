@@ -28,8 +28,6 @@ import java.util.TreeMap;
  */
 record Signs(List<Remark> remarks) {
 
-    private static final double SIZE = 2.3;
-
     static Signs of(Coverage coverage, String row) {
         return new Signs(coverage.situation().ledger().remarks().stream()
                 .filter(remark -> remark.row().equals(row))
@@ -37,8 +35,8 @@ record Signs(List<Remark> remarks) {
                 .toList());
     }
 
-    /** The signs round a ring, each joined to its airfoil. */
-    Group round(Polar polar, Standing standing, double from, double middle) {
+    /** The signs round a ring, each joined to its airfoil; lengths in mm. */
+    Group round(Polar polar, Standing standing, double from, double middle, double size) {
         Map<Integer, List<Remark>> byAirfoil = new TreeMap<>();
         for (Remark remark : remarks) {
             remark.airfoils().stream()
@@ -48,7 +46,8 @@ record Signs(List<Remark> remarks) {
         }
         List<Integer> airfoils = List.copyOf(byAirfoil.keySet());
         List<String> words = airfoils.stream().map(n -> sign(byAirfoil.get(n))).toList();
-        double widest = words.stream().mapToDouble(Signs::width).max().orElse(0);
+        double widest =
+                words.stream().mapToDouble(word -> width(word, size)).max().orElse(0);
         List<Double> directions =
                 Spread.of(airfoils.stream().map(standing::clock).toList(), (widest + 0.6) / polar.scale(middle));
         List<Item> items = new ArrayList<>();
@@ -56,18 +55,19 @@ record Signs(List<Remark> remarks) {
             double clock = standing.clock(airfoils.get(i));
             Point at = polar.at(directions.get(i), middle);
             items.add(Item.of(Strokes.line(polar.at(clock, from), at), Style.lined(Ink.LINE, 0.2)));
-            double width = width(words.get(i));
+            double width = width(words.get(i), size);
             items.add(Item.of(
-                    Polygon.box(at.x() - width / 2, at.y() - 1.7, width, 3.4), Style.both(Ink.PAPER, Ink.LINE, 0.25)));
+                    Polygon.box(at.x() - width / 2, at.y() - 0.74 * size, width, 1.48 * size),
+                    Style.both(Ink.PAPER, Ink.LINE, 0.25)));
             items.add(Item.of(
-                    Text.upright(at.plus(0, Lettering.CAPITAL * SIZE / 2), words.get(i), SIZE, Anchor.MIDDLE),
+                    Text.upright(at.plus(0, Lettering.CAPITAL * size / 2), words.get(i), size, Anchor.MIDDLE),
                     Ink.LINE));
         }
         return new Group("Findings and rechecks", items);
     }
 
-    private static double width(String words) {
-        return Lettering.length(words, SIZE) + 1.4;
+    private static double width(String words, double size) {
+        return Lettering.length(words, size) + 0.6 * size;
     }
 
     private static String sign(List<Remark> here) {

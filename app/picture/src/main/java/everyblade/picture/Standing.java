@@ -13,14 +13,22 @@ import java.util.Optional;
  *
  * @param row whose airfoils
  * @param first clock angle of airfoil 1, 0 to a turn; 12 o'clock where it is not known
- * @param doubt why that is not known; empty if it is
+ * @param doubt why that is not known; empty if it is known
  */
-record Standing(Row row, Turn first, String doubt) {
+record Standing(Row row, Turn first, Optional<Doubt> doubt) {
+
+    /** Why it is not known where airfoils stand. */
+    enum Doubt {
+        /** None of them was ever identified. */
+        NO_DATUM,
+        /** The count was lost. */
+        LOST
+    }
 
     /** As far as the entries tell. */
     static Standing of(Situation situation, Row row) {
         if (!situation.counting(row)) {
-            return new Standing(row, Turn.ZERO, "no datum");
+            return new Standing(row, Turn.ZERO, Optional.of(Doubt.NO_DATUM));
         }
         Optional<Place> place = situation
                 .placing(row)
@@ -28,13 +36,18 @@ record Standing(Row row, Turn first, String doubt) {
                 .place();
         // What is kept of a static row is its angle to the scope tip, which may have been drawn round since.
         Turn drawn = row.kind() == RowKind.ROTOR ? Turn.ZERO : situation.reading(row);
-        return place.map(stands -> new Standing(row, stands.best().minus(drawn).wrapped(), ""))
-                .orElse(new Standing(row, Turn.ZERO, "place not known"));
+        return place.map(stands -> new Standing(row, stands.best().minus(drawn).wrapped(), Optional.empty()))
+                .orElse(new Standing(row, Turn.ZERO, Optional.of(Doubt.LOST)));
     }
 
     /** The same row turned so that airfoil 1 stands on top. */
     Standing onTop() {
         return new Standing(row, Turn.ZERO, doubt);
+    }
+
+    /** Why it is not known where they stand, in words; blank if it is. */
+    String doubt(MapWords words) {
+        return doubt.map(why -> words.say("doubt.", why)).orElse("");
     }
 
     /** Clock angle of airfoil n, degrees, 0 to 360. */

@@ -26,6 +26,8 @@ import java.util.Optional;
  * @param names room for the names of zones, mm
  * @param letters size of the font, mm
  * @param lineMost greatest height of a line, mm
+ * @param least size of the font at which the lines are named one by one; else those of one side together, mm
+ * @param said in which words
  */
 record Strip(
         RowCoverage coverage,
@@ -34,27 +36,59 @@ record Strip(
         double height,
         double names,
         double letters,
-        double lineMost) {
+        double lineMost,
+        double least,
+        MapWords said) {
 
     private static final double NUMBERS = 1.8;
     private static final double GAP = 0.06;
     private static final double READABLE = 1.2;
+    private static final double SCREEN_READABLE = 2.8;
     private static final double BESIDE = 1.2;
     private static final double SCREEN_LETTERS = 3;
 
     /** In a room on paper. */
     static Strip onPaper(RowCoverage coverage, Point corner, double width, double height) {
-        return new Strip(coverage, corner, width, height, 38, 2.2, 5);
+        return new Strip(coverage, corner, width, height, 38, 2.2, 5, READABLE, MapWords.ENGLISH);
     }
 
     /** In a room on a screen, where words are read from farther away. */
-    static Strip onScreen(RowCoverage coverage, Point corner, double width, double height) {
-        double longest = coverage.zoning().names().stream()
-                .mapToDouble(name -> Lettering.length(name, SCREEN_LETTERS + 0.1) * Lettering.SLACK)
+    static Strip onScreen(RowCoverage coverage, Point corner, double width, double height, MapWords said) {
+        Strip unnamed = new Strip(coverage, corner, width, height, 0, SCREEN_LETTERS, 12, SCREEN_READABLE, said);
+        double longest = unnamed.besides().stream()
+                .mapToDouble(name -> Lettering.length(name.words(), SCREEN_LETTERS + 0.1) * Lettering.SLACK)
                 .max()
                 .orElse(0);
         double names = Math.min(0.3 * width, longest + 2 * BESIDE);
-        return new Strip(coverage, corner, width, height, names, SCREEN_LETTERS, 12);
+        return new Strip(coverage, corner, width, height, names, SCREEN_LETTERS, 12, SCREEN_READABLE, said);
+    }
+
+    /**
+     * A name beside some lines.
+     *
+     * @param zone the first of them, which is the uppermost
+     * @param lines how many
+     */
+    private record Name(String words, int zone, int lines) {}
+
+    /** What stands beside the lines: where they are too low for each to be named, all zones of one side together. */
+    private List<Name> besides() {
+        List<String> zones = coverage.zoning().names();
+        int chords = Math.max(1, coverage.zoning().chords().size());
+        boolean together = size(1) < least && zones.size() > chords;
+        List<Name> names = new ArrayList<>();
+        for (int zone = 0; zone < zones.size(); zone += together ? chords : 1) {
+            String name = zones.get(zone);
+            names.add(
+                    together && chords > 1
+                            ? new Name(said.zone(name.substring(0, name.lastIndexOf('/'))), zone, chords)
+                            : new Name(said.zone(name), zone, 1));
+        }
+        return names;
+    }
+
+    private double size(int lines) {
+        return Math.min(letters + 0.1, 0.8 * line() * lines);
     }
 
     /** All cells, with the names of zones beside and the numbers of airfoils under them. */
@@ -123,21 +157,27 @@ record Strip(
     /** The names of zones beside the airfoils, and their numbers under them. */
     Group words() {
         Flat frame = frame();
-        List<String> zones = coverage.zoning().names();
         List<Item> words = new ArrayList<>();
-        double size = Math.min(letters + 0.1, 0.8 * line());
-        for (int zone = 0; zone < zones.size() && size >= READABLE; zone++) {
-            double middle = (plan().places().get(zone).band() + 0.5) * line();
-            words.add(Item.of(
-                    Text.upright(
-                            frame.at(-BESIDE, middle - Lettering.CAPITAL * size / 2),
-                            Lettering.fitted(zones.get(zone), size, names - BESIDE),
-                            size,
-                            Anchor.END),
-                    Ink.LINE));
+        for (Name name : besides()) {
+            double size = size(name.lines());
+            double middle = (plan().places().get(name.zone()).band() + 1 - name.lines() / 2.0) * line();
+            if (size >= READABLE) {
+                words.add(beside(frame, middle - Lettering.CAPITAL * size / 2, name.words(), size, Ink.LINE));
+            }
+        }
+        if (besides().get(0).lines() > 1) {
+            String first =
+                    said.say("strip.first", said.zone(coverage.zoning().chords().get(0)));
+            words.add(beside(frame, -0.8 - letters, first, letters, Ink.FAINT));
         }
         words.addAll(numbers(frame));
         return new Group("The row unrolled", words);
+    }
+
+    private Item beside(Flat frame, double base, String words, double size, Ink ink) {
+        return Item.of(
+                Text.upright(frame.at(-BESIDE, base), Lettering.fitted(words, size, names - BESIDE), size, Anchor.END),
+                ink);
     }
 
     private List<Item> numbers(Flat frame) {

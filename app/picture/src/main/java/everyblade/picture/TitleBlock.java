@@ -46,7 +46,7 @@ final class TitleBlock {
         block.field("engine", facts.model(), 1, Ink.LINE);
         block.field("serial", facts.serial(), 1, Ink.LINE);
         block.field("task", facts.task(), 2, Ink.LINE);
-        block.field("view", style.facing().words(), 1, Ink.LINE);
+        block.field("view", MapWords.ENGLISH.facing(style.facing()), 1, Ink.LINE);
         for (Basis basis : Basis.values()) {
             Tally tally = Shares.tally(rows, basis);
             if (tally.cells() > 0) {
@@ -54,7 +54,7 @@ final class TitleBlock {
                 block.field("basis", told(basis), 1, Ink.LINE);
             }
         }
-        List<String> lost = Shares.lost(coverage);
+        List<String> lost = Shares.lost(coverage, MapWords.ENGLISH);
         if (!lost.isEmpty()) {
             String more = lost.size() > 1 ? " Lost " + (lost.size() - 1) + " more time(s)." : "";
             block.field("count", lost.get(0) + more, 3, Ink.ALERT);

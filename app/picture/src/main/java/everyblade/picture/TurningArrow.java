@@ -18,24 +18,29 @@ import java.util.List;
  *
  * @param clockwise as it is drawn
  * @param what turns, and how it is looked at
+ * @param words in which its sense is told
+ * @param size of the letters, mm
+ * @param width of all of it, mm
  */
-record TurningArrow(boolean clockwise, String what) {
-
-    static final double WIDTH = 54;
-    static final double HEIGHT = 8.6;
+record TurningArrow(boolean clockwise, String what, MapWords words, double size, double width) {
 
     private static final double RADIUS = 3.3;
     private static final double REACH = 130;
-    private static final double SIZE = 3;
+    private static final double BESIDE = 2 * RADIUS + 4;
+
+    double height() {
+        return 2.5 * size + 1;
+    }
 
     /** The arrow, its upper left corner at a place. */
     List<Item> at(Point corner) {
-        Polar polar = new Polar(corner.plus(RADIUS + 1, HEIGHT / 2), !clockwise);
+        double middle = height() / 2;
+        Polar polar = new Polar(corner.plus(RADIUS + 1, middle), !clockwise);
         List<Point> arc = new ArrayList<>();
         for (double degrees = -REACH; degrees <= REACH - 20; degrees += 10) {
             arc.add(polar.at(degrees, RADIUS));
         }
-        double words = 2 * RADIUS + 4;
+        String sense = words.say(clockwise ? "turns.cw" : "turns.ccw");
         return List.of(
                 Item.of(new Strokes(List.of(arc)), Style.lined(Ink.LINE, 0.7)),
                 Item.of(
@@ -44,12 +49,11 @@ record TurningArrow(boolean clockwise, String what) {
                                 polar.at(REACH - 22, RADIUS - 1.8),
                                 polar.at(REACH - 22, RADIUS + 1.8))),
                         Style.filled(Ink.LINE)),
-                word(corner.plus(words, HEIGHT / 2 - 0.5), clockwise ? "clockwise" : "counter-clockwise", Ink.LINE),
-                word(corner.plus(words, HEIGHT / 2 + 3), what, Ink.FAINT));
+                word(corner.plus(BESIDE, middle - 0.15 * size), sense, Ink.LINE),
+                word(corner.plus(BESIDE, middle + size), what, Ink.FAINT));
     }
 
-    private static Item word(Point at, String words, Ink ink) {
-        double room = WIDTH - 2 * RADIUS - 4;
-        return Item.of(Text.upright(at, Lettering.fitted(words, SIZE, room), SIZE, Anchor.START), ink);
+    private Item word(Point at, String said, Ink ink) {
+        return Item.of(Text.upright(at, Lettering.fitted(said, size, width - BESIDE), size, Anchor.START), ink);
     }
 }

@@ -13,6 +13,7 @@ import everyblade.picture.scene.Shape.Strokes;
 import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -38,7 +39,7 @@ record Wheel(String name, Polar polar, double radius, Facing facing) {
         double lane = Math.max(Math.min(1.9, 0.5 * depth), Math.min(2.6, 0.3 * depth));
         double hub = radius - rows.size() * depth;
         List<Group> groups = new ArrayList<>();
-        groups.add(new Group(name + ", " + facing.words(), clock()));
+        groups.add(new Group(name + ", " + MapWords.ENGLISH.facing(facing), clock()));
         groups.add(Group.of(hub(hub)));
         for (int i = 0; i < rows.size(); i++) {
             RowCoverage row = rows.get(i);
@@ -48,7 +49,7 @@ record Wheel(String name, Polar polar, double radius, Facing facing) {
             String id = row.row().id();
             List<String> labels = standing.doubt().isEmpty()
                     ? List.of(id, id)
-                    : List.of(id + ": " + standing.doubt(), id + ": " + standing.doubt());
+                    : Collections.nCopies(2, id + ": " + standing.doubt(MapWords.ENGLISH));
             groups.addAll(ring.airfoils());
             List<Item> lettering = new ArrayList<>(ring.labels(labels));
             lettering.addAll(ring.numbers(labels));
@@ -59,17 +60,13 @@ record Wheel(String name, Polar polar, double radius, Facing facing) {
 
     /** Marks every 10 degrees, told every 30. */
     List<Item> clock() {
-        return new ClockScale(polar, radius, 0).items();
+        return new ClockScale(polar, radius, 0, MapWords.ENGLISH, 2.6).items();
     }
 
     private List<Item> hub(double hub) {
         List<Item> items = new ArrayList<>();
         double size = Math.min(3, hub / 7);
-        String[] lines = {
-            name,
-            facing.words().substring(0, facing.words().indexOf(" looking")),
-            "looking " + facing.words().substring(facing.words().lastIndexOf(' ') + 1)
-        };
+        String[] lines = {name, MapWords.ENGLISH.from(facing), MapWords.ENGLISH.towards(facing)};
         for (int i = 0; i < lines.length; i++) {
             items.add(Item.of(
                     Text.upright(

@@ -99,10 +99,10 @@ class PaletteTest {
         // WCAG 2.2, success criterion 1.4.11: 3 : 1 for parts of pictures.
         for (Look look : Look.values()) {
             assertThat(contrast(theme.colour(look.mark()), theme.colour(Ink.PAPER)))
-                    .as(look.words())
+                    .as(look.words(MapWords.ENGLISH))
                     .isGreaterThanOrEqualTo(3);
             assertThat(contrast(theme.colour(look.mark()), theme.colour(look.wash())))
-                    .as(look.words())
+                    .as(look.words(MapWords.ENGLISH))
                     .isGreaterThanOrEqualTo(3);
         }
     }
@@ -114,7 +114,7 @@ class PaletteTest {
             Ink under = look.pattern() == Pattern.SOLID ? look.mark() : look.wash();
             Ink outline = look.pattern() == Pattern.SOLID ? look.wash() : Ink.FAINT;
             assertThat(contrast(theme.colour(under), theme.colour(outline)))
-                    .as(look.words())
+                    .as(look.words(MapWords.ENGLISH))
                     .isGreaterThanOrEqualTo(3);
         }
     }

@@ -19,6 +19,7 @@ import java.awt.font.FontRenderContext;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -53,9 +54,14 @@ class ScreenMapTest {
     }
 
     private static ScreenMap map(Coverage coverage, String row, Facing facing, boolean turning, double w, double h) {
+        return map(coverage, row, facing, turning, w, h, MapWords.ENGLISH);
+    }
+
+    private static ScreenMap map(
+            Coverage coverage, String row, Facing facing, boolean turning, double w, double h, MapWords words) {
         MapStyle style = new MapStyle(MapStyle.PLAIN.theme(), facing);
         return ScreenMap.of(
-                coverage, begun().facts(), new ScreenView(style, Optional.ofNullable(row), turning, w, h, FINE));
+                coverage, begun().facts(), new ScreenView(style, Optional.ofNullable(row), turning, w, h, FINE, words));
     }
 
     @ParameterizedTest(name = "{0}, {1}, turning {2}")
@@ -103,7 +109,7 @@ class ScreenMapTest {
     @Test
     void one_changed_cell_leaves_the_groups_of_all_other_airfoils_the_same() {
         Job job = begun();
-        ScreenView view = new ScreenView(MapStyle.PLAIN, Optional.of("r5"), true, 225, 170, FINE);
+        ScreenView view = new ScreenView(MapStyle.PLAIN, Optional.of("r5"), true, 225, 170, FINE, MapWords.ENGLISH);
         ScreenMap before = ScreenMap.of(job.coverage(), job.facts(), view);
         ScreenMap after = before.after(
                 job.enter("saw root/pressure/leading 20 photo a.jpg").coverage(), job.facts(), view);
@@ -136,11 +142,21 @@ class ScreenMapTest {
                 .isEqualTo(turns.patches(new Cell("r3", 4, 1)).get(0).from());
     }
 
-    @ParameterizedTest(name = "{1} by {2} mm, {0}")
-    @CsvSource({"r5,170,140", ",170,140", "r5,225,170", "r8,338,211", ",338,211", "r5,150,260"})
+    @ParameterizedTest(name = "{1} by {2} mm, {0}, {3}")
+    @CsvSource({
+        "r5,170,140,en",
+        "r5,170,140,de",
+        ",170,140,en",
+        "r5,225,170,de",
+        "r8,338,211,en",
+        "r8,338,211,de",
+        ",338,211,en",
+        "r5,150,260,de"
+    })
     void no_words_leave_the_sheet_and_the_cards_in_the_corners_leave_the_rings_free(
-            String row, double width, double height) {
-        ScreenMap map = map(begun().coverage(), row, Facing.AFT_LOOKING_FORWARD, true, width, height);
+            String row, double width, double height, Locale language) {
+        ScreenMap map =
+                map(begun().coverage(), row, Facing.AFT_LOOKING_FORWARD, true, width, height, MapWords.of(language));
         List<Text> texts = new ArrayList<>();
         map.margin()
                 .items()

@@ -3,6 +3,7 @@ package everyblade.record;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 
 /**
@@ -198,7 +199,7 @@ public final class JobFolder {
     }
 
     private static String holder(String by, Instant since) {
-        return by.replaceAll("\\R", " ") + " since " + since + " (process "
+        return by.replaceAll("\\R", " ") + " since " + since.truncatedTo(ChronoUnit.SECONDS) + " (process "
                 + ProcessHandle.current().pid() + ")\n";
     }
 

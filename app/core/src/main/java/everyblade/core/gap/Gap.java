@@ -27,7 +27,7 @@ public record Gap(Row row, List<Integer> airfoils, ZoneSet zones, State state, W
      * A view and a turn after which the gap's airfoils have passed the view's reference, from the first to the last.
      *
      * @param view through which
-     * @param station the first station of the view, if it has any
+     * @param station at which the scope tip stands, if the view has any
      * @param from reading of the shaft at which the first one stands at the reference, degrees; for a row that stands
      *     still the clock angle of the scope tip
      * @param sweep how far to turn, or to draw the scope tip, from there; degrees, positive clockwise

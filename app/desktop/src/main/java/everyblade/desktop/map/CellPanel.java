@@ -5,6 +5,7 @@ import everyblade.picture.CellPicture;
 import everyblade.picture.CellTelling;
 import everyblade.picture.MapFacts;
 import everyblade.picture.MapStyle;
+import everyblade.picture.MapWords;
 import everyblade.picture.Step;
 import everyblade.picture.scene.Cell;
 import everyblade.picture.scene.Ink;
@@ -45,6 +46,7 @@ abstract class CellPanel extends JComponent {
     private transient Optional<Coverage> coverage = Optional.empty();
     private transient Optional<MapFacts> facts = Optional.empty();
     private transient MapStyle style = MapStyle.PLAIN;
+    private transient MapWords words = MapWords.ENGLISH;
     private transient Optional<Cell> selected = Optional.empty();
     private transient Optional<Cell> hovered = Optional.empty();
 
@@ -62,13 +64,18 @@ abstract class CellPanel extends JComponent {
      * @param before the picture shown so far
      */
     abstract Optional<CellPicture> picture(
-            Coverage shown, MapFacts about, MapStyle inStyle, SheetSize sheet, Optional<CellPicture> before);
+            Coverage shown,
+            MapFacts about,
+            MapStyle inStyle,
+            MapWords inWords,
+            SheetSize sheet,
+            Optional<CellPicture> before);
 
     /** The least size of a sheet, mm; in a smaller component it is drawn smaller. */
     abstract Dimension leastSheet();
 
-    /** What is said where there is nothing to show. */
-    abstract String emptyWords();
+    /** The key of what is said where there is nothing to show. */
+    abstract String emptyKey();
 
     /** Shows this state of the job. */
     public final void show(Coverage newCoverage, MapFacts newFacts) {
@@ -81,6 +88,13 @@ abstract class CellPanel extends JComponent {
     public final void style(MapStyle newStyle) {
         style = newStyle;
         stage.theme(style.theme());
+        renew();
+        repaint();
+    }
+
+    /** Speaks in these words from now on. */
+    public final void speak(MapWords newWords) {
+        words = newWords;
         renew();
         repaint();
     }
@@ -206,7 +220,7 @@ abstract class CellPanel extends JComponent {
         Lens lens = stage.lens();
         SheetSize sheet = new SheetSize(getWidth() / lens.fit(), getHeight() / lens.fit(), FINE / lens.scale());
         boolean wasShown = stage.picture().isPresent();
-        Optional<CellPicture> next = picture(coverage.get(), facts.orElseThrow(), style, sheet, stage.picture());
+        Optional<CellPicture> next = picture(coverage.get(), facts.orElseThrow(), style, words, sheet, stage.picture());
         if (next.isEmpty() || !wasShown) {
             repaint();
         }
@@ -235,7 +249,7 @@ abstract class CellPanel extends JComponent {
         Graphics2D g = (Graphics2D) graphics;
         stage.paint(g, getWidth(), getHeight());
         if (stage.picture().isEmpty()) {
-            EmptyWords.paint(g, stage.painter(), emptyWords(), getWidth(), getHeight());
+            EmptyWords.paint(g, stage.painter(), words.say(emptyKey()), getWidth(), getHeight());
         }
         hovered.ifPresent(cell -> mark(cell, false).paint(g, stage.painter()));
         selected.ifPresent(cell -> mark(cell, true).paint(g, stage.painter()));
@@ -251,7 +265,7 @@ abstract class CellPanel extends JComponent {
     @Override
     public String getToolTipText(MouseEvent event) {
         return stage.cellAt(event.getX(), event.getY())
-                .map(cell -> ToolTip.of(CellTelling.lines(coverage.orElseThrow(), cell)))
+                .map(cell -> ToolTip.of(new CellTelling(coverage.orElseThrow(), words).lines(cell)))
                 .orElse(null);
     }
 
@@ -277,17 +291,16 @@ abstract class CellPanel extends JComponent {
         public String getAccessibleName() {
             return accessibleName != null
                     ? accessibleName
-                    : stage.picture().map(shown -> shown.scene().title()).orElse(emptyWords());
+                    : stage.picture().map(shown -> shown.scene().title()).orElse(words.say(emptyKey()));
         }
 
         @Override
         public String getAccessibleDescription() {
             if (coverage.isEmpty() || stage.picture().isEmpty()) {
-                return emptyWords();
+                return words.say(emptyKey());
             }
-            String all = stage.picture().get().scene().summary() + ". " + CellTelling.summary(coverage.get());
-            return selected.map(cell -> "Selected: " + CellTelling.line(coverage.get(), cell) + ". " + all)
-                    .orElse(all);
+            CellTelling telling = new CellTelling(coverage.get(), words);
+            return telling.all(stage.picture().get().scene().summary(), selected);
         }
     }
 }

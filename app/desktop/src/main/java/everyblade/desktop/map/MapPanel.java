@@ -4,6 +4,7 @@ import everyblade.core.coverage.Coverage;
 import everyblade.picture.CellPicture;
 import everyblade.picture.MapFacts;
 import everyblade.picture.MapStyle;
+import everyblade.picture.MapWords;
 import everyblade.picture.ScreenMap;
 import everyblade.picture.ScreenView;
 import java.awt.Dimension;
@@ -35,10 +36,15 @@ public final class MapPanel extends CellPanel {
 
     @Override
     Optional<CellPicture> picture(
-            Coverage shown, MapFacts about, MapStyle style, SheetSize sheet, Optional<CellPicture> before) {
+            Coverage shown,
+            MapFacts about,
+            MapStyle style,
+            MapWords words,
+            SheetSize sheet,
+            Optional<CellPicture> before) {
         Optional<String> large =
                 enlarged.filter(id -> shown.situation().engine().rows().containsKey(id));
-        ScreenView view = new ScreenView(style, large, turning, sheet.width(), sheet.height(), sheet.fine());
+        ScreenView view = new ScreenView(style, large, turning, sheet.width(), sheet.height(), sheet.fine(), words);
         return Optional.of(
                 before.isPresent()
                         ? ((ScreenMap) before.get()).after(shown, about, view)
@@ -51,7 +57,7 @@ public final class MapPanel extends CellPanel {
     }
 
     @Override
-    String emptyWords() {
-        return "No job is open. Open one or start a new one; its map then stands here.";
+    String emptyKey() {
+        return "empty.map";
     }
 }

@@ -4,7 +4,9 @@ import everyblade.core.coverage.Coverage;
 import everyblade.picture.CellPicture;
 import everyblade.picture.MapFacts;
 import everyblade.picture.MapStyle;
+import everyblade.picture.MapWords;
 import everyblade.picture.ScreenStrip;
+import everyblade.picture.StripView;
 import java.awt.Dimension;
 import java.util.Optional;
 
@@ -27,15 +29,20 @@ public final class StripPanel extends CellPanel {
 
     @Override
     Optional<CellPicture> picture(
-            Coverage shown, MapFacts about, MapStyle style, SheetSize sheet, Optional<CellPicture> before) {
+            Coverage shown,
+            MapFacts about,
+            MapStyle style,
+            MapWords words,
+            SheetSize sheet,
+            Optional<CellPicture> before) {
         return row.filter(id -> shown.situation().engine().rows().containsKey(id))
-                .map(id -> strip(shown, id, sheet, before));
+                .map(id -> strip(shown, id, new StripView(sheet.width(), sheet.height(), sheet.fine(), words), before));
     }
 
-    private static CellPicture strip(Coverage shown, String id, SheetSize sheet, Optional<CellPicture> before) {
+    private static CellPicture strip(Coverage shown, String id, StripView view, Optional<CellPicture> before) {
         return before.isPresent()
-                ? ((ScreenStrip) before.get()).after(shown, id, sheet.width(), sheet.height(), sheet.fine())
-                : ScreenStrip.of(shown, id, sheet.width(), sheet.height(), sheet.fine());
+                ? ((ScreenStrip) before.get()).after(shown, id, view)
+                : ScreenStrip.of(shown, id, view);
     }
 
     @Override
@@ -44,7 +51,7 @@ public final class StripPanel extends CellPanel {
     }
 
     @Override
-    String emptyWords() {
-        return "No row is in view; the row in view is unrolled here.";
+    String emptyKey() {
+        return "empty.strip";
     }
 }

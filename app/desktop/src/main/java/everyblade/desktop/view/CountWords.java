@@ -5,7 +5,6 @@ import everyblade.desktop.words.Words;
 import everyblade.spi.Row;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Airfoils of a row in the person's language. */
 final class CountWords {
@@ -14,12 +13,12 @@ final class CountWords {
 
     /** What one airfoil of the row is called. */
     static String airfoil(Words words, Row row) {
-        return words.say("airfoil." + row.kind().name().toLowerCase(Locale.ROOT));
+        return words.map().airfoil(row);
     }
 
     /** What several are called. */
     static String airfoils(Words words, Row row) {
-        return words.say("airfoils." + row.kind().name().toLowerCase(Locale.ROOT));
+        return words.map().airfoils(row);
     }
 
     /** A run of airfoils in the order of the row, such as {@code blades 4–9}. */

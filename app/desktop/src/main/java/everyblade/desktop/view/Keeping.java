@@ -2,6 +2,7 @@ package everyblade.desktop.view;
 
 import everyblade.record.Addition;
 import java.util.List;
+import java.util.Optional;
 
 /** What becomes of the entries that are made in a window. */
 public sealed interface Keeping {
@@ -26,7 +27,13 @@ public sealed interface Keeping {
      * No entries can be made here.
      *
      * @param reason why, such as who is writing, one line
-     * @param inUse whether that may change, because somebody else has the job open
+     * @param holder who has the job open, and since when; that may change
      */
-    record ReadOnly(String reason, boolean inUse) implements Keeping {}
+    record ReadOnly(String reason, Optional<String> holder) implements Keeping {
+
+        /** Whether that may change, because somebody else has the job open. */
+        public boolean inUse() {
+            return holder.isPresent();
+        }
+    }
 }

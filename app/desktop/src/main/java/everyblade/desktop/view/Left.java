@@ -5,12 +5,15 @@ import everyblade.core.coverage.State;
 import everyblade.core.coverage.Why;
 import everyblade.core.gap.Gap;
 import everyblade.core.gap.Gaps;
+import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
 import everyblade.desktop.map.CellAt;
 import everyblade.desktop.words.Words;
 import everyblade.spi.Row;
+import everyblade.spi.Station;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -68,7 +71,7 @@ public record Left(Gap gap, String what, String why, String how, List<String> en
                         .isPresent())
                 .thenComparingDouble(gap ->
                         gap.reach().map(reach -> turn(now, gap.row(), reach)).orElse(0.0))
-                .thenComparing(gap -> gap.why() == Why.NO_ACCESS);
+                .thenComparing(Left::beyondReach);
     }
 
     /** Degrees from here to where the gap begins, the shorter way. */
@@ -80,7 +83,7 @@ public record Left(Gap gap, String what, String why, String how, List<String> en
     private static Comparator<Gap> review() {
         return Comparator.comparing((Gap gap) -> gap.why() != Why.SKIPPED)
                 .thenComparing(gap -> gap.state() != State.MAYBE)
-                .thenComparing(gap -> gap.why() == Why.NO_ACCESS);
+                .thenComparing(Left::beyondReach);
     }
 
     private static Left told(Situation now, Gap gap, Words words) {
@@ -89,22 +92,29 @@ public record Left(Gap gap, String what, String why, String how, List<String> en
                 gap.row().id(),
                 CountWords.run(words, gap.row(), gap.airfoils()),
                 ZoneText.of(now, gap.row(), gap.zones(), words));
-        String why = words.say("why." + gap.why().name().toLowerCase(java.util.Locale.ROOT));
+        String why = words.map().why(gap.why());
         String state = words.say(gap.state() == State.MAYBE ? "left.maybe" : "left.unseen", why);
         return new Left(gap, what, state, how(now, gap, words), entries(now, gap));
     }
 
+    private static boolean beyondReach(Gap gap) {
+        return gap.why() == Why.NO_ACCESS || gap.why() == Why.COARSE;
+    }
+
     private static String how(Situation now, Gap gap, Words words) {
         if (gap.reach().isEmpty()) {
-            return words.say(gap.why() == Why.NO_ACCESS ? "left.noAccess" : "left.noCount");
+            return words.say(beyondReach(gap) ? "left.noAccess" : "left.noCount");
         }
         Gap.Reach reach = gap.reach().get();
         String far = words.number(Math.abs(reach.sweep()), 1);
         String key = reach.drawn() ? "left.draw" : "left.turn";
+        String through = reach.station()
+                .map(station -> words.say("left.station", reach.view(), station))
+                .orElse(reach.view());
         String way = words.say(reach.sweep() >= 0 ? "way.cw" : "way.ccw");
         String how = reach.sweep() == 0
-                ? words.say(key + "Look", reach.view(), words.number(reach.from(), 1))
-                : words.say(key, reach.view(), words.number(reach.from(), 1), far, way);
+                ? words.say(key + "Look", through, words.number(reach.from(), 1))
+                : words.say(key, through, words.number(reach.from(), 1), far, way);
         boolean all = reach.zones().equals(gap.zones());
         return all ? how : how + " (" + words.say("left.only", ZoneText.of(now, gap.row(), reach.zones(), words)) + ")";
     }
@@ -114,15 +124,34 @@ public record Left(Gap gap, String what, String why, String how, List<String> en
         if (reach.isEmpty()) {
             return List.of();
         }
-        boolean seated = now.seat()
-                .filter(seat -> seat.view().id().equals(reach.get().view()))
-                .isPresent();
+        List<String> entries = new ArrayList<>();
+        Optional<Seat> seat =
+                now.seat().filter(inUse -> inUse.view().id().equals(reach.get().view()));
+        if (seat.isEmpty()) {
+            entries.add("view " + reach.get().view());
+        }
+        reach.get()
+                .station()
+                .filter(station -> !standsAt(now, seat, reach.get().view(), station))
+                .ifPresent(station -> entries.add("at " + station));
         boolean drawn = reach.get().drawn();
-        String go = (drawn ? "feed to " : "skip to ") + plain(reach.get().from());
-        String see = reach.get().sweep() == 0
-                ? "look"
-                : (drawn ? "draw " : "turn ") + plain(reach.get().sweep());
-        return seated ? List.of(go, see) : List.of("view " + reach.get().view(), go, see);
+        entries.add((drawn ? "feed to " : "skip to ") + plain(reach.get().from()));
+        entries.add(
+                reach.get().sweep() == 0
+                        ? "look"
+                        : (drawn ? "draw " : "turn ") + plain(reach.get().sweep()));
+        return entries;
+    }
+
+    /** Whether the scope tip stands at a station already, or will once the view is taken. */
+    private static boolean standsAt(Situation now, Optional<Seat> seat, String view, String station) {
+        Optional<Station> stands = seat.isPresent()
+                ? seat.get().station()
+                : now.engine().model().views().stream()
+                        .filter(one -> one.id().equals(view))
+                        .findFirst()
+                        .flatMap(one -> one.stations().stream().findFirst());
+        return stands.filter(at -> at.id().equals(station)).isPresent();
     }
 
     private static String plain(double degrees) {

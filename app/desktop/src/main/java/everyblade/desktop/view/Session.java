@@ -66,7 +66,7 @@ public final class Session implements AutoCloseable {
      */
     public static Session review(Surroundings around, Path path, String reason, Progress progress) {
         Session session = read(around, path, List.of(), progress);
-        session.show(new Keeping.ReadOnly(reason, false));
+        session.show(new Keeping.ReadOnly(reason, Optional.empty()));
         return session;
     }
 
@@ -96,9 +96,9 @@ public final class Session implements AutoCloseable {
             notices.addAll(writable.writer().notices());
             show(new Keeping.OnDisk());
         } else if (writing instanceof JobFolder.InUse inUse) {
-            show(new Keeping.ReadOnly(inUse.problem().message(), true));
+            show(new Keeping.ReadOnly(inUse.problem().message(), Optional.of(inUse.holder())));
         } else {
-            show(new Keeping.ReadOnly(((JobFolder.Refused) writing).problem().message(), false));
+            show(new Keeping.ReadOnly(((JobFolder.Refused) writing).problem().message(), Optional.empty()));
         }
     }
 

@@ -25,13 +25,13 @@ public record ShareBar(String name, double seen, double part, double maybe, Stri
         List<ShareBar> bars = new ArrayList<>();
         bars.add(bar(row, row.row().id(), zoning.all(), words));
         for (int band = 0; band < zoning.spans().size(); band++) {
-            bars.add(bar(row, ZoneText.told(zoning.spans().get(band), words), zoning.span(band), words));
+            bars.add(bar(row, words.map().zone(zoning.spans().get(band)), zoning.span(band), words));
         }
         for (int side = 0; side < zoning.sides().size(); side++) {
-            bars.add(bar(row, ZoneText.told(zoning.sides().get(side), words), zoning.side(side), words));
+            bars.add(bar(row, words.map().zone(zoning.sides().get(side)), zoning.side(side), words));
         }
         for (int band = 0; band < zoning.chords().size(); band++) {
-            bars.add(bar(row, ZoneText.told(zoning.chords().get(band), words), zoning.chord(band), words));
+            bars.add(bar(row, words.map().zone(zoning.chords().get(band)), zoning.chord(band), words));
         }
         return bars;
     }

@@ -69,7 +69,9 @@ final class Banners {
                     List.of(button("keeping.again", saveAgain), button("keeping.elsewhere", saveElsewhere)));
         } else if (now instanceof Keeping.ReadOnly readOnly) {
             keeping.show(
-                    words.say("keeping.readOnly", readOnly.reason()),
+                    readOnly.holder()
+                            .map(holder -> words.say("keeping.inUse", holder))
+                            .orElseGet(() -> words.say("keeping.readOnly", readOnly.reason())),
                     loud,
                     colour(Ink.FAINT),
                     readOnly.inUse() ? List.of(button("keeping.tryWriting", tryWriting)) : List.of());

@@ -16,6 +16,7 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.ListModel;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 
@@ -27,7 +28,7 @@ final class LeftPanel {
             new JPanel(new MigLayout("insets 0, fill, wrap, hidemode 3", "[grow, fill]", "[]2[grow, fill]4[]"));
     private final JLabel title = Texts.bold(new JLabel(), 1.1f);
     private final DefaultListModel<Left> model = new DefaultListModel<>();
-    private final JList<Left> list = new JList<>(model);
+    private final JList<Left> list = new Ellipsed(model);
     private final Paragraph how = new Paragraph();
     private final JPanel entries = new JPanel(new MigLayout("insets 0, gap 4"));
     private final Consumer<CellAt> select;
@@ -99,7 +100,7 @@ final class LeftPanel {
         entries.setVisible(one != null);
         entries.removeAll();
         if (one != null) {
-            how.say(one.why() + "; " + one.how());
+            how.say(one.what() + ": " + one.why() + "; " + one.how());
             for (String entry : one.entries()) {
                 JButton button = new JButton(entry);
                 button.setName("way " + entry);
@@ -112,6 +113,21 @@ final class LeftPanel {
         panel.repaint();
     }
 
+    /** As wide as the room there is, so that long lines end in an ellipsis. */
+    private static final class Ellipsed extends JList<Left> {
+
+        private static final long serialVersionUID = 1;
+
+        Ellipsed(ListModel<Left> model) {
+            super(model);
+        }
+
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
+        }
+    }
+
     private static final class Cells extends DefaultListCellRenderer {
 
         private static final long serialVersionUID = 1;
@@ -121,7 +137,7 @@ final class LeftPanel {
                 JList<?> list, Object value, int index, boolean isSelected, boolean focus) {
             Left one = (Left) value;
             super.getListCellRendererComponent(list, one.what(), index, isSelected, focus);
-            setToolTipText(one.why() + "; " + one.how());
+            setToolTipText(one.what() + ": " + one.why() + "; " + one.how());
             setBorder(javax.swing.BorderFactory.createEmptyBorder(4, 6, 4, 6));
             return this;
         }

@@ -33,6 +33,8 @@ final class MapArea {
 
     MapArea(Words words, Supplier<Choices> choices) {
         this.choices = choices;
+        map.speak(words.map());
+        strip.speak(words.map());
         map.setName("map");
         strip.setName("strip");
         Texts.name(map, words.say("map.name"));

@@ -1,5 +1,6 @@
 package everyblade.desktop.words;
 
+import everyblade.picture.MapWords;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.text.MessageFormat;
@@ -25,9 +26,11 @@ public final class Words {
 
     private final ResourceBundle bundle;
     private final Locale locale;
+    private final MapWords map;
 
     private Words(Locale locale) {
         this.locale = locale;
+        this.map = MapWords.of(locale);
         this.bundle = ResourceBundle.getBundle(BUNDLE, locale, Control.getNoFallbackControl(Control.FORMAT_PROPERTIES));
     }
 
@@ -41,6 +44,11 @@ public final class Words {
 
     public Locale locale() {
         return locale;
+    }
+
+    /** The texts of the map, which also name airfoils and zones. */
+    public MapWords map() {
+        return map;
     }
 
     /** Whether there is a text of this key. */

@@ -1,0 +1,97 @@
+package everyblade.picture;
+
+import everyblade.core.coverage.Why;
+import everyblade.spi.Row;
+import java.text.MessageFormat;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.ResourceBundle.Control;
+import java.util.regex.Pattern;
+
+/** What the map says, in one language. What goes into files is always said in {@link #ENGLISH}. */
+public final class MapWords {
+
+    /** The language of everything that leaves the program. */
+    public static final MapWords ENGLISH = of(Locale.ENGLISH);
+
+    private static final Pattern WORD = Pattern.compile("\\p{L}+[0-9]*");
+
+    private final ResourceBundle bundle;
+
+    private final Locale locale;
+
+    private MapWords(Locale locale) {
+        this.locale = locale;
+        this.bundle = ResourceBundle.getBundle(
+                "everyblade.picture.map", locale, Control.getNoFallbackControl(Control.FORMAT_PROPERTIES));
+    }
+
+    /** What the map says in this language; in English if it does not speak it. */
+    public static MapWords of(Locale language) {
+        return new MapWords(language);
+    }
+
+    Locale locale() {
+        return locale;
+    }
+
+    /** A zone, or several in one phrase, as files name them: each word in this language. */
+    public String zone(String named) {
+        return WORD.matcher(named)
+                .replaceAll(match -> bundle.containsKey("zone." + match.group())
+                        ? bundle.getString("zone." + match.group())
+                        : match.group());
+    }
+
+    /** Why a cell is not seen. */
+    public String why(Why why) {
+        return say("why.", why);
+    }
+
+    /** From where the engine is looked at, such as {@code seen from aft}. */
+    String from(Facing facing) {
+        return say(facing.mirrors() ? "facing.from.ahead" : "facing.from.aft");
+    }
+
+    /** Which way one looks then, such as {@code looking forward}. */
+    String towards(Facing facing) {
+        return say(facing.mirrors() ? "facing.to.aft" : "facing.to.ahead");
+    }
+
+    /** Both of it. */
+    String facing(Facing facing) {
+        return from(facing) + " " + towards(facing);
+    }
+
+    /** What one airfoil of the row is called. */
+    public String airfoil(Row row) {
+        return say("airfoil." + key(row.kind()));
+    }
+
+    /** What several are called. */
+    public String airfoils(Row row) {
+        return say("airfoils." + key(row.kind()));
+    }
+
+    /** What so many of them are called. */
+    String some(Row row, long count) {
+        return count == 1 ? airfoil(row) : airfoils(row);
+    }
+
+    /** The text of a key with its places {0}, {1} … filled in. */
+    public String say(String key, Object... parts) {
+        // Numbers go in without grouping: blade 1,234 would look like two numbers.
+        Object[] texts = Arrays.stream(parts).map(String::valueOf).toArray();
+        return new MessageFormat(bundle.getString(key), Locale.ROOT).format(texts);
+    }
+
+    /** The text of a value of which the bundle says what it is called. */
+    String say(String prefix, Enum<?> value) {
+        return say(prefix + key(value));
+    }
+
+    private static String key(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
+    }
+}
