@@ -2,6 +2,7 @@ package everyblade.desktop.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.coverage.RowCoverage;
 import everyblade.desktop.map.CellAt;
 import java.nio.file.Path;
 import java.util.List;
@@ -105,5 +106,24 @@ class LeftTest {
         List.of("round 1", "view p-v", "datum v 1", "draw 360").forEach(session::say);
 
         assertThat(left(Left.Order.AT_WORK)).isEmpty();
+    }
+
+    @Test
+    void whereSightIsComputedItSaysAtWhichStationToStandAndThatClosesSomeOfIt(@TempDir Path other) {
+        try (Session shaped = Workshop.shaped(other).open("heat 20 C", "view p-r", "datum r 1")) {
+            Left first = Left.of(shaped.state().coverage(), Left.Order.AT_WORK, Workshop.ENGLISH).stream()
+                    .filter(left -> left.gap().reach().isPresent())
+                    .findFirst()
+                    .orElseThrow();
+
+            assertThat(first.entries()).startsWith("at near");
+            assertThat(first.how()).contains("p-r, station near");
+            first.entries()
+                    .forEach(entry -> assertThat(shaped.say(entry)).as(entry).isInstanceOf(Answer.Kept.class));
+            RowCoverage row = shaped.state().coverage().row("r");
+            assertThat(row.tally(row.zoning().all()).part()
+                            + row.tally(row.zoning().all()).seen())
+                    .isPositive();
+        }
     }
 }

@@ -72,8 +72,32 @@ public record Workshop(Path folder, Disk disk) {
         return bytes.toByteArray();
     }
 
+    /** One axial row between two cylinders, seen from ahead by a tip that stands far away or near; invented for tests. */
+    public static final String SHAPED = """
+            { "schema": "everyblade/engine-model/1", "id": "ring", "name": "Shaped ring",
+              "walls": [ { "id": "hub", "curve": [[0, 60], [60, 60]] }, { "id": "casing", "curve": [[0, 100], [60, 100]] } ],
+              "rows": [ { "id": "r", "kind": "rotor", "count": 12, "source": "invented",
+                          "landmarks": [ { "airfoil": 1, "what": "etched" } ],
+                          "shape": { "type": "axial", "sections": [
+                            { "span": 0, "chord": 22, "stagger": 20, "camber": 20, "thickness": 0.08, "x": 30 },
+                            { "span": 1, "chord": 22, "stagger": 50, "camber": 10, "thickness": 0.05, "x": 32 } ] } } ],
+              "scopeTips": [ { "id": "t", "cone": 90, "near": 2, "far": 80, "pixels": 640, "diameter": 4 } ],
+              "views": [ { "id": "p-r", "row": "r", "scopeTip": "t", "stations": [
+                { "id": "far", "x": 1, "r": 98, "clock": 0, "forward": [1, 0, 0.4], "up": [0, 0, 1] },
+                { "id": "near", "x": 12, "r": 85, "clock": 0, "forward": [1, 0.3, 0], "up": [0, 0, 1] } ] } ] }
+            """;
+
+    /** A workshop with a job on an engine whose sight is computed. */
+    public static Workshop shaped(Path folder) {
+        return in(folder, new LocalDisk(), SHAPED);
+    }
+
     /** The same on another disk. */
     public static Workshop in(Path folder, Disk disk) {
+        return in(folder, disk, RING);
+    }
+
+    private static Workshop in(Path folder, Disk disk, String model) {
         Workshop workshop = new Workshop(folder, disk);
         new JobFolder(new LocalDisk(), workshop.job())
                 .start(
@@ -85,7 +109,7 @@ public record Workshop(Path folder, Disk disk) {
                                 "routine",
                                 Settings.of(Map.of()).values(),
                                 Optional.empty()),
-                        RING.getBytes(StandardCharsets.UTF_8))
+                        model.getBytes(StandardCharsets.UTF_8))
                 .ifPresent(problem -> {
                     throw new AssertionError(problem.message());
                 });
