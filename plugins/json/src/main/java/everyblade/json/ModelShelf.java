@@ -1,11 +1,14 @@
 package everyblade.json;
 
+import everyblade.json.jar.Complaint;
+import everyblade.json.jar.Handed;
+import everyblade.json.jar.JarReader;
 import everyblade.spi.EngineModel;
-import everyblade.spi.EngineModelSource;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -20,6 +23,12 @@ import java.util.stream.Stream;
  * @param found in the order of the places, within a folder by name
  */
 public record ModelShelf(List<Found> found) {
+
+    /** A model in code must say what a file could say, since jobs freeze it as one. */
+    private static final JarReader JARS = new JarReader(
+            EngineJsonReader.FILE,
+            model -> EngineJsonWriter.write(model).getBytes(StandardCharsets.UTF_8),
+            Duration.ofSeconds(5));
 
     public ModelShelf {
         found = List.copyOf(found);
@@ -38,10 +47,13 @@ public record ModelShelf(List<Found> found) {
     /** Opens one model given directly: its {@code engine.json}, the folder that holds it, or a jar. */
     public static ModelShelf open(Path path) {
         if (Files.isDirectory(path)) {
-            return new ModelShelf(admit(JsonModelSource.of(path.resolve(EngineJsonReader.FILE)), path));
+            return new ModelShelf(
+                    List.of(found(EngineJsonReader.read(path.resolve(EngineJsonReader.FILE)), path, List.of())));
         }
         return new ModelShelf(
-                withoutDoubles(isJar(path) ? PluginJar.open(path) : admit(JsonModelSource.of(path), path)));
+                isJar(path)
+                        ? withoutDoubles(inJar(path))
+                        : List.of(found(EngineJsonReader.read(path), path, List.of())));
     }
 
     /** The models to work with. */
@@ -57,44 +69,39 @@ public record ModelShelf(List<Found> found) {
         return models().stream().filter(model -> model.id().equals(id)).findFirst();
     }
 
-    /** What a source hands over, whatever it does. */
-    static List<Found> admit(EngineModelSource source, Path origin) {
-        try {
-            List<Found> found = new ArrayList<>();
-            for (EngineModel model : source.models()) {
-                found.add(admit(source, model, origin));
-            }
-            return found.isEmpty() ? refused(origin, "hands over no model") : found;
-        } catch (UnreadableModel e) {
-            return List.of(new Found.Refused(origin, e.problems()));
-        } catch (IOException | RuntimeException | LinkageError e) {
-            return refused(origin, "failed with " + Wording.plain(String.valueOf(e)));
+    private static List<Found> inJar(Path jar) {
+        return JARS.open(jar).stream().map(handed -> found(handed, jar)).toList();
+    }
+
+    private static Found found(Handed handed, Path jar) {
+        if (handed instanceof Handed.Model model) {
+            return found(EngineJsonReader.read(model.file(), model.engineJson()), jar, model.doubts());
         }
+        Complaint complaint = ((Handed.Failed) handed).complaint();
+        return new Found.Refused(jar, List.of(problem(complaint, Severity.ERROR, jar)));
     }
 
-    /** A model in code must say what a file could say, since jobs freeze it as one. */
-    private static Found admit(EngineModelSource source, EngineModel model, Path origin) {
-        Reading reading = source instanceof JsonModelSource json
-                ? json.reading()
-                : EngineJsonReader.read(origin + " as " + EngineJsonReader.FILE, bytesOf(model));
-        return reading instanceof Reading.Read read
-                ? new Found.Loaded(read.model(), origin, read.warnings())
-                : new Found.Refused(origin, ((Reading.Unreadable) reading).problems());
+    private static Found found(Reading reading, Path origin, List<Complaint> doubts) {
+        if (reading instanceof Reading.Unreadable unreadable) {
+            return new Found.Refused(origin, unreadable.problems());
+        }
+        Reading.Read read = (Reading.Read) reading;
+        List<Problem> warnings = new ArrayList<>(read.warnings());
+        doubts.forEach(doubt -> warnings.add(problem(doubt, Severity.WARNING, origin)));
+        return new Found.Loaded(read.model(), origin, warnings);
     }
 
-    private static byte[] bytesOf(EngineModel model) {
-        return EngineJsonWriter.write(model).getBytes(StandardCharsets.UTF_8);
-    }
-
-    static List<Found> refused(Path origin, String what) {
-        return List.of(new Found.Refused(
-                origin,
-                List.of(Problem.ofWhole(
-                        "plugin-failed",
-                        origin.toString(),
-                        "the plugin " + what,
-                        "its models cannot be used",
-                        "ask its author, or take it out of the folder"))));
+    private static Problem problem(Complaint complaint, Severity severity, Path jar) {
+        return new Problem(
+                complaint.fault().code(),
+                severity,
+                jar.toString(),
+                1,
+                1,
+                "",
+                complaint.what(),
+                complaint.why(),
+                complaint.mend());
     }
 
     private static List<Found> inFolder(Path folder) {

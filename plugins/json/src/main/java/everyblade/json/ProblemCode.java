@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
  * @param code in lower case with hyphens
  * @param severity {@code error}, {@code warning}, or both
  * @param found {@code read} if it is found whenever a model is read, {@code checked} if surfaces are needed for it,
- *     {@code limits} if it is of a file of limits
+ *     {@code limits} if it is of a file of limits, {@code jar} if it is of a jar
  * @param meaning what is wrong, a sentence
  * @param mend what to do, a sentence
  */
@@ -24,7 +24,7 @@ public record ProblemCode(String code, String severity, String found, String mea
 
     private static final String TABLE = "problem-codes.md";
     private static final Pattern LINE =
-            Pattern.compile("\\| `([a-z0-9-]+)` \\| ([a-z ]+) \\| (read|checked|limits) \\| (.+) \\| (.+) \\|");
+            Pattern.compile("\\| `([a-z0-9-]+)` \\| ([a-z ]+) \\| (read|checked|limits|jar) \\| (.+) \\| (.+) \\|");
 
     /** All codes, in the order of the table. */
     public static List<ProblemCode> all() {

@@ -4,27 +4,18 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.spi.EngineModel;
-import everyblade.spi.EngineModelSource;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
-import java.util.jar.JarEntry;
-import java.util.jar.JarOutputStream;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javax.tools.ToolProvider;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class ModelShelfTest {
-
-    private static final String SERVICE = "META-INF/services/" + EngineModelSource.class.getName();
 
     @TempDir
     Path folder;
@@ -52,7 +43,7 @@ class ModelShelfTest {
             Files.writeString(folder.resolve("d.jar"), "no zip file");
             ModelShelf shelf = ModelShelf.of(List.of(folder));
             assertThat(shelf.models()).extracting(EngineModel::id).containsExactly("good");
-            assertThat(codes(shelf)).containsExactly("a unquoted-key", "c.jar missing-key", "d.jar plugin-failed");
+            assertThat(codes(shelf)).containsExactly("a unquoted-key", "c.jar missing-key", "d.jar bad-jar");
         }
 
         @Test
@@ -123,12 +114,12 @@ class ModelShelfTest {
         void hands_its_models_over_and_shows_which_of_its_sources_fail() throws IOException {
             Path jar = pluginJar(
                     List.of("Missing", "Throws", "Good", "WillNotStart", "Links", "Empty", "Bad"),
-                    source("Good", "return " + CODE_MODEL.formatted("coded", 19) + ";"),
-                    source("Bad", "return " + CODE_MODEL.formatted("worse", 0) + ";"),
-                    source("Throws", "throw new java.io.IOException(\"no licence\");"),
-                    source("Empty", "return java.util.List.of();"),
-                    source("Links", "throw new NoClassDefFoundError(\"gone\");"),
-                    source("WillNotStart", "return null;")
+                    PluginJars.source("Good", "return " + PluginJars.MODEL.formatted("coded", 19) + ";"),
+                    PluginJars.source("Bad", "return " + PluginJars.MODEL.formatted("worse", 0) + ";"),
+                    PluginJars.source("Throws", "throw new java.io.IOException(\"no licence\");"),
+                    PluginJars.source("Empty", "return java.util.List.of();"),
+                    PluginJars.source("Links", "throw new NoClassDefFoundError(\"gone\");"),
+                    PluginJars.source("WillNotStart", "return null;")
                             .replace(
                                     "{ static",
                                     "{ public WillNotStart() { throw new IllegalStateException(); } static"));
@@ -146,8 +137,7 @@ class ModelShelfTest {
 
         @Test
         void sees_the_interface_and_nothing_else_of_the_program() throws IOException {
-            Path jar = pluginJar(
-                    List.of("Curious"), source("Curious", """
+            Path jar = pluginJar(List.of("Curious"), PluginJars.source("Curious", """
                             for (String hidden : new String[] {"everyblade.json.ModelShelf",
                                     "com.fasterxml.jackson.core.JsonFactory", "org.junit.jupiter.api.Test"}) {
                                 try {
@@ -155,7 +145,8 @@ class ModelShelfTest {
                                     throw new java.io.IOException("saw " + hidden);
                                 } catch (ClassNotFoundException asItShouldBe) { }
                             }
-                            return %s;""".formatted(CODE_MODEL.formatted("curious", 19))));
+                            return %s;""".formatted(
+                            PluginJars.MODEL.formatted("curious", 19))));
             ModelShelf shelf = ModelShelf.open(jar);
             assertThat(codes(shelf)).isEmpty();
             assertThat(shelf.model("curious")).isPresent();
@@ -164,7 +155,7 @@ class ModelShelfTest {
         @Test
         void is_refused_if_it_holds_no_source() throws IOException {
             assertThat(codes(ModelShelf.open(writeJar("empty.jar", Map.of("readme.txt", new byte[0])))))
-                    .containsExactly("empty.jar plugin-failed");
+                    .containsExactly("empty.jar no-model-in-jar");
         }
 
         @Test
@@ -173,20 +164,10 @@ class ModelShelfTest {
                     .limit(5000)
                     .map(i -> "Missing" + i)
                     .collect(Collectors.joining("\n"));
-            assertThat(codes(ModelShelf.open(writeJar("long.jar", Map.of(SERVICE, names.getBytes(UTF_8))))))
+            assertThat(codes(ModelShelf.open(writeJar("long.jar", Map.of(PluginJars.SERVICE, names.getBytes(UTF_8))))))
                     .hasSize(100);
         }
     }
-
-    private static final String CODE_MODEL = """
-            List.of(new EngineModel("%s", "In code", Optional.empty(),
-                List.of(new Spool("shaft", "Shaft", Direction.CW,
-                    List.of(new Pad("pad", "Pad", Ratio.ONE, Set.of(Direction.CW), 0, 0, 0)))),
-                List.of(),
-                List.of(new Row("c1", "Rotor", RowKind.ROTOR, Optional.of("shaft"), %d, Direction.CW, 0, 2, List.of(),
-                    false, List.of(), Optional.empty(), 0, OptionalDouble.empty(), Optional.empty(), Map.of(),
-                    Optional.empty())),
-                List.of(), List.of(), List.of()))""";
 
     private static String model(String id) {
         return "{\"schema\": \"everyblade/engine-model/1\", \"id\": \"" + id + "\", \"name\": \"N\","
@@ -208,46 +189,10 @@ class ModelShelfTest {
     }
 
     private Path writeJar(String name, Map<String, byte[]> entries) throws IOException {
-        Path jar = folder.resolve(name);
-        try (OutputStream out = Files.newOutputStream(jar);
-                JarOutputStream zip = new JarOutputStream(out)) {
-            for (Map.Entry<String, byte[]> entry : new TreeMap<>(entries).entrySet()) {
-                zip.putNextEntry(new JarEntry(entry.getKey()));
-                zip.write(entry.getValue());
-            }
-        }
-        return jar;
+        return PluginJars.write(folder.resolve(name), entries);
     }
 
-    private static String source(String name, String body) {
-        return "import everyblade.spi.*; import java.util.*; public class " + name
-                + " implements EngineModelSource { static final String NAME = \"" + name + "\";"
-                + " public String id() { return NAME; }"
-                + " public List<EngineModel> models() throws java.io.IOException { " + body + " } }";
-    }
-
-    /** Compiles the sources, one class each, into a jar that names these services. */
     private Path pluginJar(List<String> services, String... sources) throws IOException {
-        Path classes = Files.createDirectories(folder.resolve("classes"));
-        Map<String, byte[]> entries = new TreeMap<>();
-        entries.put(SERVICE, String.join("\n", services).getBytes(UTF_8));
-        for (String source : sources) {
-            String name = source.replaceAll("(?s).*public class (\\w+) .*", "$1");
-            Path file = Files.writeString(classes.resolve(name + ".java"), source);
-            int status = ToolProvider.getSystemJavaCompiler()
-                    .run(null, null, null, "-proc:none", "-d", classes.toString(), "-cp", spiPath(), file.toString());
-            assertThat(status).as(source).isZero();
-            entries.put(name + ".class", Files.readAllBytes(classes.resolve(name + ".class")));
-        }
-        return writeJar("plugin.jar", entries);
-    }
-
-    private static String spiPath() {
-        return Path.of(URI.create(EngineModelSource.class
-                        .getProtectionDomain()
-                        .getCodeSource()
-                        .getLocation()
-                        .toString()))
-                .toString();
+        return new PluginJars(folder).of("plugin.jar", services, sources);
     }
 }

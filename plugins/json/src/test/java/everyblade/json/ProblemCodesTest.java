@@ -2,6 +2,7 @@ package everyblade.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.json.jar.Fault;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -50,8 +51,8 @@ class ProblemCodesTest {
                                     + "}")
                             .getBytes(StandardCharsets.UTF_8));
 
-    /** Told of folders and jars; tested where these are opened. */
-    private static final Set<String> OF_FOLDERS = Set.of("duplicate-model", "plugin-failed");
+    /** Told of folders; tested where these are opened. */
+    private static final Set<String> OF_FOLDERS = Set.of("duplicate-model");
 
     @Test
     void there_are_no_two_alike_and_each_is_explained() {
@@ -81,7 +82,7 @@ class ProblemCodesTest {
     void those_in_the_sources_and_those_in_the_table_are_the_same() throws IOException {
         Set<String> used = new TreeSet<>();
         try (Stream<Path> files = Files.list(SOURCES)) {
-            for (Path file : files.toList()) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
                 LITERAL.matcher(Files.readString(file)).results().forEach(found -> used.add(found.group(1)));
             }
         }
@@ -92,6 +93,14 @@ class ProblemCodesTest {
                 .map(ProblemCode::code)
                 .collect(Collectors.toCollection(TreeSet::new));
         assertThat(used).isEqualTo(told);
+    }
+
+    @Test
+    void those_of_jars_and_those_in_the_table_are_the_same() {
+        assertThat(ProblemCode.all())
+                .filteredOn(code -> code.found().equals("jar"))
+                .extracting(ProblemCode::code)
+                .containsExactly(Arrays.stream(Fault.values()).map(Fault::code).toArray(String[]::new));
     }
 
     @TestFactory
