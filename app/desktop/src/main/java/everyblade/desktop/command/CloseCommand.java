@@ -43,15 +43,9 @@ final class CloseCommand implements Callable<Integer> {
     }
 
     private void text(ClosingList list) {
-        for (OpenItem item : list.items()) {
-            say(item.kind().word() + ": " + item.line() + "; to close it: " + item.toDo());
-        }
-        for (ClosingList.Accepted accepted : list.accepted()) {
-            say("accepted as not seen: " + accepted.what() + ", because " + accepted.reason() + ", entry "
-                    + accepted.entry() + " by " + accepted.by());
-        }
-        int count = list.items().size();
-        say(count == 0 ? "nothing is open" : count + (count == 1 ? " thing" : " things") + " open");
+        list.items().forEach(item -> say(ClosingText.open(item)));
+        list.accepted().forEach(accepted -> say(ClosingText.accepted(accepted)));
+        say(ClosingText.count(list.items().size()));
     }
 
     private void say(String line) {

@@ -131,7 +131,7 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress)
     }
 
     /** The limits that were frozen into the job, if there are any. */
-    Optional<Limits> limits() {
+    public Optional<Limits> limits() {
         return job.limits().map(file -> {
             if (LimitsReader.read("limits/limits.json", file.bytes(), Optional.of(engine()))
                     instanceof LimitsReading.Read read) {

@@ -1,6 +1,10 @@
 package everyblade.desktop.view;
 
 import everyblade.core.coverage.Coverage;
+import everyblade.core.finding.Judgement;
+import everyblade.core.finding.Judging;
+import everyblade.core.finding.Limits;
+import everyblade.core.finding.closing.ClosingList;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Seat;
@@ -20,10 +24,17 @@ import java.util.Optional;
  * @param head hash of the last line that is on disk
  * @param speech all entries so far, those only in memory included
  * @param coverage of all these entries
+ * @param limits that findings are judged by, if the job has any
  * @param keeping what becomes of the next one
  */
 public record JobState(
-        Path folder, Beginning beginning, String head, Speech speech, Coverage coverage, Keeping keeping) {
+        Path folder,
+        Beginning beginning,
+        String head,
+        Speech speech,
+        Coverage coverage,
+        Optional<Limits> limits,
+        Keeping keeping) {
 
     public Fold fold() {
         return speech.fold();
@@ -53,12 +64,18 @@ public record JobState(
         return !(keeping instanceof Keeping.ReadOnly);
     }
 
-    JobState with(Keeping other) {
-        return new JobState(folder, beginning, head, speech, coverage, other);
+    /** What the limits say of each finding; nothing without limits. */
+    public List<Judgement> judged() {
+        return limits.map(known -> Judging.of(known, fold(), coverage)).orElse(List.of());
+    }
+
+    /** Everything that is open; takes as long as finding the gaps. */
+    public ClosingList closing() {
+        return ClosingList.of(fold(), coverage, limits, judged());
     }
 
     JobState after(Speech said, String newHead, Keeping newKeeping) {
         return new JobState(
-                folder, beginning, newHead, said, coverage.after(said.fold().situation()), newKeeping);
+                folder, beginning, newHead, said, coverage.after(said.fold().situation()), limits, newKeeping);
     }
 }

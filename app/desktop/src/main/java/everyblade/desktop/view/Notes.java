@@ -43,7 +43,8 @@ public record Notes(int entry, Kind kind, String text, Optional<CellAt> cell) {
         return notes;
     }
 
-    private static Optional<CellAt> cell(JobState state, int entry) {
+    /** Where an entry says that something is; empty if it says so of no cell. */
+    static Optional<CellAt> cell(JobState state, int entry) {
         return state.situation().ledger().remarks().stream()
                 .filter(remark -> remark.entry() == entry)
                 .findFirst()

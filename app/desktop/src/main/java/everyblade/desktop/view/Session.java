@@ -1,6 +1,7 @@
 package everyblade.desktop.view;
 
 import everyblade.core.entry.Refusal;
+import everyblade.core.finding.Limits;
 import everyblade.core.sight.Progress;
 import everyblade.core.turning.Logged;
 import everyblade.desktop.command.Failure;
@@ -106,7 +107,25 @@ public final class Session implements AutoCloseable {
     private void show(Keeping keeping) {
         OpenedJob job = OpenedJob.of(folder, opened, progress);
         state = new JobState(
-                folder.path(), job.beginning(), job.journal().head(), Speech.after(job), job.coverage(), keeping);
+                folder.path(),
+                job.beginning(),
+                job.journal().head(),
+                Speech.after(job),
+                job.coverage(),
+                limits(job),
+                keeping);
+    }
+
+    /** Limits that cannot be read must not keep anybody from entering what they see. */
+    private Optional<Limits> limits(OpenedJob job) {
+        try {
+            return job.limits();
+        } catch (Failure unreadable) {
+            if (!notices.contains(unreadable.getMessage())) {
+                notices.add(unreadable.getMessage());
+            }
+            return Optional.empty();
+        }
     }
 
     /** The job as it stands. */
@@ -245,7 +264,13 @@ public final class Session implements AutoCloseable {
         folder = place;
         opened = next.opened();
         state = new JobState(
-                place.path(), state.beginning(), next.head(), state.speech(), state.coverage(), new Keeping.OnDisk());
+                place.path(),
+                state.beginning(),
+                next.head(),
+                state.speech(),
+                state.coverage(),
+                state.limits(),
+                new Keeping.OnDisk());
         return Optional.empty();
     }
 

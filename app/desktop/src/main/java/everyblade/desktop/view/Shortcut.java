@@ -37,6 +37,7 @@ public enum Shortcut {
     GO_ENTRY(Place.WINDOW, "ctrl L"),
     GO_MAP(Place.WINDOW, "ctrl M"),
     GO_LEFT(Place.WINDOW, "ctrl G"),
+    CLOSING(Place.WINDOW, "F10"),
     NEXT_PAGE(Place.WINDOW, "ctrl PAGE_DOWN"),
     ZOOM_IN(Place.WINDOW, "ctrl PLUS", "ctrl ADD"),
     ZOOM_OUT(Place.WINDOW, "ctrl MINUS", "ctrl SUBTRACT"),
@@ -48,6 +49,7 @@ public enum Shortcut {
     NUMBERS(Place.WINDOW, "ctrl N"),
     FOLDER(Place.WINDOW, "ctrl W"),
     REPORT(Place.WINDOW, "ctrl P"),
+    HANDOVER(Place.WINDOW, "ctrl E"),
     SAVE(Place.WINDOW, "ctrl S"),
     START(Place.WINDOW, "ctrl O");
 

@@ -8,10 +8,12 @@ import everyblade.desktop.view.Answer;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.NewestPicture;
+import everyblade.desktop.view.OpenLine;
 import everyblade.desktop.view.Session;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
 import java.awt.BorderLayout;
+import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.time.InstantSource;
 import java.time.ZoneId;
@@ -33,6 +35,8 @@ import net.miginfocom.swing.MigLayout;
 final class JobScreen {
 
     private static final int SIDE_WIDTH = 430;
+    private static final String SIDE = "side";
+    private static final String CLOSING = "closing";
 
     private final Session session;
     private final Door door;
@@ -42,9 +46,15 @@ final class JobScreen {
     private final Banners banners;
     private final MapArea map;
     private final SidePanel side;
+    private final ClosingPanel closing;
+    private final CardLayout cards = new CardLayout();
+    private final JPanel beside = new JPanel(cards);
     private final EntryPanel entry;
     private final ActPanel acts;
     private final NumberPad numbers;
+    private Runnable report = () -> {};
+    private Runnable handover = () -> {};
+    private boolean isClosing;
     private Shown shown;
 
     /**
@@ -59,6 +69,7 @@ final class JobScreen {
         this.banners = new Banners(words, choices);
         this.map = new MapArea(words, choices);
         this.side = new SidePanel(words, choices, door, this::select, this::begin, this::enter);
+        this.closing = new ClosingPanel(words, door, new AtClosing());
         this.entry = new EntryPanel(words, choices, door, clock, this::enter, this::act);
         this.acts = new ActPanel(words, choices, this::act);
         this.numbers = new NumberPad(words, choices, entry);
@@ -69,9 +80,11 @@ final class JobScreen {
     }
 
     private void lay() {
-        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, map.component(), side.component());
+        beside.add(side.component(), SIDE);
+        beside.add(closing.component(), CLOSING);
+        beside.setPreferredSize(new Dimension(UIScale.scale(SIDE_WIDTH), 0));
+        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, map.component(), beside);
         split.setResizeWeight(1);
-        side.component().setPreferredSize(new Dimension(UIScale.scale(SIDE_WIDTH), 0));
         split.setBorder(null);
         JPanel bottom = new JPanel(new MigLayout("insets 2 8 6 8, fillx, wrap, hidemode 3, gapy 4", "[grow]"));
         bottom.add(entry.component(), "growx");
@@ -124,6 +137,7 @@ final class JobScreen {
         banners.show(shown);
         map.show(shown.state());
         side.show(shown);
+        closing.show(shown.state());
         entry.show(shown);
         acts.show(shown.state());
     }
@@ -184,6 +198,9 @@ final class JobScreen {
         } else if (outcome instanceof ActLine.Not not) {
             entry.tell(not.reason());
         } else if (act == Act.FIND) {
+            if (isClosing) {
+                turnClosing();
+            }
             side.find(map.selected().orElseThrow());
         } else {
             entry.begin(((ActLine.Begin) outcome).text());
@@ -197,6 +214,51 @@ final class JobScreen {
     private void select(CellAt cell) {
         map.select(cell);
         side.selected(cell);
+    }
+
+    /** What writes the report, and the page for the next shift. */
+    void onPages(Runnable writesReport, Runnable writesHandover) {
+        report = writesReport;
+        handover = writesHandover;
+    }
+
+    /** Brings the closing list up beside the map, or what was there before it. */
+    void turnClosing() {
+        isClosing = !isClosing;
+        closing.shown(isClosing);
+        cards.show(beside, isClosing ? CLOSING : SIDE);
+        if (isClosing) {
+            closing.focus();
+        } else {
+            entry.focus();
+        }
+    }
+
+    /** What a person does at the closing list. */
+    private final class AtClosing implements ClosingPanel.Doing {
+
+        @Override
+        public void turnTo(OpenLine line) {
+            line.cell().ifPresent(JobScreen.this::select);
+            if (!line.entry().isEmpty()) {
+                begin(line.entry());
+            }
+        }
+
+        @Override
+        public void back() {
+            turnClosing();
+        }
+
+        @Override
+        public void report() {
+            report.run();
+        }
+
+        @Override
+        public void handover() {
+            handover.run();
+        }
     }
 
     /** Brings up again what was going on, after something else had the person's attention. */

@@ -38,9 +38,9 @@ record JobStarting(Surroundings around, Shelf shelf) {
         return run(log);
     }
 
-    /** Writes the report of a job; gives why it could not be, if it could not. */
-    Optional<String> report(Path job, Path file) {
-        return run(List.of("report", job.toString(), "--out", file.toString()));
+    /** Writes a page about a job by this command; gives why it could not be, if it could not. */
+    Optional<String> write(String command, Path job, Path file) {
+        return run(List.of(command, job.toString(), "--out", file.toString()));
     }
 
     private Optional<String> run(List<String> command) {

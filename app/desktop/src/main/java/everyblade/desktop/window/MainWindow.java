@@ -104,6 +104,8 @@ final class MainWindow {
                         () -> saving(screen).again(),
                         () -> saving(screen).elsewhere(),
                         () -> saving(screen).tryWriting());
+        Doings doings = new Doings();
+        screen.onPages(doings::report, doings::handover);
         return screen;
     }
 
@@ -307,13 +309,23 @@ final class MainWindow {
 
         @Override
         public void report() {
+            write("report", "bar.report", "wait.report", "report.written");
+        }
+
+        @Override
+        public void handover() {
+            write("handover", "closing.handover", "wait.handover", "handover.written");
+        }
+
+        /** Asks for a file, has a command write it, and tells what came of it. */
+        private void write(String command, String title, String waiting, String written) {
             withJob(screen -> places.askFile(
-                            frame, words.say("bar.report"), screen.state().folder())
+                            frame, words.say(title), screen.state().folder(), command)
                     .ifPresent(file -> door.aside(
-                            words.say("wait.report"),
+                            words.say(waiting),
                             () -> new JobStarting(around, shelf)
-                                    .report(screen.state().folder(), file)
-                                    .orElseGet(() -> words.say("report.written", file.toString())),
+                                    .write(command, screen.state().folder(), file)
+                                    .orElseGet(() -> words.say(written, file.toString())),
                             message -> screen.tell(List.of(message)))));
         }
 

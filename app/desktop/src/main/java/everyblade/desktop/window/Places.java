@@ -106,10 +106,10 @@ final class Places {
         return asked(chooser, parent, words.say("keeping.elsewhere"));
     }
 
-    /** Asks for a file for the report of a job. */
-    Optional<Path> askFile(Component parent, String title, Path job) {
+    /** Asks for a file for a page about a job; {@code kind} goes into the name that is proposed. */
+    Optional<Path> askFile(Component parent, String title, Path job, String kind) {
         JFileChooser chooser = new JFileChooser(job.getParent().toFile());
-        chooser.setSelectedFile(new File(job.getParent().toFile(), job.getFileName() + "-report.pdf"));
+        chooser.setSelectedFile(new File(job.getParent().toFile(), job.getFileName() + "-" + kind + ".pdf"));
         return asked(chooser, parent, title);
     }
 

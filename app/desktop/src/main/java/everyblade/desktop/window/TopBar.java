@@ -28,6 +28,8 @@ final class TopBar {
 
         void report();
 
+        void handover();
+
         void saveElsewhere();
 
         void keys();
@@ -54,6 +56,7 @@ final class TopBar {
             toggle(Shortcut.TURN_MAP, "bar.turnMap", choices.turnMap());
             button(Shortcut.NUMBERS, "bar.numbers");
             button(Shortcut.FOLDER, "bar.folder");
+            button(Shortcut.CLOSING, "bar.closing");
             button(Shortcut.REPORT, "bar.report");
             button(Shortcut.START, "bar.start");
         }
@@ -94,7 +97,9 @@ final class TopBar {
             actions.put(Shortcut.TURN_MAP, () -> doing.change(choices.turnMap(!choices.turnMap())));
             actions.put(Shortcut.NUMBERS, screen.numbers()::toggle);
             actions.put(Shortcut.FOLDER, doing::watchFolder);
+            actions.put(Shortcut.CLOSING, screen::turnClosing);
             actions.put(Shortcut.REPORT, doing::report);
+            actions.put(Shortcut.HANDOVER, doing::handover);
             actions.put(Shortcut.SAVE, doing::saveElsewhere);
             actions.put(Shortcut.START, doing::start);
         });

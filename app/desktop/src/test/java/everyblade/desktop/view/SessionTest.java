@@ -178,7 +178,8 @@ class SessionTest {
         assertThat(new JobFolder(disk.asDisk(), later).start(beginning, frozen)).isEmpty();
 
         try (Session session = Session.open(workshop.around(), later, List.of(), Progress.NONE)) {
-            session.say("note a word");
+            assertThat(session.notices()).singleElement().asString().contains("frozen limits cannot be read");
+            assertThat(session.say("note a word")).isInstanceOf(Answer.Kept.class);
             assertThat(session.saveElsewhere(folder.resolve("copy"))).isEmpty();
         }
 

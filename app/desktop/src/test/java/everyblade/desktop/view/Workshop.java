@@ -6,6 +6,8 @@ import everyblade.desktop.command.Surroundings;
 import everyblade.desktop.words.Words;
 import everyblade.record.Beginning;
 import everyblade.record.Disk;
+import everyblade.record.Frozen;
+import everyblade.record.FrozenFile;
 import everyblade.record.JobFolder;
 import everyblade.record.LocalDisk;
 import java.awt.image.BufferedImage;
@@ -19,6 +21,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -52,6 +55,15 @@ public record Workshop(Path folder, Disk disk) {
                            "window": { "halfWidth": 5, "shows": ["root", "tip"] } },
                          { "id": "p-v", "row": "v", "reference": 0, "window": { "halfWidth": 5, "shows": ["all"] },
                            "travels": true } ] }
+            """;
+
+    /** Limits for it: a nick on the rotor may be 1 mm long. */
+    public static final String LIMITS = """
+            { "schema": "everyblade/limits/1", "name": "Ring limits", "notice": "Invented limits.", "unit": "mm",
+              "rules": [ { "id": "nicks", "rows": ["r"], "kinds": ["nick"],
+                           "steps": [ { "length": { "most": 1.0 }, "outcome": "may stay",
+                                        "again": { "in": 25, "unit": "cycles" } } ],
+                           "beyond": "replace the blade" } ] }
             """;
 
     /** A workshop in this folder, its job just started. */
@@ -89,15 +101,24 @@ public record Workshop(Path folder, Disk disk) {
 
     /** A workshop with a job on an engine whose sight is computed. */
     public static Workshop shaped(Path folder) {
-        return in(folder, new LocalDisk(), SHAPED);
+        return in(folder, new LocalDisk(), SHAPED, Optional.empty());
     }
 
     /** The same on another disk. */
     public static Workshop in(Path folder, Disk disk) {
-        return in(folder, disk, RING);
+        return in(folder, disk, RING, Optional.empty());
     }
 
-    private static Workshop in(Path folder, Disk disk, String model) {
+    /** The same with {@link #LIMITS}. */
+    public static Workshop limited(Path folder) {
+        return in(folder, new LocalDisk(), RING, Optional.of(frozen(LIMITS)));
+    }
+
+    private static FrozenFile frozen(String text) {
+        return FrozenFile.of(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static Workshop in(Path folder, Disk disk, String model, Optional<FrozenFile> limits) {
         Workshop workshop = new Workshop(folder, disk);
         new JobFolder(new LocalDisk(), workshop.job())
                 .start(
@@ -109,7 +130,7 @@ public record Workshop(Path folder, Disk disk) {
                                 "routine",
                                 Settings.of(Map.of()).values(),
                                 Optional.empty()),
-                        model.getBytes(StandardCharsets.UTF_8))
+new Frozen(frozen(model), Collections.emptySortedMap(), limits, Optional.empty()))
                 .ifPresent(problem -> {
                     throw new AssertionError(problem.message());
                 });

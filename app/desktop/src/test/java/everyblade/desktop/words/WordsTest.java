@@ -39,7 +39,8 @@ class WordsTest {
             "finding.plusMinus",
             "share.numbers",
             "where.static",
-            "left.what");
+            "left.what",
+            "closing.toDo");
 
     private static final Set<String> ENGLISH_WORDS = Set.of(
             "the", "and", "is", "of", "to", "not", "with", "blade", "blades", "turn", "look", "scope", "tip", "row",
