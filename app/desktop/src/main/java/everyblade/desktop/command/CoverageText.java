@@ -56,7 +56,7 @@ final class CoverageText {
         job.judged(coverage).forEach(judgement -> counts.merge(judgement.verdict(), 1, Integer::sum));
         List<String> lines = new ArrayList<>();
         counts.forEach((verdict, count) -> lines.add("  " + count + " " + verdict.words()));
-        lines.add(OneLine.of(FindingsCommand.source(job.limits().get())));
+        lines.add(OneLine.of(VerdictText.source(job.limits().get())));
         return lines;
     }
 

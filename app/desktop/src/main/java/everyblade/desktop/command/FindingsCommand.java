@@ -130,16 +130,13 @@ final class FindingsCommand implements Callable<Integer> {
     private void text(OpenedJob opened, Coverage coverage) {
         Optional<Limits> limits = opened.limits();
         List<Finding> findings = Findings.of(opened.fold());
-        say(
-                limits.map(FindingsCommand::source)
-                        .orElse(
-                                "No limits were entered, so nothing is judged; the manual in force says what is within limits."));
+        say(limits.map(VerdictText::source).orElse(VerdictText.NO_LIMITS));
         Map<Integer, Judgement> judged = judged(opened, coverage);
         for (Finding finding : findings) {
             Optional<Judgement> judgement = Optional.ofNullable(judged.get(finding.entry()));
             say("entry " + finding.entry() + ": " + finding.kind().word() + ", " + where(opened, finding)
                     + judgement.map(known -> ": " + known.verdict().words()).orElse(""));
-            judgement.ifPresent(known -> known.rulings().forEach(this::ruling));
+            judgement.ifPresent(known -> VerdictText.rulings(known).forEach(line -> say("  " + line)));
             settled(opened, finding)
                     .ifPresent(settle ->
                             say("  settled by entry " + settle.number() + ", " + settle.by() + ": " + settle.text()));
@@ -148,26 +145,8 @@ final class FindingsCommand implements Callable<Integer> {
         say(findings.isEmpty() ? "No findings." : findings.size() == 1 ? "1 finding." : findings.size() + " findings.");
     }
 
-    private void ruling(Ruling ruling) {
-        say("  rule " + ruling.rule().id() + ": " + ruling.verdict().words() + ": " + ruling.outcome()
-                + ruling.again().map(again -> "; again in " + again.text()).orElse(""));
-        for (Figure figure : ruling.figures()) {
-            say("    " + figure.what() + ": " + figure.value() + "; " + figure.limit()
-                    + (figure.margin().isEmpty() ? "" : "; " + figure.margin()) + ": "
-                    + figure.verdict().words());
-        }
-    }
-
     private void say(String line) {
         around.out().println(OneLine.of(line));
-    }
-
-    /** Whose limits these are. */
-    static String source(Limits limits) {
-        return "Limits: " + limits.name()
-                + limits.manual().map(manual -> ", from " + manual).orElse("")
-                + limits.revision().map(revision -> ", revision " + revision).orElse("") + "."
-                + limits.notice().map(notice -> " " + notice).orElse("");
     }
 
     private static String where(OpenedJob opened, Finding finding) {

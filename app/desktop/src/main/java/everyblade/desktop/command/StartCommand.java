@@ -160,7 +160,7 @@ final class StartCommand implements Callable<Integer> {
     private void tell(LimitsFile file) {
         ((LimitsReading.Read) file.reading())
                 .warnings().stream().map(Object::toString).map(OneLine::of).forEach(around.err()::println);
-        around.out().println(OneLine.of(FindingsCommand.source(file.limits(LIMITS))));
+        around.out().println(OneLine.of(VerdictText.source(file.limits(LIMITS))));
     }
 
     /** The record of an earlier job on the same engine, to be kept with this one. */

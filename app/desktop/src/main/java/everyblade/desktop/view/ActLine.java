@@ -47,7 +47,7 @@ public record ActLine(JobState state, String typed, Optional<CellAt> selected, O
             case RECHECK -> recheck();
             case SLIP -> new Line("slip");
             case PHOTO -> photo();
-            case FIND -> find();
+            case FIND -> new Begin("");
             case UNDO -> undo();
             case REDO -> redo();
         };
@@ -100,10 +100,6 @@ public record ActLine(JobState state, String typed, Optional<CellAt> selected, O
         return selected.<Outcome>map(cell ->
                         new Begin("recheck " + CellWords.row(state, cell) + cell.airfoil() + " " + zone(cell) + " "))
                 .orElseGet(() -> new Not(words.say("act.where")));
-    }
-
-    private Outcome find() {
-        return selected.<Outcome>map(cell -> new Begin("")).orElseGet(() -> new Not(words.say("act.where")));
     }
 
     private String zone(CellAt cell) {

@@ -1,5 +1,6 @@
 package everyblade.desktop.view;
 
+import everyblade.core.entry.Entry.LengthUnit;
 import everyblade.core.entry.Kind;
 import everyblade.desktop.map.CellAt;
 import java.util.ArrayList;
@@ -11,28 +12,46 @@ import java.util.List;
  * @param state of the job
  * @param cell where it was found
  * @param kind what was found
- * @param length mm
- * @param depth mm
- * @param plusMinus of the sizes, mm
+ * @param sizes how large it is
  * @param picture a file
  */
-public record FindingForm(
-        JobState state, CellAt cell, Kind kind, String length, String depth, String plusMinus, String picture) {
+public record FindingForm(JobState state, CellAt cell, Kind kind, Sizes sizes, String picture) {
+
+    /**
+     * Sizes as typed, all in the same unit.
+     *
+     * @param plusMinus of each of them
+     */
+    public record Sizes(String length, String depth, String width, String plusMinus, LengthUnit unit) {
+
+        /** None. */
+        public static final Sizes NONE = new Sizes("", "", "", "", LengthUnit.MM);
+    }
 
     /** The cell's zone as entries name it. */
     public String zone() {
         return CellWords.zone(state, cell);
     }
 
+    /** The finding as an entry. */
+    public String finding() {
+        StringBuilder finding =
+                new StringBuilder(CellWords.row(state, cell) + kind.word() + " " + cell.airfoil() + " " + zone());
+        int bare = finding.length();
+        said(finding, "length", sizes.length());
+        said(finding, "depth", sizes.depth());
+        said(finding, "width", sizes.width());
+        said(finding, "±", sizes.plusMinus());
+        if (sizes.unit() == LengthUnit.IN && finding.length() > bare) {
+            finding.append(" in");
+        }
+        return finding.toString();
+    }
+
     /** The finding, and its picture if there is one. */
     public List<String> entries() {
         List<String> entries = new ArrayList<>();
-        StringBuilder finding =
-                new StringBuilder(CellWords.row(state, cell) + kind.word() + " " + cell.airfoil() + " " + zone());
-        said(finding, "length", length);
-        said(finding, "depth", depth);
-        said(finding, "±", plusMinus);
-        entries.add(finding.toString());
+        entries.add(finding());
         if (!picture.isBlank()) {
             boolean inView = CellWords.row(state, cell).isEmpty();
             entries.add("photo " + EntryWords.quoted(picture.strip())

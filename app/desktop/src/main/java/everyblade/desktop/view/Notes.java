@@ -1,12 +1,16 @@
 package everyblade.desktop.view;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.finding.Judgement;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Remark;
 import everyblade.desktop.map.CellAt;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * One thing that someone said of the parts themselves, or left open.
@@ -15,8 +19,9 @@ import java.util.Optional;
  * @param kind what sort of thing
  * @param text as it was said
  * @param cell where, if it is about a cell
+ * @param verdict what the job's limits say of it, if it is a finding and there are any
  */
-public record Notes(int entry, Kind kind, String text, Optional<CellAt> cell) {
+public record Notes(int entry, Kind kind, String text, Optional<CellAt> cell, Optional<String> verdict) {
 
     /** What sort of thing. */
     public enum Kind {
@@ -29,6 +34,8 @@ public record Notes(int entry, Kind kind, String text, Optional<CellAt> cell) {
 
     /** All findings, and everything that is still open, in the order of the record. */
     public static List<Notes> of(JobState state) {
+        Map<Integer, Judgement> judged = state.judged().stream()
+                .collect(Collectors.toMap(judgement -> judgement.finding().entry(), Function.identity()));
         List<Notes> notes = new ArrayList<>();
         for (Logged logged : state.fold().entries()) {
             boolean counts = !state.fold().isVoid(logged.number());
@@ -37,10 +44,24 @@ public record Notes(int entry, Kind kind, String text, Optional<CellAt> cell) {
                 Kind kind = logged.entry() instanceof Entry.Find
                         ? Kind.FINDING
                         : logged.entry() instanceof Entry.Recheck ? Kind.RECHECK : Kind.QUESTION;
-                notes.add(new Notes(logged.number(), kind, logged.text(), cell(state, logged.number())));
+                notes.add(new Notes(
+                        logged.number(),
+                        kind,
+                        logged.text(),
+                        cell(state, logged.number()),
+                        Optional.ofNullable(judged.get(logged.number())).map(Notes::verdict)));
             }
         }
         return notes;
+    }
+
+    /** The verdict, and of what decides it the rule and its outcome. */
+    private static String verdict(Judgement judgement) {
+        return judgement.verdict().words()
+                + judgement
+                        .decisive()
+                        .map(ruling -> " (" + ruling.rule().id() + "): " + ruling.outcome())
+                        .orElse("");
     }
 
     /** Where an entry says that something is; empty if it says so of no cell. */

@@ -1,23 +1,18 @@
 package everyblade.desktop.window;
 
 import everyblade.desktop.command.ClosingText;
+import everyblade.desktop.command.VerdictText;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.OpenLine;
 import everyblade.desktop.view.Shortcut;
 import everyblade.desktop.words.Words;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
-import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JList;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
-import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 
 /** The closing list beside the map: everything that is open, worked out only while somebody looks at it. */
@@ -40,10 +35,10 @@ final class ClosingPanel {
     private final Door door;
     private final Doing doing;
     private final JPanel panel = new JPanel(
-            new MigLayout("insets 6 8 4 8, fill, wrap, hidemode 3, gapy 4", "[grow, fill]", "[][grow, fill][][]"));
+            new MigLayout("insets 6 8 4 8, fill, wrap, hidemode 3, gapy 4", "[grow, fill]", "[][grow, fill][][][]"));
     private final JLabel title = Texts.bold(new JLabel(), 1.1f);
-    private final DefaultListModel<OpenLine> model = new DefaultListModel<>();
-    private final JList<OpenLine> list = new Wide(model);
+    private final LineList<OpenLine> list = new LineList<>("closing", this::text);
+    private final Paragraph source = new Paragraph();
     private JobState state;
     private boolean looking;
 
@@ -51,9 +46,6 @@ final class ClosingPanel {
         this.words = words;
         this.door = door;
         this.doing = doing;
-        list.setName("closing");
-        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(new OpenCells(words));
         list.getAccessibleContext().setAccessibleName(words.say("closing.name"));
         list.getAccessibleContext().setAccessibleDescription(words.say("closing.hint"));
         Keys.on(list, "ENTER", this::turnTo);
@@ -66,18 +58,12 @@ final class ClosingPanel {
                 }
             }
         });
-        list.addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent resized) {
-                measureAgain();
-            }
-        });
+        source.putClientProperty("FlatLaf.style", "font: 85%");
         title.setLabelFor(list);
         title.setName("closing title");
         panel.add(title);
-        panel.add(
-                new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER),
-                "hmin 60");
+        panel.add(list.scrolled(), "hmin 60");
+        panel.add(source, "wmin 0");
         panel.add(new Paragraph(words.say("closing.hint")), "wmin 0");
         panel.add(buttons());
         panel.setMinimumSize(new java.awt.Dimension(300, 100));
@@ -112,6 +98,8 @@ final class ClosingPanel {
 
     void show(JobState newState) {
         state = newState;
+        source.setVisible(state.limits().isPresent());
+        state.limits().ifPresent(limits -> source.say(VerdictText.source(limits)));
         work();
     }
 
@@ -129,14 +117,11 @@ final class ClosingPanel {
     }
 
     private void fill(List<OpenLine> lines) {
-        int chosen = Math.max(0, list.getSelectedIndex());
         long open = lines.stream().filter(OpenLine::open).count();
         title.setText(open == 0 ? ClosingText.NOTHING : words.say("closing.title", open));
-        if (!lines.equals(java.util.Collections.list(model.elements()))) {
-            model.clear();
-            model.addAll(lines);
-            list.setSelectedIndex(Math.min(chosen, lines.size() - 1));
-            list.ensureIndexIsVisible(Math.max(0, list.getSelectedIndex()));
+        list.show(lines);
+        if (list.getSelectedIndex() < 0 && !lines.isEmpty()) {
+            list.setSelectedIndex(0);
         }
     }
 
@@ -146,24 +131,7 @@ final class ClosingPanel {
         }
     }
 
-    /** A list keeps the heights of its lines until it is told that they changed. */
-    private void measureAgain() {
-        list.setFixedCellHeight(1);
-        list.setFixedCellHeight(-1);
-    }
-
-    /** A list of lines that break where its width makes them. */
-    private static final class Wide extends JList<OpenLine> {
-
-        private static final long serialVersionUID = 1;
-
-        Wide(DefaultListModel<OpenLine> model) {
-            super(model);
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportWidth() {
-            return true;
-        }
+    private String text(OpenLine line) {
+        return line.kind() + ": " + line.what() + (line.open() ? "\n" + words.say("closing.toDo", line.toDo()) : "");
     }
 }

@@ -1,66 +1,128 @@
 package everyblade.desktop.window;
 
+import everyblade.core.entry.Entry.LengthUnit;
 import everyblade.core.entry.Kind;
+import everyblade.desktop.command.VerdictText;
 import everyblade.desktop.map.CellAt;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.FindingForm;
 import everyblade.desktop.view.JobState;
+import everyblade.desktop.view.LimitsSay;
 import everyblade.desktop.view.NewestPicture;
+import everyblade.desktop.view.Notes;
+import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextField;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
-/** The form for a finding at the selected cell: what, how large, how surely, with which picture. */
+/**
+ * The form for a finding at the selected cell, with what the limits say of it as it is typed; below it all findings with
+ * what they say of each.
+ */
 final class FindingPanel {
+
+    /** What a person does here. */
+    interface Doing {
+
+        void enter(String line);
+
+        /** Turns the map to a cell. */
+        void turnTo(CellAt cell);
+
+        void back();
+    }
 
     private final Words words;
     private final Supplier<Choices> choices;
-    private final Consumer<String> enter;
-    private final JPanel panel =
-            new JPanel(new MigLayout("insets 6, fillx, wrap 4, gapy 4", "[][grow, fill][][grow, fill]"));
-    private final Paragraph place = new Paragraph();
+    private final Door door;
+    private final InstantSource clock;
+    private final Doing doing;
+    private final JPanel panel = new JPanel(new MigLayout(
+            "insets 6 8 4 8, fill, wrap 4, gapy 4, hidemode 3",
+            "[][grow, fill][][grow, fill]",
+            "[][][][][][][grow 30, fill][grow 70, fill][]"));
+    private final Paragraph place = new Paragraph(1.1f);
     private final JComboBox<Kind> kind = new JComboBox<>(Kind.values());
     private final JTextField length = new JTextField(4);
     private final JTextField depth = new JTextField(4);
+    private final JTextField width = new JTextField(4);
     private final JTextField plusMinus = new JTextField(4);
+    private final JComboBox<String> unit = new JComboBox<>(new String[] {"mm", "in"});
     private final JTextField picture = new JTextField(4);
     private final JButton add = new JButton();
+    private final Paragraph verdict = new Paragraph(1.1f);
+    private final Paragraph figures = new Paragraph();
+    private final Paragraph source = new Paragraph();
+    private final LineList<Notes> found = new LineList<>("found", this::text);
+    private String refused = "";
     private JobState state;
     private Optional<CellAt> cell = Optional.empty();
 
-    FindingPanel(Words words, Supplier<Choices> choices, Consumer<String> enter) {
+    FindingPanel(Words words, Supplier<Choices> choices, Door door, InstantSource clock, Doing doing) {
         this.words = words;
         this.choices = choices;
-        this.enter = enter;
+        this.door = door;
+        this.clock = clock;
+        this.doing = doing;
         kind.setName("finding kind");
         kind.setRenderer(new KindCells(words));
-        panel.add(place, "span 2, wmin 0, growx");
+        verdict.setName("limits say");
+        figures.setName("limits figures");
+        found.getAccessibleContext().setAccessibleName(words.say("page.notes"));
+        found.addListSelectionListener(chosen -> {
+            if (!chosen.getValueIsAdjusting() && found.getSelectedValue() != null) {
+                found.getSelectedValue().cell().ifPresent(doing::turnTo);
+            }
+        });
+        source.putClientProperty("FlatLaf.style", "font: 85%");
+        lay();
+        listen();
+    }
+
+    private void lay() {
+        panel.add(place, "span 4, wmin 0, growx");
+        field("finding.kind", kind);
+        field("finding.unit", unit);
+        field("finding.length", length);
+        field("finding.plusMinus", plusMinus);
+        field("finding.depth", depth);
+        field("finding.width", width);
+        field("finding.picture", picture);
+        JButton newest = new JButton(words.say("finding.newest"));
+        newest.addActionListener(
+                pressed -> choices.get().pictures().flatMap(NewestPicture::in).ifPresent(picture::setText));
+        panel.add(newest, "span 2");
         add.setText(words.say("finding.add"));
         add.setName("finding add");
         add.addActionListener(pressed -> add());
         panel.add(add, "span 2, growx");
-        field("finding.kind", kind);
-        field("finding.length", length);
-        field("finding.depth", depth);
-        field("finding.plusMinus", plusMinus);
-        field("finding.picture", picture);
-        JButton newest = new JButton(words.say("finding.newest"));
-        newest.addActionListener(
-                pressed -> choices().pictures().flatMap(NewestPicture::in).ifPresent(picture::setText));
-        panel.add(newest, "span 2");
-        tellPlace();
-    }
-
-    private Choices choices() {
-        return choices.get();
+        JButton back = new JButton(words.say("finding.back"));
+        back.setName("finding back");
+        back.addActionListener(pressed -> doing.back());
+        panel.add(back, "span 2");
+        panel.add(verdict, "span 4, wmin 0, growx, gaptop 6");
+        Column column = new Column(new MigLayout("insets 0, fillx", "[grow, fill]"));
+        column.add(figures, "wmin 0");
+        JScrollPane scroll = new JScrollPane(column);
+        scroll.setBorder(null);
+        panel.add(scroll, "span 4, grow, hmin 30");
+        panel.add(found.scrolled(), "span 4, grow, hmin 60");
+        panel.add(source, "span 4, wmin 0, growx");
+        panel.setMinimumSize(new java.awt.Dimension(300, 100));
+        Keys.within(panel, "ESCAPE", doing::back);
     }
 
     private void field(String key, JComponent input) {
@@ -74,6 +136,31 @@ final class FindingPanel {
         panel.add(input);
     }
 
+    private void listen() {
+        DocumentListener typing = new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent change) {
+                judge();
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent change) {
+                judge();
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent change) {
+                judge();
+            }
+        };
+        for (JTextField field : List.of(length, depth, width, plusMinus, picture)) {
+            field.getDocument().addDocumentListener(typing);
+            field.addActionListener(entered -> add());
+        }
+        kind.addActionListener(chosen -> judge());
+        unit.addActionListener(chosen -> judge());
+    }
+
     JComponent component() {
         return panel;
     }
@@ -82,23 +169,47 @@ final class FindingPanel {
         kind.requestFocusInWindow();
     }
 
-    void show(JobState newState) {
-        state = newState;
-        tellPlace();
+    void show(Shown shown) {
+        state = shown.state();
+        found.show(shown.notes().stream()
+                .filter(note -> note.kind() == Notes.Kind.FINDING)
+                .toList());
+        source.setVisible(state.limits().isPresent());
+        state.limits().ifPresent(limits -> source.say(VerdictText.source(limits)));
+        tell();
     }
 
     /** The finding will be at this cell. */
     void at(CellAt newCell) {
         cell = Optional.of(newCell);
-        tellPlace();
+        tell();
     }
 
-    private void tellPlace() {
+    private String text(Notes note) {
+        return note.entry() + "  " + note.text()
+                + note.verdict().map(verdict -> "\n→ " + verdict).orElse("");
+    }
+
+    private void tell() {
         place.say(cell.filter(one -> state != null)
                 .map(one -> words.say(
                         "finding.at", one.row(), one.airfoil(), form(one).zone()))
                 .orElseGet(() -> words.say("finding.nowhere")));
+        judge();
+    }
+
+    /** Has the limits asked about what is typed now. */
+    private void judge() {
         add.setEnabled(cell.isPresent() && state != null && state.open());
+        if (cell.isEmpty() || state == null || !panel.isVisible()) {
+            return;
+        }
+        FindingForm asked = form(cell.get());
+        door.latest("limits", () -> LimitsSay.of(asked, clock.instant(), words), said -> {
+            verdict.say(said.headline());
+            figures.say(String.join("\n", said.figures()));
+            refused = said.refused() ? asked.finding() : "";
+        });
     }
 
     private FindingForm form(CellAt at) {
@@ -106,16 +217,25 @@ final class FindingPanel {
                 state,
                 at,
                 (Kind) kind.getSelectedItem(),
-                length.getText(),
-                depth.getText(),
-                plusMinus.getText(),
+                new FindingForm.Sizes(
+                        length.getText(),
+                        depth.getText(),
+                        width.getText(),
+                        plusMinus.getText(),
+                        LengthUnit.valueOf(
+                                String.valueOf(unit.getSelectedItem()).toUpperCase(Locale.ROOT))),
                 picture.getText());
     }
 
     private void add() {
-        cell.ifPresent(at -> form(at).entries().forEach(enter));
-        for (JTextField field : java.util.List.of(length, depth, plusMinus, picture)) {
+        if (!add.isEnabled() || form(cell.orElseThrow()).finding().equals(refused)) {
+            return; // why it is refused is told already
+        }
+        List<String> entries = form(cell.get()).entries();
+        for (JTextField field : List.of(length, depth, width, plusMinus, picture)) {
             field.setText("");
         }
+        doing.back();
+        entries.forEach(doing::enter);
     }
 }

@@ -1,6 +1,5 @@
 package everyblade.desktop.window;
 
-import com.formdev.flatlaf.util.UIScale;
 import everyblade.desktop.map.CellAt;
 import everyblade.desktop.view.Act;
 import everyblade.desktop.view.ActLine;
@@ -13,8 +12,6 @@ import everyblade.desktop.view.Session;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
 import java.awt.BorderLayout;
-import java.awt.CardLayout;
-import java.awt.Dimension;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.List;
@@ -34,10 +31,6 @@ import net.miginfocom.swing.MigLayout;
  */
 final class JobScreen {
 
-    private static final int SIDE_WIDTH = 430;
-    private static final String SIDE = "side";
-    private static final String CLOSING = "closing";
-
     private final Session session;
     private final Door door;
     private final Words words;
@@ -47,14 +40,13 @@ final class JobScreen {
     private final MapArea map;
     private final SidePanel side;
     private final ClosingPanel closing;
-    private final CardLayout cards = new CardLayout();
-    private final JPanel beside = new JPanel(cards);
+    private final FindingPanel finding;
+    private final Beside beside = new Beside();
     private final EntryPanel entry;
     private final ActPanel acts;
     private final NumberPad numbers;
     private Runnable report = () -> {};
     private Runnable handover = () -> {};
-    private boolean isClosing;
     private Shown shown;
 
     /**
@@ -68,8 +60,9 @@ final class JobScreen {
         this.choices = choices;
         this.banners = new Banners(words, choices);
         this.map = new MapArea(words, choices);
-        this.side = new SidePanel(words, choices, door, this::select, this::begin, this::enter);
+        this.side = new SidePanel(words, choices, door, this::select, this::begin);
         this.closing = new ClosingPanel(words, door, new AtClosing());
+        this.finding = new FindingPanel(words, choices, door, clock, new AtFinding());
         this.entry = new EntryPanel(words, choices, door, clock, this::enter, this::act);
         this.acts = new ActPanel(words, choices, this::act);
         this.numbers = new NumberPad(words, choices, entry);
@@ -80,10 +73,10 @@ final class JobScreen {
     }
 
     private void lay() {
-        beside.add(side.component(), SIDE);
-        beside.add(closing.component(), CLOSING);
-        beside.setPreferredSize(new Dimension(UIScale.scale(SIDE_WIDTH), 0));
-        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, map.component(), beside);
+        beside.add(Beside.Page.USUAL, side.component());
+        beside.add(Beside.Page.CLOSING, closing.component());
+        beside.add(Beside.Page.FINDING, finding.component());
+        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, map.component(), beside.component());
         split.setResizeWeight(1);
         split.setBorder(null);
         JPanel bottom = new JPanel(new MigLayout("insets 2 8 6 8, fillx, wrap, hidemode 3, gapy 4", "[grow]"));
@@ -138,6 +131,7 @@ final class JobScreen {
         map.show(shown.state());
         side.show(shown);
         closing.show(shown.state());
+        finding.show(shown);
         entry.show(shown);
         acts.show(shown.state());
     }
@@ -198,10 +192,8 @@ final class JobScreen {
         } else if (outcome instanceof ActLine.Not not) {
             entry.tell(not.reason());
         } else if (act == Act.FIND) {
-            if (isClosing) {
-                turnClosing();
-            }
-            side.find(map.selected().orElseThrow());
+            turn(Beside.Page.FINDING);
+            map.selected().ifPresent(finding::at);
         } else {
             entry.begin(((ActLine.Begin) outcome).text());
         }
@@ -209,11 +201,12 @@ final class JobScreen {
 
     private void selected(CellAt cell) {
         side.selected(cell);
+        finding.at(cell);
     }
 
     private void select(CellAt cell) {
         map.select(cell);
-        side.selected(cell);
+        selected(cell);
     }
 
     /** What writes the report, and the page for the next shift. */
@@ -224,13 +217,35 @@ final class JobScreen {
 
     /** Brings the closing list up beside the map, or what was there before it. */
     void turnClosing() {
-        isClosing = !isClosing;
-        closing.shown(isClosing);
-        cards.show(beside, isClosing ? CLOSING : SIDE);
-        if (isClosing) {
-            closing.focus();
-        } else {
-            entry.focus();
+        turn(beside.page() == Beside.Page.CLOSING ? Beside.Page.USUAL : Beside.Page.CLOSING);
+    }
+
+    private void turn(Beside.Page page) {
+        beside.turn(page);
+        closing.shown(page == Beside.Page.CLOSING);
+        switch (page) {
+            case CLOSING -> closing.focus();
+            case FINDING -> finding.focus();
+            case USUAL -> entry.focus();
+        }
+    }
+
+    /** What a person does at the form for a finding. */
+    private final class AtFinding implements FindingPanel.Doing {
+
+        @Override
+        public void enter(String line) {
+            JobScreen.this.enter(line);
+        }
+
+        @Override
+        public void turnTo(CellAt cell) {
+            select(cell);
+        }
+
+        @Override
+        public void back() {
+            turn(Beside.Page.USUAL);
         }
     }
 
@@ -247,7 +262,7 @@ final class JobScreen {
 
         @Override
         public void back() {
-            turnClosing();
+            turn(Beside.Page.USUAL);
         }
 
         @Override

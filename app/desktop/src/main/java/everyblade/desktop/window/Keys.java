@@ -20,6 +20,11 @@ final class Keys {
         bind(component, JComponent.WHEN_IN_FOCUSED_WINDOW, key, action);
     }
 
+    /** While the component, or one in it, has the focus. */
+    static void within(JComponent component, String key, Runnable action) {
+        bind(component, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, key, action);
+    }
+
     private static void bind(JComponent component, int when, String key, Runnable action) {
         component.getInputMap(when).put(KeyStroke.getKeyStroke(key), key);
         component.getActionMap().put(key, new AbstractAction() {

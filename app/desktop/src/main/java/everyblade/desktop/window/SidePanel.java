@@ -25,27 +25,18 @@ final class SidePanel {
     private final NotesPanel notes;
     private final TimePanel time;
     private final LogPanel log;
-    private final FindingPanel finding;
     private Optional<CellAt> selected = Optional.empty();
     private JobState state;
 
-    SidePanel(
-            Words words,
-            Supplier<Choices> choices,
-            Door door,
-            Consumer<CellAt> select,
-            Consumer<String> begin,
-            Consumer<String> enter) {
+    SidePanel(Words words, Supplier<Choices> choices, Door door, Consumer<CellAt> select, Consumer<String> begin) {
         this.where = new WherePanel(words, begin);
         this.left = new LeftPanel(words, select, begin);
         this.shares = new SharesPanel(words, choices);
         this.notes = new NotesPanel(words, select, begin);
         this.time = new TimePanel(words, choices, door);
         this.log = new LogPanel(words, begin);
-        this.finding = new FindingPanel(words, choices, enter);
         pages.addTab(words.say("page.shares"), shares.component());
         pages.addTab(words.say("page.notes"), notes.component());
-        pages.addTab(words.say("page.finding"), finding.component());
         pages.addTab(words.say("page.time"), time.component());
         pages.addTab(words.say("page.log"), log.component());
         pages.setName("pages");
@@ -66,10 +57,6 @@ final class SidePanel {
         return left;
     }
 
-    FindingPanel finding() {
-        return finding;
-    }
-
     void show(Shown shown) {
         state = shown.state();
         where.show(shown);
@@ -77,14 +64,12 @@ final class SidePanel {
         notes.show(shown.notes());
         time.show(state);
         log.show(state);
-        finding.show(state);
         showShares();
     }
 
     /** Shows what belongs to this cell. */
     void selected(CellAt cell) {
         selected = Optional.of(cell);
-        finding.at(cell);
         showShares();
     }
 
@@ -93,13 +78,6 @@ final class SidePanel {
         String first = state.model().rows().get(0).id();
         String inView = state.seat().map(seat -> seat.row().id()).orElse(first);
         shares.show(state, selected.map(CellAt::row).orElse(inView));
-    }
-
-    /** Brings up the form for a finding at this cell. */
-    void find(CellAt cell) {
-        selected(cell);
-        pages.setSelectedComponent(finding.component());
-        finding.focus();
     }
 
     /** Shows the next page. */

@@ -2,6 +2,7 @@ package everyblade.desktop.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.entry.Entry.LengthUnit;
 import everyblade.core.entry.Kind;
 import everyblade.desktop.map.CellAt;
 import java.io.IOException;
@@ -72,7 +73,11 @@ class SmallThingsTest {
             workshop.picture("my scope.jpg");
             try (Session session = workshop.counting()) {
                 FindingForm form = new FindingForm(
-                        session.state(), new CellAt("r", 5, 1), Kind.DENT, "1,2", "", "0.1", "my scope.jpg");
+                        session.state(),
+                        new CellAt("r", 5, 1),
+                        Kind.DENT,
+                        new FindingForm.Sizes("1,2", "", "", "0.1", LengthUnit.MM),
+                        "my scope.jpg");
 
                 assertThat(form.entries())
                         .containsExactly("dent 5 tip length 1,2 ± 0.1", "photo \"my scope.jpg\" of 5 tip");
@@ -85,9 +90,25 @@ class SmallThingsTest {
         }
 
         @Test
+        void saysItsSizesInTheUnitInWhichTheyAreTyped() {
+            try (Session session = Workshop.in(folder).counting()) {
+                FindingForm form = new FindingForm(
+                        session.state(),
+                        new CellAt("r", 5, 1),
+                        Kind.NICK,
+                        new FindingForm.Sizes("0.05", "", "0.02", "0.004", LengthUnit.IN),
+                        "");
+
+                assertThat(form.entries()).containsExactly("nick 5 tip length 0.05 width 0.02 ± 0.004 in");
+                assertThat(session.say(form.finding())).isInstanceOf(Answer.Kept.class);
+            }
+        }
+
+        @Test
         void namesItsRowWhereAnotherIsInView() {
             try (Session session = Workshop.in(folder).counting()) {
-                FindingForm form = new FindingForm(session.state(), new CellAt("v", 3, 0), Kind.CRACK, "", "", "", "");
+                FindingForm form =
+                        new FindingForm(session.state(), new CellAt("v", 3, 0), Kind.CRACK, FindingForm.Sizes.NONE, "");
 
                 assertThat(form.entries()).containsExactly("v crack 3 all");
                 assertThat(session.say("v crack 3 all")).isInstanceOf(Answer.Kept.class);

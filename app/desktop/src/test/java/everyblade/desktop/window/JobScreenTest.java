@@ -258,6 +258,37 @@ class JobScreenTest {
 
             assertThat(workshop.kept()).last().isEqualTo("nick 5 tip length 1,2");
         }
+
+        @Test
+        void thatWouldBeRefusedStaysInTheFormWithTheReason() {
+            Offscreen.on(() -> {
+                screen.screen().map().select(new CellAt("r", 5, 1));
+                screen.screen().act(Act.FIND);
+                Offscreen.find(screen.screen().component(), JTextField.class, "finding.length")
+                        .setText("much");
+                return true;
+            });
+            screen.press("finding add");
+
+            assertThat(limitsSay()).startsWith("Not yet a finding: ");
+            assertThat(workshop.kept()).hasSize(3);
+        }
+
+        @Test
+        void ofAJobWithoutLimitsIsNotJudged() {
+            Offscreen.on(() -> {
+                screen.screen().map().select(new CellAt("r", 5, 1));
+                screen.screen().act(Act.FIND);
+                return true;
+            });
+
+            assertThat(limitsSay()).startsWith("The job has no limits");
+        }
+
+        private String limitsSay() {
+            return Offscreen.on(() -> Offscreen.find(screen.screen().component(), Paragraph.class, "limits say")
+                    .getText());
+        }
     }
 
     @Nested
