@@ -64,6 +64,7 @@ public final class Commands {
                 .addSubcommand(new CloseCommand(around))
                 .addSubcommand(new NextCommand(around))
                 .addSubcommand(new PhotosCommand(around))
+                .addSubcommand(new MeasureCommand(around))
                 .addSubcommand(new HandoverCommand(around))
                 .addSubcommand(new MapCommand(around))
                 .addSubcommand(new ReportCommand(around))

@@ -1,20 +1,12 @@
 package everyblade.desktop.command;
 
+import everyblade.desktop.photo.PhotoBytes;
 import everyblade.picture.report.ShownPhoto;
 import everyblade.record.JobFolder;
 import everyblade.record.KeptPhoto;
 import everyblade.record.Line;
-import everyblade.record.photo.PhotoFile;
 import everyblade.record.photo.Thumbnail;
-import java.awt.image.BufferedImage;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
-import java.util.Optional;
 
 /** The pictures that a job's entries name, made ready to be shown. */
 final class JobPhotos {
@@ -33,29 +25,12 @@ final class JobPhotos {
 
     private static ShownPhoto shown(JobFolder folder, Line line) {
         KeptPhoto photo = line.entry().photo().orElseThrow();
-        return new ShownPhoto(line.k(), photo.file(), photo.facts().taken(), small(folder, photo));
-    }
-
-    private static Optional<BufferedImage> small(JobFolder folder, KeptPhoto photo) {
-        Path file = folder.path().resolve("photos").resolve(photo.file());
-        try {
-            if (Files.size(file) > PhotoFile.LARGEST) {
-                return Optional.empty();
-            }
-            byte[] bytes = Files.readAllBytes(file);
-            return sha256(bytes).equals(photo.sha256())
-                    ? Thumbnail.of(bytes, SMALL, photo.facts().orientation())
-                    : Optional.empty();
-        } catch (IOException notThere) {
-            return Optional.empty();
-        }
-    }
-
-    private static String sha256(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new AssertionError("every Java platform has SHA-256", impossible);
-        }
+        return new ShownPhoto(
+                line.k(),
+                photo.file(),
+                photo.facts().taken(),
+                PhotoBytes.of(folder.path(), photo)
+                        .flatMap(bytes ->
+                                Thumbnail.of(bytes, SMALL, photo.facts().orientation())));
     }
 }

@@ -16,6 +16,8 @@ import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
+import everyblade.desktop.photo.Album;
+import everyblade.desktop.photo.JobPhoto;
 import everyblade.json.EngineJsonReader;
 import everyblade.json.Reading;
 import everyblade.record.Addition;
@@ -156,6 +158,15 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress)
     /** Everything that is open. */
     ClosingList closing(Coverage coverage) {
         return ClosingList.of(fold, coverage, limits(), judged(coverage));
+    }
+
+    /** Its pictures, with what is needed to measure in them. */
+    public Album album() {
+        return new Album(
+                folder.path(),
+                fold,
+                scene(job, engine().model()),
+                JobPhoto.of(fold, journal().lines()));
     }
 
     public Engine engine() {

@@ -2,17 +2,11 @@ package everyblade.desktop.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import everyblade.core.entry.Entry;
-import everyblade.core.finding.photo.CameraClock;
 import everyblade.core.finding.photo.PhotoPlace;
-import everyblade.core.finding.photo.PhotoPlacing;
-import everyblade.record.KeptPhoto;
-import everyblade.record.Line;
+import everyblade.desktop.photo.JobPhoto;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -43,19 +37,10 @@ final class PhotosCommand implements Callable<Integer> {
         this.around = around;
     }
 
-    /** A picture with the time at which it was taken and where that was. */
-    private record Placed(Line line, KeptPhoto photo, Instant taken, boolean byCamera, PhotoPlace place) {
-
-        Optional<Integer> stated() {
-            return line.means() instanceof Entry.Photo named
-                    ? named.airfoil().map(airfoil -> airfoil.value())
-                    : Optional.empty();
-        }
-    }
-
     @Override
     public Integer call() {
-        List<Placed> photos = placed(OpenedJob.read(around, job));
+        OpenedJob opened = OpenedJob.read(around, job);
+        List<JobPhoto> photos = JobPhoto.of(opened.fold(), opened.journal().lines());
         if (json) {
             around.out().println(JsonText.of(json(photos)));
         } else {
@@ -69,22 +54,7 @@ final class PhotosCommand implements Callable<Integer> {
         return Commands.FINE;
     }
 
-    private static List<Placed> placed(OpenedJob opened) {
-        CameraClock clock = CameraClock.of(opened.fold());
-        PhotoPlacing placing = PhotoPlacing.of(opened.fold());
-        return opened.journal().lines().stream()
-                .filter(line ->
-                        line.entry().photo().isPresent() && !opened.fold().isVoid(line.k()))
-                .map(line -> {
-                    KeptPhoto photo = line.entry().photo().orElseThrow();
-                    Optional<Instant> written = photo.facts().taken().flatMap(clock::taken);
-                    Instant taken = written.orElse(line.at());
-                    return new Placed(line, photo, taken, written.isPresent(), placing.at(taken));
-                })
-                .toList();
-    }
-
-    private void tell(Placed photo) {
+    private void tell(JobPhoto photo) {
         PhotoPlace place = photo.place();
         String where = place.view().map(view -> "view " + view.id()).orElse("no view");
         String angle = place.shaftAngle().isEmpty()
@@ -97,26 +67,24 @@ final class PhotosCommand implements Callable<Integer> {
                         place.moving() ? ", turning" : "");
         String said = photo.stated()
                 .map(n -> "; entered as of " + n
-                        + (!photo.byCamera() || place.agreesWith(n)
-                                ? ""
-                                : ", which does not agree; see which is right and void the other"))
+                        + (photo.doubted() ? ", which does not agree; see which is right and void the other" : ""))
                 .orElse("");
         around.out()
                 .println(OneLine.of(
-                        "entry " + photo.line().k() + ": " + photo.photo().file() + ", " + photo.taken()
+                        "entry " + photo.entry() + ": " + photo.kept().file() + ", " + photo.taken()
                                 + (photo.byCamera() ? " (camera)" : " (of the entry)") + ", " + where + angle + ": "
                                 + place.airfoilText() + said));
     }
 
-    private static ObjectNode json(List<Placed> photos) {
+    private static ObjectNode json(List<JobPhoto> photos) {
         ObjectNode json = JsonText.object();
         ArrayNode list = json.putArray("photos");
-        for (Placed photo : photos) {
+        for (JobPhoto photo : photos) {
             PhotoPlace place = photo.place();
             ObjectNode one = list.addObject();
-            one.put("entry", photo.line().k());
-            one.put("file", photo.photo().file());
-            one.put("sha256", photo.photo().sha256());
+            one.put("entry", photo.entry());
+            one.put("file", photo.kept().file());
+            one.put("sha256", photo.kept().sha256());
             one.put("taken", photo.taken().toString());
             one.put("byCamera", photo.byCamera());
             one.put("view", place.view().map(view -> view.id()).orElse(null));

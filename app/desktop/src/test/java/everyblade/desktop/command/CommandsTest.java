@@ -34,6 +34,7 @@ class CommandsTest {
                 "show",
                 "sight",
                 "mesh",
+                "measure",
                 "picture"
             })
     void explainThemselves(String command) {

@@ -1,0 +1,39 @@
+package everyblade.desktop.photo;
+
+import everyblade.record.KeptPhoto;
+import everyblade.record.photo.PhotoFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Optional;
+
+/** The bytes of a job's pictures, only as they were kept: whatever else is there now is not handed out. */
+public final class PhotoBytes {
+
+    private PhotoBytes() {}
+
+    /** Of a picture in the folder of a job; empty if it is not there, or is not the one that was kept. */
+    public static Optional<byte[]> of(Path job, KeptPhoto photo) {
+        Path file = job.resolve("photos").resolve(photo.file());
+        try {
+            if (Files.size(file) > PhotoFile.LARGEST) {
+                return Optional.empty();
+            }
+            byte[] bytes = Files.readAllBytes(file);
+            return sha256(bytes).equals(photo.sha256()) ? Optional.of(bytes) : Optional.empty();
+        } catch (IOException notThere) {
+            return Optional.empty();
+        }
+    }
+
+    private static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new AssertionError("every Java platform has SHA-256", impossible);
+        }
+    }
+}
