@@ -25,7 +25,8 @@ final class KeySheet {
     }
 
     JComponent component() {
-        JPanel sheet = new JPanel(new MigLayout("insets 8, wrap 4", "[]12[340!, fill]24[]12[340!, fill]", "[]3[]"));
+        JPanel sheet = new JPanel(
+                new MigLayout("insets 8, wrap 4", "[150!, fill]10[330!, fill]20[150!, fill]10[330!, fill]", "[]3[]"));
         for (Shortcut.Place place : Shortcut.Place.values()) {
             sheet.add(
                     Texts.bold(new JLabel(words.say("place." + place.name().toLowerCase(Locale.ROOT))), 1.1f),
@@ -36,7 +37,9 @@ final class KeySheet {
                     String keys = shortcut.keys().stream()
                             .map(key -> KeyNames.of(key, words))
                             .collect(Collectors.joining(" / "));
-                    sheet.add(Texts.bold(new JLabel(keys), 1));
+                    Paragraph pressed = new Paragraph(1f);
+                    pressed.say(keys);
+                    sheet.add(pressed, "wmin 0");
                     sheet.add(new Paragraph(words.say(shortcut.words())), "wmin 0");
                     count++;
                 }

@@ -4,20 +4,13 @@ import everyblade.desktop.map.CellAt;
 import everyblade.desktop.view.Left;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
-import java.awt.Component;
-import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.DefaultListCellRenderer;
-import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JList;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
-import javax.swing.ListModel;
-import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 
 /** What is left, most useful first; the one that is chosen shows on the map, and says how to reach it. */
@@ -27,21 +20,26 @@ final class LeftPanel {
     private final JPanel panel =
             new JPanel(new MigLayout("insets 0, fill, wrap, hidemode 3", "[grow, fill]", "[]2[grow, fill]4[]"));
     private final JLabel title = Texts.bold(new JLabel(), 1.1f);
-    private final DefaultListModel<Left> model = new DefaultListModel<>();
-    private final JList<Left> list = new Ellipsed(model);
+    private final LineList<Left> list = new LineList<>("left", Left::what);
     private final Paragraph how = new Paragraph();
     private final JPanel entries = new JPanel(new MigLayout("insets 0, gap 4"));
     private final Consumer<CellAt> select;
     private final Consumer<String> begin;
+    private final Consumer<Boolean> choosing;
     private boolean filling;
 
-    LeftPanel(Words words, Consumer<CellAt> select, Consumer<String> begin) {
+    /**
+     * An empty panel.
+     *
+     * @param select shows a cell on the map
+     * @param begin puts an entry into the line
+     * @param choosing told whether one is chosen, so that its way stands here
+     */
+    LeftPanel(Words words, Consumer<CellAt> select, Consumer<String> begin, Consumer<Boolean> choosing) {
         this.words = words;
         this.select = select;
         this.begin = begin;
-        list.setName("left");
-        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(new Cells());
+        this.choosing = choosing;
         list.getAccessibleContext().setAccessibleName(words.say("left.name"));
         list.getAccessibleContext().setAccessibleDescription(words.say("left.description"));
         list.addListSelectionListener(chosen -> {
@@ -51,10 +49,8 @@ final class LeftPanel {
         });
         title.setLabelFor(list);
         panel.add(title);
-        panel.add(
-                new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER),
-                "hmin 60");
-        panel.add(how, "wmin 0");
+        panel.add(list.scrolled(), "hmin 90");
+        panel.add(how, "wmin 0, hmin pref");
         panel.add(entries, "hmin pref");
     }
 
@@ -68,21 +64,15 @@ final class LeftPanel {
 
     void show(Shown shown) {
         List<Left> left = shown.left();
-        String chosen =
-                list.getSelectedValue() == null ? "" : list.getSelectedValue().what();
-        if (left.equals(Collections.list(model.elements())) && !title.getText().isEmpty()) {
-            return;
-        }
+        Optional<String> chosen = Optional.ofNullable(list.getSelectedValue()).map(Left::what);
         filling = true;
-        model.clear();
-        model.addAll(left);
-        title.setText(left.isEmpty() ? words.say("left.nothing") : words.say("left.title", left.size()));
-        for (int i = 0; i < left.size(); i++) {
-            if (left.get(i).what().equals(chosen)) {
-                list.setSelectedIndex(i);
-            }
-        }
+        list.show(left);
+        list.clearSelection();
+        left.stream()
+                .filter(one -> chosen.equals(Optional.of(one.what())))
+                .forEach(one -> list.setSelectedValue(one, true));
         filling = false;
+        title.setText(left.isEmpty() ? words.say("left.nothing") : words.say("left.title", left.size()));
         tell();
     }
 
@@ -96,11 +86,12 @@ final class LeftPanel {
 
     private void tell() {
         Left one = list.getSelectedValue();
+        choosing.accept(one != null);
         how.setVisible(one != null);
         entries.setVisible(one != null);
         entries.removeAll();
         if (one != null) {
-            how.say(one.what() + ": " + one.why() + "; " + one.how());
+            how.say(one.why() + "; " + one.how());
             for (String entry : one.entries()) {
                 JButton button = new JButton(entry);
                 button.setName("way " + entry);
@@ -111,35 +102,5 @@ final class LeftPanel {
         }
         panel.revalidate();
         panel.repaint();
-    }
-
-    /** As wide as the room there is, so that long lines end in an ellipsis. */
-    private static final class Ellipsed extends JList<Left> {
-
-        private static final long serialVersionUID = 1;
-
-        Ellipsed(ListModel<Left> model) {
-            super(model);
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportWidth() {
-            return true;
-        }
-    }
-
-    private static final class Cells extends DefaultListCellRenderer {
-
-        private static final long serialVersionUID = 1;
-
-        @Override
-        public Component getListCellRendererComponent(
-                JList<?> list, Object value, int index, boolean isSelected, boolean focus) {
-            Left one = (Left) value;
-            super.getListCellRendererComponent(list, one.what(), index, isSelected, focus);
-            setToolTipText(one.what() + ": " + one.why() + "; " + one.how());
-            setBorder(javax.swing.BorderFactory.createEmptyBorder(4, 6, 4, 6));
-            return this;
-        }
     }
 }

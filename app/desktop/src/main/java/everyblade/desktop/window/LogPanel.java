@@ -24,7 +24,15 @@ final class LogPanel {
     private final Words words;
     private final JPanel panel = new JPanel(new MigLayout("insets 4, fill, wrap", "[grow, fill]", "[grow, fill][]"));
     private final DefaultListModel<String> model = new DefaultListModel<>();
-    private final JList<String> list = new JList<>(model);
+    private final JList<String> list = new JList<>(model) {
+
+        private static final long serialVersionUID = 1;
+
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
+        }
+    };
     private int count;
 
     LogPanel(Words words, Consumer<String> begin) {

@@ -5,12 +5,17 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.util.UIScale;
 import everyblade.desktop.view.Choices;
+import everyblade.desktop.view.Shortcut;
 import everyblade.picture.scene.Colour;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
 import java.awt.Color;
 import java.awt.Font;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
+import javax.swing.InputMap;
+import javax.swing.KeyStroke;
 import javax.swing.UIManager;
 
 /**
@@ -50,7 +55,19 @@ final class Looks {
         UIManager.put(
                 "defaultFont", font.deriveFont(UIScale.scale((float) (choices.gloves() ? GLOVE_FONT : USUAL_FONT))));
         UIManager.put("ToolTip.background", colour(theme, Ink.PAPER));
+        leaveKeys();
         FlatLaf.updateUI();
+    }
+
+    /** Lists and what scrolls them leave the keys of the window to it. */
+    private static void leaveKeys() {
+        for (String map : List.of("List.focusInputMap", "ScrollPane.ancestorInputMap")) {
+            InputMap keys = (InputMap) UIManager.get(map);
+            Arrays.stream(Shortcut.values())
+                    .filter(shortcut -> shortcut.place() == Shortcut.Place.WINDOW)
+                    .flatMap(shortcut -> shortcut.keys().stream())
+                    .forEach(key -> keys.remove(KeyStroke.getKeyStroke(key)));
+        }
     }
 
     /** Least size of a target for a hand, in points to be scaled. */

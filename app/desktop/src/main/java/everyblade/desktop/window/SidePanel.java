@@ -30,7 +30,7 @@ final class SidePanel {
 
     SidePanel(Words words, Supplier<Choices> choices, Door door, Consumer<CellAt> select, Consumer<String> begin) {
         this.where = new WherePanel(words, begin);
-        this.left = new LeftPanel(words, select, begin);
+        this.left = new LeftPanel(words, select, begin, where::makeRoom);
         this.shares = new SharesPanel(words, choices);
         this.notes = new NotesPanel(words, select, begin);
         this.time = new TimePanel(words, choices, door);
@@ -44,7 +44,7 @@ final class SidePanel {
         pages.getAccessibleContext().setAccessibleName(words.say("page.name"));
         pages.addChangeListener(turned -> time.shown(pages.getSelectedComponent() == time.component()));
         panel.add(where.component(), "wmin 0");
-        panel.add(left.component(), "wmin 0, hmin 150");
+        panel.add(left.component(), "wmin 0");
         panel.add(pages, "wmin 0, hmin 120");
         panel.setMinimumSize(new java.awt.Dimension(300, 100));
     }

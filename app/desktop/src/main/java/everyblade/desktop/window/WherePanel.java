@@ -22,6 +22,8 @@ final class WherePanel {
     private final Paragraph next = new Paragraph(1f);
     private final JButton take = new JButton();
     private String entry = "";
+    private boolean open;
+    private boolean roomy = true;
 
     WherePanel(Words words, Consumer<String> begin) {
         this.words = words;
@@ -49,7 +51,19 @@ final class WherePanel {
         pad.setVisible(!where.pad().isBlank());
         entry = where.entry().orElse("");
         take.setText(words.say("where.take", entry.strip()));
-        take.setVisible(!entry.isEmpty() && shown.state().open());
+        open = shown.state().open();
+        lay();
+    }
+
+    /** Leaves out what to do next while another thing is chosen to be done. */
+    void makeRoom(boolean wanted) {
+        roomy = !wanted;
+        lay();
+    }
+
+    private void lay() {
+        next.setVisible(roomy);
+        take.setVisible(roomy && open && !entry.isEmpty());
         panel.revalidate();
     }
 }

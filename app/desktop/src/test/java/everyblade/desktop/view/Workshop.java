@@ -130,7 +130,7 @@ public record Workshop(Path folder, Disk disk) {
                                 "routine",
                                 Settings.of(Map.of()).values(),
                                 Optional.empty()),
-new Frozen(frozen(model), Collections.emptySortedMap(), limits, Optional.empty()))
+                        new Frozen(frozen(model), Collections.emptySortedMap(), limits, Optional.empty()))
                 .ifPresent(problem -> {
                     throw new AssertionError(problem.message());
                 });
