@@ -91,7 +91,11 @@ class LauncherIT {
 
         assertThat(ran.err().lines()).allMatch(line -> line.startsWith("Computing what each station shows"));
         assertThat(ran.out().lines().map(String::strip))
-                .contains("\"id\" : \"larkspur-4\",", "\"id\" : \"tansy-a1\",", "\"id\" : \"corncrake-12\",")
+                .contains(
+                        "\"id\" : \"larkspur-4\",",
+                        "\"id\" : \"tansy-a1\",",
+                        "\"id\" : \"corncrake-12\",",
+                        "\"id\" : \"nightjar-3\",")
                 .last()
                 .asString()
                 .startsWith("Larkspur 4 turboprop (larkspur-4), serial ");

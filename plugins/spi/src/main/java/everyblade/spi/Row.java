@@ -20,7 +20,8 @@ import java.util.OptionalDouble;
  * @param sides whether the pressure and the suction side are told apart
  * @param landmarks airfoils that can be told from the others
  * @param ring name shared by rows that stand in one ring, such as an impeller and its splitters
- * @param ringOffset share of a pitch by which this row stands clockwise of its ring mate
+ * @param ringOffset share of a pitch by which this row stands clockwise of its ring mate; 0 in
+ *     no ring
  * @param phase clock angle of airfoil 1 at shaft angle zero, degrees, where the maker fixes it
  * @param shape the surface; empty if only the count is known
  * @param positions settings of movable vanes by name

@@ -49,6 +49,16 @@ class DocumentedCommandsTest {
     }
 
     @Test
+    void aModelInCodeIsUsedJustAsDevelopersAreTold() throws IOException {
+        NightjarJar.copiedTo(folder.resolve("engine-models/nightjar-3/target/nightjar-3.jar"));
+
+        assertThat(follow("DEVELOPERS.md", "## A model in code", "\n## "))
+                .hasSizeGreaterThanOrEqualTo(5)
+                .anyMatch(command -> command.startsWith("start "));
+        assertThat(folder.resolve("fan.svg")).isNotEmptyFile();
+    }
+
+    @Test
     void aFirstJobTakesTheCommandsOfTheReadme() throws IOException {
         assertThat(follow("README.md", "## A first job in two minutes", "\n## "))
                 .hasSizeGreaterThanOrEqualTo(4);

@@ -1,0 +1,79 @@
+package everyblade.desktop.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import everyblade.desktop.command.Console.Ran;
+import everyblade.json.EngineJsonReader;
+import everyblade.json.Reading;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import nightjar.NightjarFan;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ModelInCodeTest {
+
+    @TempDir
+    Path folder;
+
+    private Console console;
+    private Path jar;
+
+    @BeforeEach
+    void aShelfWithTheJar() throws IOException {
+        console = Console.in(folder);
+        jar = NightjarJar.copiedTo(folder.resolve("shelf/nightjar-3.jar"));
+    }
+
+    private Ran fine(String... words) {
+        Ran ran = console.run(words);
+        assertThat(ran.status()).as(ran.err()).isZero();
+        return ran;
+    }
+
+    @Test
+    void isFoundOnTheShelfAndNothingIsWrongWithIt() {
+        assertThat(fine("models", "--models", "shelf").out())
+                .startsWith("nightjar-3: Nightjar 3 fan stage, 2 rows, 40 airfoils, 3 views, ")
+                .contains("Invented for training");
+        assertThat(fine("check", "shelf/nightjar-3.jar"))
+                .isEqualTo(new Ran(0, "fine: " + jar + ": Nightjar 3 fan stage (nightjar-3)\n", ""));
+    }
+
+    @Test
+    void isFrozenIntoTheJobThatIsStartedWithItSoThatTheJarIsNotNeededAnyMore() throws IOException {
+        fine("start", "job", "--model", "nightjar-3", "--models", "shelf", "--serial", "1", "--task", "t", "--by", "b");
+        assertThat(EngineJsonReader.read(folder.resolve("job/model/engine.json")))
+                .isInstanceOfSatisfying(
+                        Reading.Read.class,
+                        read -> assertThat(read.model())
+                                .isEqualTo(new NightjarFan().models().get(0)));
+
+        Files.delete(jar);
+        fine("log", "job", "view in-r", "datum r 1", "round 1", "view p1-r", "round 5");
+
+        assertThat(fine("coverage", "job", "--row", "r").out()).contains("Fan rotor", "computed");
+        assertThat(fine("verify", "job").out()).startsWith("sound: ");
+    }
+
+    @Test
+    void startsAJobAlsoIfTheJarItselfIsNamed() {
+        assertThat(fine("start", "job", "--model", "shelf/nightjar-3.jar", "--serial", "1", "--task", "t", "--by", "b")
+                        .out())
+                .startsWith("started job: Nightjar 3 fan stage (nightjar-3), serial 1");
+    }
+
+    @Test
+    void doesNotKeepTheProgramFromStartingIfItIsBroken() throws IOException {
+        byte[] whole = Files.readAllBytes(jar);
+        Files.write(jar, Arrays.copyOf(whole, whole.length / 2));
+
+        assertThat(fine("models", "--models", "shelf").out())
+                .startsWith("refused: " + jar)
+                .contains("bad-jar");
+        assertThat(console.run("check", "shelf").out()).contains(jar + ":1:1: bad-jar: ");
+    }
+}
