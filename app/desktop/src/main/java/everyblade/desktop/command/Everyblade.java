@@ -35,7 +35,10 @@ final class Everyblade implements Callable<Integer> {
     private final Opening window;
 
     /** More than one is taken in so that a mistyped command is told as such. */
-    @Parameters(index = "0..*", paramLabel = "JOB", description = "a job folder, opened in the window")
+    @Parameters(
+            index = "0..*",
+            paramLabel = "JOB",
+            description = "a job folder, or the folder of an engine model that is being written, opened in the window")
     private List<Path> named = List.of();
 
     @Option(

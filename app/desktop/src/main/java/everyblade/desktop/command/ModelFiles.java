@@ -24,7 +24,7 @@ import java.util.zip.ZipFile;
  * @param text what stands in it; of a model that code handed over, what would
  * @param origin the jar, or the folder of the file
  */
-record ModelFiles(String name, byte[] text, Path origin) {
+public record ModelFiles(String name, byte[] text, Path origin) {
 
     private static final int LARGEST = 256 << 20;
 
@@ -44,7 +44,7 @@ record ModelFiles(String name, byte[] text, Path origin) {
     }
 
     /** The contents of the mesh files of a model, by name; those that are not there or too large are left out. */
-    Map<String, byte[]> meshes(EngineModel model) {
+    public Map<String, byte[]> meshes(EngineModel model) {
         Map<String, byte[]> meshes = new HashMap<>();
         for (Row row : model.rows()) {
             if (row.shape().orElse(null) instanceof Shape.Mesh mesh) {

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 
 /** What only the surfaces of a model show to be wrong, told by line and column of its file. */
-final class SurfaceProblems {
+public final class SurfaceProblems {
 
     private SurfaceProblems() {}
 
@@ -26,6 +26,11 @@ final class SurfaceProblems {
         if (sight) {
             flaws.addAll(SightCheck.of(loaded.model(), meshes, Progress.NONE));
         }
+        return of(flaws, files);
+    }
+
+    /** Flaws at their places in the file that the model was read from. */
+    public static List<Problem> of(List<Flaw> flaws, ModelFiles files) {
         if (flaws.isEmpty()) {
             return List.of();
         }

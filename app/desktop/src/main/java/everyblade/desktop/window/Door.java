@@ -1,5 +1,7 @@
 package everyblade.desktop.window;
 
+import everyblade.core.sight.Progress;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 
@@ -25,6 +27,21 @@ interface Door extends AutoCloseable {
      * @param what is done, for the person
      */
     <T> void aside(String what, Callable<T> work, Consumer<T> then);
+
+    /** Work that says how far it is, and ends early once nobody wants it any more. */
+    interface Watched<T> {
+
+        T done(Progress progress) throws Exception;
+    }
+
+    /**
+     * Works beside the job on something that can be stopped, by a person or by whoever handed it in.
+     *
+     * @param what is done, for the person
+     * @param then is given what came of it, or nothing if a person stopped it
+     * @return stops it; then nothing is given back at all
+     */
+    <T> Runnable watched(String what, Watched<T> work, Consumer<Optional<T>> then);
 
     /** Takes nothing more. */
     @Override

@@ -1,8 +1,10 @@
 package everyblade.desktop.window;
 
+import everyblade.desktop.author.AuthorKey;
 import everyblade.desktop.view.Shortcut;
 import everyblade.desktop.words.Words;
 import java.awt.Component;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import javax.swing.JComponent;
@@ -20,13 +22,12 @@ final class KeySheet {
         this.words = words;
     }
 
-    void show(Component parent) {
-        JOptionPane.showMessageDialog(parent, component(), words.say("key.keys"), JOptionPane.PLAIN_MESSAGE);
+    void show(Component parent, JComponent sheet) {
+        JOptionPane.showMessageDialog(parent, sheet, words.say("key.keys"), JOptionPane.PLAIN_MESSAGE);
     }
 
     JComponent component() {
-        JPanel sheet = new JPanel(
-                new MigLayout("insets 8, wrap 4", "[150!, fill]10[330!, fill]20[150!, fill]10[330!, fill]", "[]3[]"));
+        JPanel sheet = sheet();
         for (Shortcut.Place place : Shortcut.Place.values()) {
             sheet.add(
                     Texts.bold(new JLabel(words.say("place." + place.name().toLowerCase(Locale.ROOT))), 1.1f),
@@ -34,13 +35,7 @@ final class KeySheet {
             int count = 0;
             for (Shortcut shortcut : Shortcut.values()) {
                 if (shortcut.place() == place) {
-                    String keys = shortcut.keys().stream()
-                            .map(key -> KeyNames.of(key, words))
-                            .collect(Collectors.joining(" / "));
-                    Paragraph pressed = new Paragraph(1f);
-                    pressed.say(keys);
-                    sheet.add(pressed, "wmin 0");
-                    sheet.add(new Paragraph(words.say(shortcut.words())), "wmin 0");
+                    add(sheet, shortcut.keys(), shortcut.words());
                     count++;
                 }
             }
@@ -49,5 +44,29 @@ final class KeySheet {
             }
         }
         return sheet;
+    }
+
+    /** Those of a model author's screen. */
+    JComponent ofAuthor() {
+        JPanel sheet = sheet();
+        for (AuthorKey key : AuthorKey.values()) {
+            add(sheet, key.keys(), key.words());
+        }
+        for (Shortcut shortcut : List.of(Shortcut.LOOK_DARK, Shortcut.KEYS)) {
+            add(sheet, shortcut.keys(), shortcut.words());
+        }
+        return sheet;
+    }
+
+    private static JPanel sheet() {
+        return new JPanel(new MigLayout("insets 8, wrap 4", "[150!, fill]10[330!, fill]20[150!, fill]10[330!, fill]", "[]3[]"));
+    }
+
+    private void add(JPanel sheet, List<String> keys, String what) {
+        String named = keys.stream().map(key -> KeyNames.of(key, words)).collect(Collectors.joining(" / "));
+        Paragraph pressed = new Paragraph(1f);
+        pressed.say(named);
+        sheet.add(pressed, "wmin 0");
+        sheet.add(new Paragraph(words.say(what)), "wmin 0");
     }
 }

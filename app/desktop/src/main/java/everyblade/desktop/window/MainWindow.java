@@ -38,6 +38,7 @@ final class MainWindow {
     private Words words;
     private final Waiting waiting = new Waiting();
     private final Door door = new Workers(waiting, this::failed);
+    private final Authoring authoring;
     private Optional<JobScreen> job = Optional.empty();
 
     MainWindow(Surroundings around, Shelf shelf, Runnable closed) {
@@ -46,6 +47,7 @@ final class MainWindow {
         this.closed = closed;
         this.places = new Places(around);
         this.choices = places.choices();
+        this.authoring = new Authoring(door, around.clock(), this::show);
         this.refreshing = new Timer(REFRESH_MILLIS, due -> refresh());
         speak(choices.language());
         Looks.use(choices);
@@ -69,6 +71,7 @@ final class MainWindow {
         show();
         frame.setVisible(true);
         job.ifPresent(screen -> screen.entry().focus());
+        authoring.screen().ifPresent(AuthorScreen::watch);
         refreshing.start();
     }
 
@@ -112,7 +115,8 @@ final class MainWindow {
     /** Lays everything out: after a job was opened or left, and after the language was changed. */
     private void show() {
         content.removeAll();
-        JComponent middle = job.map(JobScreen::component).orElseGet(this::startScreen);
+        JComponent middle =
+                job.map(JobScreen::component).or(authoring::component).orElseGet(this::startScreen);
         TopBar bar = new TopBar(words, choices, job, new Doings());
         content.add(bar.component(), BorderLayout.NORTH);
         content.add(middle, BorderLayout.CENTER);
@@ -120,6 +124,7 @@ final class MainWindow {
         bar.bind(content);
         frame.setTitle(job.map(screen -> screen.state().model().name() + ", "
                         + screen.state().beginning().serial() + " – Everyblade")
+                .or(authoring::title)
                 .orElse("Everyblade"));
         content.revalidate();
         content.repaint();
@@ -137,6 +142,8 @@ final class MainWindow {
     private void failed(String message) {
         if (job.isPresent()) {
             job.get().tell(List.of(message));
+        } else if (authoring.screen().isPresent()) {
+            authoring.screen().get().tell(message);
         } else {
             JOptionPane.showMessageDialog(frame, message, "Everyblade", JOptionPane.ERROR_MESSAGE);
         }
@@ -147,6 +154,12 @@ final class MainWindow {
         job = Optional.of(screen(opened));
         show();
         job.get().entry().focus();
+    }
+
+    /** Shows the engine model that is written in a folder. */
+    void author(Path folder) {
+        authoring.open(folder, words, choices);
+        show();
     }
 
     /** Gives the job free; behind the door, after whatever is still being written. */
@@ -189,6 +202,7 @@ final class MainWindow {
             return;
         }
         refreshing.stop();
+        authoring.close();
         frame.dispose();
         leave(() -> {
             door.close();
@@ -223,6 +237,14 @@ final class MainWindow {
         public void choose(boolean review) {
             places.askFolder(frame, words.say(review ? "start.review" : "start.open"))
                     .ifPresent(review ? this::review : this::open);
+        }
+
+        @Override
+        public void author() {
+            places.askFolder(frame, words.say("start.author")).ifPresent(folder -> {
+                MainWindow.this.author(folder);
+                authoring.screen().ifPresent(AuthorScreen::watch);
+            });
         }
 
         @Override
@@ -277,6 +299,7 @@ final class MainWindow {
                 screen.numbers().resize();
                 screen.restyle();
             });
+            authoring.again(words, choices);
             show();
             job.ifPresent(screen -> screen.entry().focus());
         }
@@ -284,6 +307,7 @@ final class MainWindow {
         /** Everything in another language, once what it says was worked out. */
         private void respeak() {
             if (job.isEmpty()) {
+                authoring.again(words, choices);
                 show();
                 return;
             }
@@ -336,7 +360,8 @@ final class MainWindow {
 
         @Override
         public void keys() {
-            new KeySheet(words).show(frame);
+            KeySheet sheet = new KeySheet(words);
+            sheet.show(frame, authoring.screen().isPresent() ? sheet.ofAuthor() : sheet.component());
         }
     }
 }

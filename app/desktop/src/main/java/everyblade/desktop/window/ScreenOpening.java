@@ -1,5 +1,6 @@
 package everyblade.desktop.window;
 
+import everyblade.desktop.author.ModelFolder;
 import everyblade.desktop.command.Opening;
 import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
@@ -26,8 +27,11 @@ public final class ScreenOpening implements Opening {
         try {
             SwingUtilities.invokeAndWait(() -> window.set(new MainWindow(around, shelf, closed::countDown)));
             // Here, so that a job which cannot be opened is told where it was named, and no window comes up for it.
-            Optional<MainWindow.Opened> opened = job.map(window.get()::opened);
+            Optional<Path> model = job.filter(ModelFolder::isOne);
+            Optional<MainWindow.Opened> opened =
+                    job.filter(folder -> model.isEmpty()).map(window.get()::opened);
             SwingUtilities.invokeLater(() -> {
+                model.ifPresent(window.get()::author);
                 opened.ifPresent(window.get()::enter);
                 window.get().open();
             });

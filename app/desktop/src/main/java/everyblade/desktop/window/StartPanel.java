@@ -27,6 +27,9 @@ final class StartPanel {
 
         void newJob();
 
+        /** Asks for the folder of an engine model, and shows it as it is written. */
+        void author();
+
         /** Asks for a folder, and opens it or shows it for review. */
         void choose(boolean review);
     }
@@ -49,6 +52,7 @@ final class StartPanel {
         demo.ifPresent(job -> button(buttons, words, "start.demo", () -> doing.open(job)));
         button(buttons, words, "start.open", () -> doing.choose(false));
         button(buttons, words, "start.review", () -> doing.choose(true));
+        button(buttons, words, "start.author", doing::author);
         return buttons;
     }
 

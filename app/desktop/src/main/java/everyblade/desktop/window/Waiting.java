@@ -52,22 +52,30 @@ final class Waiting {
     /** One piece of work that is waited for; to be used on the event thread, but for {@link #wanted}. */
     static final class Ticket {
 
-        static final Ticket NONE = new Ticket(null, "", false);
+        static final Ticket NONE = new Ticket(null, "", false, () -> {});
 
         private final Waiting waiting;
         private final String what;
         private final boolean canStop;
+        private final Runnable stopped;
         private volatile boolean wanted = true;
 
-        private Ticket(Waiting waiting, String what, boolean canStop) {
+        private Ticket(Waiting waiting, String what, boolean canStop, Runnable stopped) {
             this.waiting = waiting;
             this.what = what;
             this.canStop = canStop;
+            this.stopped = stopped;
         }
 
         /** Whether anybody still waits for it. */
         boolean wanted() {
             return wanted;
+        }
+
+        /** Nobody waits for it any more, and nobody need be told. */
+        void drop() {
+            wanted = false;
+            end();
         }
 
         void end() {
@@ -79,7 +87,15 @@ final class Waiting {
     }
 
     Ticket begin(String what, boolean canStop) {
-        Ticket ticket = new Ticket(this, what, canStop);
+        return begin(new Ticket(this, what, canStop, () -> {}));
+    }
+
+    /** @param stopped is run when a person stops waiting for it */
+    Ticket begin(String what, Runnable stopped) {
+        return begin(new Ticket(this, what, true, stopped));
+    }
+
+    private Ticket begin(Ticket ticket) {
         tickets.add(ticket);
         if (!panel.isVisible()) {
             timer.restart();
@@ -89,6 +105,11 @@ final class Waiting {
 
     /** Shows how far a long computation is; to be told from any thread. */
     Progress progress() {
+        return progress(Ticket.NONE);
+    }
+
+    /** The same, and stops the computation once nobody waits for it. */
+    Progress progress(Ticket ticket) {
         return new Progress() {
             @Override
             public void done(int parts, int all) {
@@ -99,13 +120,22 @@ final class Waiting {
                     animate();
                 });
             }
+
+            @Override
+            public boolean cancelled() {
+                return !ticket.wanted();
+            }
         };
     }
 
     private void stopWaiting() {
-        tickets.stream().filter(ticket -> ticket.canStop).forEach(ticket -> ticket.wanted = false);
-        tickets.removeIf(ticket -> ticket.canStop);
+        List<Ticket> ended = tickets.stream().filter(ticket -> ticket.canStop).toList();
+        tickets.removeAll(ended);
         update(true);
+        for (Ticket ticket : ended) {
+            ticket.wanted = false;
+            ticket.stopped.run();
+        }
     }
 
     private void update(boolean late) {

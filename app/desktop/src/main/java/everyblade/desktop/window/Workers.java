@@ -1,7 +1,9 @@
 package everyblade.desktop.window;
 
+import everyblade.core.sight.Progress;
 import everyblade.desktop.command.Failure;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
@@ -70,6 +72,18 @@ final class Workers implements Door {
                 finish(work, then, ticket);
             }
         });
+    }
+
+    @Override
+    public <T> Runnable watched(String what, Watched<T> work, Consumer<Optional<T>> then) {
+        Waiting.Ticket ticket = waiting.begin(what, () -> then.accept(Optional.empty()));
+        Progress progress = waiting.progress(ticket);
+        beside.execute(() -> {
+            if (ticket.wanted()) {
+                finish(() -> work.done(progress), value -> then.accept(Optional.of(value)), ticket);
+            }
+        });
+        return ticket::drop;
     }
 
     private <T> void finish(Callable<T> work, Consumer<T> then, Waiting.Ticket ticket) {

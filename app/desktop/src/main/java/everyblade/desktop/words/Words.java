@@ -104,6 +104,11 @@ public final class Words {
         return DateTimeFormatter.ofPattern("HH:mm", locale).withZone(zone).format(at);
     }
 
+    /** The time of day where the person is, to the second. */
+    public String second(Instant at, ZoneId zone) {
+        return DateTimeFormatter.ofPattern("HH:mm:ss", locale).withZone(zone).format(at);
+    }
+
     private DecimalFormatSymbols symbols() {
         return DecimalFormatSymbols.getInstance(locale);
     }

@@ -1,7 +1,9 @@
 package everyblade.desktop.window;
 
+import everyblade.core.sight.Progress;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 
@@ -30,6 +32,12 @@ final class DirectDoor implements Door {
     @Override
     public <T> void aside(String what, Callable<T> work, Consumer<T> then) {
         run(what, work, then);
+    }
+
+    @Override
+    public <T> Runnable watched(String what, Watched<T> work, Consumer<Optional<T>> then) {
+        run(what, () -> work.done(Progress.NONE), value -> then.accept(Optional.of(value)));
+        return () -> {};
     }
 
     @Override
