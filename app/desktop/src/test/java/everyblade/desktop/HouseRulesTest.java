@@ -59,7 +59,10 @@ class HouseRulesTest {
         noClasses()
                 .that()
                 .resideInAnyPackage(
-                        "everyblade.desktop.view..", "everyblade.desktop.words..", "everyblade.desktop.command..")
+                        "everyblade.desktop.view..",
+                        "everyblade.desktop.author..",
+                        "everyblade.desktop.words..",
+                        "everyblade.desktop.command..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("javax.swing..", "com.formdev..", "net.miginfocom..", "everyblade.desktop.window..")

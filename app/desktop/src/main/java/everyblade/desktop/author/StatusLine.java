@@ -1,7 +1,6 @@
 package everyblade.desktop.author;
 
 import everyblade.desktop.words.Words;
-import java.time.Instant;
 import java.time.ZoneId;
 
 /**
@@ -43,13 +42,12 @@ public record StatusLine(Kind kind, String text) {
         if (state.drawn().isEmpty()) {
             return words.say("author.status.nothing", read);
         }
-        Instant of = state.drawn().get().at();
-        if (of.equals(state.last().orElseThrow().at())) {
+        if (state.last().orElseThrow().model().isPresent()) {
             return words.say("author.status.asItStands", read);
         }
+        ReadModel drawn = state.drawn().get();
         return words.say(
-                state.drawn().get().sound() ? "author.status.lastValid" : "author.status.lastRead",
-                words.second(of, zone));
+                drawn.sound() ? "author.status.lastValid" : "author.status.lastRead", words.second(drawn.at(), zone));
     }
 
     private static String errors(Attempt last, Words words) {

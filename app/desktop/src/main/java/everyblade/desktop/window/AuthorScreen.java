@@ -68,7 +68,7 @@ final class AuthorScreen {
         this.messages = new MessageList(words, theme, this::showPlace);
         this.text = new ModelText(words, theme);
         this.desk = new AuthorDesk(start, door, words, clock, this::show);
-        this.looking = new Timer(LOOK_MILLIS, due -> desk.look());
+        this.looking = new Timer(LOOK_MILLIS, due -> look());
         notice.setForeground(Looks.colour(theme, Ink.ALERT));
         panel.add(head(back));
         panel.add(notice, "wmin 0");
@@ -82,7 +82,7 @@ final class AuthorScreen {
         JPanel head = new JPanel(new MigLayout("insets 0", "[][]push[][]"));
         head.add(title, "wmin 0");
         head.add(new JLabel(desk.state().folder().path().toString()), "wmin 0");
-        head.add(button("author.read", AuthorKey.READ, this::read));
+        head.add(button("author.read", AuthorKey.READ, desk::read));
         head.add(button("author.back", AuthorKey.BACK, back));
         return head;
     }
@@ -164,7 +164,7 @@ final class AuthorScreen {
     private void bind(Runnable back) {
         Map<AuthorKey, Runnable> actions = new EnumMap<>(AuthorKey.class);
         actions.put(AuthorKey.BACK, back);
-        actions.put(AuthorKey.READ, this::read);
+        actions.put(AuthorKey.READ, desk::read);
         actions.put(AuthorKey.STOP, desk::stop);
         actions.put(AuthorKey.GO_DRAWING, drawings::focus);
         actions.put(AuthorKey.GO_MESSAGES, messages::focus);
@@ -179,13 +179,14 @@ final class AuthorScreen {
 
     /** Begins to watch the folder. */
     void watch() {
-        desk.look();
+        look();
         looking.start();
         drawings.focus();
     }
 
-    private void read() {
-        desk.read();
+    /** Looks whether something was saved. */
+    void look() {
+        desk.look();
     }
 
     /** Watches no more. */

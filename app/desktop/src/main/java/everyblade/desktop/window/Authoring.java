@@ -40,7 +40,8 @@ final class Authoring {
     /** Opens the screen on a folder. */
     void open(Path folder, Words words, Choices choices) {
         close();
-        screen = Optional.of(screen(AuthorState.first(new ModelFolder(folder.toAbsolutePath().normalize())), words, choices));
+        screen = Optional.of(
+                screen(AuthorState.first(new ModelFolder(folder.toAbsolutePath().normalize())), words, choices));
     }
 
     /** Shows the same in other words or another look. */

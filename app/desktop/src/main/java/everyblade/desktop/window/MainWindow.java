@@ -95,6 +95,10 @@ final class MainWindow {
         return job;
     }
 
+    Optional<AuthorScreen> authoring() {
+        return authoring.screen();
+    }
+
     private List<Path> pictures(Path folder) {
         return choices.pictures().map(List::of).orElseGet(() -> List.of(around.path(folder)));
     }

@@ -24,7 +24,7 @@ import javax.swing.text.DefaultHighlighter;
 /** The text of a model as it was read, with the numbers of its lines; nothing can be typed, and one place can be marked. */
 final class ModelText {
 
-    private static final int BESIDE = 3;
+    private static final int ASIDE = 24;
 
     private final JTextArea area = new JTextArea();
     private final JScrollPane scroll = new JScrollPane(area);
@@ -89,17 +89,26 @@ final class ModelText {
                     .addHighlight(place.start(), place.end(), new DefaultHighlighter.DefaultHighlightPainter(value));
             area.getHighlighter().addHighlight(place.lineStart(), place.lineEnd(), new WholeLine(line));
             area.setCaretPosition(place.start());
-            Rectangle2D at = area.modelToView2D(place.start());
-            if (at != null) {
-                Rectangle around = at.getBounds();
-                around.grow(around.height * 2, around.height * BESIDE);
-                around.width += area.getWidth() / 4;
-                area.scrollRectToVisible(around);
-            }
+            bringIntoView(area.modelToView2D(place.start()), area.modelToView2D(place.end()));
         } catch (BadLocationException beyondTheText) {
             throw new IllegalStateException(beyondTheText);
         }
         scroll.getRowHeader().repaint();
+    }
+
+    /** A third down, and no further to the right than it takes; before the first layout there is nothing to bring. */
+    private void bringIntoView(Rectangle2D from, Rectangle2D to) {
+        if (from == null || to == null) {
+            return;
+        }
+        Rectangle seen = scroll.getViewport().getViewRect();
+        boolean fits = to.getMaxX() + ASIDE < seen.width;
+        double x = fits ? 0 : from.getX() - seen.width / 3.0;
+        double y = from.getY() - seen.height / 3.0;
+        area.scrollRectToVisible(new Rectangle(0, 0, 1, 1)); // so that the next one comes to stand at the upper left
+        int right = Math.max(1, Math.min(area.getWidth(), (int) x + seen.width) - Math.max(0, (int) x));
+        int below = Math.max(1, Math.min(area.getHeight(), (int) y + seen.height) - Math.max(0, (int) y));
+        area.scrollRectToVisible(new Rectangle(Math.max(0, (int) x), Math.max(0, (int) y), right, below));
     }
 
     private void unmark() {

@@ -41,7 +41,7 @@ class WindowIT {
     private Surroundings around;
     private MainWindow window;
 
-    private static boolean hasScreen() {
+    static boolean hasScreen() {
         try {
             return !GraphicsEnvironment.isHeadless()
                     && GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length > 0;

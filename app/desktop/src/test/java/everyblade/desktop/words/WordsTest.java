@@ -39,6 +39,7 @@ class WordsTest {
             "finding.plusMinus",
             "share.numbers",
             "where.static",
+            "author.shares.zone",
             "left.what",
             "closing.toDo");
 

@@ -1,0 +1,116 @@
+package everyblade.desktop.author;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.Map;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class WatchTest {
+
+    private static final Stamp GONE = new Stamp(false, Map.of());
+
+    private static Stamp stamp(int bytes) {
+        return new Stamp(true, Map.of("engine.json", new Stamp.File(bytes, FileTime.fromMillis(0), "")));
+    }
+
+    /** Which of these looks, from 0, find that the folder is to be read. */
+    private static String due(Stamp... looks) {
+        Watch watch = Watch.FIRST;
+        StringBuilder due = new StringBuilder();
+        for (Stamp look : looks) {
+            watch = watch.looked(look);
+            due.append(watch.isDue() ? 'r' : '.');
+        }
+        return due.toString();
+    }
+
+    @Nested
+    class AFolder {
+
+        @Test
+        void isReadOnceItStaysAsItIs() {
+            assertThat(due(stamp(1), stamp(1), stamp(1), stamp(1))).isEqualTo(".r..");
+        }
+
+        @Test
+        void isReadAgainAfterEachSave() {
+            assertThat(due(stamp(1), stamp(1), stamp(2), stamp(2), stamp(3), stamp(3), stamp(3)))
+                    .isEqualTo(".r.r.r.");
+        }
+
+        @Test
+        void isNotReadWhileItIsBeingWritten() {
+            assertThat(due(stamp(1), stamp(1), stamp(2), stamp(3), stamp(4), stamp(5), stamp(5)))
+                    .isEqualTo(".r....r");
+        }
+
+        @Test
+        void isNotReadForWhatWasTakenBackMeanwhile() {
+            assertThat(due(stamp(1), stamp(1), stamp(2), stamp(1), stamp(1))).isEqualTo(".r...");
+        }
+
+        @Test
+        void isReadWhenItVanishesAndWhenItComesBack() {
+            assertThat(due(stamp(1), stamp(1), GONE, GONE, GONE, stamp(1), stamp(1)))
+                    .isEqualTo(".r.r..r");
+        }
+    }
+
+    @Nested
+    class AStamp {
+
+        @TempDir
+        Path folder;
+
+        private Bench bench() {
+            return new Bench(folder.resolve("heron-2"));
+        }
+
+        @Test
+        void isTheSameWhileNothingIsSaved() {
+            bench().save(Bench.MODEL);
+
+            assertThat(bench().model().stamp()).isEqualTo(bench().model().stamp());
+        }
+
+        @Test
+        void tellsAFileThatWasPutInThePlaceOfAnotherOfTheSameLengthAndTime() throws IOException {
+            bench().save(Bench.MODEL);
+            Path file = bench().folder().resolve("engine.json");
+            FileTime time = Files.getLastModifiedTime(file);
+            Stamp before = bench().model().stamp();
+
+            bench().save(Bench.MODEL.replace("24", "26"));
+            Files.setLastModifiedTime(file, time);
+
+            boolean tellsFilesApart = Files.readAttributes(file, java.nio.file.attribute.BasicFileAttributes.class)
+                            .fileKey()
+                    != null;
+            assertThat(bench().model().stamp().equals(before)).isEqualTo(!tellsFilesApart);
+        }
+
+        @Test
+        void countsMeshFilesInFoldersTooAndNothingElse() throws IOException {
+            bench().save(Bench.MODEL);
+            Files.createDirectories(bench().folder().resolve("meshes"));
+            Files.writeString(bench().folder().resolve("meshes").resolve("c1.ply"), "ply");
+            Files.writeString(bench().folder().resolve("c2.stl"), "solid");
+            Files.writeString(bench().folder().resolve("notes.txt"), "not looked at");
+
+            assertThat(bench().model().stamp().files().keySet())
+                    .containsExactlyInAnyOrder(
+                            "engine.json", Path.of("meshes", "c1.ply").toString(), "c2.stl");
+        }
+
+        @Test
+        void ofAFolderThatIsNotThereSaysSo() {
+            assertThat(bench().model().stamp()).isEqualTo(GONE);
+        }
+    }
+}
