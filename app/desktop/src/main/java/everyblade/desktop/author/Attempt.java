@@ -19,12 +19,12 @@ import java.util.Optional;
  * What came of reading a model's folder once: the text as it stood, what is wrong with it, and the model if there is one.
  *
  * @param at when it was read
- * @param there whether the folder was there
+ * @param stamp how the files that were read looked just before
  * @param files the {@code engine.json} of that moment
  * @param problems errors before warnings, each in order of place
  * @param model what can be drawn; empty if the text cannot be read as a model
  */
-public record Attempt(Instant at, boolean there, ModelFiles files, List<Problem> problems, Optional<ReadModel> model) {
+public record Attempt(Instant at, Stamp stamp, ModelFiles files, List<Problem> problems, Optional<ReadModel> model) {
 
     /** As much of a text as a person will look through; a longer one would make the window slow. */
     private static final int SHOWN = 4_000_000;
@@ -38,6 +38,11 @@ public record Attempt(Instant at, boolean there, ModelFiles files, List<Problem>
         byte[] bytes = files.text();
         String text = new String(bytes, 0, Math.min(bytes.length, SHOWN), StandardCharsets.UTF_8);
         return text.replace("\r\n", "\n");
+    }
+
+    /** Whether there was such a folder. */
+    public boolean there() {
+        return stamp.there();
     }
 
     /** How many errors there are. */
@@ -79,7 +84,7 @@ public record Attempt(Instant at, boolean there, ModelFiles files, List<Problem>
         boolean sound = !Problem.anyError(sorted);
         return new Attempt(
                 at,
-                there,
+                stamp,
                 files,
                 sorted,
                 model.map(read -> new ReadModel(read.model(), read.meshes(), read.at(), sound)));

@@ -15,6 +15,11 @@ public record Watch(Optional<Stamp> read, Optional<Stamp> last, boolean isDue) {
     /** Before anything was read. */
     public static final Watch FIRST = new Watch(Optional.empty(), Optional.empty(), false);
 
+    /** After the folder was read, and its files had this stamp just before. */
+    public Watch read(Stamp before) {
+        return new Watch(Optional.of(before), last, false);
+    }
+
     /** After another look at the folder. When it says that it is due, it counts this stamp as read. */
     public Watch looked(Stamp now) {
         Optional<Stamp> seen = Optional.of(now);

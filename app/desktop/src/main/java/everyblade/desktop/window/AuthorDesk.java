@@ -3,6 +3,7 @@ package everyblade.desktop.window;
 import everyblade.core.sight.Progress;
 import everyblade.desktop.author.Attempt;
 import everyblade.desktop.author.AuthorState;
+import everyblade.desktop.author.ModelFolder;
 import everyblade.desktop.author.ReadModel;
 import everyblade.desktop.author.Sight;
 import everyblade.desktop.author.SightShares;
@@ -13,6 +14,7 @@ import everyblade.desktop.author.Watch;
 import everyblade.desktop.words.Words;
 import java.time.InstantSource;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 
@@ -30,6 +32,9 @@ final class AuthorDesk {
     private final Consumer<AuthorState> changed;
     private AuthorState state;
     private Watch watch = Watch.FIRST;
+    /** The files that belong to the model as it was read last. */
+    private Set<String> named = ModelFolder.files();
+
     private boolean looking;
     /** Stops the reading, and what is worked out from a model that was read. */
     private Runnable reading = NOTHING;
@@ -65,7 +70,9 @@ final class AuthorDesk {
             return;
         }
         looking = true;
-        door.latest("author look", state.folder()::stamp, this::looked);
+        Set<String> names = named;
+        ModelFolder folder = state.folder();
+        door.latest("author look", () -> folder.stamp(names), this::looked);
     }
 
     private void looked(Stamp stamp) {
@@ -80,13 +87,17 @@ final class AuthorDesk {
     void read() {
         reading.run();
         reading = NOTHING;
-        door.latest("author read", () -> state.folder().read(clock.instant()), this::read);
+        Set<String> names = named;
+        ModelFolder folder = state.folder();
+        door.latest("author read", () -> folder.read(names, clock.instant()), this::read);
     }
 
     private void read(Attempt attempt) {
         if (closed) {
             return;
         }
+        watch = watch.read(attempt.stamp());
+        named = attempt.stamp().names();
         if (attempt.model().isEmpty()) {
             show(state.broken(attempt));
             return;

@@ -10,9 +10,11 @@ import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Rectangle;
+import java.awt.Shape;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
@@ -20,6 +22,8 @@ import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import javax.swing.text.BadLocationException;
 import javax.swing.text.DefaultHighlighter;
+import javax.swing.text.JTextComponent;
+import javax.swing.text.View;
 
 /** The text of a model as it was read, with the numbers of its lines; nothing can be typed, and one place can be marked. */
 final class ModelText {
@@ -49,10 +53,13 @@ final class ModelText {
         scroll.setRowHeaderView(new Numbers());
     }
 
-    /** Keys by which a scroll pane would scroll sideways, and that turn the pages of the drawing here. */
+    /** Keys by which lists and scroll panes move, and that turn the pages of the drawings here. */
     static void leaveKeysToTheWindow(JScrollPane scroll) {
-        for (String key : java.util.List.of("ctrl PAGE_DOWN", "ctrl PAGE_UP")) {
-            scroll.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), "none");
+        for (JComponent one : List.of(scroll, (JComponent) scroll.getViewport().getView())) {
+            for (String key : List.of("ctrl PAGE_DOWN", "ctrl PAGE_UP")) {
+                one.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key), "none");
+                one.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), "none");
+            }
         }
     }
 
@@ -133,13 +140,15 @@ final class ModelText {
         }
 
         @Override
-        public void paint(Graphics g, int from, int to, java.awt.Shape bounds, javax.swing.text.JTextComponent text) {
+        public Shape paintLayer(Graphics g, int from, int to, Shape bounds, JTextComponent text, View view) {
             try {
                 Rectangle at = text.modelToView2D(from).getBounds();
+                Rectangle line = new Rectangle(0, at.y, text.getWidth(), at.height);
                 g.setColor(getColor());
-                g.fillRect(0, at.y, text.getWidth(), at.height);
+                g.fillRect(line.x, line.y, line.width, line.height);
+                return line;
             } catch (BadLocationException gone) {
-                // the text was changed; the mark goes with it
+                return bounds; // the text was changed; the mark goes with it
             }
         }
     }
@@ -149,13 +158,14 @@ final class ModelText {
 
         private static final long serialVersionUID = 1;
         private static final int ASIDE = 6;
+        private static final int SIGN = 8;
 
         @Override
         public Dimension getPreferredSize() {
             FontMetrics metrics = area.getFontMetrics(area.getFont());
             String widest =
                     "0".repeat(Math.max(3, Integer.toString(area.getLineCount()).length()));
-            return new Dimension(metrics.stringWidth(widest) + 2 * ASIDE, area.getPreferredSize().height);
+            return new Dimension(metrics.stringWidth(widest) + 2 * ASIDE + SIGN, area.getPreferredSize().height);
         }
 
         @Override
@@ -175,7 +185,7 @@ final class ModelText {
                 int y = top + line * height + metrics.getAscent();
                 g.drawString(number, x, y);
                 if (marked) {
-                    g.drawString("›", 1, y);
+                    g.drawString("›", 2, y);
                 }
             }
         }

@@ -136,7 +136,7 @@ class AuthorStateTest {
 
         @Test
         void saysThatTheFolderIsGoneWhileItsDrawingsStay() {
-            Attempt gone = new ModelFolder(folder.resolve("moved")).read(Bench.LATER);
+            Attempt gone = new ModelFolder(folder.resolve("moved")).read(ModelFolder.files(), Bench.LATER);
 
             assertThat(told(valid.broken(gone)))
                     .isEqualTo(

@@ -46,6 +46,12 @@ public record Bench(Path folder) {
     /** The same with one error, at line 8, column 38, in the count of {@code c1}. */
     public static final String BROKEN = MODEL.replace("\"count\": 24", "\"count\": \"24\"");
 
+    /** The same with {@code c1} from a mesh file. */
+    public static String meshed(String file) {
+        return MODEL.replaceFirst(
+                "(?s)\\{ \"type\": \"axial\".*?\\] \\} \\}", "{ \"type\": \"mesh\", \"file\": \"" + file + "\" } }");
+    }
+
     public ModelFolder model() {
         return new ModelFolder(folder);
     }
@@ -65,7 +71,7 @@ public record Bench(Path folder) {
     /** Saves and reads. */
     Attempt read(String text, Instant now) {
         save(text);
-        return model().read(now).checked();
+        return model().read(ModelFolder.files(), now).checked();
     }
 
     /** A text saved, read and checked, as the screen would have it. */

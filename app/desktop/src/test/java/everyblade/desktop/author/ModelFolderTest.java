@@ -120,7 +120,7 @@ class ModelFolderTest {
 
         @Test
         void ofAFolderThatIsGoneSaysSo() {
-            Attempt attempt = bench().model().read(Bench.FIRST);
+            Attempt attempt = bench().model().read(ModelFolder.files(), Bench.FIRST);
 
             assertThat(attempt.there()).isFalse();
             assertThat(attempt.text()).isEmpty();

@@ -56,6 +56,14 @@ class WatchTest {
         }
 
         @Test
+        void isNotReadAgainForWhatWasReadMeanwhile() {
+            Watch read = Watch.FIRST.looked(stamp(1)).looked(stamp(1)).read(stamp(2));
+
+            assertThat(read.looked(stamp(2)).looked(stamp(2)).isDue()).isFalse();
+            assertThat(read.looked(stamp(3)).looked(stamp(3)).isDue()).isTrue();
+        }
+
+        @Test
         void isReadWhenItVanishesAndWhenItComesBack() {
             assertThat(due(stamp(1), stamp(1), GONE, GONE, GONE, stamp(1), stamp(1)))
                     .isEqualTo(".r.r..r");
@@ -76,7 +84,8 @@ class WatchTest {
         void isTheSameWhileNothingIsSaved() {
             bench().save(Bench.MODEL);
 
-            assertThat(bench().model().stamp()).isEqualTo(bench().model().stamp());
+            assertThat(bench().model().stamp(ModelFolder.files()))
+                    .isEqualTo(bench().model().stamp(ModelFolder.files()));
         }
 
         @Test
@@ -84,7 +93,7 @@ class WatchTest {
             bench().save(Bench.MODEL);
             Path file = bench().folder().resolve("engine.json");
             FileTime time = Files.getLastModifiedTime(file);
-            Stamp before = bench().model().stamp();
+            Stamp before = bench().model().stamp(ModelFolder.files());
 
             bench().save(Bench.MODEL.replace("24", "26"));
             Files.setLastModifiedTime(file, time);
@@ -92,25 +101,38 @@ class WatchTest {
             boolean tellsFilesApart = Files.readAttributes(file, java.nio.file.attribute.BasicFileAttributes.class)
                             .fileKey()
                     != null;
-            assertThat(bench().model().stamp().equals(before)).isEqualTo(!tellsFilesApart);
+            assertThat(bench().model().stamp(ModelFolder.files()).equals(before))
+                    .isEqualTo(!tellsFilesApart);
         }
 
         @Test
-        void countsMeshFilesInFoldersTooAndNothingElse() throws IOException {
-            bench().save(Bench.MODEL);
+        void ofAReadModelCountsItsMeshesThoseThatAreNotThereToo() throws IOException {
+            Attempt missing = bench().read(Bench.meshed("meshes/c1.ply"), Bench.FIRST);
+            assertThat(missing.stamp().names()).containsExactlyInAnyOrder("engine.json", "meshes/c1.ply");
             Files.createDirectories(bench().folder().resolve("meshes"));
             Files.writeString(bench().folder().resolve("meshes").resolve("c1.ply"), "ply");
-            Files.writeString(bench().folder().resolve("c2.stl"), "solid");
             Files.writeString(bench().folder().resolve("notes.txt"), "not looked at");
 
-            assertThat(bench().model().stamp().files().keySet())
-                    .containsExactlyInAnyOrder(
-                            "engine.json", Path.of("meshes", "c1.ply").toString(), "c2.stl");
+            Stamp now = bench().model().stamp(missing.stamp().names());
+            assertThat(now).isNotEqualTo(missing.stamp());
+            assertThat(bench().model().read(now.names(), Bench.LATER).stamp()).isEqualTo(now);
+        }
+
+        @Test
+        void ofATextThatCannotBeReadCountsTheMeshesOfTheLastOne() {
+            Attempt meshed = bench().read(Bench.meshed("c1.ply"), Bench.FIRST);
+            bench().save("{");
+
+            assertThat(bench().model()
+                            .read(meshed.stamp().names(), Bench.LATER)
+                            .stamp()
+                            .names())
+                    .isEqualTo(meshed.stamp().names());
         }
 
         @Test
         void ofAFolderThatIsNotThereSaysSo() {
-            assertThat(bench().model().stamp()).isEqualTo(GONE);
+            assertThat(bench().model().stamp(ModelFolder.files()).there()).isFalse();
         }
     }
 }

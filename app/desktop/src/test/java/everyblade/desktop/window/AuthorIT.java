@@ -102,6 +102,9 @@ class AuthorIT {
         int line = broken.substring(0, broken.indexOf("\"count\": \"")).split("\n").length;
         hands.until("the place of the error", () -> screen().markedLine() == line);
 
+        hands.control(KeyEvent.VK_PAGE_DOWN);
+        hands.until("the next page of the drawings", () -> screen().page() == 1);
+
         bench.save(text.replace("Larkspur 4 turboprop", "Larkspur 5"));
         untilTold("✔ Valid");
         hands.until("the new drawing", () -> drawn().equals("Larkspur 5 (larkspur-4)"));

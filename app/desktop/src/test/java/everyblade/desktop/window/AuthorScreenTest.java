@@ -120,6 +120,23 @@ class AuthorScreenTest {
         }
 
         @Test
+        void isReadAgainWhenAMeshIsSavedAndNotMoreOftenThanNeeded() throws IOException {
+            bench.save(Bench.meshed("c1.ply"));
+            look();
+            assertThat(screen.told()).startsWith("✖ 1 error");
+            AuthorState read = screen.state();
+            look();
+            assertThat(screen.state()).isSameAs(read);
+
+            Files.writeString(bench.folder().resolve("c1.ply"), "ply");
+            look();
+            assertThat(screen.state().last().orElseThrow().problems())
+                    .singleElement()
+                    .extracting(everyblade.json.Problem::code)
+                    .isEqualTo("bad-mesh");
+        }
+
+        @Test
         void isPaintedInEveryLanguageAndLook() {
             for (Locale language : Words.LANGUAGES) {
                 for (int page = 0; page < 5; page++) {

@@ -13,6 +13,8 @@ import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -195,6 +197,37 @@ class EventThreadTest {
         workers.close();
 
         assertThat(shown).containsExactly("another");
+    }
+
+    @Test
+    void whatIsWatchedEndsEarlyForWhoeverHandedItInAndForAPersonWhoIsToldSo() throws Exception {
+        List<Object> given = new CopyOnWriteArrayList<>();
+        Waiting waiting = Offscreen.on(Waiting::new);
+        Workers workers = new Workers(waiting, wrong::add);
+        Door.Watched<String> endless = progress -> {
+            while (!progress.cancelled()) {
+                Thread.onSpinWait();
+            }
+            throw new CancellationException();
+        };
+        Runnable stop = Offscreen.on(() -> workers.watched("dropped", endless, given::add));
+        Offscreen.on(() -> {
+            stop.run();
+            workers.watched("stopped", endless, given::add);
+            Offscreen.find(waiting.component(), javax.swing.JButton.class, "wait.stop")
+                    .doClick(0);
+            return true;
+        });
+        CountDownLatch last = new CountDownLatch(1);
+        Offscreen.on(() -> workers.watched("done", progress -> "done", done -> {
+            given.add(done);
+            last.countDown();
+        }));
+        assertThat(last.await(60, TimeUnit.SECONDS)).isTrue();
+        workers.close();
+
+        assertThat(given).containsExactly(Optional.empty(), Optional.of("done"));
+        assertThat(wrong).isEmpty();
     }
 
     /** Returns when everything handed in so far was done and shown. */
