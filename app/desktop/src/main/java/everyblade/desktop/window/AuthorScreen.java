@@ -14,6 +14,7 @@ import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
 import everyblade.spi.Row;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.EnumMap;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
@@ -48,7 +50,7 @@ final class AuthorScreen {
             new MigLayout("insets 8 12 8 12, fill, wrap, hidemode 3", "[grow, fill]", "[]4[]4[][grow, fill]"));
     private final JLabel title = Texts.bold(new JLabel(), 1.3f);
     private final Paragraph notice = new Paragraph();
-    private final Strip status = new Strip();
+    private final Paragraph status = new Paragraph();
     private final JComboBox<String> rows = new JComboBox<>();
     private final JComboBox<Standpoint> places = new JComboBox<>();
     private final DrawingPages drawings;
@@ -72,6 +74,8 @@ final class AuthorScreen {
         notice.setForeground(Looks.colour(theme, Ink.ALERT));
         panel.add(head(back));
         panel.add(notice, "wmin 0");
+        status.setOpaque(true);
+        status.setBorder(BorderFactory.createEmptyBorder(5, 12, 5, 12));
         panel.add(status, "wmin 0");
         panel.add(body(choices), "wmin 0, hmin 0");
         bind(back);
@@ -119,7 +123,7 @@ final class AuthorScreen {
         below.add(name);
         below.add(text.component(), "wmin 0, hmin 60");
         JSplitPane right = split(JSplitPane.VERTICAL_SPLIT, messages.component(), below, MESSAGES);
-        right.setBorder(javax.swing.BorderFactory.createEmptyBorder(4, 6, 0, 0));
+        right.setBorder(BorderFactory.createEmptyBorder(4, 6, 0, 0));
         return split(JSplitPane.HORIZONTAL_SPLIT, left, right, DRAWINGS);
     }
 
@@ -128,9 +132,9 @@ final class AuthorScreen {
         split.setBorder(null);
         split.setResizeWeight(share);
         for (JComponent one : List.of(first, second)) {
-            one.setMinimumSize(new java.awt.Dimension(120, 80));
-            one.setPreferredSize(new java.awt.Dimension((int) (1000 * (one == first ? share : 1 - share)), (int)
-                    (1000 * (one == first ? share : 1 - share))));
+            one.setMinimumSize(new Dimension(120, 80));
+            int part = (int) (1000 * (one == first ? share : 1 - share));
+            one.setPreferredSize(new Dimension(part, part)); // how they share what there is before anybody drags
         }
         return split;
     }
@@ -216,20 +220,16 @@ final class AuthorScreen {
 
     /** Tells what went wrong beside the model. */
     void tell(String message) {
-        status.show(message, ground(), Looks.colour(theme, Ink.ALERT), List.of());
+        tell(message, Ink.PAPER, Ink.ALERT);
     }
 
     String told() {
-        return status.said();
+        return status.getText();
     }
 
     /** The line whose place is shown, from 1; 0 if none is. */
     int markedLine() {
         return text.markedLine();
-    }
-
-    private java.awt.Color ground() {
-        return Looks.colour(theme, Ink.PAPER);
     }
 
     private void showPlace(Problem problem) {
@@ -255,13 +255,15 @@ final class AuthorScreen {
     }
 
     private void tell(StatusLine line) {
-        String sign = line.kind() == StatusLine.Kind.BROKEN ? "✖ " : line.kind() == StatusLine.Kind.VALID ? "✔ " : "";
-        if (line.kind() == StatusLine.Kind.BROKEN) {
-            status.show(sign + line.text(), ground(), Looks.colour(theme, Ink.ALERT), List.of());
-        } else {
-            status.show(
-                    sign + line.text(), Looks.colour(theme, Ink.LINE), Looks.colour(theme, Ink.PART_WASH), List.of());
-        }
+        boolean broken = line.kind() == StatusLine.Kind.BROKEN;
+        String sign = broken ? "✖ " : line.kind() == StatusLine.Kind.VALID ? "✔ " : "";
+        tell(sign + line.text(), broken ? Ink.PAPER : Ink.LINE, broken ? Ink.ALERT : Ink.PART_WASH);
+    }
+
+    private void tell(String said, Ink ink, Ink ground) {
+        status.say(said);
+        status.setForeground(Looks.colour(theme, ink));
+        status.setBackground(Looks.colour(theme, ground));
     }
 
     private void fill(ReadModel read, AuthorState state) {

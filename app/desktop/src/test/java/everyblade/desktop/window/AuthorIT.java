@@ -91,6 +91,7 @@ class AuthorIT {
         bench.save(text);
         open(bench.folder());
         untilTold("✔ Valid");
+        hands.untilAtRest();
         assertThat(drawn()).isEqualTo("Larkspur 4 turboprop (larkspur-4)");
 
         String broken = text.replaceFirst("\"count\": ([0-9]+)", "\"count\": \"$1\"");
