@@ -57,6 +57,14 @@ public record PictureSize(
         /** Nothing is known. */
         public static final Surface UNKNOWN = new Surface(Optional.empty(), Optional.empty(), Optional.empty());
 
+        /** How large the airfoil is, as far as it is known; such as {@code chord here 43.2 mm}. */
+        public List<String> extents() {
+            List<String> extents = new ArrayList<>();
+            chord.ifPresent(whole -> extents.add("chord here " + whole.text(LengthUnit.MM, 1)));
+            span.ifPresent(whole -> extents.add("span " + whole.text(LengthUnit.MM, 1)));
+            return extents;
+        }
+
         /** Of what a picture shows. */
         public static Surface of(Album album, JobPhoto photo, Subject subject) {
             return new Surface(

@@ -9,6 +9,7 @@ import everyblade.desktop.command.OpenedJob;
 import everyblade.desktop.command.Pictures;
 import everyblade.desktop.command.Speech;
 import everyblade.desktop.command.Surroundings;
+import everyblade.desktop.photo.Album;
 import everyblade.desktop.words.Words;
 import everyblade.record.Addition;
 import everyblade.record.Frozen;
@@ -131,6 +132,11 @@ public final class Session implements AutoCloseable {
     /** The job as it stands. */
     public JobState state() {
         return state;
+    }
+
+    /** The job's pictures; those only named in memory are not among them. */
+    public Album album() {
+        return OpenedJob.of(folder, job(folder)).album();
     }
 
     /** What a person should be told about the opening, one line each. */

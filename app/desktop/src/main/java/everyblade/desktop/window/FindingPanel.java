@@ -24,8 +24,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
 /**
@@ -37,10 +35,14 @@ final class FindingPanel {
     /** What a person does here. */
     interface Doing {
 
-        void enter(String line);
+        /** Says these entries, and goes back. */
+        void enter(List<String> lines);
 
         /** Turns the map to a cell. */
         void turnTo(CellAt cell);
+
+        /** Brings up the picture of a cell. */
+        void picture(CellAt cell);
 
         void back();
     }
@@ -87,6 +89,12 @@ final class FindingPanel {
                 found.getSelectedValue().cell().ifPresent(doing::turnTo);
             }
         });
+        Keys.on(
+                found,
+                "ENTER",
+                () -> Optional.ofNullable(found.getSelectedValue())
+                        .flatMap(Notes::cell)
+                        .ifPresent(doing::picture));
         source.putClientProperty("FlatLaf.style", "font: 85%");
         lay();
         listen();
@@ -137,24 +145,8 @@ final class FindingPanel {
     }
 
     private void listen() {
-        DocumentListener typing = new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent change) {
-                judge();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent change) {
-                judge();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent change) {
-                judge();
-            }
-        };
         for (JTextField field : List.of(length, depth, width, plusMinus, picture)) {
-            field.getDocument().addDocumentListener(typing);
+            field.getDocument().addDocumentListener(new Typing(this::judge));
             field.addActionListener(entered -> add());
         }
         kind.addActionListener(chosen -> judge());
@@ -235,7 +227,6 @@ final class FindingPanel {
         for (JTextField field : List.of(length, depth, width, plusMinus, picture)) {
             field.setText("");
         }
-        doing.back();
-        entries.forEach(doing::enter);
+        doing.enter(entries);
     }
 }

@@ -1,13 +1,13 @@
 package everyblade.desktop.window;
 
 import everyblade.desktop.map.CellAt;
+import everyblade.desktop.photo.Album;
 import everyblade.desktop.view.Act;
 import everyblade.desktop.view.ActLine;
 import everyblade.desktop.view.Answer;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.NewestPicture;
-import everyblade.desktop.view.OpenLine;
 import everyblade.desktop.view.Session;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
@@ -22,7 +22,6 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.JSplitPane;
 import net.miginfocom.swing.MigLayout;
 
 /**
@@ -39,14 +38,10 @@ final class JobScreen {
     private final Banners banners;
     private final MapArea map;
     private final SidePanel side;
-    private final ClosingPanel closing;
-    private final FindingPanel finding;
-    private final Beside beside = new Beside();
+    private final Middle middle;
     private final EntryPanel entry;
     private final ActPanel acts;
     private final NumberPad numbers;
-    private Runnable report = () -> {};
-    private Runnable handover = () -> {};
     private Shown shown;
 
     /**
@@ -60,9 +55,8 @@ final class JobScreen {
         this.choices = choices;
         this.banners = new Banners(words, choices);
         this.map = new MapArea(words, choices);
-        this.side = new SidePanel(words, choices, door, this::select, this::begin);
-        this.closing = new ClosingPanel(words, door, new AtClosing());
-        this.finding = new FindingPanel(words, choices, door, clock, new AtFinding());
+        this.side = new SidePanel(words, choices, door, this::select, this::begin, this::openPicture);
+        this.middle = new Middle(map.component(), side.component(), words, choices, door, clock, new AtMiddle());
         this.entry = new EntryPanel(words, choices, door, clock, this::enter, this::act);
         this.acts = new ActPanel(words, choices, this::act);
         this.numbers = new NumberPad(words, choices, entry);
@@ -73,18 +67,12 @@ final class JobScreen {
     }
 
     private void lay() {
-        beside.add(Beside.Page.USUAL, side.component());
-        beside.add(Beside.Page.CLOSING, closing.component());
-        beside.add(Beside.Page.FINDING, finding.component());
-        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, map.component(), beside.component());
-        split.setResizeWeight(1);
-        split.setBorder(null);
         JPanel bottom = new JPanel(new MigLayout("insets 2 8 6 8, fillx, wrap, hidemode 3, gapy 4", "[grow]"));
         bottom.add(entry.component(), "growx");
         bottom.add(acts.component(), "growx");
         bottom.add(numbers.component(), "growx");
         panel.add(banners.component(), BorderLayout.NORTH);
-        panel.add(split, BorderLayout.CENTER);
+        panel.add(middle.component(), BorderLayout.CENTER);
         panel.add(bottom, BorderLayout.SOUTH);
     }
 
@@ -112,6 +100,11 @@ final class JobScreen {
         return side;
     }
 
+    /** The map with what stands beside it, or in place of it. */
+    Middle middle() {
+        return middle;
+    }
+
     Banners banners() {
         return banners;
     }
@@ -130,8 +123,7 @@ final class JobScreen {
         banners.show(shown);
         map.show(shown.state());
         side.show(shown);
-        closing.show(shown.state());
-        finding.show(shown);
+        middle.show(shown);
         entry.show(shown);
         acts.show(shown.state());
     }
@@ -192,16 +184,19 @@ final class JobScreen {
         } else if (outcome instanceof ActLine.Not not) {
             entry.tell(not.reason());
         } else if (act == Act.FIND) {
-            turn(Beside.Page.FINDING);
-            map.selected().ifPresent(finding::at);
+            middle.find(map.selected());
         } else {
             entry.begin(((ActLine.Begin) outcome).text());
         }
     }
 
+    private void openPicture(int entry) {
+        middle.picture(entry);
+    }
+
     private void selected(CellAt cell) {
         side.selected(cell);
-        finding.at(cell);
+        middle.selected(cell);
     }
 
     private void select(CellAt cell) {
@@ -209,29 +204,8 @@ final class JobScreen {
         selected(cell);
     }
 
-    /** What writes the report, and the page for the next shift. */
-    void onPages(Runnable writesReport, Runnable writesHandover) {
-        report = writesReport;
-        handover = writesHandover;
-    }
-
-    /** Brings the closing list up beside the map, or what was there before it. */
-    void turnClosing() {
-        turn(beside.page() == Beside.Page.CLOSING ? Beside.Page.USUAL : Beside.Page.CLOSING);
-    }
-
-    private void turn(Beside.Page page) {
-        beside.turn(page);
-        closing.shown(page == Beside.Page.CLOSING);
-        switch (page) {
-            case CLOSING -> closing.focus();
-            case FINDING -> finding.focus();
-            case USUAL -> entry.focus();
-        }
-    }
-
-    /** What a person does at the form for a finding. */
-    private final class AtFinding implements FindingPanel.Doing {
+    /** What the pages of the middle ask of the screen. */
+    private final class AtMiddle implements Middle.Doing {
 
         @Override
         public void enter(String line) {
@@ -239,40 +213,23 @@ final class JobScreen {
         }
 
         @Override
-        public void turnTo(CellAt cell) {
-            select(cell);
+        public void begin(String text) {
+            JobScreen.this.begin(text);
         }
 
         @Override
-        public void back() {
-            turn(Beside.Page.USUAL);
-        }
-    }
-
-    /** What a person does at the closing list. */
-    private final class AtClosing implements ClosingPanel.Doing {
-
-        @Override
-        public void turnTo(OpenLine line) {
-            line.cell().ifPresent(JobScreen.this::select);
-            if (!line.entry().isEmpty()) {
-                begin(line.entry());
-            }
+        public void select(CellAt cell) {
+            JobScreen.this.select(cell);
         }
 
         @Override
-        public void back() {
-            turn(Beside.Page.USUAL);
+        public void focusEntry() {
+            entry.focus();
         }
 
         @Override
-        public void report() {
-            report.run();
-        }
-
-        @Override
-        public void handover() {
-            handover.run();
+        public Callable<Album> album() {
+            return session::album;
         }
     }
 

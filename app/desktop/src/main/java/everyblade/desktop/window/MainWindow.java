@@ -112,7 +112,7 @@ final class MainWindow {
                         () -> saving(screen).elsewhere(),
                         () -> saving(screen).tryWriting());
         Doings doings = new Doings();
-        screen.onPages(doings::report, doings::handover);
+        screen.middle().onPages(doings::report, doings::handover);
         return screen;
     }
 

@@ -7,6 +7,7 @@ import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -23,20 +24,29 @@ final class SidePanel {
     private final LeftPanel left;
     private final SharesPanel shares;
     private final NotesPanel notes;
+    private final PicturesPanel pictures;
     private final TimePanel time;
     private final LogPanel log;
     private Optional<CellAt> selected = Optional.empty();
     private JobState state;
 
-    SidePanel(Words words, Supplier<Choices> choices, Door door, Consumer<CellAt> select, Consumer<String> begin) {
+    SidePanel(
+            Words words,
+            Supplier<Choices> choices,
+            Door door,
+            Consumer<CellAt> select,
+            Consumer<String> begin,
+            IntConsumer openPicture) {
         this.where = new WherePanel(words, begin);
         this.left = new LeftPanel(words, select, begin, where::makeRoom);
         this.shares = new SharesPanel(words, choices);
         this.notes = new NotesPanel(words, select, begin);
+        this.pictures = new PicturesPanel(words, openPicture);
         this.time = new TimePanel(words, choices, door);
         this.log = new LogPanel(words, begin);
         pages.addTab(words.say("page.shares"), shares.component());
         pages.addTab(words.say("page.notes"), notes.component());
+        pages.addTab(words.say("page.pictures"), pictures.component());
         pages.addTab(words.say("page.time"), time.component());
         pages.addTab(words.say("page.log"), log.component());
         pages.setName("pages");
@@ -62,6 +72,7 @@ final class SidePanel {
         where.show(shown);
         left.show(shown);
         notes.show(shown.notes());
+        pictures.show(state);
         time.show(state);
         log.show(state);
         showShares();

@@ -97,7 +97,8 @@ final class TopBar {
             actions.put(Shortcut.TURN_MAP, () -> doing.change(choices.turnMap(!choices.turnMap())));
             actions.put(Shortcut.NUMBERS, screen.numbers()::toggle);
             actions.put(Shortcut.FOLDER, doing::watchFolder);
-            actions.put(Shortcut.CLOSING, screen::turnClosing);
+            actions.put(Shortcut.CLOSING, screen.middle()::turnClosing);
+            actions.put(Shortcut.PICTURE, screen.middle()::turnPictures);
             actions.put(Shortcut.REPORT, doing::report);
             actions.put(Shortcut.HANDOVER, doing::handover);
             actions.put(Shortcut.SAVE, doing::saveElsewhere);

@@ -38,7 +38,7 @@ class ClosingPanelTest {
 
     private void turn() {
         Offscreen.on(() -> {
-            screen.screen().turnClosing();
+            screen.screen().middle().turnClosing();
             return true;
         });
     }

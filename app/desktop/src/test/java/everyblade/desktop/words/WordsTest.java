@@ -41,7 +41,10 @@ class WordsTest {
             "where.static",
             "author.shares.zone",
             "left.what",
-            "closing.toDo");
+            "closing.toDo",
+            "picture.zone",
+            "picture.letterKnown",
+            "picture.letterSize");
 
     private static final Set<String> ENGLISH_WORDS = Set.of(
             "the", "and", "is", "of", "to", "not", "with", "blade", "blades", "turn", "look", "scope", "tip", "row",
