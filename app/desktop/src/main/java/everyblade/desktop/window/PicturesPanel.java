@@ -16,7 +16,7 @@ import net.miginfocom.swing.MigLayout;
 /** The entries that name pictures, each to be opened. */
 final class PicturesPanel {
 
-    private final JPanel panel = new JPanel(new MigLayout("insets 4, fill, wrap", "[grow, fill]", "[grow, fill][]"));
+    private final JPanel panel = new JPanel(new MigLayout("insets 4, fill", "[grow, fill][]", "[grow, fill]"));
     private final LineList<Logged> list = new LineList<>("pictures", logged -> logged.number() + "  " + logged.text());
     private final IntConsumer open;
 
@@ -38,7 +38,7 @@ final class PicturesPanel {
                 + KeyNames.of(Shortcut.PICTURE.keys().get(0), words) + ")");
         look.addActionListener(pressed -> open());
         panel.add(list.scrolled(), "hmin 40");
-        panel.add(look, "grow 0");
+        panel.add(look, "grow 0, top");
     }
 
     JComponent component() {
