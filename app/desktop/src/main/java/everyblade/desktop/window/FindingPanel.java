@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -125,7 +126,7 @@ final class FindingPanel {
         Column column = new Column(new MigLayout("insets 0, fillx", "[grow, fill]"));
         column.add(figures, "wmin 0");
         JScrollPane scroll = new JScrollPane(column);
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         panel.add(scroll, "span 4, grow, hmin 30");
         panel.add(found.scrolled(), "span 4, grow, hmin 60");
         panel.add(source, "span 4, wmin 0, growx");

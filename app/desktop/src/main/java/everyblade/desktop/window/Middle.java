@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
@@ -100,7 +101,7 @@ final class Middle {
         side.add(picture.component(), Page.PICTURE.name());
         side.setPreferredSize(new Dimension(UIScale.scale(WIDTH), 0));
         split.setResizeWeight(1);
-        split.setBorder(null);
+        split.setBorder(BorderFactory.createEmptyBorder());
     }
 
     JComponent component() {

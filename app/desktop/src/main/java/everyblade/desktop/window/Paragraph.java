@@ -1,5 +1,6 @@
 package everyblade.desktop.window;
 
+import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
 import javax.swing.text.DefaultCaret;
 
@@ -17,7 +18,7 @@ final class Paragraph extends JTextArea {
         setLineWrap(true);
         setWrapStyleWord(true);
         setOpaque(false);
-        setBorder(null);
+        setBorder(BorderFactory.createEmptyBorder()); // none at all would be made up by the next look
         ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE); // else it scrolls itself into view
         say(text);
     }

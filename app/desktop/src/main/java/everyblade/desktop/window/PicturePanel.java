@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -87,7 +88,7 @@ final class PicturePanel {
         Column column = new Column(new MigLayout("insets 0, fillx", "[grow, fill]"));
         column.add(details, "wmin 0");
         JScrollPane scroll = new JScrollPane(column);
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         panel.add(scroll, "span 4, grow, hmin 40");
         panel.setMinimumSize(new java.awt.Dimension(300, 100));
     }

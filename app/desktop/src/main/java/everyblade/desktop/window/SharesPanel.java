@@ -16,6 +16,7 @@ import java.awt.Shape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -35,7 +36,7 @@ final class SharesPanel {
     SharesPanel(Words words, Supplier<Choices> choices) {
         this.words = words;
         this.choices = choices;
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
     }
 
     JComponent component() {

@@ -6,6 +6,7 @@ import everyblade.desktop.command.Commands;
 import everyblade.desktop.command.Opening;
 import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
+import everyblade.desktop.photo.CameraPicture;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.Workshop;
 import everyblade.record.JobFolder;
@@ -16,6 +17,7 @@ import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -23,6 +25,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JFrame;
+import javax.swing.JList;
 import javax.swing.JTextField;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
@@ -270,6 +273,47 @@ class WindowIT {
         hands.until(
                 "the entry line empty",
                 () -> Offscreen.find(frame, JTextField.class, "entry").getText().isEmpty());
+    }
+
+    @Test
+    void whatIsOpenIsClosedAndWhatIsInAPictureIsMeasuredByKeyboardAlone() throws IOException {
+        Files.write(folder.resolve("one.jpg"), CameraPicture.jpeg(6, ""));
+        workshop.counting("tool out lamp", "photo one.jpg of 5 tip").close();
+        JFrame frame = open();
+        Path job = workshop.job();
+        hands.click(frame, "start.openRecent");
+        hands.until("the job", () -> window.job().isPresent());
+        untilFocused("entry");
+
+        hands.strike(KeyEvent.VK_F10);
+        untilFocused("closing");
+        JList<?> open = Offscreen.find(frame, JList.class, "closing");
+        hands.until("what is open", () -> open.getSelectedValue() != null);
+        hands.strike(KeyEvent.VK_ENTER);
+        untilFocused("entry");
+        hands.strike(KeyEvent.VK_ENTER);
+        untilKept(job, "tool in lamp");
+
+        hands.control(KeyEvent.VK_I);
+        untilFocused("picture");
+        PictureCanvas picture = Offscreen.find(frame, PictureCanvas.class, "picture");
+        hands.until("the picture", () -> picture.framing().isPresent());
+        for (int field = 0; field < 3; field++) {
+            hands.strike(KeyEvent.VK_TAB);
+        }
+        untilFocused("picture.known");
+        hands.type("20");
+        hands.strike(KeyEvent.VK_ENTER);
+        untilFocused("picture");
+        hands.type("ks");
+        hands.strike(KeyEvent.VK_RIGHT);
+        hands.strike(KeyEvent.VK_ENTER);
+        untilFocused("entry");
+        String finding = Offscreen.find(frame, JTextField.class, "entry").getText();
+        hands.strike(KeyEvent.VK_ENTER);
+        untilKept(job, finding);
+
+        assertThat(finding).matches("nick 5 tip length [0-9.]+ ± [0-9.]+ mm");
     }
 
     @Test
