@@ -56,7 +56,7 @@ final class FindingPanel {
     private final JPanel panel = new JPanel(new MigLayout(
             "insets 6 8 4 8, fill, wrap 4, gapy 4, hidemode 3",
             "[][grow, fill][][grow, fill]",
-            "[][][][][][][grow 30, fill][grow 70, fill][]"));
+            "[][][][][][][fill, shrinkprio 50][grow, fill, shrinkprio 200][]"));
     private final Paragraph place = new Paragraph(1.1f);
     private final JComboBox<Kind> kind = new JComboBox<>(Kind.values());
     private final JTextField length = new JTextField(4);
@@ -201,6 +201,8 @@ final class FindingPanel {
         door.latest("limits", () -> LimitsSay.of(asked, clock.instant(), words), said -> {
             verdict.say(said.headline());
             figures.say(String.join("\n", said.figures()));
+            figures.scrollRectToVisible(new java.awt.Rectangle(1, 1));
+            panel.revalidate();
             refused = said.refused() ? asked.finding() : "";
         });
     }

@@ -16,7 +16,7 @@ import net.miginfocom.swing.MigLayout;
 /** The entries that name pictures, each to be opened. */
 final class PicturesPanel {
 
-    private final JPanel panel = new JPanel(new MigLayout("insets 4, fill", "[grow, fill][]", "[grow, fill]"));
+    private final JPanel panel = new JPanel(new MigLayout("insets 4, fill", "[grow, fill][]", "[grow]"));
     private final LineList<Logged> list = new LineList<>("pictures", logged -> logged.number() + "  " + logged.text());
     private final IntConsumer open;
 
@@ -37,8 +37,8 @@ final class PicturesPanel {
         look.setToolTipText(words.say(Shortcut.PICTURE.words()) + " ("
                 + KeyNames.of(Shortcut.PICTURE.keys().get(0), words) + ")");
         look.addActionListener(pressed -> open());
-        panel.add(list.scrolled(), "hmin 40");
-        panel.add(look, "grow 0, top");
+        panel.add(list.scrolled(), "grow, hmin 40");
+        panel.add(look, "top");
     }
 
     JComponent component() {
