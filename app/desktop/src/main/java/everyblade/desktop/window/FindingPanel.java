@@ -56,7 +56,7 @@ final class FindingPanel {
     private final JPanel panel = new JPanel(new MigLayout(
             "insets 6 8 4 8, fill, wrap 4, gapy 4, hidemode 3",
             "[][grow, fill][][grow, fill]",
-            "[][][][][][][fill, shrinkprio 50][grow, fill, shrinkprio 200][]"));
+            "[][][][][][][][fill, shrinkprio 50][grow, fill, shrinkprio 200][]"));
     private final Paragraph place = new Paragraph(1.1f);
     private final JComboBox<Kind> kind = new JComboBox<>(Kind.values());
     private final JTextField length = new JTextField(4);
