@@ -59,7 +59,8 @@ final class KeySheet {
     }
 
     private static JPanel sheet() {
-        return new JPanel(new MigLayout("insets 8, wrap 4", "[150!, fill]10[330!, fill]20[150!, fill]10[330!, fill]", "[]3[]"));
+        return new JPanel(
+                new MigLayout("insets 8, wrap 4", "[150!, fill]10[330!, fill]20[150!, fill]10[330!, fill]", "[]3[]"));
     }
 
     private void add(JPanel sheet, List<String> keys, String what) {
