@@ -46,6 +46,12 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--no-sight", description = "does not compute whether views see something of their rows")
     private boolean noSight;
 
+    @Option(
+            names = "--all-rules",
+            description = "judges engine models by every numbered rule, and says with the date what became of each;"
+                    + " exit status 1 if a required one is broken")
+    private boolean allRules;
+
     @Option(names = "--explain", paramLabel = "CODE", description = "says what a code means; all for the whole table")
     private String explain;
 
@@ -81,6 +87,10 @@ final class CheckCommand implements Callable<Integer> {
             throw new Failure("everyblade check: " + named + " is not there; " + WHAT);
         }
         if (LimitsFile.isMeant(path)) {
+            if (allRules) {
+                throw new Failure("everyblade check: --all-rules is for engine models, and " + named
+                        + " holds limits; leave it out");
+            }
             Optional<Engine> engine = Optional.ofNullable(model)
                     .map(name -> Engine.of(everyblade.shelf().choose(name).model()));
             return List.of(Checked.limits(LimitsFile.read(around, "everyblade check: ", named, engine), engine));
@@ -89,8 +99,11 @@ final class CheckCommand implements Callable<Integer> {
             throw new Failure(
                     "everyblade check: --model is for a file of limits, and " + named + " is none; leave it out");
         }
-        return models(path).stream()
-                .map(found -> Checked.model(found, !noSight))
+        List<Found> models = models(path);
+        Optional<Rules> rules =
+                allRules ? Optional.of(new Rules(around.clock().instant(), models(path), !noSight)) : Optional.empty();
+        return models.stream()
+                .map(found -> Checked.model(found, !noSight, rules))
                 .toList();
     }
 

@@ -8,6 +8,8 @@ import everyblade.json.Problem;
 import everyblade.json.ProblemList;
 import everyblade.json.Severity;
 import everyblade.record.limits.LimitsReading;
+import everyblade.testkit.Judged;
+import everyblade.testkit.RulesReport;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -22,6 +24,7 @@ import java.util.Optional;
  * @param name of what was read
  * @param problems errors before warnings
  * @param more lines to tell if it is fine, the first one goes on after the name
+ * @param rules what became of every rule, if that was asked
  */
 record Checked(
         String kind,
@@ -29,10 +32,14 @@ record Checked(
         Optional<String> id,
         Optional<String> name,
         List<Problem> problems,
-        List<String> more) {
+        List<String> more,
+        Optional<RulesReport> rules) {
 
-    /** @param sight whether to compute what views see, too */
-    static Checked model(Found found, boolean sight) {
+    /**
+     * @param sight whether to compute what views see, too
+     * @param rules to judge by as well
+     */
+    static Checked model(Found found, boolean sight, Optional<Rules> rules) {
         String origin = found.origin().toString();
         if (found instanceof Found.Loaded loaded) {
             List<Problem> problems = new ArrayList<>(loaded.warnings());
@@ -43,17 +50,32 @@ record Checked(
                     Optional.of(loaded.model().id()),
                     Optional.of(loaded.model().name()),
                     ProblemList.of(problems),
-                    List.of(" (" + loaded.model().id() + ")"));
+                    List.of(" (" + loaded.model().id() + ")"),
+                    rules.map(book -> book.judge(found, problems)));
         }
         List<Problem> problems = ((Found.Refused) found).problems();
-        return new Checked("model", origin, Optional.empty(), Optional.empty(), problems, List.of());
+        return new Checked(
+                "model",
+                origin,
+                Optional.empty(),
+                Optional.empty(),
+                problems,
+                List.of(),
+                rules.map(book -> book.judge(found, problems)));
     }
 
     /** @param engine that the limits are for, if it is known */
     static Checked limits(LimitsFile file, Optional<Engine> engine) {
         String origin = file.named().toString();
         if (file.reading() instanceof LimitsReading.Unreadable unreadable) {
-            return new Checked("limits", origin, Optional.empty(), Optional.empty(), unreadable.problems(), List.of());
+            return new Checked(
+                    "limits",
+                    origin,
+                    Optional.empty(),
+                    Optional.empty(),
+                    unreadable.problems(),
+                    List.of(),
+                    Optional.empty());
         }
         LimitsReading.Read read = (LimitsReading.Read) file.reading();
         int rules = read.limits().rules().size();
@@ -62,15 +84,25 @@ record Checked(
                 + (engine.isEmpty() ? "; name --model M to have rows and zones checked" : ""));
         read.limits().notice().ifPresent(more::add);
         return new Checked(
-                "limits", origin, Optional.empty(), Optional.of(read.limits().name()), read.warnings(), more);
+                "limits",
+                origin,
+                Optional.empty(),
+                Optional.of(read.limits().name()),
+                read.warnings(),
+                more,
+                Optional.empty());
     }
 
     boolean refused() {
-        return problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
+        return Problem.anyError(problems) || rules.map(RulesReport::refuses).orElse(false);
     }
 
-    /** Errors and what is fine on standard output, warnings on standard error. */
+    /** Errors and what is fine on standard output, warnings on standard error; or what became of every rule. */
     void tell(Surroundings around) {
+        if (rules.isPresent()) {
+            rules.get().lines().forEach(around.out()::println);
+            return;
+        }
         for (Problem problem : problems) {
             (problem.severity() == Severity.ERROR ? around.out() : around.err())
                     .println(OneLine.of(problem.toString()));
@@ -101,6 +133,24 @@ record Checked(
                     .put("why", problem.why())
                     .put("mend", problem.mend())
                     .put("nearest", problem.nearest().orElse(null));
+        }
+        rules.ifPresent(report -> json.set("rules", json(report)));
+        return json;
+    }
+
+    private static ObjectNode json(RulesReport report) {
+        ObjectNode json = JsonText.object();
+        json.put("at", report.at().toString());
+        json.put("sha256", report.hash().orElse(null));
+        ArrayNode list = json.putArray("judged");
+        for (Judged judged : report.judged()) {
+            ObjectNode one = list.addObject();
+            one.put("number", judged.rule().number());
+            one.put("force", judged.rule().force().word());
+            one.put("sentence", judged.rule().sentence());
+            one.put("verdict", judged.verdict().word());
+            ArrayNode lines = one.putArray("lines");
+            judged.verdict().lines().forEach(lines::add);
         }
         return json;
     }

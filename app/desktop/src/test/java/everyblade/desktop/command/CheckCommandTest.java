@@ -125,6 +125,62 @@ class CheckCommandTest {
     }
 
     @Nested
+    class ByAllRules {
+
+        @Test
+        void tellsWithTheDateWhatBecameOfEach() {
+            Ran judged = check(folder.resolve("ring"), "--all-rules");
+
+            assertThat(judged.status()).isZero();
+            assertThat(judged.err()).isEmpty();
+            assertThat(judged.outLines())
+                    .startsWith("Rules for engine models, judged 2026-05-14T06:00:00Z")
+                    .anyMatch(line -> line.startsWith("1.3  required  kept "))
+                    .anyMatch(line -> line.startsWith("5.1  untested  by hand "));
+            assertThat(judged.outLines().get(1)).contains("Ring of twelve (ring), SHA-256 of its engine.json ");
+        }
+
+        @Test
+        void namesThePlaceWhereOneIsBrokenAndThenRefuses() {
+            Ran judged = check(EXAMPLES.resolve("blades-cut/bad"), "--all-rules");
+
+            assertThat(judged.status()).isEqualTo(1);
+            assertThat(judged.out())
+                    .containsPattern("2\\.3  required  broken .*\\n +.*engine\\.json:[0-9]+:[0-9]+: blades-cut: ");
+        }
+
+        @Test
+        void asksNothingMoreOfWhatIsNoModel() {
+            Ran judged = check(EXAMPLES.resolve("unclosed/bad"), "--all-rules");
+
+            assertThat(judged.status()).isEqualTo(1);
+            assertThat(judged.out()).contains(": refused", "1.1  required  broken ", "2.3  required  not asked ");
+        }
+
+        @Test
+        void givesTheSameAsJson() throws IOException {
+            Ran judged = check(folder.resolve("ring"), "--all-rules", "--json");
+            JsonNode rules = new ObjectMapper().readTree(judged.out()).at("/checked/0/rules");
+
+            assertThat(rules.get("at").textValue()).isEqualTo("2026-05-14T06:00:00Z");
+            assertThat(rules.get("sha256").textValue()).hasSize(64);
+            assertThat(rules.get("judged"))
+                    .hasSizeGreaterThan(20)
+                    .anySatisfy(rule -> assertThat(rule.toString())
+                            .contains("\"number\":\"2.3\"", "\"force\":\"required\"", "\"verdict\":\"kept\""));
+        }
+
+        @Test
+        void isOfEngineModelsOnly() {
+            Console console = Console.in(folder);
+            console.write("limits.json", "{ \"schema\": \"everyblade/limits/1\" }");
+
+            assertThat(console.run("check", "limits.json", "--all-rules").err())
+                    .contains("--all-rules is for engine models");
+        }
+    }
+
+    @Nested
     class Explaining {
 
         @Test
