@@ -37,7 +37,9 @@ public final class Commands {
     public static int run(Surroundings around, Opening window, String... arguments) {
         int status;
         try {
-            status = line(around, window).execute(arguments);
+            status = arguments.length == 0
+                    ? window(around, window)
+                    : line(around, window).execute(arguments);
         } catch (Throwable fault) {
             status = lastResort(around, fault);
         }
@@ -50,6 +52,15 @@ public final class Commands {
         }
         around.err().flush();
         return status;
+    }
+
+    /** The window alone, which comes up sooner if no commands are looked through. */
+    private static int window(Surroundings around, Opening window) {
+        try {
+            return new Everyblade(around, window).call();
+        } catch (Failure failure) {
+            return stopped(around, failure);
+        }
     }
 
     /** The commands, ready to be asked. */

@@ -89,24 +89,34 @@ public final class Session implements AutoCloseable {
 
     /** Becomes the job's writer, or its reader if that cannot be. */
     private void startWriting() {
-        OpenedJob job = OpenedJob.of(folder, opened, progress);
+        OpenedJob job = read();
         JobFolder.Writing writing = folder.write(Speech.after(job).speaker(), now());
         if (writing instanceof JobFolder.Writable writable) {
             writer = Optional.of(writable.writer());
             opened = writable.writer().opened();
             notices.clear();
             notices.addAll(writable.writer().notices());
-            show(new Keeping.OnDisk());
+            boolean same = opened.journal().head().equals(job.journal().head());
+            show(same ? job : read(), new Keeping.OnDisk());
         } else if (writing instanceof JobFolder.InUse inUse) {
-            show(new Keeping.ReadOnly(inUse.problem().message(), Optional.of(inUse.holder())));
+            show(job, new Keeping.ReadOnly(inUse.problem().message(), Optional.of(inUse.holder())));
         } else {
-            show(new Keeping.ReadOnly(((JobFolder.Refused) writing).problem().message(), Optional.empty()));
+            show(
+                    job,
+                    new Keeping.ReadOnly(((JobFolder.Refused) writing).problem().message(), Optional.empty()));
         }
     }
 
     /** Everything anew from what was read. */
     private void show(Keeping keeping) {
-        OpenedJob job = OpenedJob.of(folder, opened, progress);
+        show(read(), keeping);
+    }
+
+    private OpenedJob read() {
+        return OpenedJob.of(folder, opened, progress);
+    }
+
+    private void show(OpenedJob job, Keeping keeping) {
         state = new JobState(
                 folder.path(),
                 job.beginning(),
