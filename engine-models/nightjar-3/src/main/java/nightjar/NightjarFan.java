@@ -169,6 +169,7 @@ public final class NightjarFan implements EngineModelSource {
                         true,
                         List.of(
                                 station("low", between, 0.35, 100, new Heading(0.9, 0.3, 0)),
+                                station("mid", between, 0.5, 100, new Heading(0.8, 0.5, 0.2)),
                                 station("high", between, 0.8, 100, new Heading(0.9, -0.3, 0)))));
     }
 

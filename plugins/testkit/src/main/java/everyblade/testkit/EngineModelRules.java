@@ -1,5 +1,6 @@
 package everyblade.testkit;
 
+import everyblade.core.sight.Progress;
 import everyblade.spi.EngineModelSource;
 import java.io.IOException;
 import java.util.List;
@@ -37,7 +38,7 @@ public abstract class EngineModelRules {
         return models.stream()
                 .map(evidence -> DynamicContainer.dynamicContainer(
                         evidence.model().map(model -> model.id()).orElse("a model that is refused"),
-                        RuleBook.judge(evidence).stream().map(EngineModelRules::test)));
+                        RuleBook.judge(evidence, Progress.NONE).stream().map(EngineModelRules::test)));
     }
 
     private static DynamicTest test(Judged judged) {

@@ -4,11 +4,13 @@ import static everyblade.testkit.Force.OPTIONAL;
 import static everyblade.testkit.Force.REQUIRED;
 import static everyblade.testkit.Force.UNTESTED;
 
+import everyblade.core.sight.Progress;
 import everyblade.spi.EngineModel;
 import everyblade.testkit.Evidence.Told;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -64,7 +66,10 @@ public final class RuleBook {
                     "Each view shows something of its row.",
                     Set.of("sees-nothing", "blind-view", "stations-without-shape", "no-scope-tip", "narrow-window")),
             codes("3.4", OPTIONAL, "So does each of its stations.", Set.of("station-sees-nothing")),
-            of("3.5", OPTIONAL, "Each zone of a row that has views is within reach of one.", RuleBook::reach),
+            new Asked(
+                    new Rule("3.5", OPTIONAL, "Each zone of a row that has views is within reach of one."),
+                    Set.of(),
+                    RuleBook::reach),
             codes(
                     "3.6",
                     OPTIONAL,
@@ -117,10 +122,14 @@ public final class RuleBook {
                 .codes();
     }
 
-    /** What becomes of every rule, in order. */
-    public static List<Judged> judge(Evidence evidence) {
+    /**
+     * What becomes of every rule, in order.
+     *
+     * @param progress of computing what views can show
+     */
+    public static List<Judged> judge(Evidence evidence, Progress progress) {
         return ALL.stream()
-                .map(asked -> new Judged(asked.rule(), asked.verdict(evidence)))
+                .map(asked -> new Judged(asked.rule(), asked.verdict(evidence, progress)))
                 .toList();
     }
 
@@ -129,23 +138,23 @@ public final class RuleBook {
      *
      * @param codes those of the problems that break it
      */
-    private record Asked(Rule rule, Set<String> codes, Function<Evidence, Verdict> judge) {
+    private record Asked(Rule rule, Set<String> codes, BiFunction<Evidence, Progress, Verdict> judge) {
 
-        Verdict verdict(Evidence evidence) {
+        Verdict verdict(Evidence evidence, Progress progress) {
             boolean asked = evidence.model().isPresent() || rule.number().equals("1.1") || rule.force() == UNTESTED;
-            return asked ? judge.apply(evidence) : new Verdict.NotAsked("there is no model to ask");
+            return asked ? judge.apply(evidence, progress) : new Verdict.NotAsked("there is no model to ask");
         }
     }
 
     private static Asked of(String number, Force force, String sentence, Function<Evidence, Verdict> judge) {
-        return new Asked(new Rule(number, force, sentence), Set.of(), judge);
+        return new Asked(new Rule(number, force, sentence), Set.of(), (evidence, progress) -> judge.apply(evidence));
     }
 
     private static Asked codes(String number, Force force, String sentence, Set<String> codes) {
         return new Asked(
                 new Rule(number, force, sentence),
                 codes,
-                evidence -> Verdict.of(lines(evidence, told -> codes.contains(told.code()))));
+                (evidence, progress) -> Verdict.of(lines(evidence, told -> codes.contains(told.code()))));
     }
 
     private static Asked hand(String number, String sentence, String how) {
@@ -204,13 +213,13 @@ public final class RuleBook {
         return Verdict.of(new Trial(evidence.model().orElseThrow(), evidence.files()).refusals());
     }
 
-    private static Verdict reach(Evidence evidence) {
+    private static Verdict reach(Evidence evidence, Progress progress) {
         if (!evidence.sight()) {
             return new Verdict.NotAsked("sight was not computed");
         }
         if (evidence.told().stream().anyMatch(told -> WITHOUT_SURFACE.contains(told.code()))) {
             return new Verdict.NotAsked("a shape gives no surface");
         }
-        return Verdict.of(new Trial(evidence.model().orElseThrow(), evidence.files()).beyondReach());
+        return Verdict.of(new Trial(evidence.model().orElseThrow(), evidence.files()).beyondReach(progress));
     }
 }

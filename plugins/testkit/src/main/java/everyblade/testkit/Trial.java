@@ -66,9 +66,9 @@ record Trial(EngineModel model, Map<String, byte[]> files) {
     }
 
     /** Zones that no view of their row can show, of rows that have a view. */
-    List<String> beyondReach() {
+    List<String> beyondReach(Progress progress) {
         ViewScene scene = new ViewScene(model, files, Map.of());
-        Sights sights = new Sights(scene, model.id(), Criteria.USUAL, SightStore.NONE, Progress.NONE);
+        Sights sights = new Sights(scene, model.id(), Criteria.USUAL, SightStore.NONE, progress);
         Coverage coverage = Coverage.of(Situation.start(Engine.of(model)), Settings.USUAL, sights);
         List<String> beyond = new ArrayList<>();
         for (RowCoverage row : coverage.rows()) {

@@ -2,6 +2,7 @@ package everyblade.testkit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.sight.Progress;
 import everyblade.json.ProblemCode;
 import everyblade.spi.EngineModel;
 import everyblade.spi.EngineModelSource;
@@ -30,7 +31,7 @@ class RuleBookTest {
     }
 
     private static Verdict verdict(Evidence evidence, String number) {
-        return RuleBook.judge(evidence).stream()
+        return RuleBook.judge(evidence, Progress.NONE).stream()
                 .filter(judged -> judged.rule().equals(rule(number)))
                 .findFirst()
                 .orElseThrow()
@@ -38,7 +39,7 @@ class RuleBookTest {
     }
 
     private static List<String> broken(Evidence evidence) {
-        return RuleBook.judge(evidence).stream()
+        return RuleBook.judge(evidence, Progress.NONE).stream()
                 .filter(judged -> judged.verdict() instanceof Verdict.Broken)
                 .map(judged -> judged.rule().number())
                 .toList();
@@ -125,7 +126,7 @@ class RuleBookTest {
 
         @Test
         void keeps_every_rule_and_leaves_the_rest_to_a_person() throws IOException {
-            List<Judged> judged = RuleBook.judge(handedOver(i -> List.of(Examples.ring())));
+            List<Judged> judged = RuleBook.judge(handedOver(i -> List.of(Examples.ring())), Progress.NONE);
 
             assertThat(judged)
                     .allSatisfy(one -> assertThat(one.verdict())
@@ -139,7 +140,7 @@ class RuleBookTest {
             return Examples.shipped().stream()
                     .map(folder -> DynamicTest.dynamicTest(
                             folder.getFileName().toString(),
-                            () -> assertThat(RuleBook.judge(Examples.of(folder)))
+                            () -> assertThat(RuleBook.judge(Examples.of(folder), Progress.NONE))
                                     .filteredOn(judged -> judged.rule().force() == Force.REQUIRED)
                                     .allSatisfy(judged ->
                                             assertThat(judged.verdict()).isEqualTo(new Verdict.Kept()))));
@@ -155,7 +156,7 @@ class RuleBookTest {
 
             assertThat(broken(refused)).containsExactly("1.1");
             assertThat(verdict(refused, "1.1").lines()).first().asString().contains("out-of-range");
-            assertThat(RuleBook.judge(refused))
+            assertThat(RuleBook.judge(refused, Progress.NONE))
                     .filteredOn(judged -> judged.rule().force() != Force.UNTESTED)
                     .filteredOn(judged -> !judged.rule().number().equals("1.1"))
                     .allSatisfy(judged -> assertThat(judged.verdict()).isInstanceOf(Verdict.NotAsked.class));

@@ -2,6 +2,7 @@ package everyblade.testkit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.sight.Progress;
 import everyblade.json.Reading;
 import everyblade.spi.EngineModel;
 import java.time.Instant;
@@ -16,7 +17,7 @@ class RulesReportTest {
 
     private static RulesReport of(EngineModel model) {
         Evidence evidence = Evidence.of(new Reading.Read(model, List.of()), List.of(model, model), Map.of());
-        return new RulesReport(DAY, "models/ring", Optional.of(model), RuleBook.judge(evidence));
+        return new RulesReport(DAY, "models/ring", Optional.of(model), RuleBook.judge(evidence, Progress.NONE));
     }
 
     @Test

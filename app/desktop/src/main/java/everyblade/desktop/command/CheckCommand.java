@@ -2,6 +2,7 @@ package everyblade.desktop.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.core.sight.Progress;
 import everyblade.core.turning.Engine;
 import everyblade.json.EngineJsonReader;
 import everyblade.json.Found;
@@ -100,11 +101,16 @@ final class CheckCommand implements Callable<Integer> {
                     "everyblade check: --model is for a file of limits, and " + named + " is none; leave it out");
         }
         List<Found> models = models(path);
-        Optional<Rules> rules =
-                allRules ? Optional.of(new Rules(around.clock().instant(), models(path), !noSight)) : Optional.empty();
+        Optional<Rules> rules = allRules ? Optional.of(rules(path)) : Optional.empty();
         return models.stream()
                 .map(found -> Checked.model(found, !noSight, rules))
                 .toList();
+    }
+
+    private Rules rules(Path path) {
+        Progress patience =
+                new Patience(around.err(), around.clock(), "Computing what each view can show of the blades.");
+        return new Rules(around.clock().instant(), models(path), !noSight, json ? Progress.NONE : patience);
     }
 
     private List<Found> models(Path path) {

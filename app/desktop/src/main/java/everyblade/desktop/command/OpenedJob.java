@@ -52,7 +52,11 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress)
         JobFolder folder = new JobFolder(around.disk(), around.path(path));
         Job job = job(folder);
         job.notices().forEach(around.err()::println);
-        return of(folder, job, new Patience(around.err(), around.clock()));
+        Progress patience = new Patience(
+                around.err(),
+                around.clock(),
+                "Computing what each station shows of the blades; it is kept beside the job for next time.");
+        return of(folder, job, patience);
     }
 
     /** Reads a job that is then written to; its writer tells what a person should know. */

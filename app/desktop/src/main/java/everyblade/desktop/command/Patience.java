@@ -14,19 +14,22 @@ final class Patience implements Progress {
 
     private final PrintStream err;
     private final InstantSource clock;
+    private final String what;
     private final Instant since;
     private final AtomicBoolean told = new AtomicBoolean();
 
-    Patience(PrintStream err, InstantSource clock) {
+    /** @param what takes so long, a sentence */
+    Patience(PrintStream err, InstantSource clock, String what) {
         this.err = err;
         this.clock = clock;
+        this.what = what;
         this.since = clock.instant();
     }
 
     @Override
     public void done(int parts, int all) {
         if (Duration.between(since, clock.instant()).compareTo(LONG) > 0 && told.compareAndSet(false, true)) {
-            err.println("Computing what each station shows of the blades; it is kept beside the job for next time.");
+            err.println(what);
         }
     }
 }

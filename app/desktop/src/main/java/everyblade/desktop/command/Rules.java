@@ -1,5 +1,6 @@
 package everyblade.desktop.command;
 
+import everyblade.core.sight.Progress;
 import everyblade.json.Found;
 import everyblade.json.Problem;
 import everyblade.spi.EngineModel;
@@ -18,8 +19,9 @@ import java.util.stream.Stream;
  * @param at when
  * @param again what was found at the same place another time
  * @param sight whether to compute what views see, too
+ * @param progress of that
  */
-record Rules(Instant at, List<Found> again, boolean sight) {
+record Rules(Instant at, List<Found> again, boolean sight, Progress progress) {
 
     /** @param problems what reading and checking it say */
     RulesReport judge(Found found, List<Problem> problems) {
@@ -30,7 +32,7 @@ record Rules(Instant at, List<Found> again, boolean sight) {
                 model.map(one -> handed(found, one)).orElse(List.of()),
                 found instanceof Found.Loaded loaded ? ModelFiles.of(loaded).meshes(loaded.model()) : Map.of(),
                 sight);
-        return new RulesReport(at, found.origin().toString(), model, RuleBook.judge(evidence));
+        return new RulesReport(at, found.origin().toString(), model, RuleBook.judge(evidence, progress));
     }
 
     private List<EngineModel> handed(Found found, EngineModel model) {

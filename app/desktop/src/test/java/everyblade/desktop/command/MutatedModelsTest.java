@@ -55,6 +55,19 @@ class MutatedModelsTest {
     }
 
     @Test
+    void areJudgedByEveryRule() throws IOException {
+        List<MutatedModel> models = new ArrayList<>();
+        for (String example : List.of("sees-nothing", "sectors-overlap", "play-of-half-a-pitch", "wide-window")) {
+            models.add(
+                    model(ROOT.resolve("plugins/json/examples").resolve(example).resolve("good")));
+        }
+
+        check(models, 80 * TIMES, "--all-rules");
+
+        assertThat(met).hasSizeGreaterThan(10);
+    }
+
+    @Test
     void thatAreShippedAreCheckedWithoutSight() throws IOException {
         List<MutatedModel> models = new ArrayList<>();
         try (Stream<Path> folders = Files.list(ROOT.resolve("engine-models"))) {
