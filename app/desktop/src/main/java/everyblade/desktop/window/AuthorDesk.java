@@ -36,10 +36,9 @@ final class AuthorDesk {
     private Set<String> named = ModelFolder.files();
 
     private boolean looking;
-    /** Stops the reading, and what is worked out from a model that was read. */
-    private Runnable reading = NOTHING;
-
+    /** Stops what is worked out from a model that was read. */
     private Runnable seeing = NOTHING;
+
     private Optional<Attempt> viewsChecked = Optional.empty();
     private boolean closed;
 
@@ -78,49 +77,45 @@ final class AuthorDesk {
     private void looked(Stamp stamp) {
         looking = false;
         watch = watch.looked(stamp);
-        if (watch.isDue()) {
+        if (watch.isDue() && !closed) {
             read();
         }
     }
 
-    /** Reads the folder now. */
+    /** Reads the folder now. What is being worked out goes on until there is a newer model to work on. */
     void read() {
-        reading.run();
-        reading = NOTHING;
-        Set<String> names = named;
         ModelFolder folder = state.folder();
-        door.latest("author read", () -> folder.read(names, clock.instant()), this::read);
+        Set<String> names = named;
+        Optional<String> row = state.row();
+        door.run(
+                words.say("author.wait.check"),
+                () -> Checked.of(folder.read(names, clock.instant()).checked(), row),
+                this::read);
     }
 
-    private void read(Attempt attempt) {
+    /** A reading, and the sheet of the model if it gave one. */
+    private record Checked(Attempt attempt, Optional<AuthorState.Sheet> sheet) {
+
+        static Checked of(Attempt attempt, Optional<String> row) {
+            return new Checked(attempt, attempt.model().map(read -> AuthorState.sheet(read, row)));
+        }
+    }
+
+    private void read(Checked now) {
         if (closed) {
             return;
         }
-        watch = watch.read(attempt.stamp());
-        named = attempt.stamp().names();
-        if (attempt.model().isEmpty()) {
-            show(state.broken(attempt));
+        watch = watch.read(now.attempt().stamp());
+        named = now.attempt().stamp().names();
+        if (now.sheet().isEmpty()) {
+            show(state.broken(now.attempt()));
             return;
         }
         seeing.run();
-        Optional<String> row = state.row();
-        reading = door.watched(
-                words.say("author.wait.check"),
-                progress -> {
-                    Attempt checked = attempt.checked();
-                    return new Checked(
-                            checked, AuthorState.sheet(checked.model().orElseThrow(), row));
-                },
-                read -> {
-                    reading = NOTHING;
-                    read.ifPresent(one -> {
-                        show(state.read(one.attempt(), one.sheet()));
-                        see();
-                    });
-                });
+        seeing = NOTHING;
+        show(state.read(now.attempt(), now.sheet().get()));
+        see();
     }
-
-    private record Checked(Attempt attempt, AuthorState.Sheet sheet) {}
 
     /** Shows another row from aft. */
     void row(String id) {
@@ -202,8 +197,6 @@ final class AuthorDesk {
 
     /** Stops what is being worked out. */
     void stop() {
-        reading.run();
-        reading = NOTHING;
         seeing.run();
         seeing = NOTHING;
         if (state.sight() instanceof Sight.Computing) {
@@ -214,7 +207,6 @@ final class AuthorDesk {
     /** Works on nothing more. */
     void close() {
         closed = true;
-        reading.run();
         seeing.run();
     }
 }

@@ -47,7 +47,7 @@ final class DrawingPanel extends JPanel {
         painter = ScenePainter.of(theme);
         setBackground(painter.colour(Ink.PAPER));
         setFocusable(true);
-        setBorder(BorderFactory.createEmptyBorder(EDGE, EDGE, EDGE, EDGE));
+        edge("Component.borderColor");
         Texts.name(this, name);
         Keys.on(this, "LEFT", () -> shift(-MOVE, 0));
         Keys.on(this, "RIGHT", () -> shift(MOVE, 0));

@@ -19,6 +19,7 @@ import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 
 /** The one window: a start screen or a job, and what belongs to neither. */
@@ -51,6 +52,7 @@ final class MainWindow {
         this.refreshing = new Timer(REFRESH_MILLIS, due -> refresh());
         speak(choices.language());
         Looks.use(choices);
+        SwingUtilities.updateComponentTreeUI(waiting.component()); // it was made before, and shows nowhere yet
         frame.setContentPane(content);
         frame.setMinimumSize(new Dimension(1000, 640));
         frame.setSize(FIRST_SIZE);

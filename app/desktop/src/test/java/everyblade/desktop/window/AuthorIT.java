@@ -8,6 +8,7 @@ import everyblade.desktop.command.Surroundings;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.Workshop;
 import everyblade.record.LocalDisk;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import javax.swing.JButton;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
@@ -112,5 +114,9 @@ class AuthorIT {
 
         hands.strike(KeyEvent.VK_ESCAPE);
         hands.until("the start screen", () -> window.authoring().isEmpty());
+        hands.until("the focus on it", () -> {
+            var owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+            return owner instanceof JButton button && button.getName().startsWith("start.");
+        });
     }
 }

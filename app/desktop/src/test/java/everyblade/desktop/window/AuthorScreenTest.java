@@ -276,19 +276,15 @@ class AuthorScreenTest {
 
         @Test
         void isGivenUpForANewerSave() {
-            desk.read();
-            assertThat(stopped).isEqualTo(1);
-            goOn();
             assertThat(desk.state().sight()).isInstanceOf(Sight.Computing.class);
             desk.read();
 
-            assertThat(stopped).isEqualTo(2);
+            assertThat(stopped).isEqualTo(1);
             assertThat(waiting).hasSize(1);
         }
 
         @Test
         void isKeptForTheLastValidStateWhenTheNewerSaveIsBroken() {
-            goOn();
             bench.save(Bench.BROKEN);
             desk.read();
             goOn();
@@ -299,7 +295,6 @@ class AuthorScreenTest {
 
         @Test
         void isGivenUpForAnotherView() {
-            goOn();
             desk.from(new Standpoint("p1-s1", Optional.empty()));
 
             assertThat(stopped).isEqualTo(1);
@@ -308,7 +303,6 @@ class AuthorScreenTest {
 
         @Test
         void isStoppedByAPersonAndBegunAgainByReading() {
-            goOn();
             desk.stop();
             assertThat(desk.state().sight()).isInstanceOf(Sight.Stopped.class);
             assertThat(waiting).isEmpty();
