@@ -48,7 +48,7 @@ final class MainWindow {
         this.closed = closed;
         this.places = new Places(around);
         this.choices = places.choices();
-        this.authoring = new Authoring(door, around.clock(), this::show);
+        this.authoring = new Authoring(door, around.clock(), this::startAgain);
         this.refreshing = new Timer(REFRESH_MILLIS, due -> refresh());
         speak(choices.language());
         Looks.use(choices);
@@ -134,6 +134,13 @@ final class MainWindow {
                 .orElse("Everyblade"));
         content.revalidate();
         content.repaint();
+    }
+
+    /** Back on the start screen, with the focus on its first button, since what had it is gone. */
+    private void startAgain() {
+        show();
+        frame.validate();
+        frame.getFocusTraversalPolicy().getDefaultComponent(frame).requestFocusInWindow();
     }
 
     private JComponent startScreen() {
@@ -264,7 +271,7 @@ final class MainWindow {
                         places.proposed().toString(),
                         choices.by(),
                         wanted -> start(wanted, form[0]),
-                        MainWindow.this::show);
+                        MainWindow.this::startAgain);
                 content.remove(((BorderLayout) content.getLayout()).getLayoutComponent(BorderLayout.CENTER));
                 content.add(form[0].component(), BorderLayout.CENTER);
                 content.revalidate();
@@ -328,7 +335,7 @@ final class MainWindow {
         @Override
         public void start() {
             if (mayLeave()) {
-                leave(MainWindow.this::show);
+                leave(MainWindow.this::startAgain);
             }
         }
 
