@@ -62,11 +62,24 @@ class HouseRulesTest {
                         "everyblade.desktop.view..",
                         "everyblade.desktop.author..",
                         "everyblade.desktop.words..",
-                        "everyblade.desktop.command..")
+                        "everyblade.desktop.command..",
+                        "everyblade.desktop.photo..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("javax.swing..", "com.formdev..", "net.miginfocom..", "everyblade.desktop.window..")
                 .because("it is tested without a display")
+                .check(desktop);
+    }
+
+    @Test
+    void picturesAreMeasuredAlikeForTheWindowAndTheCommandLine() {
+        noClasses()
+                .that()
+                .resideInAPackage("everyblade.desktop.photo..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("everyblade.desktop.command..", "everyblade.desktop.view..", "picocli..")
+                .because("both use it, and it uses neither")
                 .check(desktop);
     }
 

@@ -105,10 +105,13 @@ public record PictureSize(
                 + plusMinus.setScale(decimals, RoundingMode.UP).toPlainString() + " mm";
     }
 
-    /** Such as {@code seen 41° from square, from about 23 mm}. */
+    /** Such as {@code seen up to about 41° from square, from about 23 mm}. */
     public static String seenText(Slant seen) {
         return String.format(
-                Locale.ROOT, "seen %.0f° from square, from about %.0f mm", seen.incidence(), seen.distance());
+                Locale.ROOT,
+                "seen up to about %.0f° from square, from about %.0f mm",
+                seen.incidence(),
+                seen.distance());
     }
 
     /** The size as shares of chord and span, as far as these are known; such as {@code 3.8 % of the chord}. */

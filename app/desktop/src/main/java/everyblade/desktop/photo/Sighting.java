@@ -21,10 +21,17 @@ import java.util.Optional;
 
 /**
  * How slantwise, and from how far, the scope tip saw a part of an airfoil when a picture was taken, by the engine's
- * geometry: the mean over the facets that faced it, each by the share of the picture that it fills. What stands in the way
- * is not considered, for what is hidden is not measured.
+ * geometry: the mean over the facets that faced it, each by the share of the picture that it fills. Nobody knows which of
+ * the facets is measured, so the slant is told larger by one and a half standard deviations: then 95 of 100 lengths
+ * between random places of a zone, in rendered pictures of the models, lie within the uncertainty stated for them. What
+ * stands in the way is not considered, for what is hidden is not measured.
  */
 public final class Sighting {
+
+    /** Where no length along the slant could be told any more, degrees. */
+    private static final double STEEPEST = 89;
+
+    private static final double DEVIATIONS = 1.5;
 
     private final Situation situation;
     private final List<Logged> counting;
@@ -182,12 +189,14 @@ public final class Sighting {
 
         private double weight;
         private double incidence;
+        private double incidenceSquare;
         private double distance;
         private double square;
 
         void add(Look look) {
             weight += look.weight();
             incidence += look.weight() * look.incidence();
+            incidenceSquare += look.weight() * look.incidence() * look.incidence();
             distance += look.weight() * look.distance();
             square += look.weight() * look.distance() * look.distance();
         }
@@ -198,7 +207,9 @@ public final class Sighting {
             }
             double mean = distance / weight;
             double spread = Math.sqrt(Math.max(0, square / weight - mean * mean));
-            return Optional.of(new Slant(incidence / weight, mean, spread));
+            double slant = incidence / weight;
+            double slantSpread = Math.sqrt(Math.max(0, incidenceSquare / weight - slant * slant));
+            return Optional.of(new Slant(Math.min(STEEPEST, slant + DEVIATIONS * slantSpread), mean, spread));
         }
     }
 }

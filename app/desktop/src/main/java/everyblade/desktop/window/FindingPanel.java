@@ -12,6 +12,8 @@ import everyblade.desktop.view.NewestPicture;
 import everyblade.desktop.view.Notes;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Locale;
@@ -90,12 +92,17 @@ final class FindingPanel {
                 found.getSelectedValue().cell().ifPresent(doing::turnTo);
             }
         });
-        Keys.on(
-                found,
-                "ENTER",
-                () -> Optional.ofNullable(found.getSelectedValue())
-                        .flatMap(Notes::cell)
-                        .ifPresent(doing::picture));
+        found.getAccessibleContext().setAccessibleDescription(words.say("finding.openPicture"));
+        found.setToolTipText(words.say("finding.openPicture"));
+        Keys.on(found, "ENTER", this::openPicture);
+        found.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent click) {
+                if (click.getClickCount() == 2) {
+                    openPicture();
+                }
+            }
+        });
         source.putClientProperty("FlatLaf.style", "font: 85%");
         lay();
         listen();
@@ -176,6 +183,10 @@ final class FindingPanel {
     void at(CellAt newCell) {
         cell = Optional.of(newCell);
         tell();
+    }
+
+    private void openPicture() {
+        Optional.ofNullable(found.getSelectedValue()).flatMap(Notes::cell).ifPresent(doing::picture);
     }
 
     private String text(Notes note) {

@@ -3,6 +3,7 @@ package everyblade.desktop.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.desktop.photo.CameraPicture;
+import everyblade.desktop.view.Act;
 import everyblade.desktop.view.Session;
 import everyblade.desktop.view.Workshop;
 import java.awt.event.KeyEvent;
@@ -10,6 +11,7 @@ import java.awt.event.MouseEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import javax.swing.JList;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import org.junit.jupiter.api.AfterEach;
@@ -128,6 +130,21 @@ class PicturePanelTest {
         assertThat(canvas().marks().size().orElseThrow().length()).isBetween(9.0, 11.0);
         assertThat(canvas().marks().known().orElseThrow().length()).isEqualTo(before[0]);
         assertThat(said("picture size")).isNotEmpty();
+    }
+
+    @Test
+    void comesUpFromTheFindingThatItShows() {
+        screen.enter("nick 5 tip 1");
+        Offscreen.on(() -> {
+            screen.screen().act(Act.FIND);
+            JList<?> found = Offscreen.find(screen.screen().component(), JList.class, "found");
+            found.setSelectedIndex(0);
+            found.getActionMap().get("ENTER").actionPerformed(null);
+            return true;
+        });
+
+        assertThat(Offscreen.<Boolean>on(canvas()::isVisible)).isTrue();
+        assertThat(canvas().framing()).isPresent();
     }
 
     @Test
