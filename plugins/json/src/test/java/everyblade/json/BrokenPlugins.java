@@ -66,7 +66,6 @@ final class BrokenPlugins {
         models("throwing", "throw new java.io.IOException(\"table 7 is missing; copy it beside\");");
         models("overflowing", "return models();");
         models("out-of-memory", "return List.of(new EngineModel[Integer.MAX_VALUE]);");
-        models("sleeping", "try { Thread.sleep(3_600_000); } catch (InterruptedException e) { } return List.of();");
         models("endless-models", """
                 EngineModel one = %s.get(0);
                 return new AbstractList<>() {

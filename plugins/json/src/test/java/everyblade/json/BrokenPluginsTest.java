@@ -28,7 +28,7 @@ class BrokenPluginsTest {
             throwing-initialiser     | plugin-failed    | IllegalStateException: no row
             overflowing-initialiser  | plugin-failed    | StackOverflowError
             hidden-constructor       | plugin-failed    | NoSuchMethodException: P.<init>()
-            endless-constructor      | plugin-too-slow  | longer than 5.0 s
+            endless-constructor      | plugin-too-slow  | longer than 5.0 s, and is left alone
             wrong-type               | plugin-failed    | not a subtype
             wrong-name               | plugin-failed    | wrong name: Q
             newer-java               | newer-java       | compiled for Java 21
@@ -39,7 +39,6 @@ class BrokenPluginsTest {
             throwing                 | plugin-failed    | table 7 is missing; copy it beside
             overflowing              | plugin-failed    | StackOverflowError
             out-of-memory            | plugin-failed    | OutOfMemoryError
-            sleeping                 | plugin-too-slow  | left alone
             endless-models           | plugin-failed    | more than 100 models
             null-list                | plugin-failed    | NullPointerException
             null-model               | plugin-failed    | NullPointerException
