@@ -149,7 +149,7 @@ final class FindingPanel {
             input.setName(key);
         }
         panel.add(label);
-        panel.add(input);
+        panel.add(input, "wmin 50");
     }
 
     private void listen() {

@@ -37,7 +37,7 @@ final class PicturePanel {
     private final PictureHands hands;
     private final JPanel panel = new JPanel(new MigLayout(
             "insets 6 8 4 8, fill, wrap 4, gapy 4, hidemode 3",
-            "[][grow, fill][][grow, fill]",
+            "[][grow, fill, sizegroup][][grow, fill, sizegroup]",
             "[][][][][][][grow, fill]"));
     private final JLabel title = Texts.bold(new JLabel(), 1.1f);
     private final Paragraph told = new Paragraph();
@@ -76,14 +76,15 @@ final class PicturePanel {
         field("picture.known", known);
         field("finding.kind", kind);
         known.putClientProperty("JTextField.placeholderText", "38 ± 0.2 mm");
-        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 4, wrap 3", "[grow, fill][grow, fill][grow, fill]"));
+        JPanel buttons =
+                new JPanel(new MigLayout("insets 0, gap 4, wrap 2", "[grow, fill, sizegroup][grow, fill, sizegroup]"));
         button(buttons, "picture.takeKnown", () -> hands.take(Tool.KNOWN));
         button(buttons, "picture.takeSize", () -> hands.take(Tool.SIZE));
         button(buttons, "picture.confirm", this::confirm);
         button(buttons, "picture.use", this::use);
         button(buttons, "picture.fit", canvas::fit);
         button(buttons, "picture.back", back);
-        panel.add(buttons, "span 4, growx");
+        panel.add(buttons, "span 4, growx, wmin 0");
         panel.add(size, "span 4, wmin 0, growx, gaptop 4");
         Column column = new Column(new MigLayout("insets 0, fillx", "[grow, fill]"));
         column.add(details, "wmin 0");
@@ -101,7 +102,7 @@ final class PicturePanel {
             input.setName(key);
         }
         panel.add(label);
-        panel.add(input);
+        panel.add(input, "wmin 50");
     }
 
     private void button(JPanel buttons, String key, Runnable action) {
@@ -120,6 +121,7 @@ final class PicturePanel {
         kind.addActionListener(chosen -> measure());
         for (JTextField field : List.of(airfoil, zone, known)) {
             field.addActionListener(entered -> canvas.requestFocusInWindow());
+            field.putClientProperty("JTextField.selectAllOnFocusPolicy", "always");
         }
         Keys.within(panel, "ESCAPE", canvas::requestFocusInWindow);
         canvas.onChange(this::measure);
