@@ -9,6 +9,7 @@ import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.NewestPicture;
 import everyblade.desktop.view.Session;
+import everyblade.desktop.view.Shortcut;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
 import java.awt.BorderLayout;
@@ -29,6 +30,9 @@ import net.miginfocom.swing.MigLayout;
  * {@link #enter}.
  */
 final class JobScreen {
+
+    /** What is done at the selected cell, wherever the focus is. */
+    static final List<Act> OF_A_CELL = List.of(Act.FIND, Act.RECHECK);
 
     private final Session session;
     private final Door door;
@@ -61,6 +65,9 @@ final class JobScreen {
         this.acts = new ActPanel(words, choices, this::act);
         this.numbers = new NumberPad(words, choices, entry);
         lay();
+        for (Act ofACell : OF_A_CELL) {
+            Shortcut.of(ofACell).keys().forEach(key -> Keys.within(panel, key, () -> act(ofACell)));
+        }
         map.onSelect(this::selected);
         show(first);
         banners.opened(session.notices());

@@ -14,6 +14,7 @@ import java.awt.Font;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import javax.swing.InputMap;
 import javax.swing.KeyStroke;
 import javax.swing.UIManager;
@@ -59,12 +60,13 @@ final class Looks {
         FlatLaf.updateUI();
     }
 
-    /** Lists and what scrolls them leave the keys of the window to it. */
+    /** Lists, what scrolls them and what divides the window leave the keys of the window and of the map to it. */
     private static void leaveKeys() {
-        for (String map : List.of("List.focusInputMap", "ScrollPane.ancestorInputMap")) {
+        for (String map : List.of("List.focusInputMap", "ScrollPane.ancestorInputMap", "SplitPane.ancestorInputMap")) {
             InputMap keys = (InputMap) UIManager.get(map);
-            Arrays.stream(Shortcut.values())
-                    .filter(shortcut -> shortcut.place() == Shortcut.Place.WINDOW)
+            Stream<Shortcut> ofTheWindow =
+                    Arrays.stream(Shortcut.values()).filter(one -> one.place() == Shortcut.Place.WINDOW);
+            Stream.concat(ofTheWindow, JobScreen.OF_A_CELL.stream().map(Shortcut::of))
                     .flatMap(shortcut -> shortcut.keys().stream())
                     .forEach(key -> keys.remove(KeyStroke.getKeyStroke(key)));
         }
