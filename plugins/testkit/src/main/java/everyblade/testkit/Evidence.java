@@ -58,9 +58,24 @@ public record Evidence(
                             .flatMap(List::stream)
                             .filter(one -> one.id().equals(model.id()))
                             .toList();
-                    return of(EngineJsonReader.read(EngineJsonReader.FILE, text(model)), handed, Map.of());
+                    return of(reading(model), handed, Map.of());
                 })
                 .toList();
+    }
+
+    private static Reading reading(EngineModel model) {
+        byte[] text;
+        try {
+            text = text(model);
+        } catch (NullPointerException missing) {
+            return new Reading.Unreadable(List.of(Problem.ofWhole(
+                    "plugin-failed",
+                    "the model " + model.id(),
+                    "it cannot be written as " + EngineJsonReader.FILE,
+                    "something in it is null: " + missing.getMessage(),
+                    "state it, or leave it empty by Optional.empty()")));
+        }
+        return EngineJsonReader.read(EngineJsonReader.FILE, text);
     }
 
     /** Of what was read and is checked now, views included. */

@@ -168,6 +168,14 @@ class RuleBookTest {
         }
 
         @Test
+        void with_a_null_in_it_breaks_the_first_rule_too_and_says_so() throws IOException {
+            Evidence gap = handedOver(i -> List.of(withNotice(null)));
+
+            assertThat(broken(gap)).containsExactly("1.1");
+            assertThat(verdict(gap, "1.1").lines()).singleElement().asString().contains("something in it is null");
+        }
+
+        @Test
         void that_a_file_would_say_otherwise_breaks_1_2() throws IOException {
             EngineModel still = withRow(12, Optional.empty());
 

@@ -2,7 +2,6 @@ package everyblade.desktop.command;
 
 import everyblade.core.sight.ViewScene;
 import everyblade.json.EngineJsonReader;
-import everyblade.json.EngineJsonWriter;
 import everyblade.json.Found;
 import everyblade.json.ModelShelf;
 import everyblade.json.Reading;
@@ -10,7 +9,6 @@ import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.Shape;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -120,24 +118,35 @@ public record Shelf(Surroundings around, List<Path> folders) {
         return Files.isRegularFile(path) || Files.exists(path.resolve(EngineJsonReader.FILE));
     }
 
-    /** The bytes as the author wrote them, where there is a file; what comes from a jar is written anew. */
+    /** The bytes as the author wrote them; of a model that code handed over, what it is written as. */
     private static Chosen frozen(Found.Loaded found) {
         List<String> warnings = found.warnings().stream().map(Object::toString).toList();
         Path file = Files.isDirectory(found.origin()) ? found.origin().resolve(EngineJsonReader.FILE) : found.origin();
         if (file.toString().endsWith(".jar")) {
-            byte[] written = EngineJsonWriter.write(found.model()).getBytes(StandardCharsets.UTF_8);
-            return new Chosen(found.model(), written, warnings, Map.of());
+            ModelFiles jar = ModelFiles.of(found);
+            if (says(jar.name(), jar.text(), found.model())) {
+                return new Chosen(found.model(), jar.text(), warnings, jar.meshes(found.model()));
+            }
+            throw changed(file);
         }
         try {
             byte[] bytes = Files.readAllBytes(file);
-            if (EngineJsonReader.read(file.toString(), bytes) instanceof Reading.Read read
-                    && read.model().equals(found.model())) {
+            if (says(file.toString(), bytes, found.model())) {
                 return new Chosen(found.model(), bytes, warnings, meshes(found.model(), file));
             }
         } catch (IOException gone) {
             // said below
         }
-        throw new Failure(file + ": the engine model changed while it was read; try again");
+        throw changed(file);
+    }
+
+    private static boolean says(String name, byte[] engineJson, EngineModel model) {
+        return EngineJsonReader.read(name, engineJson) instanceof Reading.Read read
+                && read.model().equals(model);
+    }
+
+    private static Failure changed(Path file) {
+        return new Failure(file + ": the engine model changed while it was read; try again");
     }
 
     /** The mesh files that an engine names, which lie beside its {@code engine.json}. */

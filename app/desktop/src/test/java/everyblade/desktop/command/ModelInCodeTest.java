@@ -9,6 +9,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import nightjar.NightjarFan;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -75,5 +79,25 @@ class ModelInCodeTest {
                 .startsWith("refused: " + jar)
                 .contains("bad-jar");
         assertThat(console.run("check", "shelf").out()).contains(jar + ":1:1: bad-jar: ");
+    }
+
+    @Test
+    void inAJarOfDataBringsItsMeshFilesAlong() throws IOException {
+        Path example = Path.of("..", "..", "plugins", "json", "examples", "mesh-off-clock", "good");
+        Path data = folder.resolve("data.jar");
+        try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(data))) {
+            for (String name : List.of("engine.json", "blade.ply")) {
+                zip.putNextEntry(new ZipEntry(name));
+                zip.write(Files.readAllBytes(example.resolve(name)));
+            }
+        }
+
+        fine("start", "job", "--model", "data.jar", "--serial", "1", "--task", "t", "--by", "b");
+
+        assertThat(folder.resolve("job/model/engine.json")).hasSameBinaryContentAs(example.resolve("engine.json"));
+        byte[] mesh = Files.readAllBytes(example.resolve("blade.ply"));
+        try (Stream<Path> kept = Files.list(folder.resolve("job/model"))) {
+            assertThat(kept).anySatisfy(file -> assertThat(file).hasBinaryContent(mesh));
+        }
     }
 }
