@@ -39,16 +39,12 @@ public final class Main {
                 Path.of(""),
                 Optional.ofNullable(System.getProperty("everyblade.home")).map(Path::of),
                 new LocalDisk());
-        ScreenOpening window = new ScreenOpening();
-        System.exit(Commands.run(
-                around,
-                (world, shelf, job) -> {
-                    if (left) {
-                        System.clearProperty(HEADLESS);
-                    }
-                    return window.open(world, shelf, job);
-                },
-                arguments));
+        ScreenOpening window = new ScreenOpening(() -> {
+            if (left) {
+                System.clearProperty(HEADLESS);
+            }
+        });
+        System.exit(Commands.run(around, window, arguments));
     }
 
     private static PrintStream utf8(FileDescriptor file) {

@@ -86,7 +86,8 @@ public final class Commands {
                 .addSubcommand(new ShowCommand(around, everyblade))
                 .addSubcommand(new SightCommand(around, everyblade))
                 .addSubcommand(new MeshCommand(around, everyblade))
-                .addSubcommand(new PictureCommand(around, everyblade));
+                .addSubcommand(new PictureCommand(around, everyblade))
+                .addSubcommand(new RehearseCommand(around, window));
         line.getSubcommands().get("start").getCommandSpec().usageMessage().footer(StartCommand.settingsHelp());
         line.setExpandAtFiles(false); // an entry may begin with @
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

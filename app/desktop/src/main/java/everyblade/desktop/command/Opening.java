@@ -1,6 +1,7 @@
 package everyblade.desktop.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** What opens the window; the commands know no more of it. */
@@ -21,4 +22,13 @@ public interface Opening {
      * @throws Failure if there is no screen
      */
     int open(Surroundings around, Shelf shelf, Optional<Path> job);
+
+    /**
+     * Builds and paints the window of a job without a screen, and changes nothing.
+     *
+     * @return the exit status
+     */
+    default int rehearse(Surroundings around, Path job) {
+        return open(around, Shelf.of(around, List.of()), Optional.of(job));
+    }
 }

@@ -1,6 +1,7 @@
 package everyblade.desktop.window;
 
 import everyblade.desktop.author.ModelFolder;
+import everyblade.desktop.command.Failure;
 import everyblade.desktop.command.Opening;
 import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
@@ -17,8 +18,16 @@ import javax.swing.SwingUtilities;
 /** Opens the window on the screen of this machine. */
 public final class ScreenOpening implements Opening {
 
+    private final Runnable before;
+
+    /** Where {@code before} is done before the screen is asked for. */
+    public ScreenOpening(Runnable before) {
+        this.before = before;
+    }
+
     @Override
     public int open(Surroundings around, Shelf shelf, Optional<Path> job) {
+        before.run();
         if (!hasScreen()) {
             return Opening.NONE.open(around, shelf, job);
         }
@@ -40,6 +49,18 @@ public final class ScreenOpening implements Opening {
             Thread.currentThread().interrupt();
         } catch (InvocationTargetException fault) {
             throw new IllegalStateException(fault.getCause());
+        }
+        return 0;
+    }
+
+    @Override
+    public int rehearse(Surroundings around, Path job) {
+        try {
+            SwingUtilities.invokeAndWait(() -> Rehearsal.of(around, job));
+        } catch (InterruptedException stop) {
+            Thread.currentThread().interrupt();
+        } catch (InvocationTargetException fault) {
+            throw fault.getCause() instanceof Failure failure ? failure : new IllegalStateException(fault.getCause());
         }
         return 0;
     }

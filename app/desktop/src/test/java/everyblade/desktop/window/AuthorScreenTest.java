@@ -59,7 +59,7 @@ class AuthorScreenTest {
                 choices,
                 () -> Bench.FIRST,
                 () -> {});
-        Offscreen.lay(made.component(), SIZE);
+        Rehearsal.lay(made.component(), SIZE);
         return made;
     }
 

@@ -47,7 +47,7 @@ final class Offscreen {
             Words words = Words.of(choices.language());
             Shown shown = Shown.of(session.state(), words, ZoneOffset.UTC);
             JobScreen screen = new JobScreen(session, shown, door, words, () -> choices, () -> Workshop.NOW);
-            lay(screen.component(), SIZE);
+            Rehearsal.lay(screen.component(), SIZE);
             return new Offscreen(screen, door);
         });
     }
@@ -79,23 +79,6 @@ final class Offscreen {
         @SuppressWarnings("unchecked")
         T value = (T) answer[0];
         return value;
-    }
-
-    /** Gives a component its size and lays out everything in it, as a window would. */
-    static void lay(JComponent component, Dimension size) {
-        component.setSize(size);
-        layAll(component);
-        layAll(component); // labels that wrap know their height only once they know their width
-    }
-
-    private static void layAll(Container container) {
-        container.invalidate();
-        container.doLayout();
-        for (Component child : container.getComponents()) {
-            if (child instanceof Container inner) {
-                layAll(inner);
-            }
-        }
     }
 
     /** The component of this name. */
@@ -201,7 +184,7 @@ final class Offscreen {
         return on(() -> {
             BufferedImage image = new BufferedImage(
                     (int) (size.width * scale), (int) (size.height * scale), BufferedImage.TYPE_INT_RGB);
-            lay(component, size);
+            Rehearsal.lay(component, size);
             Graphics2D g = image.createGraphics();
             g.scale(scale, scale);
             component.printAll(g);

@@ -47,7 +47,7 @@ class PicturePanelTest {
     private void look() {
         Offscreen.on(() -> {
             screen.screen().middle().turnPictures();
-            Offscreen.lay(screen.screen().component(), Offscreen.SIZE);
+            Rehearsal.lay(screen.screen().component(), Offscreen.SIZE);
             canvas().fit();
             return true;
         });
