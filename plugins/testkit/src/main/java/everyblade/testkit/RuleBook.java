@@ -9,6 +9,7 @@ import everyblade.spi.EngineModel;
 import everyblade.testkit.Evidence.Told;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -35,14 +36,14 @@ public final class RuleBook {
                     RuleBook::notice),
             others("1.5", "Nothing else in it calls for a warning."),
             codes("2.1", REQUIRED, "Every shape gives a surface.", WITHOUT_SURFACE),
-            codes("2.2", REQUIRED, "Surfaces look out of the metal.", Set.of("mesh-inside-out")),
-            codes(
+            surfaces("2.2", REQUIRED, "Surfaces look out of the metal.", Set.of("mesh-inside-out")),
+            surfaces(
                     "2.3",
                     REQUIRED,
                     "No blade cuts another blade or a wall.",
                     Set.of("blades-cut", "ring-mates-cut", "rows-cut", "blade-cuts-wall")),
-            codes("2.4", OPTIONAL, "Vanes do not cut each other at any of their positions.", Set.of("vanes-cut")),
-            codes("2.5", OPTIONAL, "The airfoil of a mesh file stands at 12 o'clock.", Set.of("mesh-off-clock")),
+            surfaces("2.4", OPTIONAL, "Vanes do not cut each other at any of their positions.", Set.of("vanes-cut")),
+            surfaces("2.5", OPTIONAL, "The airfoil of a mesh file stands at 12 o'clock.", Set.of("mesh-off-clock")),
             codes(
                     "2.6",
                     OPTIONAL,
@@ -54,18 +55,18 @@ public final class RuleBook {
                     OPTIONAL,
                     "Walls reach past the blades and do not cross themselves.",
                     Set.of("blade-beyond-walls", "wall-crosses-itself")),
-            codes(
+            surfaces(
                     "3.1",
                     REQUIRED,
                     "At each station the scope tip has room between walls and blades.",
                     Set.of("station-outside-walls", "station-in-blades")),
             codes("3.2", OPTIONAL, "Each row has a view.", Set.of("no-view")),
-            codes(
+            sight(
                     "3.3",
                     OPTIONAL,
                     "Each view shows something of its row.",
                     Set.of("sees-nothing", "blind-view", "stations-without-shape", "no-scope-tip", "narrow-window")),
-            codes("3.4", OPTIONAL, "So does each of its stations.", Set.of("station-sees-nothing")),
+            sight("3.4", OPTIONAL, "So does each of its stations.", Set.of("station-sees-nothing")),
             new Asked(
                     new Rule("3.5", OPTIONAL, "Each zone of a row that has views is within reach of one."),
                     Set.of(),
@@ -150,11 +151,46 @@ public final class RuleBook {
         return new Asked(new Rule(number, force, sentence), Set.of(), (evidence, progress) -> judge.apply(evidence));
     }
 
+    /** Broken by what reading the model says. */
     private static Asked codes(String number, Force force, String sentence, Set<String> codes) {
-        return new Asked(
-                new Rule(number, force, sentence),
-                codes,
-                (evidence, progress) -> Verdict.of(lines(evidence, told -> codes.contains(told.code()))));
+        return codes(number, force, sentence, codes, evidence -> Optional.empty());
+    }
+
+    /** Broken by what surfaces show; of a shape without one nothing can be said. */
+    private static Asked surfaces(String number, Force force, String sentence, Set<String> codes) {
+        return codes(number, force, sentence, codes, RuleBook::withoutSurface);
+    }
+
+    /** Broken by what views see as well. */
+    private static Asked sight(String number, Force force, String sentence, Set<String> codes) {
+        return codes(number, force, sentence, codes, RuleBook::withoutSight);
+    }
+
+    /** @param hindrance why it cannot be asked of a model */
+    private static Asked codes(
+            String number,
+            Force force,
+            String sentence,
+            Set<String> codes,
+            Function<Evidence, Optional<Verdict>> hindrance) {
+        return new Asked(new Rule(number, force, sentence), codes, (evidence, progress) -> {
+            List<String> against = lines(evidence, told -> codes.contains(told.code()));
+            return against.isEmpty()
+                    ? hindrance.apply(evidence).orElse(new Verdict.Kept())
+                    : new Verdict.Broken(against);
+        });
+    }
+
+    private static Optional<Verdict> withoutSurface(Evidence evidence) {
+        return evidence.told().stream().anyMatch(told -> WITHOUT_SURFACE.contains(told.code()))
+                ? Optional.of(new Verdict.NotAsked("a shape gives no surface"))
+                : Optional.empty();
+    }
+
+    private static Optional<Verdict> withoutSight(Evidence evidence) {
+        return evidence.sight()
+                ? withoutSurface(evidence)
+                : Optional.of(new Verdict.NotAsked("sight was not computed"));
     }
 
     private static Asked hand(String number, String sentence, String how) {
@@ -214,12 +250,8 @@ public final class RuleBook {
     }
 
     private static Verdict reach(Evidence evidence, Progress progress) {
-        if (!evidence.sight()) {
-            return new Verdict.NotAsked("sight was not computed");
-        }
-        if (evidence.told().stream().anyMatch(told -> WITHOUT_SURFACE.contains(told.code()))) {
-            return new Verdict.NotAsked("a shape gives no surface");
-        }
-        return Verdict.of(new Trial(evidence.model().orElseThrow(), evidence.files()).beyondReach(progress));
+        return withoutSight(evidence)
+                .orElseGet(() ->
+                        Verdict.of(new Trial(evidence.model().orElseThrow(), evidence.files()).beyondReach(progress)));
     }
 }

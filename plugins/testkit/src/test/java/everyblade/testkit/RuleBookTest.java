@@ -153,6 +153,29 @@ class RuleBookTest {
     }
 
     @Nested
+    class What_was_not_computed {
+
+        @Test
+        void of_sight_is_not_asked_and_never_called_kept() throws IOException {
+            Evidence blind = withoutSight(handedOver(i -> List.of(Examples.ring())));
+
+            assertThat(List.of("3.3", "3.4", "3.5"))
+                    .allSatisfy(number -> assertThat(verdict(blind, number))
+                            .isEqualTo(new Verdict.NotAsked("sight was not computed")));
+        }
+
+        @Test
+        void of_surfaces_is_not_asked_where_a_shape_gives_none() {
+            Evidence bare = Examples.bad("no-surface");
+
+            assertThat(broken(bare)).as("what is wrong all the same").contains("2.1", "3.1");
+            assertThat(List.of("2.2", "2.3", "3.5"))
+                    .allSatisfy(number -> assertThat(verdict(bare, number))
+                            .isEqualTo(new Verdict.NotAsked("a shape gives no surface")));
+        }
+    }
+
+    @Nested
     class A_wrong_model {
 
         @Test
