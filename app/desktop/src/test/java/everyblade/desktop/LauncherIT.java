@@ -95,7 +95,7 @@ class LauncherIT {
                         "\"id\" : \"larkspur-4\",",
                         "\"id\" : \"tansy-a1\",",
                         "\"id\" : \"corncrake-12\",",
-                        "\"id\" : \"nightjar-3\",")
+                        "\"id\" : \"teasel-3\",")
                 .last()
                 .asString()
                 .startsWith("Larkspur 4 turboprop (larkspur-4), serial ");

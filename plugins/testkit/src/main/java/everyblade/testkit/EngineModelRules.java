@@ -17,10 +17,10 @@ import org.junit.jupiter.api.TestFactory;
  * a person must look at are left out, visibly, with the reason. A subclass names the source of models:
  *
  * <pre>{@code
- * class NightjarRulesTest extends EngineModelRules {
+ * class TeaselRulesTest extends EngineModelRules {
  *     @Override
  *     protected EngineModelSource source() {
- *         return new NightjarFan();
+ *         return new TeaselFan();
  *     }
  * }
  * }</pre>

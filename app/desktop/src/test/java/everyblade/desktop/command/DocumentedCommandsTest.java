@@ -50,7 +50,7 @@ class DocumentedCommandsTest {
 
     @Test
     void aModelInCodeIsUsedJustAsDevelopersAreTold() throws IOException {
-        NightjarJar.copiedTo(folder.resolve("engine-models/nightjar-3/target/nightjar-3.jar"));
+        TeaselJar.copiedTo(folder.resolve("engine-models/teasel-3/target/teasel-3.jar"));
 
         assertThat(follow("DEVELOPERS.md", "## A model in code", "\n## "))
                 .hasSizeGreaterThanOrEqualTo(5)

@@ -13,10 +13,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
-import nightjar.NightjarFan;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import teasel.TeaselFan;
 
 class ModelInCodeTest {
 
@@ -29,7 +29,7 @@ class ModelInCodeTest {
     @BeforeEach
     void aShelfWithTheJar() throws IOException {
         console = Console.in(folder);
-        jar = NightjarJar.copiedTo(folder.resolve("shelf/nightjar-3.jar"));
+        jar = TeaselJar.copiedTo(folder.resolve("shelf/teasel-3.jar"));
     }
 
     private Ran fine(String... words) {
@@ -41,20 +41,20 @@ class ModelInCodeTest {
     @Test
     void isFoundOnTheShelfAndNothingIsWrongWithIt() {
         assertThat(fine("models", "--models", "shelf").out())
-                .startsWith("nightjar-3: Nightjar 3 fan stage, 2 rows, 40 airfoils, 3 views, ")
+                .startsWith("teasel-3: Teasel 3 fan stage, 2 rows, 40 airfoils, 3 views, ")
                 .contains("Invented for training");
-        assertThat(fine("check", "shelf/nightjar-3.jar"))
-                .isEqualTo(new Ran(0, "fine: " + jar + ": Nightjar 3 fan stage (nightjar-3)\n", ""));
+        assertThat(fine("check", "shelf/teasel-3.jar"))
+                .isEqualTo(new Ran(0, "fine: " + jar + ": Teasel 3 fan stage (teasel-3)\n", ""));
     }
 
     @Test
     void isFrozenIntoTheJobThatIsStartedWithItSoThatTheJarIsNotNeededAnyMore() throws IOException {
-        fine("start", "job", "--model", "nightjar-3", "--models", "shelf", "--serial", "1", "--task", "t", "--by", "b");
+        fine("start", "job", "--model", "teasel-3", "--models", "shelf", "--serial", "1", "--task", "t", "--by", "b");
         assertThat(EngineJsonReader.read(folder.resolve("job/model/engine.json")))
                 .isInstanceOfSatisfying(
                         Reading.Read.class,
                         read -> assertThat(read.model())
-                                .isEqualTo(new NightjarFan().models().get(0)));
+                                .isEqualTo(new TeaselFan().models().get(0)));
 
         Files.delete(jar);
         fine("log", "job", "view in-r", "datum r 1", "round 1", "view p1-r", "round 5");
@@ -65,9 +65,9 @@ class ModelInCodeTest {
 
     @Test
     void startsAJobAlsoIfTheJarItselfIsNamed() {
-        assertThat(fine("start", "job", "--model", "shelf/nightjar-3.jar", "--serial", "1", "--task", "t", "--by", "b")
+        assertThat(fine("start", "job", "--model", "shelf/teasel-3.jar", "--serial", "1", "--task", "t", "--by", "b")
                         .out())
-                .startsWith("started job: Nightjar 3 fan stage (nightjar-3), serial 1");
+                .startsWith("started job: Teasel 3 fan stage (teasel-3), serial 1");
     }
 
     @Test

@@ -1,4 +1,4 @@
-package nightjar;
+package teasel;
 
 import everyblade.spi.Shape.Section;
 

@@ -1,12 +1,12 @@
-package nightjar;
+package teasel;
 
 import everyblade.spi.EngineModelSource;
 import everyblade.testkit.EngineModelRules;
 
-class NightjarRulesTest extends EngineModelRules {
+class TeaselRulesTest extends EngineModelRules {
 
     @Override
     protected EngineModelSource source() {
-        return new NightjarFan();
+        return new TeaselFan();
     }
 }

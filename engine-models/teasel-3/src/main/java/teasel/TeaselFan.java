@@ -1,4 +1,4 @@
-package nightjar;
+package teasel;
 
 import everyblade.spi.ChordBand;
 import everyblade.spi.Direction;
@@ -30,7 +30,7 @@ import java.util.function.DoubleFunction;
 import java.util.stream.DoubleStream;
 
 /** An invented fan stage: a rotor and a row of vanes behind it, computed for the same work at every radius. */
-public final class NightjarFan implements EngineModelSource {
+public final class TeaselFan implements EngineModelSource {
 
     private static final double HUB = 70;
     private static final double CASING = 140;
@@ -42,14 +42,14 @@ public final class NightjarFan implements EngineModelSource {
 
     @Override
     public String id() {
-        return "nightjar-3";
+        return "teasel-3";
     }
 
     @Override
     public List<EngineModel> models() {
         return List.of(new EngineModel(
-                "nightjar-3",
-                "Nightjar 3 fan stage",
+                "teasel-3",
+                "Teasel 3 fan stage",
                 Optional.of(
                         "Invented for training and for demonstration. No such fan exists; counts, angles and sizes are"
                                 + " computed for made-up air and must not be used on a real one."),

@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
-import nightjar.NightjarFan;
+import teasel.TeaselFan;
 
 /** The engine model in code that comes with the program, as a jar; before it is packaged, one is made of its classes. */
-final class NightjarJar {
+final class TeaselJar {
 
-    private NightjarJar() {}
+    private TeaselJar() {}
 
     static Path copiedTo(Path jar) throws IOException {
         Files.createDirectories(jar.getParent());
@@ -34,7 +34,7 @@ final class NightjarJar {
 
     private static Path built() {
         try {
-            return Path.of(NightjarFan.class
+            return Path.of(TeaselFan.class
                     .getProtectionDomain()
                     .getCodeSource()
                     .getLocation()

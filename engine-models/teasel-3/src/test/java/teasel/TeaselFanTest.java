@@ -1,4 +1,4 @@
-package nightjar;
+package teasel;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -12,13 +12,13 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 /** What the sections of the fan do to the air is computed back from them, by other formulas than they came from. */
-class NightjarFanTest {
+class TeaselFanTest {
 
     private static final double AXIAL_SPEED = 140;
     private static final double TURNING = 1885;
     private static final double CHORD_OF_BLADES = 42;
 
-    private final EngineModel fan = new NightjarFan().models().get(0);
+    private final EngineModel fan = new TeaselFan().models().get(0);
 
     private Row row(String id) {
         return fan.row(id).orElseThrow();
@@ -116,7 +116,7 @@ class NightjarFanTest {
 
     @Test
     void is_the_same_each_time_and_says_that_it_is_invented() {
-        assertThat(new NightjarFan().models()).containsExactly(fan);
+        assertThat(new TeaselFan().models()).containsExactly(fan);
         assertThat(fan.notice()).get().asString().startsWith("Invented for training");
         assertThat(fan.rows()).allSatisfy(row -> assertThat(row.source()).get().hasToString("INVENTED"));
     }

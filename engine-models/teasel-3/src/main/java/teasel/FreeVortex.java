@@ -1,4 +1,4 @@
-package nightjar;
+package teasel;
 
 /**
  * The flow through a stage that puts the same work into the air at every radius, with axial speed the same everywhere
