@@ -33,7 +33,11 @@ public abstract class EngineModelRules {
     /** A container for each model, in it a test for each rule. */
     @TestFactory
     public Stream<DynamicNode> rules() throws IOException {
-        List<Evidence> models = Evidence.of(source());
+        return tests(source());
+    }
+
+    static Stream<DynamicNode> tests(EngineModelSource source) throws IOException {
+        List<Evidence> models = Evidence.of(source);
         Assertions.assertFalse(models.isEmpty(), "the source hands over no model");
         return models.stream()
                 .map(evidence -> DynamicContainer.dynamicContainer(
