@@ -1,5 +1,6 @@
 package everyblade.core.move;
 
+import everyblade.core.angle.Circle;
 import everyblade.core.angle.Turn;
 import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Coverage;
@@ -121,10 +122,15 @@ final class Stepwise {
         Steered steered = new Steered(spool);
         Turn doubt = doubt(now, gap.row(), spool);
         int sense = reach.sweep() < 0 ? -1 : 1;
-        Turn sweep = Turn.ofDegrees(Math.abs(reach.sweep())).plus(doubt).plus(doubt);
+        Turn first = Turn.ofDegrees(reach.from());
+        Turn from = sense > 0
+                ? tenths(first.minus(doubt))
+                : tenths(first.plus(doubt).negated()).negated();
+        Turn last = sense > 0 ? first.plus(doubt) : first.minus(doubt);
+        Turn past = sense > 0 ? last.minus(from) : from.minus(last);
+        Turn sweep = tenths(Turn.ofDegrees(Math.abs(reach.sweep())).plus(past).negated())
+                .negated();
         sweep = sweep.compareTo(Turn.FULL) > 0 ? Turn.FULL : sweep;
-        Turn from = Turn.ofDegrees(reach.from());
-        from = sense > 0 ? from.minus(doubt) : from.plus(doubt);
         Turn here =
                 reach.drawn() ? Turn.ofDegrees(view.reference()).minus(now.reading(gap.row())) : now.reading(gap.row());
         Turn way = shortest(from.minus(here), now, spool);
@@ -161,6 +167,12 @@ final class Stepwise {
                 reach.drawn(),
                 now.engine().zonings().get(gap.row().id()).all(),
                 List.of(new Move.Closing(gap.airfoils().stream().sorted().toList(), reach.zones()))));
+    }
+
+    /** The next angle below that can be read off in tenths of a degree. */
+    private static Turn tenths(Turn angle) {
+        long tenth = Circle.TICKS_PER_DEGREE / 10;
+        return Turn.ofTicks(Math.floorDiv(angle.floorTicks(), tenth) * tenth);
     }
 
     private static double seen(Coverage coverage, Row row) {

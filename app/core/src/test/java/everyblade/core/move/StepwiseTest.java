@@ -42,6 +42,11 @@ class StepwiseTest {
         assertThat(Gaps.of(coverage.after(job.fold().situation())))
                 .filteredOn(gap -> gap.reach().isPresent())
                 .isEmpty();
+        assertThat(plan.moves())
+                .as("angles that can be read off")
+                .isNotEmpty()
+                .allSatisfy(move -> assertThat(move.from().scale()).isLessThanOrEqualTo(1))
+                .allSatisfy(move -> assertThat(move.sweep().scale()).isLessThanOrEqualTo(1));
         assertThat(plan.unsure()).isZero();
         assertThat(plan.turning()).isGreaterThanOrEqualTo(plan.bound());
         assertThat(plan.proved()).isFalse();
