@@ -36,9 +36,7 @@ final class PicturePanel {
     private final PictureCanvas canvas;
     private final PictureHands hands;
     private final JPanel panel = new JPanel(new MigLayout(
-            "insets 6 8 4 8, fill, wrap 4, gapy 4, hidemode 3",
-            "[][grow, fill, sizegroup][][grow, fill, sizegroup]",
-            "[][][][][][][grow, fill]"));
+            "insets 6 8 4 8, fill, wrap 4, gapy 4, hidemode 3", "[][grow, fill, sizegroup][][grow, fill, sizegroup]"));
     private final JLabel title = Texts.bold(new JLabel(), 1.1f);
     private final Paragraph told = new Paragraph();
     private final JTextField airfoil = new JTextField(4);
@@ -90,7 +88,7 @@ final class PicturePanel {
         column.add(details, "wmin 0");
         JScrollPane scroll = new JScrollPane(column);
         scroll.setBorder(BorderFactory.createEmptyBorder());
-        panel.add(scroll, "span 4, grow, hmin 40");
+        panel.add(scroll, "span 4, grow, pushy, hmin 40");
         panel.setMinimumSize(new java.awt.Dimension(300, 100));
     }
 

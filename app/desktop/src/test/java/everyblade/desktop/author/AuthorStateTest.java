@@ -22,7 +22,7 @@ class AuthorStateTest {
 
     @BeforeEach
     void readOnce() {
-        bench = new Bench(folder.resolve("heron-2"));
+        bench = new Bench(folder.resolve("sedge-2"));
         valid = bench.after(bench.first(), Bench.MODEL, Bench.FIRST);
     }
 
@@ -35,7 +35,7 @@ class AuthorStateTest {
 
         @Test
         void isTheModelThatWasRead() {
-            assertThat(valid.sheet().orElseThrow().title()).isEqualTo("Heron 2 (heron-2)");
+            assertThat(valid.sheet().orElseThrow().title()).isEqualTo("Sedge 2 (sedge-2)");
         }
 
         @Test
@@ -50,9 +50,9 @@ class AuthorStateTest {
         @Test
         void isRenewedOnceItIsMended() {
             AuthorState broken = bench.after(valid, Bench.BROKEN, Bench.LATER);
-            AuthorState mended = bench.after(broken, Bench.MODEL.replace("Heron 2", "Heron 3"), Bench.LATER);
+            AuthorState mended = bench.after(broken, Bench.MODEL.replace("Sedge 2", "Sedge 3"), Bench.LATER);
 
-            assertThat(mended.sheet().orElseThrow().title()).isEqualTo("Heron 3 (heron-2)");
+            assertThat(mended.sheet().orElseThrow().title()).isEqualTo("Sedge 3 (sedge-2)");
         }
     }
 

@@ -19,7 +19,7 @@ public record Bench(Path folder) {
     public static final Instant LATER = FIRST.plusSeconds(70);
 
     public static final String MODEL = """
-            { "schema": "everyblade/engine-model/1", "id": "heron-2", "name": "Heron 2", "notice": "Invented.",
+            { "schema": "everyblade/engine-model/1", "id": "sedge-2", "name": "Sedge 2", "notice": "Invented.",
               "spools": [{ "id": "gas", "pads": [{ "id": "pad", "ratio": "29/77", "play": 1 }] }],
               "walls": [
                 { "id": "hub", "curve": [[0, 60], [80, 64]] },

@@ -19,7 +19,7 @@ class ModelFolderTest {
     Path folder;
 
     private Bench bench() {
-        return new Bench(folder.resolve("heron-2"));
+        return new Bench(folder.resolve("sedge-2"));
     }
 
     @Nested
@@ -51,7 +51,7 @@ class ModelFolderTest {
 
             assertThat(attempt.problems()).isEmpty();
             assertThat(attempt.model()).hasValueSatisfying(read -> {
-                assertThat(read.model().id()).isEqualTo("heron-2");
+                assertThat(read.model().id()).isEqualTo("sedge-2");
                 assertThat(read.at()).isEqualTo(Bench.FIRST);
                 assertThat(read.sound()).isTrue();
             });

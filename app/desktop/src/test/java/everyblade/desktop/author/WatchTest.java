@@ -77,7 +77,7 @@ class WatchTest {
         Path folder;
 
         private Bench bench() {
-            return new Bench(folder.resolve("heron-2"));
+            return new Bench(folder.resolve("sedge-2"));
         }
 
         @Test

@@ -43,7 +43,7 @@ class DocumentedCommandsTest {
                 .anyMatch(command -> command.startsWith("new-model "))
                 .anyMatch(command -> command.startsWith("show "))
                 .anyMatch(command -> command.startsWith("gaps "));
-        assertThat(folder.resolve("heron-2.svg")).isNotEmptyFile();
+        assertThat(folder.resolve("sedge-2.svg")).isNotEmptyFile();
         assertThat(folder.resolve("map.svg")).isNotEmptyFile();
         assertThat(Files.readString(folder.resolve("job-1/model/engine.json"))).contains("\"shape\"");
     }

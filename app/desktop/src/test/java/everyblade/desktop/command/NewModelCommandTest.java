@@ -27,22 +27,22 @@ class NewModelCommandTest {
 
     @Test
     void makesAModelThatIsSoundAndExplained() {
-        Ran made = console.run("new-model", "heron-2");
+        Ran made = console.run("new-model", "sedge-2");
 
         assertThat(made.status()).isZero();
-        assertThat(made.outLines()).singleElement().asString().contains("everyblade check heron-2");
-        assertThat(console.run("check", "heron-2"))
-                .isEqualTo(new Ran(0, "fine: " + console.file("heron-2") + ": heron-2 (heron-2)\n", ""));
-        assertThat(console.read("heron-2/README.md"))
-                .contains("everyblade check heron-2", "`landmarks`", "`halfWidth`")
+        assertThat(made.outLines()).singleElement().asString().contains("everyblade check sedge-2");
+        assertThat(console.run("check", "sedge-2"))
+                .isEqualTo(new Ran(0, "fine: " + console.file("sedge-2") + ": sedge-2 (sedge-2)\n", ""));
+        assertThat(console.read("sedge-2/README.md"))
+                .contains("everyblade check sedge-2", "`landmarks`", "`halfWidth`")
                 .doesNotContain("@");
     }
 
     @Test
     void makesAModelWithWhichAJobCanBeStartedAtOnce() {
-        console.run("new-model", "heron-2");
+        console.run("new-model", "sedge-2");
 
-        assertThat(console.run("start", "j", "--model", "heron-2", "--serial", "1", "--task", "look", "--by", "Ann")
+        assertThat(console.run("start", "j", "--model", "sedge-2", "--serial", "1", "--task", "look", "--by", "Ann")
                         .status())
                 .isZero();
         assertThat(console.run("log", "j", "view p1-r1", "datum r1 1", "turn on 360")
@@ -53,9 +53,9 @@ class NewModelCommandTest {
 
     @ParameterizedTest
     @CsvSource({
-        "heron-2, heron-2",
-        "'Grey Heron 2', grey-heron-2",
-        "'9 herons!', herons",
+        "sedge-2, sedge-2",
+        "'Grey Sedge 2', grey-sedge-2",
+        "'9 sedges!', sedges",
         "Åland, land",
         "'…', my-engine",
         "all, my-engine"
@@ -73,9 +73,9 @@ class NewModelCommandTest {
 
     @Test
     void takesAnyNameThatPeopleUse() {
-        console.run("new-model", "heron-2", "--name", "Heron \"2\" \\ été");
+        console.run("new-model", "sedge-2", "--name", "Sedge \"2\" \\ été");
 
-        assertThat(console.run("check", "heron-2").out()).contains("Heron \"2\" \\ été (heron-2)");
+        assertThat(console.run("check", "sedge-2").out()).contains("Sedge \"2\" \\ été (sedge-2)");
     }
 
     @Test

@@ -43,7 +43,7 @@ class AuthorScreenTest {
 
     @BeforeEach
     void open() {
-        bench = new Bench(folder.resolve("heron-2"));
+        bench = new Bench(folder.resolve("sedge-2"));
         bench.save(Bench.MODEL);
         screen = Offscreen.on(() -> screen(Locale.ENGLISH));
         look();
@@ -98,7 +98,7 @@ class AuthorScreenTest {
         @Test
         void showsTheDrawingsTheTextAndThatAllIsWell() {
             assertThat(screen.told()).startsWith("✔ Valid, read at ");
-            assertThat(drawn()).isEqualTo("Heron 2 (heron-2)");
+            assertThat(drawn()).isEqualTo("Sedge 2 (sedge-2)");
             assertThat(find(DrawingPanel.class, "author UNROLLED").shown()).contains("view p1-c1, station mid");
             assertThat(find(JTable.class, "author shares").getRowCount()).isEqualTo(13);
             assertThat(find(JTextArea.class, "author text").getText()).isEqualTo(Bench.MODEL);
@@ -174,7 +174,7 @@ class AuthorScreenTest {
         @Test
         void keepsTheDrawingsAndSaysSo() {
             assertThat(screen.told()).startsWith("✖ 1 error; the drawings are of the last valid state, read at ");
-            assertThat(drawn()).isEqualTo("Heron 2 (heron-2)");
+            assertThat(drawn()).isEqualTo("Sedge 2 (sedge-2)");
         }
 
         @Test
@@ -194,11 +194,11 @@ class AuthorScreenTest {
 
         @Test
         void isMendedByTheNextSave() {
-            bench.save(Bench.MODEL.replace("Heron 2", "Heron 3"));
+            bench.save(Bench.MODEL.replace("Sedge 2", "Sedge 3"));
             look();
 
             assertThat(screen.told()).startsWith("✔ Valid");
-            assertThat(drawn()).isEqualTo("Heron 3 (heron-2)");
+            assertThat(drawn()).isEqualTo("Sedge 3 (sedge-2)");
             assertThat(messages().getModel().getSize()).isZero();
             assertThat(screen.markedLine()).isZero();
         }
