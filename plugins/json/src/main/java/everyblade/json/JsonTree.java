@@ -83,7 +83,7 @@ public final class JsonTree {
             log.error(stop.code, stop.place, stop.getMessage(), stop.why, stop.mend);
         } catch (JsonProcessingException e) {
             SyntaxFault fault = SyntaxFault.of(text.get(), e);
-            log.error(fault.code(), placeOf(e), "this is not JSON", SyntaxFault.reason(e), fault.mend());
+            log.error(fault.code(), placeOf(e), "this is not JSON", fault.why(), fault.mend());
         } catch (IOException e) {
             log.error("not-json", Place.START, "the text cannot be read", SyntaxFault.reason(e), "check the file");
         }

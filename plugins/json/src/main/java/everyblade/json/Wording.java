@@ -9,6 +9,9 @@ public final class Wording {
 
     private static final int LONGEST_QUOTE = 60;
 
+    /** A known word of so many letters within a longer one is meant, as count is by bladeCount. */
+    private static final int LEAST_WITHIN = 4;
+
     private Wording() {}
 
     /** The text in quotes, its control characters shown as question marks, cut short if it is long. */
@@ -32,7 +35,10 @@ public final class Wording {
                 && type != Character.PARAGRAPH_SEPARATOR;
     }
 
-    /** The known word that is fewest changes of one letter away, among the first thousand; empty if none is known. */
+    /**
+     * The known word that is fewest changes of one letter away, among the first thousand; empty if none is so near that
+     * it can have been meant.
+     */
     public static Optional<String> nearest(String word, Collection<String> known) {
         String cut = word.substring(0, Math.min(LONGEST_QUOTE, word.length())).toLowerCase(Locale.ROOT);
         String best = null;
@@ -44,7 +50,12 @@ public final class Wording {
                 best = candidate;
             }
         }
-        return Optional.ofNullable(best);
+        if (best == null) {
+            return Optional.empty();
+        }
+        boolean within = best.length() >= LEAST_WITHIN && cut.contains(best.toLowerCase(Locale.ROOT));
+        boolean near = within || least <= Math.max(1, Math.max(cut.length(), best.length()) / 3);
+        return near ? Optional.of(best) : Optional.empty();
     }
 
     /** Levenshtein distance: the fewest letters put in, taken out or replaced. */

@@ -56,6 +56,11 @@ public final class RuleBook {
                     "Walls reach past the blades and do not cross themselves.",
                     Set.of("blade-beyond-walls", "wall-crosses-itself")),
             surfaces(
+                    "2.9",
+                    OPTIONAL,
+                    "Chords and pitch go together, so that both can be in millimetres.",
+                    Set.of("unlikely-chord")),
+            surfaces(
                     "3.1",
                     REQUIRED,
                     "At each station the scope tip has room between walls and blades.",
@@ -76,6 +81,7 @@ public final class RuleBook {
                     OPTIONAL,
                     "A travelling view holds at every clock angle in one station only.",
                     Set.of("sectors-leave-gap", "sectors-overlap", "sector-without-travel", "travels-past-rotor")),
+            sight("3.7", OPTIONAL, "At the reference of each view an airfoil is in sight.", Set.of("reference-unseen")),
             of(
                     "4.1",
                     REQUIRED,

@@ -18,6 +18,7 @@ public record Flaw(Kind kind, Part part, String what, String why, String mend) {
         BAD_MESH(true),
         MESH_INSIDE_OUT(true),
         MESH_OFF_CLOCK(false),
+        UNLIKELY_CHORD(false),
         BLADES_CUT(true),
         VANES_CUT(false),
         RING_MATES_CUT(true),
@@ -26,7 +27,8 @@ public record Flaw(Kind kind, Part part, String what, String why, String mend) {
         STATION_OUTSIDE_WALLS(true),
         STATION_IN_BLADES(true),
         SEES_NOTHING(false),
-        STATION_SEES_NOTHING(false);
+        STATION_SEES_NOTHING(false),
+        REFERENCE_UNSEEN(false);
 
         private final boolean refuses;
 

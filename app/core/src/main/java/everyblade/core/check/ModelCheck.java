@@ -33,6 +33,7 @@ public final class ModelCheck {
             surface(model, i, files, flaws).ifPresent(surfaces::add);
         }
         surfaces.forEach(surface -> MeshCheck.of(surface, flaws));
+        surfaces.forEach(surface -> ChordCheck.of(surface, flaws));
         List<Surface> airfoils = surfaces.stream().filter(Surface::isAirfoil).toList();
         new AirfoilCheck(model, airfoils, flaws).run();
         new StationCheck(model, airfoils, flaws).run();

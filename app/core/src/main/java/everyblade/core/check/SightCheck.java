@@ -1,5 +1,9 @@
 package everyblade.core.check;
 
+import everyblade.core.angle.Arc;
+import everyblade.core.angle.ArcSet;
+import everyblade.core.angle.Circle;
+import everyblade.core.angle.Turn;
 import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Pose;
 import everyblade.core.sight.Progress;
@@ -14,12 +18,14 @@ import everyblade.spi.View;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Finds views and stations that show nothing of their row by the usual criteria, whatever its airfoils' clock. What stands
+ * Finds views and stations that show nothing of their row by the usual criteria, whatever its airfoils' clock, and views that
+ * show nothing of the airfoil at their reference. What stands
  * between the scope tip and the row's ring is not asked, so that a view found blind is blind indeed. Views without a scope
  * tip or of a row without a surface are left out.
  *
@@ -85,6 +91,27 @@ public final class SightCheck {
                     "nothing of it is in the cone, near enough, at an angle of 30° and not hidden",
                     "correct where it stands or looks"));
         }
+        if (sights.stream().noneMatch(arcs -> sees(arcs, view.reference(), 180.0 / row.count()))) {
+            flaws.add(new Flaw(
+                    Flaw.Kind.REFERENCE_UNSEEN,
+                    new Part.ViewAt(index),
+                    String.format(
+                            Locale.ROOT,
+                            "the view %s shows nothing of an airfoil at its reference, %.1f°",
+                            view.id(),
+                            view.reference()),
+                    "datum and here say which airfoil stands there, so it must be the one that is looked at",
+                    "correct the reference, or the clock of its stations"));
+        }
+    }
+
+    /** Whether anything of an airfoil is in sight that stands as near to a clock angle as this. */
+    private static boolean sees(SightArcs arcs, double clock, double near) {
+        long from = Circle.STANDARD.wrap(Turn.ofDegrees(clock - near).floorTicks());
+        ArcSet there = ArcSet.of(
+                new Arc(Circle.STANDARD, from, Turn.ofDegrees(2 * near).ceilTicks()));
+        return IntStream.range(0, arcs.facetCount())
+                .anyMatch(facet -> !arcs.arcs(facet).intersection(there).isEmpty());
     }
 
     private static boolean seesNothing(SightArcs arcs) {

@@ -68,7 +68,9 @@ public final class EntryParser {
             return FINDING.get(second).read(row, line);
         }
         throw new Refusal(
-                line.column(), line.found() + " is not an entry; did you mean \"" + Nearest.to(verb, verbs()) + "\"?");
+                line.column(),
+                line.found() + " is not an entry; "
+                        + Nearest.question(verb, verbs(), "everyblade log --help lists all entries"));
     }
 
     private static Set<String> verbs() {

@@ -53,8 +53,8 @@ final class FindingRules {
         if (kind.isEmpty()) {
             throw new Refusal(
                     line.column(),
-                    line.found() + " is not a kind of finding; did you mean \"" + Nearest.to(word, Kind.words())
-                            + "\"?");
+                    line.found() + " is not a kind of finding; "
+                            + Nearest.question(word, Kind.words(), "kinds are " + String.join(", ", Kind.words())));
         }
         line.take(word);
         return kind.get();

@@ -2,6 +2,7 @@ package everyblade.core.entry;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.Optional;
 
 /** The word that a mistyped one was most likely meant to be. */
 final class Nearest {
@@ -12,14 +13,18 @@ final class Nearest {
     private Nearest() {}
 
     /**
-     * The known word that takes the fewest slips of the finger to get from, of equals the first in the alphabet.
-     *
-     * @param words at least one
+     * The known word that takes the fewest slips of the finger to get from, of equals the first in the alphabet; empty
+     * if none is so near that it can have been meant.
      */
-    static String to(String typed, Collection<String> words) {
+    static Optional<String> to(String typed, Collection<String> words) {
         return words.stream()
                 .min(Comparator.<String>comparingInt(word -> slips(typed, word)).thenComparing(word -> word))
-                .orElseThrow();
+                .filter(word -> slips(typed, word) <= Math.max(1, Math.max(typed.length(), word.length()) / 3));
+    }
+
+    /** A question whether that word was meant; else what is put in place of it. */
+    static String question(String typed, Collection<String> words, String otherwise) {
+        return to(typed, words).map(word -> "did you mean \"" + word + "\"?").orElse(otherwise);
     }
 
     /** Letters left out, added, mistaken or swapped with their neighbour, at least so many. */

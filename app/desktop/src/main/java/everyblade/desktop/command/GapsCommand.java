@@ -2,6 +2,7 @@ package everyblade.desktop.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Zoning;
 import everyblade.core.finding.growth.LeftAgain;
 import everyblade.core.gap.Gap;
@@ -33,11 +34,12 @@ final class GapsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         OpenedJob opened = OpenedJob.read(around, job);
-        List<LeftAgain.Left> gaps = left(opened, Gaps.of(opened.coverage()));
+        Coverage coverage = opened.coverage();
+        List<LeftAgain.Left> gaps = left(opened, Gaps.of(coverage));
         if (json) {
             around.out().println(JsonText.of(json(gaps)));
         } else {
-            text(gaps);
+            text(gaps, coverage);
         }
         return gaps.isEmpty() ? Commands.FINE : Commands.NOT_COMPLETE;
     }
@@ -50,9 +52,9 @@ final class GapsCommand implements Callable<Integer> {
                         gaps.stream().map(gap -> new LeftAgain.Left(gap, false)).toList());
     }
 
-    private void text(List<LeftAgain.Left> gaps) {
+    private void text(List<LeftAgain.Left> gaps, Coverage coverage) {
         if (gaps.isEmpty()) {
-            around.out().println("nothing is left: all that the task asks for is seen, or accepted as not seen");
+            around.out().println(NothingLeft.told(coverage));
             return;
         }
         for (int i = 0; i < gaps.size(); i++) {

@@ -1,5 +1,6 @@
 package everyblade.desktop.command;
 
+import everyblade.core.coverage.Coverage;
 import everyblade.core.move.Plan;
 import everyblade.core.move.Plans;
 import java.nio.file.Path;
@@ -31,11 +32,12 @@ final class NextCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         OpenedJob opened = OpenedJob.read(around, job);
-        Plan plan = Plans.of(opened.fold(), opened.coverage());
+        Coverage coverage = opened.coverage();
+        Plan plan = Plans.of(opened.fold(), coverage);
         if (json) {
             around.out().println(JsonText.of(PlanJson.of(plan)));
         } else {
-            PlanText.of(plan, opened.fold().situation()).forEach(around.out()::println);
+            PlanText.of(plan, coverage).forEach(around.out()::println);
         }
         return Commands.FINE;
     }

@@ -1,5 +1,6 @@
 package everyblade.desktop.command;
 
+import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Zoning;
 import everyblade.core.gap.GapText;
@@ -20,17 +21,19 @@ import java.util.stream.Collectors;
 final class PlanText {
 
     private final Plan plan;
+    private final Coverage coverage;
     private final Situation now;
     private final List<String> lines = new ArrayList<>();
 
-    private PlanText(Plan plan, Situation now) {
+    private PlanText(Plan plan, Coverage coverage) {
         this.plan = plan;
-        this.now = now;
+        this.coverage = coverage;
+        this.now = coverage.situation();
     }
 
-    /** The lines of a plan that goes on from a situation. */
-    static List<String> of(Plan plan, Situation now) {
-        return new PlanText(plan, now).lines();
+    /** The lines of a plan that goes on from a coverage. */
+    static List<String> of(Plan plan, Coverage coverage) {
+        return new PlanText(plan, coverage).lines();
     }
 
     private List<String> lines() {
@@ -44,7 +47,7 @@ final class PlanText {
         }
         remaining();
         if (lines.isEmpty()) {
-            explain("nothing is left: all that the task asks for is seen, or accepted as not seen");
+            explain(NothingLeft.told(coverage));
         }
         return lines;
     }

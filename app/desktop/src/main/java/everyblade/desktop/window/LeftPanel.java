@@ -72,8 +72,15 @@ final class LeftPanel {
                 .filter(one -> chosen.equals(Optional.of(one.what())))
                 .forEach(one -> list.setSelectedValue(one, true));
         filling = false;
-        title.setText(left.isEmpty() ? words.say("left.nothing") : words.say("left.title", left.size()));
+        title.setText(left.isEmpty() ? nothing(shown) : words.say("left.title", left.size()));
         tell();
+    }
+
+    private String nothing(Shown shown) {
+        int part = shown.state().coverage().rows().stream()
+                .mapToInt(row -> row.tally(row.zoning().all()).part())
+                .sum();
+        return part == 0 ? words.say("left.nothing") : words.say("left.nothingMore", part);
     }
 
     private void chosen() {
