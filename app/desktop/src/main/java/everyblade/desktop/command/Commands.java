@@ -24,7 +24,7 @@ public final class Commands {
     static final int WRONG = 2;
 
     private static final String DEBUG = "EVERYBLADE_DEBUG";
-    private static final int HELP_WIDTH = 100;
+    private static final int HELP_WIDTH = 120;
 
     private Commands() {}
 
@@ -89,6 +89,7 @@ public final class Commands {
                 .addSubcommand(new PictureCommand(around, everyblade))
                 .addSubcommand(new RehearseCommand(around, window));
         line.getSubcommands().get("start").getCommandSpec().usageMessage().footer(StartCommand.settingsHelp());
+        line.getSubcommands().get("log").getCommandSpec().usageMessage().footer(EntrySheet.lines());
         line.setExpandAtFiles(false); // an entry may begin with @
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.setUsageHelpWidth(HELP_WIDTH);

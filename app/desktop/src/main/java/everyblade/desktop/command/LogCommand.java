@@ -16,14 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Appends entries to a job, all or none of them, or one by one as they are typed. */
-@Command(
-        name = "log",
-        description = "Appends entries to a job: all of them, or none if one is refused.",
-        footer = {
-            "",
-            "Each argument is one entry, such as \"view p1-c1\", \"datum c1 1\", \"turn on 38\", \"here 14\". In a file,"
-                    + " blank lines and lines that begin with # are passed over, and a line may begin with its time."
-        })
+@Command(name = "log", description = "Appends entries to a job: all of them, or none if one is refused.")
 final class LogCommand implements Callable<Integer> {
 
     private static final String STANDARD_INPUT = "-";
