@@ -20,11 +20,12 @@ public sealed interface Shape {
     /**
      * One section of an axial airfoil.
      *
-     * @param span share of the way from hub to casing, 0 to 1
+     * @param span share of the way from hub to tip, 0 to 1; the tip lies 0.5 mm inside the casing
      * @param chord mm
      * @param stagger angle of the chord from the axial direction, degrees, positive when the trailing edge lies
      *     clockwise of the leading edge
-     * @param camber turning of the circular-arc camber line, degrees
+     * @param camber turning of the circular-arc camber line, degrees, positive when it bulges clockwise; the side to which
+     *     it bulges is the suction side
      * @param thickness greatest thickness as a share of the chord
      * @param x leading edge, mm
      */
