@@ -2,6 +2,7 @@ package everyblade.json;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,9 @@ public final class Fields {
     private final String subject;
     private final ProblemLog log;
 
+    /** Keys that others were most likely meant to be; those are told, so that these are not missing as well. */
+    private final Set<String> mistyped = new HashSet<>();
+
     /**
      * @param kind what the object is, for messages, such as "row"
      * @param known every key it may have
@@ -42,6 +46,7 @@ public final class Fields {
                         key,
                         known,
                         "delete it");
+                Wording.nearest(key, known).ifPresent(mistyped::add);
             }
         });
     }
@@ -78,7 +83,7 @@ public final class Fields {
     /** The value; an error if the key is not there. */
     public Optional<Json> required(String key) {
         Optional<Json> json = present(key);
-        if (json.isEmpty()) {
+        if (json.isEmpty() && !mistyped.contains(key)) {
             log.error(
                     "missing-key",
                     object.place(),

@@ -150,7 +150,6 @@ class EngineJsonReaderTest {
                             """)
                     .extracting(Problem::toString)
                     .startsWith(
-                            "m/engine.json:5:5: missing-key: the row c2 has no key \"count\", it is needed, add it",
                             "m/engine.json:5:36: unknown-key: the row c2 has the key \"bladeCount\","
                                     + " there is no such key here, did you mean \"count\"?",
                             "m/engine.json:7:37: unknown-row: \"row\" of the view p1-c1 is \"c3\","

@@ -162,6 +162,8 @@ public final class Explanation {
         Stand stand = placing.at(row.id(), row.rock(), last);
         String turned =
                 "counted from " + degrees(placing.counted(pass.from())) + " to " + degrees(placing.counted(last));
+        Turn all = placing.counted(pass.from(), last);
+        String round = all.abs().compareTo(Turn.FULL) < 0 ? "" : ", " + degrees(all) + " in all";
         String adjusted =
                 ", adjusted from " + degrees(placing.adjusted(pass.from())) + " to " + degrees(placing.adjusted(last));
         Optional<Place> place = stand.place();
@@ -169,7 +171,7 @@ public final class Explanation {
                         at -> ", at the end good to −" + degrees(at.best().minus(at.low())) + " +"
                                 + degrees(at.high().minus(at.best())))
                 .orElse(", at the end not known at all");
-        return turned + adjusted + off;
+        return turned + round + adjusted + off;
     }
 
     private String conclusion() {
