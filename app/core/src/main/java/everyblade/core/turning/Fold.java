@@ -74,7 +74,17 @@ public final class Fold {
                                 + ") could not be: " + refused.getMessage() + "; void that one first");
             }
         }
-        return new Fold(longer, replayed, newVoided, List.of());
+        return new Fold(longer, replayed, newVoided, List.of(struck(longer, target)));
+    }
+
+    /** Says what was struck, since a number is soon mistaken for its neighbour. */
+    private static String struck(Trail<Logged> entries, int target) {
+        for (Logged logged : entries) {
+            if (logged.number() == target) {
+                return "what no longer counts is entry " + target + ", " + logged.text();
+            }
+        }
+        throw new IllegalArgumentException("there is no entry " + target);
     }
 
     /** An entry is void if one that is not void itself strikes it; later ones decide first. */

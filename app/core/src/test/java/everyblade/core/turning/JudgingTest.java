@@ -175,6 +175,13 @@ class JudgingTest {
     @Nested
     class Voiding {
 
+        @Test
+        void saysWhatWasStruckSinceANumberIsSoonMistakenForItsNeighbour() {
+            job.enter("note one", "note two", "void 4 because mistyped");
+
+            assertThat(job.fold().warnings()).containsExactly("what no longer counts is entry 4, note one");
+        }
+
         private final Job job = new Job(Engines.of(36, 2)).enter("view v", "datum c1 1", "turn 40");
 
         @Test

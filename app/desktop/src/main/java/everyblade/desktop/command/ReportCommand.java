@@ -6,6 +6,7 @@ import everyblade.picture.report.ReportFacts;
 import everyblade.picture.report.ReportPdf;
 import everyblade.record.Beginning;
 import java.nio.file.Path;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -49,6 +50,12 @@ final class ReportCommand implements Callable<Integer> {
         return new Exhibits(job.limits(), JobPhotos.of(job), last);
     }
 
+    private static String named(OpenedJob then) {
+        return "the record of serial " + then.beginning().serial() + ", begun "
+                + then.beginning().at().truncatedTo(ChronoUnit.DAYS).toString().substring(0, 10) + " by "
+                + then.beginning().by() + ", head " + then.journal().head().substring(0, 12);
+    }
+
     static ReportFacts facts(OpenedJob job) {
         Beginning beginning = job.beginning();
         return new ReportFacts(
@@ -57,7 +64,7 @@ final class ReportCommand implements Callable<Integer> {
                 beginning.by(),
                 beginning.at(),
                 beginning.settings(),
-                beginning.previous(),
+                job.previous().map(ReportCommand::named),
                 job.journal().modelHash(),
                 job.journal().head());
     }

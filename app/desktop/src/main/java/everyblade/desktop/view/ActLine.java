@@ -7,8 +7,10 @@ import everyblade.core.turning.Seat;
 import everyblade.desktop.map.CellAt;
 import everyblade.desktop.words.Words;
 import everyblade.spi.RowKind;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The entry that an act makes in a situation.
@@ -20,6 +22,9 @@ import java.util.Optional;
  * @param words in which reasons are told
  */
 public record ActLine(JobState state, String typed, Optional<CellAt> selected, Optional<String> picture, Words words) {
+
+    /** Acts that a number in the line belongs to, and the one that leaves the line alone. */
+    private static final Set<Act> TAKES_TEXT = EnumSet.of(Act.ROUND, Act.HERE, Act.RECHECK, Act.FIND);
 
     /** What an act comes to. */
     public sealed interface Outcome {}
@@ -35,6 +40,9 @@ public record ActLine(JobState state, String typed, Optional<CellAt> selected, O
 
     /** What this act comes to. */
     public Outcome of(Act act) {
+        if (!typed.isBlank() && !TAKES_TEXT.contains(act)) {
+            return new Not(words.say("act.typed"));
+        }
         return switch (act) {
             case AGAIN -> again();
             case ONE_ON -> inView(seat -> seat.row().kind() == RowKind.ROTOR ? "turn on 1 blades" : "draw 1 blades");
@@ -96,6 +104,9 @@ public record ActLine(JobState state, String typed, Optional<CellAt> selected, O
         String number = typed.strip();
         if (number.matches("[0-9]{1,6}")) {
             return new Begin("recheck " + number + " ");
+        }
+        if (!number.isEmpty()) {
+            return new Not(words.say("act.typed"));
         }
         return selected.<Outcome>map(cell ->
                         new Begin("recheck " + CellWords.row(state, cell) + cell.airfoil() + " " + zone(cell) + " "))

@@ -48,6 +48,23 @@ class ActLineTest {
         return new ActLine.Line(text);
     }
 
+    @ParameterizedTest
+    @EnumSource(
+            value = Act.class,
+            mode = EnumSource.Mode.EXCLUDE,
+            names = {"ROUND", "HERE", "RECHECK", "FIND"})
+    void nothingThatIsTypedIsThrownAway(Act act) {
+        session.say("turn on 38");
+
+        assertThat(act(act, "note oil film on all of them")).isInstanceOf(ActLine.Not.class);
+    }
+
+    @Test
+    void whatIsTypedBeforeARecheckIsItsNumberOrStays() {
+        assertThat(act(Act.RECHECK, "12")).isEqualTo(new ActLine.Begin("recheck 12 "));
+        assertThat(act(Act.RECHECK, "recheck 12 ")).isInstanceOf(ActLine.Not.class);
+    }
+
     @Nested
     class TheSameAgain {
 

@@ -68,7 +68,7 @@ final class Closing {
             return blocks;
         }
         blocks.add(new Block.Paragraph(Words.of("Everything that is still open, what can do most harm first: "
-                + counts(list) + ". As long as anything is here, every page says INCOMPLETE.")));
+                + counts(list) + ". As long as anything is here, every page of a report says INCOMPLETE.")));
         List<List<Cell>> rows = list.items().stream()
                 .filter(item -> item.kind() != Kind.GAP)
                 .map(Closing::row)

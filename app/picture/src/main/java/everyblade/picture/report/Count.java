@@ -55,10 +55,12 @@ final class Count {
                     + " a pitch: the stated errors are too small."));
         }
         if (lines.isEmpty()) {
-            lines.add(Words.of(
-                    errors.isEmpty()
-                            ? "No count was ever closed on a known part, so nothing here can show whether it is right."
-                            : "Wherever a count was closed on a known part, it agreed within the stated errors."));
+            lines.add(
+                    Words.of(
+                            errors.isEmpty()
+                                    ? "No count was ever closed on a known part, so nothing here can show whether it is right."
+                                    : "Wherever a count was closed on a known part, it agreed within the stated errors. A whole turn"
+                                            + " that was entered as one (round) agrees with itself, and shows nothing of the others."));
         }
         return new Block.Framed(lines);
     }

@@ -128,8 +128,9 @@ final class Findings {
         }
         return List.of(
                 new Block.Heading(2, "Pictures"),
-                new Block.Paragraph(Words.of("As named by entries. The pictures themselves are in the job's folder,"
-                        + " under photos; the line of each entry in the journal carries its hash.")),
+                new Block.Paragraph(Words.of("As named by entries. A picture that was there when it was named is in the"
+                        + " job's folder, under photos, and the line of its entry in the journal carries its hash; the"
+                        + " others are names only.")),
                 new Block.Table(
                         List.of(
                                 Column.of("entry", 0.8),

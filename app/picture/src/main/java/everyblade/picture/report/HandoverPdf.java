@@ -52,8 +52,8 @@ public final class HandoverPdf {
         blocks.add(new Block.Heading(1, "Hand-over"));
         blocks.add(new Block.Framed(List.of(
                 Words.strong("First: bring a blade that is surely known to the reference, and say here N."),
-                Words.of("Until then nothing new counts as surely seen. Then go back over the last three steps before"
-                        + " going on."))));
+                Words.of("After a takeover nothing new counts as surely seen until then. Go back over the last three"
+                        + " steps before going on."))));
         blocks.add(new Block.Heading(2, "Where everything is"));
         blocks.add(new Block.Table(List.of(Column.of("", 1.2), Column.of("", 4)), places(job)));
         blocks.add(new Block.Heading(2, "The last three steps done"));
