@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.Optional;
 
 /** The word that a mistyped one was most likely meant to be. */
-final class Nearest {
+public final class Nearest {
 
     /** Words are compared by their beginnings: what is longer than this resembles no known word. */
     private static final int LONGEST = 40;
@@ -16,7 +16,7 @@ final class Nearest {
      * The known word that takes the fewest slips of the finger to get from, of equals the first in the alphabet; empty
      * if none is so near that it can have been meant.
      */
-    static Optional<String> to(String typed, Collection<String> words) {
+    public static Optional<String> to(String typed, Collection<String> words) {
         return words.stream()
                 .min(Comparator.<String>comparingInt(word -> slips(typed, word)).thenComparing(word -> word))
                 .filter(word -> slips(typed, word) <= Math.max(1, Math.max(typed.length(), word.length()) / 3));

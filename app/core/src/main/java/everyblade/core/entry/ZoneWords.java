@@ -212,7 +212,18 @@ public final class ZoneWords {
                 ", ",
                 Stream.concat(bands.stream().map(Band::word), Stream.of(ALL)).toList());
         return (step.isEmpty() ? "expected a zone of this row" : quoted(typed) + " is not a zone of this row") + ": "
-                + known;
+                + known + letters();
+    }
+
+    /** How zones are said in letters, if this row has several kinds of bands. */
+    private String letters() {
+        List<String> first = new ArrayList<>();
+        for (List<String> of : List.of(zoning.spans(), zoning.sides(), zoning.chords())) {
+            of.stream().findFirst().ifPresent(first::add);
+        }
+        String together =
+                String.join("", first.stream().map(word -> word.substring(0, 1)).toList());
+        return first.size() < 2 ? "" : "; together such as " + String.join("/", first) + " or " + together;
     }
 
     private static String name(List<Band> path) {

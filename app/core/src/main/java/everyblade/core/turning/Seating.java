@@ -2,6 +2,7 @@ package everyblade.core.turning;
 
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.Nearest;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Said;
 import everyblade.core.entry.ZoneSet;
@@ -204,6 +205,9 @@ final class Seating {
         return found.orElseThrow(() -> new Refusal(
                 said.column(),
                 "there is no " + what + " " + said.value() + "; "
+                        + Nearest.to(said.value(), there)
+                                .map(near -> "did you mean " + near + "? ")
+                                .orElse("")
                         + (there.isEmpty()
                                 ? "this engine model has none"
                                 : "there are " + there.stream().distinct().collect(Collectors.joining(", ")))));

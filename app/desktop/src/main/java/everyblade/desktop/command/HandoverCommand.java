@@ -29,7 +29,7 @@ final class HandoverCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        NewFile file = NewFile.at(around, "--out", out);
+        NewFile file = NewFile.pdf(around, "--out", out);
         OpenedJob opened = OpenedJob.read(around, job);
         file.write(HandoverPdf.write(
                 opened.fold(), opened.coverage(), ReportCommand.facts(opened), ReportCommand.exhibits(opened)));

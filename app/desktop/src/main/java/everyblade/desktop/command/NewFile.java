@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Locale;
 
 /**
  * A file to be written: afterwards it is there as a whole, or everything is as it was.
@@ -31,6 +32,14 @@ record NewFile(String option, Path named, Path place) {
         } catch (IOException failure) {
             throw unwritable(option, named);
         }
+    }
+
+    /** The same, if its name says that it is a PDF. */
+    static NewFile pdf(Surroundings around, String option, Path named) {
+        if (!named.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+            throw new Failure(option + " " + named + ": what is written is a PDF; end the name with .pdf");
+        }
+        return at(around, option, named);
     }
 
     /** Writes it beside its place, and puts it there when it is safe. */

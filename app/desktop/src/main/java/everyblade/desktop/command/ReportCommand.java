@@ -33,7 +33,7 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        NewFile file = NewFile.at(around, "--out", out);
+        NewFile file = NewFile.pdf(around, "--out", out);
         OpenedJob opened = OpenedJob.read(around, job);
         file.write(ReportPdf.write(opened.fold(), opened.coverage(), facts(opened), exhibits(opened)));
         return Commands.FINE;

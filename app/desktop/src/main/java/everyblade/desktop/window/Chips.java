@@ -36,7 +36,10 @@ final class Chips {
         if (text.isEmpty() && now.state().open()) {
             now.where().entry().ifPresent(texts::add);
         }
-        completion.words().stream().map(word -> completion.typed() + word + " ").forEach(texts::add);
+        completion.words().stream()
+                .map(word -> completion.typed() + word + " ")
+                .filter(word -> texts.stream().noneMatch(first -> first.strip().equals(word.strip())))
+                .forEach(texts::add);
         List<String> some = texts.subList(0, Math.min(MOST, texts.size()));
         if (some.equals(shown)) {
             return;

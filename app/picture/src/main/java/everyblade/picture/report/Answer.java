@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** The first page: the answer in short. */
 final class Answer {
@@ -53,6 +54,15 @@ final class Answer {
                 .count();
         if (beyond > 0) {
             lines.add(Words.alert(Telling.count((int) beyond, "finding") + " beyond the entered limits."));
+        }
+        List<String> unjudged = Stream.of("least-view", "detail")
+                .filter(setting -> !job.facts().settings().containsKey(setting))
+                .map(setting -> setting.equals("detail")
+                        ? "how fine a detail could be told"
+                        : "how long each place was in view")
+                .toList();
+        if (!unjudged.isEmpty()) {
+            lines.add(Words.of("Not judged in this job: " + String.join(", and ", unjudged) + "."));
         }
         lines.add(Words.of("Whether the engine may go on is for licensed people to decide, by the manual in force."));
         return new Block.Framed(lines);

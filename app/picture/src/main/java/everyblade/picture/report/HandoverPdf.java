@@ -94,6 +94,16 @@ public final class HandoverPdf {
         return List.of(Cell.of(Words.faint(label)), Cell.of(value));
     }
 
+    /** A port that is shut again has no scope in it, whatever view was the last one. */
+    private static String shut(Reported job) {
+        return job.situation()
+                .seat()
+                .flatMap(at -> at.view().port())
+                .filter(port -> !job.situation().ledger().openings().containsKey(port))
+                .map(port -> ", which is not open now: see that the scope is out")
+                .orElse("");
+    }
+
     private static String scopeTip(Reported job) {
         String seat = job.situation()
                 .seat()
@@ -104,7 +114,7 @@ public final class HandoverPdf {
                                 .orElse("")
                         + at.view().port().map(port -> ", through " + port).orElse(""))
                 .orElse("not seated at any view");
-        return seat + (job.situation().among() ? "; STILL AMONG THE BLADES" : "");
+        return seat + shut(job) + (job.situation().among() ? "; STILL AMONG THE BLADES" : "");
     }
 
     private static String rotor(Reported job, Seat seat) {
