@@ -5,6 +5,7 @@ import everyblade.spi.ChordBand;
 import everyblade.spi.Direction;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Pad;
+import everyblade.spi.Port;
 import everyblade.spi.Ratio;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
@@ -25,6 +26,7 @@ public final class Engines {
     private final List<Row> rows = new ArrayList<>();
     private final List<View> views = new ArrayList<>();
     private final List<Pad> pads = new ArrayList<>();
+    private final List<Port> ports = new ArrayList<>();
     private Direction normal = Direction.CW;
 
     /** One rotor {@code c1} of so many blades, undivided, seen through the view {@code v} within ± so many degrees. */
@@ -71,9 +73,19 @@ public final class Engines {
     }
 
     public Engines view(String id, String row, double reference, double halfWidth, String... shows) {
+        return view(id, Optional.empty(), row, reference, halfWidth, shows);
+    }
+
+    /** A view at the top of its row, through a port, within ± 2°. */
+    public Engines viewThrough(String port, String id, String row) {
+        return view(id, Optional.of(port), row, 0, 2);
+    }
+
+    private Engines view(
+            String id, Optional<String> port, String row, double reference, double halfWidth, String... shows) {
         views.add(new View(
                 id,
-                Optional.empty(),
+                port,
                 row,
                 Optional.empty(),
                 reference,
@@ -81,6 +93,13 @@ public final class Engines {
                 Optional.of(new Window(halfWidth, shows.length == 0 ? List.of("all") : List.of(shows))),
                 List.of(),
                 true));
+        return this;
+    }
+
+    /** A plug of which nothing else is stated. */
+    public Engines port(String id) {
+        ports.add(
+                new Port(id, "port " + id, Port.Kind.PLUG, OptionalDouble.empty(), OptionalDouble.empty(), List.of()));
         return this;
     }
 
@@ -108,7 +127,7 @@ public final class Engines {
                 List.of(),
                 rows,
                 List.of(),
-                List.of(),
+                ports,
                 views));
     }
 }

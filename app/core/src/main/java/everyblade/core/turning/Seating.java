@@ -110,7 +110,7 @@ final class Seating {
                 placement,
                 now.engine().zonings().get(row.id()).all());
         Situation seated = setBack(now.seated(seat, placement), number, row);
-        return close(placedByMaker(seated, number, row), seat);
+        return close(placedByMaker(seated, number, row), seat).and(ClosingAdvice.onView(now, view));
     }
 
     /** A scope tip that stands closer to what turns than the margin is among the blades. */

@@ -1,6 +1,8 @@
 package everyblade.core.turning;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What an entry leads to.
@@ -16,5 +18,11 @@ public record Step(Situation situation, List<String> warnings) {
 
     Step(Situation situation, String... warnings) {
         this(situation, List.of(warnings));
+    }
+
+    /** The same with one more warning, if there is one. */
+    Step and(Optional<String> warning) {
+        return new Step(
+                situation, Stream.concat(warnings.stream(), warning.stream()).toList());
     }
 }

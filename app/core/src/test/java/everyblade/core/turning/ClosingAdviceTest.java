@@ -1,0 +1,79 @@
+package everyblade.core.turning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import everyblade.core.Engines;
+import everyblade.core.Job;
+import java.util.List;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+/** A person who leaves a port, a cover or a tool out of the account is told when it happens, and never refused. */
+class ClosingAdviceTest {
+
+    private final Job job = new Job(new Engines()
+            .rotor("c1", 36)
+            .rotor("c2", 20)
+            .port("p1")
+            .port("p2")
+            .viewThrough("p1", "p1-c1", "c1")
+            .viewThrough("p1", "p1-c2", "c2")
+            .viewThrough("p2", "p2-c2", "c2")
+            .view("anywhere", "c1", 0, 2)
+            .built());
+
+    /** What the last of these entries gives rise to say. */
+    private List<String> said(String... lines) {
+        return job.enter(lines).fold().warnings();
+    }
+
+    @Nested
+    class AViewThroughAPort {
+
+        @Test
+        void thatWasNotSaidToBeOpenIsCalledOut() {
+            assertThat(said("view p1-c1"))
+                    .containsExactly("port p1 was not said to be open; say open p1 when it was opened, so that it is"
+                            + " asked for when closing up");
+        }
+
+        @Test
+        void isKeptAllTheSame() {
+            said("view p1-c1");
+            assertThat(job.fold().situation().seat())
+                    .get()
+                    .extracting(seat -> seat.view().id())
+                    .isEqualTo("p1-c1");
+        }
+
+        @Test
+        void thatIsOpenGoesWithoutAWord() {
+            job.enter("open p1", "view p1-c1", "view p1-c2");
+            assertThat(job.warnings()).isEmpty();
+        }
+
+        @Test
+        void countsAsShutAgainOnceThatWasSaid() {
+            assertThat(said("open p1", "shut p1 torqued", "view p1-c1"))
+                    .singleElement()
+                    .asString()
+                    .contains("port p1");
+        }
+
+        @Test
+        void needsItsOwnPortOpenAndNoOther() {
+            assertThat(said("open p1", "view p2-c2")).singleElement().asString().contains("port p2", "say open p2");
+        }
+
+        @Test
+        void isCalledOutOnlyWhenItBegins() {
+            job.enter("view p1-c1", "datum c1 1", "turn on 360", "watch all", "look", "round 1", "skip 10");
+            assertThat(job.warnings()).hasSize(1);
+        }
+
+        @Test
+        void isNotCalledOutWhereTheModelNamesNoPort() {
+            assertThat(said("view anywhere")).isEmpty();
+        }
+    }
+}
