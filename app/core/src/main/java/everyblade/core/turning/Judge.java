@@ -53,6 +53,6 @@ final class Judge {
                 || entry instanceof Entry.Ask) {
             return Remarking.judge(situation, number, entry);
         }
-        return new Step(Bookkeeping.judge(situation, number, entry));
+        return new Step(Bookkeeping.judge(situation, number, entry)).and(ClosingAdvice.on(situation, entry));
     }
 }
