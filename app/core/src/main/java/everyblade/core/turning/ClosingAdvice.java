@@ -1,9 +1,15 @@
 package everyblade.core.turning;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.Nearest;
+import everyblade.spi.EngineModel;
+import everyblade.spi.Pad;
 import everyblade.spi.Port;
 import everyblade.spi.View;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Warnings about what is open, out or inside, so that closing up asks for all of it. */
 final class ClosingAdvice {
@@ -14,6 +20,15 @@ final class ClosingAdvice {
     static Optional<String> on(Situation now, Entry entry) {
         if (entry instanceof Entry.Shut shut) {
             return onShut(now, shut.thing().value());
+        }
+        if (entry instanceof Entry.Open open) {
+            return onOpen(now, open.thing().value());
+        }
+        if (entry instanceof Entry.ToolOut out) {
+            String tool = out.tool().value();
+            return Optional.ofNullable(now.ledger().toolsOut().get(tool))
+                    .map(before -> tool + " is out already, since entry " + before
+                            + ": void this, or give a second one a name of its own");
         }
         return Optional.empty();
     }
@@ -35,5 +50,39 @@ final class ClosingAdvice {
                 .filter(view -> view.port().filter(thing::equals).isPresent())
                 .map(view -> "the scope tip was last at view " + view.id() + " through " + thing
                         + "; if it is still in, take it out first, or void this");
+    }
+
+    private static Optional<String> onOpen(Situation now, String thing) {
+        Integer before = now.ledger().openings().get(thing);
+        if (before != null) {
+            return Optional.of(thing + " was opened already by entry " + before
+                    + ": void this, or give a second one a name of its own");
+        }
+        Set<String> ids = idsToOpen(now.engine().model());
+        if (ids.contains(thing) || thing.contains(" ")) {
+            return Optional.empty();
+        }
+        Optional<String> meant = Nearest.to(thing, ids);
+        if (meant.isEmpty() && !looksLikeAnId(thing)) {
+            return Optional.empty();
+        }
+        return Optional.of(thing + " is no port or cover of this engine model; it is kept under this name: "
+                + meant.map(id -> "if " + id + " was meant, void this and say open " + id)
+                        .orElse("void this if it was mistyped"));
+    }
+
+    /** Ports, panels among them, and the pads whose covers come off. */
+    private static Set<String> idsToOpen(EngineModel model) {
+        return Stream.concat(
+                        model.ports().stream().map(Port::id),
+                        model.spools().stream()
+                                .flatMap(spool -> spool.pads().stream())
+                                .map(Pad::id))
+                .collect(Collectors.toSet());
+    }
+
+    /** People say "cowl" or "lid"; a name with a number in it comes from a drawing or a model. */
+    private static boolean looksLikeAnId(String thing) {
+        return thing.chars().anyMatch(Character::isDigit);
     }
 }

@@ -104,4 +104,71 @@ class ClosingAdviceTest {
             assertThat(said("open p1", "view anywhere", "shut p1")).isEmpty();
         }
     }
+
+    @Nested
+    class SayingWhatIsOpen {
+
+        @Test
+        void underANameNearToAnIdAsksWhetherThatWasMeant() {
+            assertThat(said("open p9"))
+                    .containsExactly("p9 is no port or cover of this engine model; it is kept under this name: if p1"
+                            + " was meant, void this and say open p1");
+            assertThat(said("open P2")).singleElement().asString().contains("if p2 was meant");
+            assertThat(said("open padd")).singleElement().asString().contains("if pad was meant");
+            assertThat(job.fold().situation().ledger().openings()).containsOnlyKeys("p9", "P2", "padd");
+        }
+
+        @Test
+        void underANameThatLooksLikeAnIdButIsNearToNoneSaysSo() {
+            assertThat(said("open door-17"))
+                    .containsExactly("door-17 is no port or cover of this engine model; it is kept under this name:"
+                            + " void this if it was mistyped");
+        }
+
+        @Test
+        void underAnIdOfTheModelGoesWithoutAWord() {
+            assertThat(said("open p1")).isEmpty();
+            assertThat(said("open pad")).isEmpty();
+        }
+
+        @Test
+        void underAnOrdinaryNameGoesWithoutAWord() {
+            assertThat(said("open cowl")).isEmpty();
+            assertThat(said("open \"left door 2\"")).isEmpty();
+        }
+
+        @Test
+        void twiceNamesTheEntryThatSaidItFirst() {
+            job.enter("open p2", "open p1", "note still at it");
+            assertThat(said("open p1"))
+                    .containsExactly(
+                            "p1 was opened already by entry 2: void this, or give a second one a name of its own");
+            assertThat(said("open cowl", "open cowl"))
+                    .singleElement()
+                    .asString()
+                    .startsWith("cowl was opened already by entry 5");
+        }
+
+        @Test
+        void againAfterItWasShutGoesWithoutAWord() {
+            assertThat(said("open p1", "shut p1", "open p1")).isEmpty();
+        }
+    }
+
+    @Nested
+    class TakingATool {
+
+        @Test
+        void thatIsOutAlreadyNamesTheEntryThatTookIt() {
+            assertThat(said("note begun", "tool out turning tool", "tool out turning tool"))
+                    .containsExactly("turning tool is out already, since entry 2: void this, or give a second one a"
+                            + " name of its own");
+        }
+
+        @Test
+        void thatIsBackOrThatIsAnotherOneGoesWithoutAWord() {
+            job.enter("tool out lamp", "tool out mirror", "tool in lamp", "tool out lamp");
+            assertThat(job.warnings()).isEmpty();
+        }
+    }
 }
