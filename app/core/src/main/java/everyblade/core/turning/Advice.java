@@ -10,6 +10,7 @@ import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Spool;
 import java.util.BitSet;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 
@@ -56,6 +57,27 @@ final class Advice {
                 "a step of " + step + " on " + row.count() + " " + row.kind().airfoil()
                         + "s, repeated, stands only at every " + step(common) + " of them; it never stands at "
                         + AirfoilNames.of(row, missed));
+    }
+
+    /** A slip breaks the count from here on; nothing tells that it did not begin during what was watched before. */
+    static Optional<String> onSlip(Situation now) {
+        IntSummaryStatistics moves = now.engine().rows().values().stream()
+                .filter(row -> row.kind() == RowKind.ROTOR)
+                .flatMap(row -> now.legsOf(row).stream()
+                        .filter(leg -> leg.from() != leg.to())
+                        .filter(leg -> now.trackOf(row).onlyCountedSince(leg.from())))
+                .mapToInt(Leg::entry)
+                .summaryStatistics();
+        if (moves.getCount() == 0) {
+            return Optional.empty();
+        }
+        boolean one = moves.getCount() == 1;
+        return Optional.of("what was turned before stays as it was counted; if the rotor slipped during "
+                + (one
+                        ? "that move, entry " + moves.getMin() + ", void it"
+                        : "one of those moves, entries " + moves.getMin() + " to " + moves.getMax()
+                                + ", void that move")
+                + " and look again");
     }
 
     /** How many more moves like the last ones until the error reaches half a pitch. */

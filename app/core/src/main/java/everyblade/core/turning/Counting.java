@@ -23,6 +23,9 @@ final class Counting {
             Seat seat = Seating.seat(now, here.airfoil().column());
             return identified(now, number, seat.row(), here.airfoil(), here.plusMinus());
         }
+        if (entry instanceof Entry.Slip) {
+            return new Step(slipped(now, number)).and(Advice.onSlip(now));
+        }
         boolean held = entry instanceof Entry.Pause pause && pause.held()
                 || entry instanceof Entry.Takeover takeover && takeover.held();
         return new Step(held ? now : slipped(now, number));

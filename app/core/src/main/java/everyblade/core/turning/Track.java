@@ -69,6 +69,12 @@ record Track(String id, Trail<Stop> stops, Trail<Fix> fixes, int reading, Turn l
                         .since(stops.get(fix.sighting().stop()).total())));
     }
 
+    /** Whether only counted moves led from a stop to the present one, with no sighting after it. */
+    boolean onlyCountedSince(int stop) {
+        return lastFix().map(fix -> fix.sighting().stop() <= stop).orElse(true)
+                && stops.get(stop).stretch() == stops.last().stretch();
+    }
+
     /** Whether a row was ever identified. */
     boolean knows(String row) {
         return fixes.stream().anyMatch(fix -> fix.sighting().frame().equals(row));
