@@ -45,18 +45,28 @@ final class Seating {
             return new Step(pad(now, pad.pad()));
         }
         if (entry instanceof Entry.Heat heat) {
-            BigDecimal read = heat.temperature().value();
-            return new Step(now.heated(
-                    heat.fahrenheit()
-                            ? read.subtract(FREEZING_F)
-                                    .multiply(BigDecimal.valueOf(5))
-                                    .divide(BigDecimal.valueOf(9), MathContext.DECIMAL64)
-                            : read));
+            return heat(now, heat);
         }
         if (entry instanceof Entry.Vanes vanes) {
             return new Step(vanes(now, vanes));
         }
         return new Step(now.among(entry instanceof Entry.In));
+    }
+
+    /** A reading is kept whatever it says; one that is too high for the scope tip inside calls it out. */
+    private static Step heat(Situation now, Entry.Heat heat) {
+        BigDecimal read = heat.temperature().value();
+        BigDecimal celsius = heat.fahrenheit()
+                ? read.subtract(FREEZING_F)
+                        .multiply(BigDecimal.valueOf(5))
+                        .divide(BigDecimal.valueOf(9), MathContext.DECIMAL64)
+                : read;
+        return new Step(now.heated(celsius))
+                .and(now.seat()
+                        .flatMap(Seat::scopeTip)
+                        .filter(tip -> celsius.doubleValue() > tip.hottest().orElse(Double.POSITIVE_INFINITY))
+                        .map(tip -> "the metal is hotter than the scope tip bears ("
+                                + plain(tip.hottest().getAsDouble()) + " °C): take it out"));
     }
 
     /** The view in use. */

@@ -91,6 +91,24 @@ class JudgingTest {
         }
 
         @Test
+        void aReadingTooHighForTheScopeTipThatIsInCallsItOut() {
+            Job job = job().enter("heat 60 C", "view v", "heat 66 C", "heat 150 F");
+            assertThat(job.warnings()).isEmpty();
+            job.enter("heat 66.1 C");
+            assertThat(job.warnings())
+                    .containsExactly("the metal is hotter than the scope tip bears (66 °C): take it out");
+            assertThat(job.enter("heat 151 F").warnings()).hasSize(2);
+        }
+
+        @Test
+        void aHighReadingWithNoScopeTipInOrOneThatBearsItGoesWithoutAWord() {
+            assertThat(job().enter("heat 80 C").warnings()).isEmpty();
+            assertThat(job().enter("heat 60 C", "view v with hard", "heat 80 C").warnings())
+                    .isEmpty();
+            assertThat(job().enter("view free", "heat 400 C").warnings()).isEmpty();
+        }
+
+        @Test
         void aScopeTipWithoutALimitNeedsNoReading() {
             job().enter("view free");
         }
