@@ -27,13 +27,8 @@ public sealed interface Keeping {
      * No entries can be made here.
      *
      * @param reason why, such as who is writing, one line
-     * @param holder who has the job open, and since when; that may change
+     * @param holder who has the job open, and since when, if that is why
+     * @param mayChange whether it is worth trying again: not where a record is only reviewed
      */
-    record ReadOnly(String reason, Optional<String> holder) implements Keeping {
-
-        /** Whether that may change, because somebody else has the job open. */
-        public boolean inUse() {
-            return holder.isPresent();
-        }
-    }
+    record ReadOnly(String reason, Optional<String> holder, boolean mayChange) implements Keeping {}
 }

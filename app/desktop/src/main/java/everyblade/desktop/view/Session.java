@@ -68,7 +68,7 @@ public final class Session implements AutoCloseable {
      */
     public static Session review(Surroundings around, Path path, String reason, Progress progress) {
         Session session = read(around, path, List.of(), progress);
-        session.show(new Keeping.ReadOnly(reason, Optional.empty()));
+        session.show(new Keeping.ReadOnly(reason, Optional.empty(), false));
         return session;
     }
 
@@ -99,11 +99,11 @@ public final class Session implements AutoCloseable {
             boolean same = opened.journal().head().equals(job.journal().head());
             show(same ? job : read(), new Keeping.OnDisk());
         } else if (writing instanceof JobFolder.InUse inUse) {
-            show(job, new Keeping.ReadOnly(inUse.problem().message(), Optional.of(inUse.holder())));
+            show(job, new Keeping.ReadOnly(inUse.problem().message(), Optional.of(inUse.holder()), true));
         } else {
             show(
                     job,
-                    new Keeping.ReadOnly(((JobFolder.Refused) writing).problem().message(), Optional.empty()));
+                    new Keeping.ReadOnly(((JobFolder.Refused) writing).problem().message(), Optional.empty(), true));
         }
     }
 
@@ -310,9 +310,9 @@ public final class Session implements AutoCloseable {
         return true;
     }
 
-    /** Takes the writing over if nobody has it any more. */
+    /** Takes the writing over if nothing stands against it any more. */
     public void tryWriting() {
-        if (state.keeping() instanceof Keeping.ReadOnly readOnly && readOnly.inUse()) {
+        if (state.keeping() instanceof Keeping.ReadOnly readOnly && readOnly.mayChange()) {
             startWriting();
         }
     }

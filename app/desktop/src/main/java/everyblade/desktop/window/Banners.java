@@ -74,7 +74,7 @@ final class Banners {
                             .orElseGet(() -> words.say("keeping.readOnly", readOnly.reason())),
                     loud,
                     colour(Ink.FAINT),
-                    readOnly.inUse() ? List.of(button("keeping.tryWriting", tryWriting)) : List.of());
+                    readOnly.mayChange() ? List.of(button("keeping.tryWriting", tryWriting)) : List.of());
         } else {
             keeping.setVisible(false);
         }

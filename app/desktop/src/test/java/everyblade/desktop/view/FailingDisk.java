@@ -11,15 +11,22 @@ public final class FailingDisk {
 
     private final LocalDisk disk = new LocalDisk();
     private boolean full;
+    private boolean crammed;
 
     /** From now on nothing longer than a newline can be written to files that are there. */
     public void fill() {
         full = true;
     }
 
+    /** From now on not even a lock can be written. */
+    public void cram() {
+        crammed = true;
+    }
+
     /** There is room again. */
     public void clear() {
         full = false;
+        crammed = false;
     }
 
     /** The disk as the record sees it. */
@@ -31,6 +38,9 @@ public final class FailingDisk {
         return type.cast(Proxy.newProxyInstance(
                 type.getClassLoader(), new Class<?>[] {type}, (self, method, arguments) -> {
                     if (full && method.getName().equals("write") && ((byte[]) arguments[1]).length > 1) {
+                        throw new IOException("No space left on device");
+                    }
+                    if (crammed && method.getName().equals("lock")) {
                         throw new IOException("No space left on device");
                     }
                     try {

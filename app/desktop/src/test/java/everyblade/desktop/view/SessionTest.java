@@ -189,6 +189,21 @@ class SessionTest {
         assertThat(((JobFolder.Readable) copy.read()).job().previous()).isPresent();
     }
 
+    @Test
+    void aJobThatCannotBeLockedIsReadOnlyUntilItCanBe() {
+        workshop.counting("turn on 30").close();
+        disk.cram();
+        try (Session session = workshop.open()) {
+            assertThat(session.state().keeping()).isInstanceOfSatisfying(Keeping.ReadOnly.class, readOnly -> {
+                assertThat(readOnly.reason()).contains("No space left on device");
+                assertThat(readOnly.mayChange()).isTrue();
+            });
+            disk.clear();
+            session.tryWriting();
+            assertThat(session.say("turn on 31")).isInstanceOf(Answer.Kept.class);
+        }
+    }
+
     @Nested
     class InASecondWindow {
 
