@@ -4,7 +4,6 @@ import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.Keeping;
-import everyblade.desktop.view.NewJob;
 import everyblade.desktop.view.Session;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
@@ -85,12 +84,25 @@ final class MainWindow {
         return opened(Session.open(around, folder, pictures(folder), waiting.progress()));
     }
 
+    /** Opens a record to be looked at; not on the event thread. */
+    Opened reviewed(Path folder) {
+        return opened(Session.review(around, folder, words.say("keeping.review"), waiting.progress()));
+    }
+
     private Opened opened(Session session) {
         return new Opened(session, Shown.of(session.state(), words, ZoneId.systemDefault()));
     }
 
     JFrame frame() {
         return frame;
+    }
+
+    Words words() {
+        return words;
+    }
+
+    Choices choices() {
+        return choices;
     }
 
     Optional<JobScreen> job() {
@@ -136,18 +148,28 @@ final class MainWindow {
         content.repaint();
     }
 
+    /** Shows something else in the middle, under the same bar. */
+    void middle(JComponent component) {
+        content.remove(((BorderLayout) content.getLayout()).getLayoutComponent(BorderLayout.CENTER));
+        content.add(component, BorderLayout.CENTER);
+        content.revalidate();
+        content.repaint();
+    }
+
     /** Back on the start screen, with the focus on its first button, since what had it is gone. */
-    private void startAgain() {
+    void startAgain() {
         show();
         frame.validate();
         frame.getFocusTraversalPolicy().getDefaultComponent(frame).requestFocusInWindow();
     }
 
     private JComponent startScreen() {
-        return new StartPanel(words, places.demo(), choices.recent(), new Starting()).component();
+        return new StartPanel(words, places.demo(), choices.recent(), new Starting(this, around, shelf, places, door))
+                .component();
     }
 
-    private void choose(Choices other) {
+    /** Keeps what the person has chosen. */
+    void choose(Choices other) {
         choices = other;
         places.keep(choices);
     }
@@ -205,10 +227,6 @@ final class MainWindow {
         return new Saving(screen, places, words, frame, folder -> choose(choices.opened(folder)));
     }
 
-    private void withJob(java.util.function.Consumer<JobScreen> what) {
-        job.ifPresent(what);
-    }
-
     /** Closes the window, unless entries would be lost and the person wants to save them first. */
     void close() {
         if (!mayLeave()) {
@@ -221,74 +239,6 @@ final class MainWindow {
             door.close();
             closed.run();
         });
-    }
-
-    /** What a person does on the start screen. */
-    private final class Starting implements StartPanel.Doing {
-
-        @Override
-        public void open(Path folder) {
-            boolean demo = places.demo().filter(folder::equals).isPresent();
-            door.run(
-                    words.say("wait.open"),
-                    () -> {
-                        Path place = demo ? places.copyOfDemo() : folder;
-                        return opened(place);
-                    },
-                    MainWindow.this::enter);
-        }
-
-        @Override
-        public void review(Path folder) {
-            door.run(
-                    words.say("wait.open"),
-                    () -> opened(Session.review(around, folder, words.say("keeping.review"), waiting.progress())),
-                    MainWindow.this::enter);
-        }
-
-        @Override
-        public void choose(boolean review) {
-            places.askFolder(frame, words.say(review ? "start.review" : "start.open"))
-                    .ifPresent(review ? this::review : this::open);
-        }
-
-        @Override
-        public void author() {
-            places.askFolder(frame, words.say("start.author")).ifPresent(folder -> {
-                MainWindow.this.author(folder);
-                authoring.screen().ifPresent(AuthorScreen::watch);
-            });
-        }
-
-        @Override
-        public void newJob() {
-            door.run(words.say("wait.models"), () -> shelf.models().models(), models -> {
-                NewJobPanel[] form = new NewJobPanel[1];
-                form[0] = new NewJobPanel(
-                        words,
-                        Looks.theme(choices),
-                        models,
-                        places.proposed().toString(),
-                        choices.by(),
-                        wanted -> start(wanted, form[0]),
-                        MainWindow.this::startAgain);
-                content.remove(((BorderLayout) content.getLayout()).getLayoutComponent(BorderLayout.CENTER));
-                content.add(form[0].component(), BorderLayout.CENTER);
-                content.revalidate();
-                content.repaint();
-                form[0].focus();
-            });
-        }
-
-        private void start(NewJob wanted, NewJobPanel form) {
-            door.run(words.say("wait.open"), () -> new JobStarting(around, shelf).start(wanted), problem -> {
-                problem.ifPresent(form::tell);
-                if (problem.isEmpty()) {
-                    MainWindow.this.choose(choices.by(wanted.by()));
-                    open(around.path(Path.of(wanted.folder())));
-                }
-            });
-        }
     }
 
     /** What the bar and its keys do. */
@@ -346,29 +296,21 @@ final class MainWindow {
 
         @Override
         public void report() {
-            write("report", "bar.report", "wait.report", "report.written");
+            job.ifPresent(screen -> papers().write(screen, Papers.Paper.REPORT));
         }
 
         @Override
         public void handover() {
-            write("handover", "closing.handover", "wait.handover", "handover.written");
+            job.ifPresent(screen -> papers().write(screen, Papers.Paper.HANDOVER));
         }
 
-        /** Asks for a file, has a command write it, and tells what came of it. */
-        private void write(String command, String title, String waiting, String written) {
-            withJob(screen -> places.askFile(
-                            frame, words.say(title), screen.state().folder(), command)
-                    .ifPresent(file -> door.aside(
-                            words.say(waiting),
-                            () -> new JobStarting(around, shelf)
-                                    .write(command, screen.state().folder(), file)
-                                    .orElseGet(() -> words.say(written, file.toString())),
-                            message -> screen.tell(List.of(message)))));
+        private Papers papers() {
+            return new Papers(frame, new JobStarting(around, shelf), places, door, words);
         }
 
         @Override
         public void saveElsewhere() {
-            withJob(screen -> saving(screen).elsewhere());
+            job.ifPresent(screen -> saving(screen).elsewhere());
         }
 
         @Override
