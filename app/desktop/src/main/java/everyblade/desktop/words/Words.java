@@ -22,6 +22,9 @@ public final class Words {
     /** The languages that are complete; the first one is spoken where none of them is understood. */
     public static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.GERMAN);
 
+    /** What a share of hundredths may be off by in its last binary digit. */
+    private static final double ROUNDING = 1e-9;
+
     private static final String BUNDLE = "everyblade.desktop.words.words";
 
     private final ResourceBundle bundle;
@@ -92,11 +95,10 @@ public final class Words {
         return (number < 0 ? "−" : "+") + text;
     }
 
-    /** A share in whole per cent; 100 % only for all, 0 % only for nothing. */
+    /** A share in whole per cent, never rounded up; 0 % only for nothing. */
     public String percent(double share) {
-        long whole = Math.round(share * 100);
-        long honest = share < 1 ? Math.min(99, whole) : 100;
-        return (share > 0 ? Math.max(1, honest) : 0) + " %";
+        long whole = (long) Math.floor(share * 100 + ROUNDING);
+        return (share > 0 ? Math.max(1, whole) : 0) + " %";
     }
 
     /** The time of day where the person is. */

@@ -124,11 +124,13 @@ class WordsTest {
     }
 
     @Test
-    void aShareIsNeverToldAsAllOrNothingUnlessItIs() {
+    void aShareIsNeverRoundedUpNorToldAsNothingUnlessItIs() {
         Words words = Words.of(Locale.ENGLISH);
         assertThat(words.percent(0)).isEqualTo("0 %");
         assertThat(words.percent(0.001)).isEqualTo("1 %");
         assertThat(words.percent(0.9999)).isEqualTo("99 %");
+        assertThat(words.percent(0.166)).isEqualTo("16 %");
+        assertThat(words.percent(0.29)).isEqualTo("29 %");
         assertThat(words.percent(1)).isEqualTo("100 %");
     }
 
