@@ -197,7 +197,10 @@ final class FindingPanel {
     private void tell() {
         place.say(cell.filter(one -> state != null)
                 .map(one -> words.say(
-                        "finding.at", one.row(), one.airfoil(), form(one).zone()))
+                        "finding.at",
+                        one.row(),
+                        one.airfoil(),
+                        words.map().zone(form(one).zone())))
                 .orElseGet(() -> words.say("finding.nowhere")));
         judge();
     }
