@@ -1,5 +1,6 @@
 package everyblade.desktop.window;
 
+import everyblade.desktop.command.NothingLeft;
 import everyblade.desktop.map.CellAt;
 import everyblade.desktop.view.Left;
 import everyblade.desktop.view.Shown;
@@ -77,9 +78,7 @@ final class LeftPanel {
     }
 
     private String nothing(Shown shown) {
-        int part = shown.state().coverage().rows().stream()
-                .mapToInt(row -> row.tally(row.zoning().all()).part())
-                .sum();
+        int part = NothingLeft.inPart(shown.state().coverage());
         return part == 0 ? words.say("left.nothing") : words.say("left.nothingMore", part);
     }
 
