@@ -97,4 +97,14 @@ class ErrorsTest {
                 .asString()
                 .contains("off by 4.0°", "more than the stated errors allow for", "shared out");
     }
+
+    @Test
+    void whatNobodyStatedAnErrorOfIsTakenAsExactAndSaidSo() {
+        assertThat(TakenAsExact.told(job.fold().situation())).isEmpty();
+        Job silent = new Job(Engines.of(36, 2)).enter("view v");
+        assertThat(TakenAsExact.told(silent.fold().situation())).isEmpty();
+        silent.enter("datum c1 1");
+        assertThat(TakenAsExact.told(silent.fold().situation()))
+                .hasValue("Nobody stated what a move may be off, so each is taken as exact unless it says ±, in: c1.");
+    }
 }

@@ -8,6 +8,7 @@ import everyblade.core.coverage.Tally;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.finding.Verdict;
 import everyblade.core.turning.CountError;
+import everyblade.core.turning.TakenAsExact;
 import everyblade.record.Beginning;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
@@ -165,6 +166,7 @@ final class CoverageText {
         coverage.situation().countErrors().stream()
                 .filter(error -> error.outside() || Math.abs(error.degrees()) >= LEAST_TOLD)
                 .forEach(error -> lines.add(told(error, coverage)));
+        TakenAsExact.told(coverage.situation()).ifPresent(lines::add);
         List<String> uncounted = coverage.rows().stream()
                 .map(RowCoverage::row)
                 .filter(row -> !coverage.situation().counting(row))

@@ -3,6 +3,7 @@ package everyblade.picture.report;
 import everyblade.core.entry.Entry;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.Logged;
+import everyblade.core.turning.TakenAsExact;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
@@ -21,6 +22,7 @@ final class Count {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "Is the count sound?"));
         blocks.add(verdict(job));
+        TakenAsExact.told(job.situation()).ifPresent(told -> blocks.add(new Block.Paragraph(Words.of(told))));
         blocks.add(new Block.Heading(2, "Known parts at the reference"));
         blocks.add(identifications(job));
         blocks.add(new Block.Heading(2, "Slips, pauses and hand-overs"));
