@@ -19,6 +19,7 @@ final class Advice {
 
     private static final int MOVES_AHEAD = 4;
     private static final int LONGEST_COUNT = 1000;
+    private static final int USUAL_TURNS = 3;
 
     private Advice() {}
 
@@ -57,6 +58,19 @@ final class Advice {
                 "a step of " + step + " on " + row.count() + " " + row.kind().airfoil()
                         + "s, repeated, stands only at every " + step(common) + " of them; it never stands at "
                         + AirfoilNames.of(row, missed));
+    }
+
+    /** Hardly anybody turns a rotor by hand so far in one move: more likely a digit slipped in. */
+    static Optional<String> onAmount(Situation before, Situation after, Spool spool) {
+        Turn by = standing(after, spool).minus(standing(before, spool)).abs();
+        return by.compareTo(Turn.FULL.times(USUAL_TURNS, 1)) <= 0
+                ? Optional.empty()
+                : Optional.of("that is " + by.floorTicks() / Turn.FULL.floorTicks()
+                        + " whole turns in one move; if a digit slipped in, void this entry and say it again");
+    }
+
+    private static Turn standing(Situation at, Spool spool) {
+        return at.tracks().get("spool " + spool.id()).stops().last().counted();
     }
 
     /** A slip breaks the count from here on; nothing tells that it did not begin during what was watched before. */

@@ -59,6 +59,7 @@ final class Motion {
         List<String> warnings =
                 new ArrayList<>(Advice.onStep(now, seat, spool, turn.movement().value(), true));
         Step watched = watched(after, number, watch, from, seconds);
+        Advice.onAmount(now, after, spool).ifPresent(warnings::add);
         warnings.addAll(watched.warnings());
         warnings.addAll(Advice.onCount(watched.situation(), seat));
         return new Step(watched.situation(), warnings);
@@ -68,12 +69,13 @@ final class Motion {
         refuseAmong(now);
         Spool spool = spool(now, skip.movement().column(), false);
         Situation after = turned(now, number, spool, skip.movement());
+        List<String> warnings =
+                new ArrayList<>(Advice.onAmount(now, after, spool).stream().toList());
         if (now.seat().isEmpty()) {
-            return new Step(after);
+            return new Step(after, warnings);
         }
         Seat seat = now.seat().get();
-        List<String> warnings =
-                new ArrayList<>(Advice.onStep(now, seat, spool, skip.movement().value(), false));
+        warnings.addAll(Advice.onStep(now, seat, spool, skip.movement().value(), false));
         warnings.addAll(Advice.onCount(after, seat));
         return new Step(after, warnings);
     }

@@ -200,6 +200,18 @@ class TurningTest {
         }
     }
 
+    @Test
+    void aMoveOfMoreThanThreeTurnsIsCalledOutSinceADigitMayHaveSlippedIn() {
+        Job job = new Job(Engines.of(37, 2)).enter("view v", "datum c1 1", "turn 1080");
+        assertThat(job.warnings()).isEmpty();
+        job.enter("turn on 3600");
+        assertThat(job.warnings())
+                .containsExactly("that is 10 whole turns in one move; if a digit slipped in, void this entry and say it"
+                        + " again");
+        job.enter("skip back 1440");
+        assertThat(job.warnings()).anyMatch(warning -> warning.startsWith("that is 4 whole turns"));
+    }
+
     @Nested
     class TakingBack {
 
