@@ -24,10 +24,9 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Finds views and stations that show nothing of their row by the usual criteria, whatever its airfoils' clock, and views that
- * show nothing of the airfoil at their reference. What stands
- * between the scope tip and the row's ring is not asked, so that a view found blind is blind indeed. Views without a scope
- * tip or of a row without a surface are left out.
+ * Finds views and stations that show nothing of their row by the usual criteria, whatever its airfoils' clock, and views
+ * that show nothing of an airfoil at their reference. What stands between the scope tip and the row's ring is not asked,
+ * so that a view found blind is blind indeed. Views without a scope tip or of a row without a surface are left out.
  *
  * <p>Costs a few milliseconds a station.
  */

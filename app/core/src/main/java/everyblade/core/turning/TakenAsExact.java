@@ -12,7 +12,7 @@ public final class TakenAsExact {
     private TakenAsExact() {}
 
     /** The rows that turn, are counted, and whose pad has neither play, backlash nor drift; in the model's order. */
-    public static List<String> rows(Situation now) {
+    private static List<String> rows(Situation now) {
         return now.engine().model().rows().stream()
                 .filter(row -> now.counting(row) && exact(now, row))
                 .map(Row::id)

@@ -52,6 +52,11 @@ public record Left(Gap gap, String what, String why, String how, List<String> en
 
     /** The first cell of it, for the map. */
     public CellAt cell() {
+        return first(gap);
+    }
+
+    /** The first cell of a gap. */
+    static CellAt first(Gap gap) {
         return new CellAt(
                 gap.row().id(),
                 gap.airfoils().get(0),

@@ -2,16 +2,11 @@ package everyblade.desktop.view;
 
 import everyblade.core.finding.closing.ClosingList;
 import everyblade.core.finding.closing.OpenItem;
-import everyblade.core.gap.Gap;
-import everyblade.core.gap.Gaps;
 import everyblade.desktop.command.ClosingText;
 import everyblade.desktop.map.CellAt;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * A line of the closing list as the window shows it.
@@ -24,21 +19,15 @@ import java.util.regex.Pattern;
  */
 public record OpenLine(String kind, String what, String toDo, Optional<CellAt> cell, String entry) {
 
-    /** What is to be done always names the entry last. */
-    private static final Pattern TO_SAY = Pattern.compile("\\bsay\\b[^:]*: (.+)$");
-    /** What a person is to put in. */
-    private static final Pattern TO_FILL_IN = Pattern.compile("(…|NAME|with what was .*)$");
-
     /** All that is open, what can do most harm first; then what was accepted as not seen. */
     public static List<OpenLine> of(JobState state) {
         ClosingList list = state.closing();
-        Iterator<Gap> gaps = Gaps.of(state.coverage()).iterator();
         List<OpenLine> lines = new ArrayList<>();
         for (OpenItem item : list.items()) {
-            Optional<CellAt> cell = item.kind() == OpenItem.Kind.GAP
-                    ? Optional.of(first(gaps.next())) // they come in the same order
-                    : item.opened().flatMap(entry -> Notes.cell(state, entry.number()));
-            lines.add(new OpenLine(item.kind().word(), item.line(), item.toDo(), cell, entry(item.toDo())));
+            Optional<CellAt> cell = item.gap()
+                    .map(Left::first)
+                    .or(() -> item.opened().flatMap(entry -> Notes.cell(state, entry.number())));
+            lines.add(new OpenLine(item.kind().word(), item.line(), item.toDo(), cell, item.entry()));
         }
         for (ClosingList.Accepted accepted : list.accepted()) {
             String text = ClosingText.accepted(accepted);
@@ -52,17 +41,5 @@ public record OpenLine(String kind, String what, String toDo, Optional<CellAt> c
     /** Whether it is open, and not only told. */
     public boolean open() {
         return !toDo.isEmpty();
-    }
-
-    private static CellAt first(Gap gap) {
-        return new CellAt(
-                gap.row().id(),
-                gap.airfoils().get(0),
-                Long.numberOfTrailingZeros(gap.zones().bits()));
-    }
-
-    private static String entry(String toDo) {
-        Matcher said = TO_SAY.matcher(toDo);
-        return said.find() ? TO_FILL_IN.matcher(said.group(1)).replaceFirst("") : "";
     }
 }

@@ -19,13 +19,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 
@@ -110,13 +107,14 @@ final class FindingPanel {
 
     private void lay() {
         panel.add(place, "span 4, wmin 0, growx");
-        field("finding.kind", kind);
-        field("finding.unit", unit);
-        field("finding.length", length);
-        field("finding.plusMinus", plusMinus);
-        field("finding.depth", depth);
-        field("finding.width", width);
-        field("finding.picture", picture);
+        Form form = new Form(panel, words);
+        form.field("finding.kind", kind);
+        form.field("finding.unit", unit);
+        form.field("finding.length", length);
+        form.field("finding.plusMinus", plusMinus);
+        form.field("finding.depth", depth);
+        form.field("finding.width", width);
+        form.field("finding.picture", picture);
         JButton newest = new JButton(words.say("finding.newest"));
         newest.addActionListener(
                 pressed -> choices.get().pictures().flatMap(NewestPicture::in).ifPresent(picture::setText));
@@ -130,26 +128,11 @@ final class FindingPanel {
         back.addActionListener(pressed -> doing.back());
         panel.add(back, "span 2");
         panel.add(verdict, "span 4, wmin 0, growx, gaptop 6");
-        Column column = new Column(new MigLayout("insets 0, fillx", "[grow, fill]"));
-        column.add(figures, "wmin 0");
-        JScrollPane scroll = new JScrollPane(column);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        panel.add(scroll, "span 4, grow, hmin 30");
+        panel.add(Form.scrolled(figures), "span 4, grow, hmin 30");
         panel.add(found.scrolled(), "span 4, grow, hmin 60");
         panel.add(source, "span 4, wmin 0, growx");
         panel.setMinimumSize(new java.awt.Dimension(300, 100));
         Keys.within(panel, "ESCAPE", doing::back);
-    }
-
-    private void field(String key, JComponent input) {
-        JLabel label = new JLabel(words.say(key));
-        label.setLabelFor(input);
-        input.getAccessibleContext().setAccessibleName(words.say(key));
-        if (input.getName() == null) {
-            input.setName(key);
-        }
-        panel.add(label);
-        panel.add(input, "wmin 50");
     }
 
     private void listen() {

@@ -17,13 +17,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 
@@ -69,10 +67,11 @@ final class PicturePanel {
     private void lay(Runnable back) {
         panel.add(title, "span 4, wmin 0");
         panel.add(told, "span 4, wmin 0, growx");
-        field("picture.airfoil", airfoil);
-        field("picture.zone", zone);
-        field("picture.known", known);
-        field("finding.kind", kind);
+        Form form = new Form(panel, words);
+        form.field("picture.airfoil", airfoil);
+        form.field("picture.zone", zone);
+        form.field("picture.known", known);
+        form.field("finding.kind", kind);
         known.putClientProperty("JTextField.placeholderText", "38 ± 0.2 mm");
         JPanel buttons =
                 new JPanel(new MigLayout("insets 0, gap 4, wrap 2", "[grow, fill, sizegroup][grow, fill, sizegroup]"));
@@ -84,23 +83,8 @@ final class PicturePanel {
         button(buttons, "picture.back", back);
         panel.add(buttons, "span 4, growx, wmin 0");
         panel.add(size, "span 4, wmin 0, growx, gaptop 4");
-        Column column = new Column(new MigLayout("insets 0, fillx", "[grow, fill]"));
-        column.add(details, "wmin 0");
-        JScrollPane scroll = new JScrollPane(column);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        panel.add(scroll, "span 4, grow, pushy, hmin 40");
+        panel.add(Form.scrolled(details), "span 4, grow, pushy, hmin 40");
         panel.setMinimumSize(new java.awt.Dimension(300, 100));
-    }
-
-    private void field(String key, JComponent input) {
-        JLabel label = new JLabel(words.say(key));
-        label.setLabelFor(input);
-        input.getAccessibleContext().setAccessibleName(words.say(key));
-        if (input.getName() == null) {
-            input.setName(key);
-        }
-        panel.add(label);
-        panel.add(input, "wmin 50");
     }
 
     private void button(JPanel buttons, String key, Runnable action) {

@@ -73,21 +73,25 @@ record OpenFindings(Fold fold, boolean limited, List<Judgement> judged) {
     }
 
     private OpenItem item(Finding finding, String why) {
+        String settle = "settle " + finding.entry() + " because ";
         return new OpenItem(
                 Kind.FINDING,
                 Optional.of(fold.entries().get(finding.entry() - 1)),
                 finding.kind().word() + ": " + why,
                 where(finding),
-                "measure or look again, or say what comes of it: settle " + finding.entry() + " because …");
+                "measure or look again, or say what comes of it: " + settle + "…",
+                settle);
     }
 
     private OpenItem interval(Finding finding, Repeat repeat) {
+        String again = "again in " + repeat.text();
         return new OpenItem(
                 Kind.INTERVAL,
                 Optional.of(fold.entries().get(finding.entry() - 1)),
                 "the limits ask for a repeat inspection in " + repeat.text() + ", which was not entered",
                 where(finding),
-                "say: again in " + repeat.text());
+                "say: " + again,
+                again);
     }
 
     private String where(Finding finding) {

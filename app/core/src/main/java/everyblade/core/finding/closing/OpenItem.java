@@ -1,5 +1,6 @@
 package everyblade.core.finding.closing;
 
+import everyblade.core.gap.Gap;
 import everyblade.core.turning.Logged;
 import java.util.Optional;
 
@@ -10,9 +11,16 @@ import java.util.Optional;
  * @param opened the entry that opened it; empty of what nobody entered, such as a gap
  * @param what is open, in words
  * @param where it is, in words; empty if it is nowhere
- * @param toDo what closes it
+ * @param toDo what closes it, in words
+ * @param entry how the entry begins that closes it; empty if no entry alone does
+ * @param gap that it is, if it is one
  */
-public record OpenItem(Kind kind, Optional<Logged> opened, String what, String where, String toDo) {
+public record OpenItem(
+        Kind kind, Optional<Logged> opened, String what, String where, String toDo, String entry, Optional<Gap> gap) {
+
+    OpenItem(Kind kind, Optional<Logged> opened, String what, String where, String toDo, String entry) {
+        this(kind, opened, what, where, toDo, entry, Optional.empty());
+    }
 
     /** Kinds of open things, in the order of the list: what can do most harm first. */
     public enum Kind {

@@ -22,8 +22,9 @@ record OpenRecord(Fold fold, Collection<String> facts) {
         fold.situation().ledger().questions().forEach((number, words) -> {
             Logged logged = fold.entries().get(number - 1);
             Kind kind = kind(logged.entry());
-            String settle = "then say: settle " + number + " because …";
-            items.add(new OpenItem(kind, Optional.of(logged), words, "", toDo(kind) + ", " + settle));
+            String settle = "settle " + number + " because ";
+            items.add(new OpenItem(
+                    kind, Optional.of(logged), words, "", toDo(kind) + ", then say: " + settle + "…", settle));
         });
         handedOver()
                 .ifPresent(logged -> items.add(new OpenItem(
@@ -31,16 +32,18 @@ record OpenRecord(Fold fold, Collection<String> facts) {
                         Optional.of(logged),
                         "handed over to " + ((Entry.Handover) logged.entry()).name() + ", and nobody has taken over",
                         "",
-                        "say: takeover NAME")));
+                        "say: takeover NAME",
+                        "takeover ")));
         for (String fact : facts) {
             if (!isStated(fact)) {
-                String word = fact.contains(" ") ? '"' + fact + '"' : fact;
+                String state = "fact " + (fact.contains(" ") ? '"' + fact + '"' : fact) + " ";
                 items.add(new OpenItem(
                         Kind.FACT,
                         Optional.empty(),
                         "the record does not state: " + fact,
                         "",
-                        "say: fact " + word + " …"));
+                        "say: " + state + "…",
+                        state));
             }
         }
         return items;

@@ -40,7 +40,8 @@ record OpenSeeing(Fold fold, List<Gap> gaps) {
                                 error.airfoils(),
                                 row(error).kind().airfoil() + (error.airfoils() == 1 ? "" : "s")),
                         row(error).name(),
-                        "watch again what was watched between"));
+                        "watch again what was watched between",
+                        ""));
             }
         }
         for (Gap gap : gaps) {
@@ -49,7 +50,9 @@ record OpenSeeing(Fold fold, List<Gap> gaps) {
                     Optional.empty(),
                     GapText.of(gap).replaceFirst("\\.$", ""),
                     "",
-                    "see it, or accept it: noaccess ZONE N-M because …"));
+                    "see it, or accept it: noaccess ZONE N-M because …",
+                    "", // accepting it is not the first thought
+                    Optional.of(gap)));
         }
         return items;
     }

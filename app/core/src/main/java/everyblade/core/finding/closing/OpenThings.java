@@ -28,7 +28,8 @@ record OpenThings(Fold fold) {
                     last(Entry.In.class),
                     "the scope tip is still among the blades",
                     lastView().map(view -> "view " + view).orElse(""),
-                    "draw it out, then say: clear"));
+                    "draw it out, then say: clear",
+                    "clear"));
         }
         ledger.toolsOut()
                 .forEach((tool, entry) -> items.add(new OpenItem(
@@ -36,17 +37,20 @@ record OpenThings(Fold fold) {
                         Optional.of(entry(entry)),
                         tool + " is out",
                         "",
-                        "put it back, then say: tool in " + tool)));
+                        "put it back, then say: tool in " + tool,
+                        "tool in " + tool)));
         // What was opened last lies outermost in the order of shutting: inner plug, plate, cover.
         List<String> openings = new ArrayList<>(ledger.openings().keySet());
         Collections.reverse(openings);
         for (String thing : openings) {
+            String shut = "shut " + quoted(thing) + " ";
             items.add(new OpenItem(
                     Kind.OPENING,
                     Optional.of(entry(ledger.openings().get(thing))),
                     name(thing) + " is open",
                     where(thing),
-                    "shut it, then say: shut " + quoted(thing) + " with what was torqued, sealed and seen by whom"));
+                    "shut it, then say: " + shut + "with what was torqued, sealed and seen by whom",
+                    shut));
         }
         return items;
     }
