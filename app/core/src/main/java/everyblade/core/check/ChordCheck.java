@@ -36,13 +36,6 @@ final class ChordCheck {
     }
 
     private static double middleRadius(Mesh mesh) {
-        double least = Double.POSITIVE_INFINITY;
-        double most = 0;
-        for (int point = 0; point < mesh.pointCount(); point++) {
-            double radius = StrictMath.hypot(mesh.y(point), mesh.z(point));
-            least = Math.min(least, radius);
-            most = Math.max(most, radius);
-        }
-        return (least + most) / 2;
+        return (mesh.leastRadius() + mesh.mostRadius()) / 2;
     }
 }

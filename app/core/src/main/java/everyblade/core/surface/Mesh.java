@@ -1,6 +1,8 @@
 package everyblade.core.surface;
 
 import java.util.Arrays;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
  * A surface of flat or slightly warped facets: every face has at least three corners, all of them points of the mesh,
@@ -55,6 +57,20 @@ public final class Mesh {
     /** How many points there are. */
     public int pointCount() {
         return points.length / 3;
+    }
+
+    /** How near the axis it comes, mm: the least of all points. */
+    public double leastRadius() {
+        return radii().min().orElse(0);
+    }
+
+    /** How far from the axis it comes, mm: the most of all points. */
+    public double mostRadius() {
+        return radii().max().orElse(0);
+    }
+
+    private DoubleStream radii() {
+        return IntStream.range(0, pointCount()).mapToDouble(point -> StrictMath.hypot(y(point), z(point)));
     }
 
     /** How far aft a point lies, mm. */

@@ -32,31 +32,21 @@ record RowSurface(Row row, Mesh mesh) {
     record Extent(double radius, double front, double rear, double first, double last) {}
 
     double leastRadius() {
-        return radii()[0];
+        return mesh.leastRadius();
     }
 
     double mostRadius() {
-        return radii()[1];
-    }
-
-    private double[] radii() {
-        double least = Double.POSITIVE_INFINITY;
-        double most = 0;
-        for (int point = 0; point < mesh.pointCount(); point++) {
-            double r = StrictMath.hypot(mesh.y(point), mesh.z(point));
-            least = Math.min(least, r);
-            most = Math.max(most, r);
-        }
-        return new double[] {least, most};
+        return mesh.mostRadius();
     }
 
     /** From the root to the tip. */
     List<Extent> outline() {
-        double[] radii = radii();
+        double least = leastRadius();
+        double height = mostRadius() - least;
         List<Extent> outline = new ArrayList<>();
         for (int i = 0; i <= LEVELS; i++) {
             double share = INSET + (1 - 2 * INSET) * i / LEVELS;
-            extent(radii[0] + (radii[1] - radii[0]) * share).ifPresent(outline::add);
+            extent(least + height * share).ifPresent(outline::add);
         }
         return outline;
     }
