@@ -8,6 +8,7 @@ import everyblade.core.finding.measure.PixelLine;
 import everyblade.desktop.photo.Album;
 import everyblade.desktop.photo.JobPhoto;
 import everyblade.desktop.photo.KnownLength;
+import everyblade.desktop.photo.PhotoBytes;
 import everyblade.desktop.photo.PhotoImage;
 import everyblade.desktop.photo.PictureSize;
 import everyblade.desktop.photo.PictureSize.Surface;
@@ -84,6 +85,12 @@ final class MeasureCommand implements Callable<Integer> {
                         + ": what stands after = is no length; write it like 38mm, 38±0.2mm or 1.5in"));
         Album album = OpenedJob.read(around, job).album();
         JobPhoto photo = album.find(picture).orElseThrow(() -> noPicture(album));
+        if (PhotoBytes.of(album.folder(), photo.kept()).isEmpty()) {
+            around.err()
+                    .println("warning: " + photo.kept().file()
+                            + " is not in the job as it was kept, so nobody can see now"
+                            + " what was measured; everyblade verify tells what is wrong");
+        }
         PixelLine from = line("--known", known.substring(0, equals), photo);
         PixelLine line = line("--size", size, photo);
         double exactly = Given.number("--pointing", pointing, "px").doubleValue();

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.desktop.command.Console.Ran;
 import everyblade.desktop.photo.CameraPicture;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
@@ -82,6 +84,18 @@ class MeasureCommandTest {
                 .contains("of blade 1 of Rotor (r), all", "25.0 % of the chord (20 mm)")
                 .anySatisfy(line -> assertThat(line).matches("2[56]\\.[0-9] % of the span \\(1?[0-9.]+ mm\\)"));
         assertThat(measured.err()).doesNotContain("does not tell how this was seen");
+    }
+
+    @Test
+    void saysThatThePictureIsNotThereAsItWasKept() throws IOException {
+        assertThat(measure("--known", "4,10,44,10=20mm", "--size", "10,20,20,20")
+                        .err())
+                .doesNotContain("as it was kept");
+        Files.writeString(folder.resolve("job/photos/one.jpg"), "another");
+
+        assertThat(measure("--known", "4,10,44,10=20mm", "--size", "10,20,20,20")
+                        .err())
+                .contains("warning: one.jpg is not in the job as it was kept");
     }
 
     @Test
