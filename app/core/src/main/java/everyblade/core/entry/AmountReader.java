@@ -13,6 +13,7 @@ final class AmountReader {
             "deg", Unit.DEG,
             "\u00b0", Unit.DEG,
             "tool", Unit.TOOL,
+            "tooldeg", Unit.TOOLDEG,
             "blades", Unit.BLADES,
             "blade", Unit.BLADES,
             "rev", Unit.REV);
@@ -60,8 +61,8 @@ final class AmountReader {
         }
         Unit unit = UNITS.get(word);
         if (unit == null) {
-            throw line.expected(
-                    (units.contains(Unit.TOOL) ? "deg, tool, blades, rev" : "deg, blades") + " or the end of the line");
+            throw line.expected((units.contains(Unit.TOOL) ? "deg, blades, rev, tool, tooldeg" : "deg, blades")
+                    + " or the end of the line");
         }
         if (!units.contains(unit)) {
             throw new Refusal(line.column(), "\"" + word + "\" does not move the scope tip; expected deg or blades");
@@ -85,7 +86,7 @@ final class AmountReader {
         String word = line.peek();
         if (UNITS.containsKey(word)) {
             if (UNITS.get(word) != Unit.DEG) {
-                throw new Refusal(line.column(), "expected degrees here, found \"" + word + '"');
+                throw new Refusal(line.column(), "expected degrees of the shaft here, found \"" + word + '"');
             }
             line.take(word);
         }

@@ -25,6 +25,9 @@ public sealed interface Entry {
     /** The scope tip is clear of the blades. */
     record Clear() implements Entry {}
 
+    /** The scope was taken out of the port in use. */
+    record Out() implements Entry {}
+
     /** Turned while watching. */
     record Turn(Said<Movement> movement, Optional<BigDecimal> seconds, Optional<Through> through) implements Entry {}
 

@@ -47,6 +47,8 @@ public final class EntryText {
             line = "in";
         } else if (entry instanceof Entry.Clear) {
             line = "clear";
+        } else if (entry instanceof Entry.Out) {
+            line = "out";
         } else if (entry instanceof Entry.Turn turn) {
             line = "turn " + movement(turn.movement()) + seconds(turn.seconds()) + through(turn.through());
         } else if (entry instanceof Entry.Skip skip) {
@@ -119,7 +121,8 @@ public final class EntryText {
         } else if (entry instanceof Entry.Condition condition) {
             line = "condition " + condition.words();
         } else if (entry instanceof Entry.Fact fact) {
-            line = "fact " + name(fact.name()) + " " + fact.value();
+            boolean longer = RecordRules.isFact(fact.name().value(), fact.value());
+            line = "fact " + (longer ? quoted(fact.name().value()) : name(fact.name())) + " " + fact.value();
         } else if (entry instanceof Entry.Refer refer) {
             line = "refer " + refer.text();
         } else if (entry instanceof Entry.Again again) {

@@ -2,6 +2,7 @@ package everyblade.core.entry;
 
 import java.math.BigDecimal;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * One typed line, read from left to right: what is before the cursor is understood, what follows is not yet.
@@ -220,7 +221,7 @@ final class Line {
         return number;
     }
 
-    /** A number with or without a sign, with a decimal point or comma. */
+    /** A number with or without a sign, with a decimal point or a comma that cannot be taken for another mark. */
     Said<BigDecimal> signed(String expected) throws Refusal {
         int from = next();
         boolean negative = typed.isMinus(from);
@@ -236,6 +237,10 @@ final class Line {
                     from + 1,
                     "the number is too long; it may have at most " + MOST_DIGITS
                             + " digits on either side of the mark");
+        }
+        Optional<String> doubt = DecimalComma.doubt(typed.slice(from, stop));
+        if (doubt.isPresent()) {
+            throw new Refusal(from + 1, doubt.get());
         }
         if (typed.is(stop, '.')) {
             throw new Refusal(stop + 1, "expected a number such as 12, 12.5 or 12,5: this point does not belong");

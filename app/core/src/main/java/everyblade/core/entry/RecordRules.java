@@ -2,7 +2,10 @@ package everyblade.core.entry;
 
 import everyblade.core.entry.Entry.Interval;
 import java.math.BigDecimal;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** How entries are read that keep account of things, people, conditions and of the record itself. */
 final class RecordRules {
@@ -16,7 +19,7 @@ final class RecordRules {
             Map.entry("heat", RecordRules::heat),
             Map.entry("proof", RecordRules::proof),
             Map.entry("condition", line -> new Entry.Condition(text(line, "words such as clean or oily"))),
-            Map.entry("fact", line -> new Entry.Fact(line.name("what the fact is about"), text(line, "its value"))),
+            Map.entry("fact", RecordRules::fact),
             Map.entry("refer", line -> new Entry.Refer(text(line, "a question"))),
             Map.entry("again", RecordRules::again),
             Map.entry("pause", line -> new Entry.Pause(line.take("held"))),
@@ -35,6 +38,14 @@ final class RecordRules {
             "hour", Interval.HOURS,
             "days", Interval.DAYS,
             "day", Interval.DAYS);
+
+    /** Facts whose name is two words, which people say without quotes. */
+    private static final Set<String> OF_TWO_WORDS = Set.of("scope serial", "eye test");
+
+    /** Nowhere on Earth was it ever colder than about this, °C and °F. */
+    private static final BigDecimal COLDEST_C = BigDecimal.valueOf(-90);
+
+    private static final BigDecimal COLDEST_F = BigDecimal.valueOf(-130);
 
     private RecordRules() {}
 
@@ -83,7 +94,37 @@ final class RecordRules {
             throw line.expected("C or F");
         }
         line.take(unit);
-        return new Entry.Heat(temperature, unit.endsWith("f"));
+        boolean fahrenheit = unit.endsWith("f");
+        BigDecimal coldest = fahrenheit ? COLDEST_F : COLDEST_C;
+        if (temperature.value().compareTo(coldest) < 0) {
+            throw new Refusal(
+                    temperature.column(),
+                    "no metal here is colder than " + coldest + (fahrenheit ? " F" : " C")
+                            + ": check the number and its sign");
+        }
+        return new Entry.Heat(temperature, fahrenheit);
+    }
+
+    private static Entry fact(Line line) throws Refusal {
+        boolean quoted = line.peek().startsWith("\"");
+        Said<String> name = line.name("what the fact is about");
+        String second = line.peek();
+        if (!quoted && isFact(name.value(), second)) {
+            line.take(second);
+            name = new Said<>(name.value() + " " + second, name.column());
+        }
+        Said<String> value = line.text("its value");
+        Optional<String> doubt = DecimalComma.doubt(value.value());
+        if (doubt.isPresent()) {
+            throw new Refusal(value.column(), doubt.get());
+        }
+        return new Entry.Fact(name, value.value());
+    }
+
+    /** Whether a first word and what follows it begin a fact whose name is two words. */
+    static boolean isFact(String first, String following) {
+        String second = following.split("\\s", 2)[0];
+        return OF_TWO_WORDS.contains((first + " " + second).toLowerCase(Locale.ROOT));
     }
 
     private static Entry proof(Line line) throws Refusal {

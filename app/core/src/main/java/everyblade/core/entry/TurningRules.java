@@ -16,6 +16,7 @@ final class TurningRules {
             Map.entry("ask", line -> new Entry.Ask(line.name("a row"), parts(line))),
             Map.entry("in", line -> new Entry.In()),
             Map.entry("clear", line -> new Entry.Clear()),
+            Map.entry("out", line -> new Entry.Out()),
             Map.entry("turn", TurningRules::turn),
             Map.entry("skip", line -> new Entry.Skip(AmountReader.movement(line, AmountReader.OF_TURNING))),
             Map.entry("round", TurningRules::round),

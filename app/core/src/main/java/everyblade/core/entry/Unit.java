@@ -4,8 +4,10 @@ package everyblade.core.entry;
 public enum Unit {
     /** Degrees of the shaft. */
     DEG,
-    /** Turns of the tool at the pad in use. */
+    /** Whole turns of the tool at the pad in use. */
     TOOL,
+    /** Degrees of the tool at the pad in use. */
+    TOOLDEG,
     /** Pitches of the row in view, counted by eye. */
     BLADES,
     /** Turns of the shaft. */

@@ -31,20 +31,22 @@ final class Bookkeeping {
             return now.noted(ledger.toolOut(out.tool().value(), number));
         }
         if (entry instanceof Entry.ToolIn in) {
-            if (!ledger.toolsOut().containsKey(in.tool().value())) {
+            String tool = in.tool().value();
+            Ledger found = ledger.found(tool);
+            if (!ledger.toolsOut().containsKey(tool) && found.equals(ledger)) {
                 throw new Refusal(
                         in.tool().column(),
-                        in.tool().value() + " was not said to be out; "
+                        tool + " was not said to be out or lost; "
                                 + (ledger.toolsOut().isEmpty()
                                         ? "no tool is"
                                         : "out are "
                                                 + String.join(
                                                         ", ", ledger.toolsOut().keySet())));
             }
-            return now.noted(ledger.toolIn(in.tool().value()));
+            return now.noted(found.toolIn(tool));
         }
         if (entry instanceof Entry.Lost lost) {
-            return now.noted(ledger.questioned(number, "lost: " + lost.tool().value()));
+            return now.noted(ledger.lost(number, lost.tool().value()));
         }
         if (entry instanceof Entry.Proof proof) {
             return now.noted(ledger.proved(new Stance.Proof(

@@ -25,6 +25,7 @@ final class Judge {
                 || entry instanceof Entry.Watch
                 || entry instanceof Entry.In
                 || entry instanceof Entry.Clear
+                || entry instanceof Entry.Out
                 || entry instanceof Entry.Pad
                 || entry instanceof Entry.Heat
                 || entry instanceof Entry.Vanes) {

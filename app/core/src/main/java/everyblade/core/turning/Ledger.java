@@ -3,6 +3,7 @@ package everyblade.core.turning;
 import everyblade.core.entry.ZoneSet;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -28,6 +29,8 @@ public record Ledger(
         Map<Integer, Integer> outcomes,
         Optional<Stance.Proof> proof) {
 
+    private static final String LOST = "lost: ";
+
     static final Ledger BLANK =
             new Ledger(Trail.empty(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Optional.empty());
 
@@ -41,6 +44,27 @@ public record Ledger(
 
     Ledger questioned(int entry, String what) {
         return new Ledger(remarks, asked, put(questions, entry, what), openings, toolsOut, vanes, outcomes, proof);
+    }
+
+    Ledger lost(int entry, String thing) {
+        return questioned(entry, LOST + thing);
+    }
+
+    /** What was lost under this name is there again. */
+    Ledger found(String thing) {
+        Ledger after = this;
+        for (Map.Entry<Integer, String> question : questions.entrySet()) {
+            after = question.getValue().equals(LOST + thing) ? after.settled(question.getKey()) : after;
+        }
+        return after;
+    }
+
+    /** What is missing, by the name under which it was said to be. */
+    public List<String> missing() {
+        return questions.values().stream()
+                .filter(question -> question.startsWith(LOST))
+                .map(question -> question.substring(LOST.length()))
+                .toList();
     }
 
     Ledger settled(int entry) {

@@ -101,9 +101,8 @@ final class Moves {
         Turn amount = switch (by.unit()) {
             case DEG -> Turn.ofDegrees(by.number());
             case REV -> Turn.FULL.times(by.number());
-            case TOOL ->
-                Turn.FULL
-                        .times(by.number())
+            case TOOL, TOOLDEG ->
+                (by.unit() == Unit.TOOL ? Turn.FULL.times(by.number()) : Turn.ofDegrees(by.number()))
                         .times(
                                 pad.orElseThrow(() -> new Refusal(
                                                 column, "no tool turns the scope tip: say degrees or blades"))

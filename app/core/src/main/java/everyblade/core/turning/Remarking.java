@@ -8,10 +8,15 @@ import everyblade.core.entry.ZoneWords;
 import everyblade.core.entry.Zoning;
 import everyblade.spi.Row;
 import java.util.BitSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Entries that say something about single cells, or ask for some. */
 final class Remarking {
+
+    private static final Pattern OF_ROW = Pattern.compile("(?iU)of\\s+(\\S+?)[,:;]?(\\s.*)?");
 
     private Remarking() {}
 
@@ -27,18 +32,15 @@ final class Remarking {
                     ZoneWords.zone(zoning(now, row), find.zone())))));
         }
         if (entry instanceof Entry.Recheck recheck) {
-            Row row = row(now, recheck.row(), recheck.airfoil().column());
-            ZoneSet zones = ZoneWords.opening(zoning(now, row), recheck.rest().value())
+            Rest rest = rest(now, recheck);
+            Row row = row(now, rest.row(), recheck.airfoil().column());
+            ZoneSet zones = ZoneWords.opening(zoning(now, row), rest.text())
                     .orElse(zoning(now, row).all());
             String what =
                     "recheck " + row.kind().airfoil() + " " + recheck.airfoil().value() + " of " + row.id();
             return new Step(now.noted(ledger.remarked(
                             new Remark(number, Remark.What.RECHECK, row.id(), one(row, recheck.airfoil()), zones))
-                    .questioned(
-                            number,
-                            recheck.rest().value().isBlank()
-                                    ? what
-                                    : what + ": " + recheck.rest().value())));
+                    .questioned(number, rest.text().isBlank() ? what : what + ": " + rest.text())));
         }
         if (entry instanceof Entry.Photo photo) {
             if (photo.airfoil().isPresent()) {
@@ -73,16 +75,39 @@ final class Remarking {
         return new Step(now.noted(ledger.asking(row.id(), ZoneWords.parts(zoning(now, row), ask.parts()))));
     }
 
-    /** The row that is named, else the row in view. */
+    /**
+     * What follows the number of a recheck.
+     *
+     * @param row that is named before the number, or behind it as in {@code 7 of c2}; {@code of} anything else is text
+     */
+    private record Rest(Optional<Said<String>> row, String text) {}
+
+    private static Rest rest(Situation now, Entry.Recheck recheck) {
+        String text = recheck.rest().value();
+        Matcher matcher = OF_ROW.matcher(text);
+        if (recheck.row().isPresent()
+                || !matcher.matches()
+                || !now.engine().rows().containsKey(matcher.group(1))) {
+            return new Rest(recheck.row(), text);
+        }
+        return new Rest(
+                Optional.of(new Said<>(matcher.group(1), recheck.rest().column())),
+                Optional.ofNullable(matcher.group(2)).orElse("").strip());
+    }
+
+    /** The row that is named, else the row in view, or that was in view last. */
     static Row row(Situation now, Optional<Said<String>> said, int column) throws Refusal {
         if (said.isEmpty()) {
-            return Seating.seat(now, column).row();
+            // A finding is written up when the scope is out, too.
+            return now.lastSeat().isPresent()
+                    ? now.lastSeat().get().row()
+                    : Seating.seat(now, column).row();
         }
         return Seating.named(
                 said.get(),
                 "row",
                 Optional.ofNullable(now.engine().rows().get(said.get().value())),
-                java.util.List.copyOf(now.engine().rows().keySet()));
+                List.copyOf(now.engine().rows().keySet()));
     }
 
     /** The number of an airfoil, checked against its row. */

@@ -17,9 +17,16 @@ import java.util.Optional;
  * @param station where the scope tip is, if the view has stations
  * @param placement number of this seating
  * @param watching the zones being watched
+ * @param out whether the scope was taken out since
  */
 public record Seat(
-        View view, Row row, Optional<ScopeTip> scopeTip, Optional<Station> station, int placement, ZoneSet watching) {
+        View view,
+        Row row,
+        Optional<ScopeTip> scopeTip,
+        Optional<Station> station,
+        int placement,
+        ZoneSet watching,
+        boolean out) {
 
     /** The clock angle at which the view's middle meets the row before the scope tip is drawn round. */
     public Clock reference() {
@@ -27,10 +34,14 @@ public record Seat(
     }
 
     Seat watching(ZoneSet zones) {
-        return new Seat(view, row, scopeTip, station, placement, zones);
+        return new Seat(view, row, scopeTip, station, placement, zones, false);
     }
 
     Seat at(Station other, int newPlacement) {
-        return new Seat(view, row, scopeTip, Optional.of(other), newPlacement, watching);
+        return new Seat(view, row, scopeTip, Optional.of(other), newPlacement, watching, false);
+    }
+
+    Seat takenOut() {
+        return new Seat(view, row, scopeTip, station, placement, watching, true);
     }
 }

@@ -50,6 +50,10 @@ final class Seating {
         if (entry instanceof Entry.Vanes vanes) {
             return new Step(vanes(now, vanes));
         }
+        if (entry instanceof Entry.Out) {
+            return new Step(
+                    now.seated(seat(now, 1).takenOut(), now.placements()).among(false));
+        }
         return new Step(now.among(entry instanceof Entry.In));
     }
 
@@ -74,7 +78,8 @@ final class Seating {
         return now.seat()
                 .orElseThrow(() -> new Refusal(
                         column,
-                        "no view is in use yet: say one first, such as "
+                        "no view is in use" + (now.lastSeat().isPresent() ? ", the scope is out" : " yet")
+                                + ": say one first, such as "
                                 + now.engine().model().views().stream()
                                         .findFirst()
                                         .map(view -> "view " + view.id())
@@ -118,7 +123,8 @@ final class Seating {
                 tip,
                 view.stations().stream().findFirst(),
                 placement,
-                now.engine().zonings().get(row.id()).all());
+                now.engine().zonings().get(row.id()).all(),
+                false);
         Situation seated = setBack(now.seated(seat, placement), number, row);
         return close(placedByMaker(seated, number, row), seat).and(ClosingAdvice.onView(now, view));
     }

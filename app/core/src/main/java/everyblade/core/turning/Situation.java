@@ -18,7 +18,7 @@ import java.util.Optional;
  * Where everything stands after some entries. Immutable; {@link Judge} makes the next one.
  *
  * @param engine that is inspected
- * @param seat the view in use
+ * @param lastSeat where the scope tip was seated last, in or out by now
  * @param among whether the scope tip is among the blades
  * @param placements how often the scope tip was seated
  * @param pads id of the pad in use by spool, where one was named
@@ -30,7 +30,7 @@ import java.util.Optional;
  */
 public record Situation(
         Engine engine,
-        Optional<Seat> seat,
+        Optional<Seat> lastSeat,
         boolean among,
         int placements,
         Map<String, String> pads,
@@ -62,6 +62,11 @@ public record Situation(
                 Map.copyOf(tracks),
                 Map.of(),
                 Ledger.BLANK);
+    }
+
+    /** The view in use; empty before the first one, and while the scope is out. */
+    public Optional<Seat> seat() {
+        return lastSeat.filter(last -> !last.out());
     }
 
     /** What is known of the angle that a row stands at. */
@@ -159,7 +164,7 @@ public record Situation(
     }
 
     Situation among(boolean isAmong) {
-        return new Situation(engine, seat, isAmong, placements, pads, namedSpool, celsius, tracks, legs, ledger);
+        return new Situation(engine, lastSeat, isAmong, placements, pads, namedSpool, celsius, tracks, legs, ledger);
     }
 
     Situation atPad(String spool, String pad) {
@@ -167,7 +172,7 @@ public record Situation(
         newPads.put(spool, pad);
         return new Situation(
                 engine,
-                seat,
+                lastSeat,
                 among,
                 placements,
                 Collections.unmodifiableMap(newPads),
@@ -180,7 +185,7 @@ public record Situation(
 
     Situation heated(BigDecimal newCelsius) {
         return new Situation(
-                engine, seat, among, placements, pads, namedSpool, Optional.of(newCelsius), tracks, legs, ledger);
+                engine, lastSeat, among, placements, pads, namedSpool, Optional.of(newCelsius), tracks, legs, ledger);
     }
 
     Situation tracked(Track track) {
@@ -188,7 +193,7 @@ public record Situation(
         newTracks.put(track.id(), track);
         return new Situation(
                 engine,
-                seat,
+                lastSeat,
                 among,
                 placements,
                 pads,
@@ -204,7 +209,7 @@ public record Situation(
         newLegs.merge(row.id(), Trail.<Leg>empty().with(leg), (trail, one) -> trail.with(leg));
         return new Situation(
                 engine,
-                seat,
+                lastSeat,
                 among,
                 placements,
                 pads,
@@ -216,6 +221,6 @@ public record Situation(
     }
 
     Situation noted(Ledger newLedger) {
-        return new Situation(engine, seat, among, placements, pads, namedSpool, celsius, tracks, legs, newLedger);
+        return new Situation(engine, lastSeat, among, placements, pads, namedSpool, celsius, tracks, legs, newLedger);
     }
 }

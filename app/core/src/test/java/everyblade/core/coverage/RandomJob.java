@@ -3,6 +3,7 @@ package everyblade.core.coverage;
 import everyblade.core.Job;
 import everyblade.core.coverage.Oracle.OracleRow;
 import everyblade.core.coverage.Oracle.OracleView;
+import everyblade.core.entry.DecimalComma;
 import everyblade.core.entry.Refusal;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -202,7 +203,10 @@ final class RandomJob {
             add(verb + (way == 0 ? "on " : "back ") + plain + unit, oracle -> mover.move(oracle, by));
         } else if (way == 2) {
             BigFraction by = amount.negate();
-            add(verb + "-" + plain.replace('.', ',') + unit, oracle -> mover.move(oracle, by));
+            String comma = plain.replace('.', ',');
+            add(
+                    verb + "-" + (DecimalComma.doubt(comma).isPresent() ? plain : comma) + unit,
+                    oracle -> mover.move(oracle, by));
         } else {
             BigFraction by = amount;
             add(verb + plain + unit, oracle -> mover.move(oracle, by));

@@ -46,7 +46,8 @@ class EntryParserTest {
         }
 
         @Test
-        void in_clear_and_slip_stand_alone() throws Refusal {
+        void in_clear_out_and_slip_stand_alone() throws Refusal {
+            assertThat(parse("out")).isEqualTo(new Entry.Out());
             assertThat(parse("in")).isEqualTo(new Entry.In());
             assertThat(parse("clear")).isEqualTo(new Entry.Clear());
             assertThat(parse("slip")).isEqualTo(new Entry.Slip());
@@ -63,9 +64,20 @@ class EntryParserTest {
             assertThat(parse("turn +38,5°")).isEqualTo(turn(by("38.5", Unit.DEG)));
             assertThat(parse("turn 38deg")).isEqualTo(turn(by("38", Unit.DEG)));
             assertThat(parse("turn 2 tool")).isEqualTo(turn(by("2", Unit.TOOL)));
+            assertThat(parse("turn 720 tooldeg")).isEqualTo(turn(by("720", Unit.TOOLDEG)));
             assertThat(parse("turn 3 blades")).isEqualTo(turn(by("3", Unit.BLADES)));
             assertThat(parse("turn 1 blade")).isEqualTo(turn(by("1", Unit.BLADES)));
             assertThat(parse("turn 0.25rev")).isEqualTo(turn(by("0.25", Unit.REV)));
+        }
+
+        /** Three digits behind a comma may be thousands; nothing else may. */
+        @Test
+        void a_comma_is_decimal_wherever_it_can_be_nothing_else() throws Refusal {
+            assertThat(parse("turn 0,125")).isEqualTo(turn(by("0.125", Unit.DEG)));
+            assertThat(parse("turn 1,25")).isEqualTo(turn(by("1.25", Unit.DEG)));
+            assertThat(parse("turn 1,2500")).isEqualTo(turn(by("1.2500", Unit.DEG)));
+            assertThat(parse("turn 1.250")).isEqualTo(turn(by("1.250", Unit.DEG)));
+            assertThat(parse("turn 1250")).isEqualTo(turn(by("1250", Unit.DEG)));
         }
 
         @Test
@@ -276,6 +288,10 @@ class EntryParserTest {
             assertThat(parse("proof 0.8mm at 20 mm"))
                     .isEqualTo(new Entry.Proof(said(number("0.8"), 7), said(number("20"), 16)));
             assertThat(parse("condition clean, a little oily")).isEqualTo(new Entry.Condition("clean, a little oily"));
+            assertThat(parse("fact scope serial 123")).isEqualTo(new Entry.Fact(said("scope serial", 6), "123"));
+            assertThat(parse("fact Eye test May 2024")).isEqualTo(new Entry.Fact(said("Eye test", 6), "May 2024"));
+            assertThat(parse("fact scope B-0417")).isEqualTo(new Entry.Fact(said("scope", 6), "B-0417"));
+            assertThat(parse("fact \"scope\" serial 123")).isEqualTo(new Entry.Fact(said("scope", 6), "serial 123"));
             assertThat(parse("fact hours 1204,5")).isEqualTo(new Entry.Fact(said("hours", 6), "1204,5"));
             assertThat(parse("fact \"eye test\" May 2024")).isEqualTo(new Entry.Fact(said("eye test", 6), "May 2024"));
         }

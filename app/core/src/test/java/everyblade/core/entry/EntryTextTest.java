@@ -56,6 +56,9 @@ class EntryTextTest {
                     noaccess all because built in                | noaccess all all because built in
                     heat 104°F                                   | heat 104 F
                     fact "eye test" 20/20                        | fact "eye test" 20/20
+                    fact scope serial 123                        | fact "scope serial" 123
+                    fact "scope" serial 123                      | fact "scope" serial 123
+                    TURN on 90 tooldeg                           | turn on 90 tooldeg
                     lost "screw"                                 | lost screw
                     takeover "Ann held" held                     | takeover "Ann held" held
                     view "with space" with 'x'                   | view "with space" with 'x'

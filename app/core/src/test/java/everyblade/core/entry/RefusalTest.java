@@ -28,15 +28,16 @@ class RefusalTest {
                     turn ^fast                    | expected how far
                     turn on ^-38                  | after "on" the number must not be negative
                     turn back ^-2 blades          | after "back" the number must not be negative
-                    turn 38 ^turns                | expected deg, tool, blades, rev or the end of the line
-                    turn 1^e5                     | expected deg, tool, blades, rev or the end of the line
+                    turn 38 ^turns                | expected deg, blades, rev, tool, tooldeg or the end of the line
+                    turn 1^e5                     | expected deg, blades, rev, tool, tooldeg or the end of the line
                     turn 12.5^.3                  | this point does not belong
                     turn ^.5                      | expected how far
                     turn ^1234567890              | at most 9 digits
                     turn ^0.1234567890            | at most 9 digits
                     turn 38 ± ^-1.9               | must not be negative
                     turn 38 ±^                    | expected degrees after ±
-                    turn 38 ± 2 ^blades           | expected degrees
+                    turn 38 ± 2 ^blades           | expected degrees of the shaft
+                    here 7 ± 1 ^blade             | expected degrees of the shaft
                     turn 38 in 45^                | expected s for seconds
                     turn 38 in ^0s                | more than 0
                     turn 38 in ^-5s               | must not be negative
@@ -45,6 +46,8 @@ class RefusalTest {
                     turn to^                      | expected the angle to reach
                     turn to ^on 210               | expected the angle to reach
                     draw 2 ^tool                  | does not move the scope tip
+                    draw 2 ^tooldeg               | does not move the scope tip
+                    out ^p1                       | expected the end of the line
                     round ^0                      | counted from 1
                     round 3 in 60s ^± 1           | expected the end of the line
                     here ^3.5                     | a whole number
@@ -77,8 +80,24 @@ class RefusalTest {
                     noaccess c2 ^because y        | expected airfoil numbers such as 3, 3-5 or all
                     tool ^away wrench             | expected "out" or "in"
                     heat 40^                      | expected C or F
+                    heat ^-300 C                  | no metal here is colder than -90 C
+                    heat ^-131 F                  | no metal here is colder than -130 F
+                    heat ^1,050 C                 | "1,050" may be read in two ways: write 1.050 or 1050
+                    turn ^1,250                   | write 1.250 or 1250
+                    turn back ^12,500 deg         | write 12.500 or 12500
+                    skip ^-1,250                  | write -1.250 or -1250
+                    turn to ^1,080                | write 1.080 or 1080
+                    turn 38 ± ^1,250              | write 1.250 or 1250
+                    turn 38 in ^1,200 s           | write 1.200 or 1200
+                    datum c1 1 at ^2,160          | write 2.160 or 2160
+                    nick 7 tip ^1,250             | write 1.250 or 1250
+                    dent 7 tip depth ^1,250 mm    | write 1.250 or 1250
+                    proof 0.8 mm at ^1,000 mm     | write 1.000 or 1000
+                    again in ^1,250 cycles        | write 1.250 or 1250
+                    fact hours ^8,412             | write 8.412 or 8412
                     proof 0.8 ^at 20 mm           | expected mm
                     fact hours^                   | expected its value
+                    fact scope serial^            | expected its value
                     again in 25 ^weeks            | expected cycles, hours or days
                     pause ^hold                   | expected the end of the line
                     takeover ^held                | expected a name before "held"

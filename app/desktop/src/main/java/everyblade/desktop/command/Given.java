@@ -1,9 +1,11 @@
 package everyblade.desktop.command;
 
+import everyblade.core.entry.DecimalComma;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -22,6 +24,10 @@ final class Given {
                 || !matcher.group(2).isEmpty() && !matcher.group(2).equals(unit)) {
             throw new Failure(option + ": " + OneLine.quoted(text) + " is no number"
                     + (unit.isEmpty() ? "" : " of " + unit) + "; write it like 0.5" + unit);
+        }
+        Optional<String> doubt = DecimalComma.doubt(matcher.group(1));
+        if (doubt.isPresent()) {
+            throw new Failure(option + ": " + doubt.get());
         }
         return new BigDecimal(matcher.group(1).replace(',', '.'));
     }

@@ -1,5 +1,6 @@
 package everyblade.desktop.photo;
 
+import everyblade.core.entry.DecimalComma;
 import everyblade.core.entry.Entry.LengthUnit;
 import everyblade.core.finding.Length;
 import everyblade.core.finding.Measured;
@@ -18,10 +19,12 @@ public final class KnownLength {
 
     private KnownLength() {}
 
-    /** Empty if it is no length above 0, or names two units. */
+    /** Empty if it is no length above 0, names two units, or has a comma that may stand before thousandths or hundreds. */
     public static Optional<Measured> of(String text) {
         Matcher matcher = LENGTH.matcher(text);
         if (!matcher.matches()
+                || unsure(matcher.group(1))
+                || unsure(matcher.group(3))
                 || matcher.group(2) != null
                         && matcher.group(4) != null
                         && !matcher.group(2).equals(matcher.group(4))) {
@@ -34,6 +37,10 @@ public final class KnownLength {
                 ? Optional.of(new Measured(
                         length, Optional.ofNullable(matcher.group(3)).map(said -> Length.of(number(said), unit))))
                 : Optional.empty();
+    }
+
+    private static boolean unsure(String number) {
+        return number != null && DecimalComma.doubt(number).isPresent();
     }
 
     private static BigDecimal number(String text) {

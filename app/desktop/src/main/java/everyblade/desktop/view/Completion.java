@@ -40,6 +40,7 @@ public record Completion(String typed, List<String> words) {
             "at",
             "in",
             "clear",
+            "out",
             "draw",
             "feed",
             "pad",
@@ -136,7 +137,10 @@ public record Completion(String typed, List<String> words) {
                 place == 1
                         ? List.of("out", "in")
                         : place == 2 && said.get(1).equals("in")
-                                ? List.copyOf(now.ledger().toolsOut().keySet())
+                                ? Stream.concat(
+                                                now.ledger().toolsOut().keySet().stream(),
+                                                now.ledger().missing().stream())
+                                        .toList()
                                 : List.of();
             case "settle" ->
                 place == 1
@@ -163,7 +167,7 @@ public record Completion(String typed, List<String> words) {
         }
         boolean number = last.matches("[+-]?[0-9]+([.,][0-9]+)?");
         return number && !said.contains("to")
-                ? turned ? List.of("deg", "tool", "blades", "rev", "±") : List.of("deg", "blades")
+                ? turned ? List.of("deg", "blades", "rev", "tool", "tooldeg", "±") : List.of("deg", "blades")
                 : last.equals("through") ? stations(now) : List.of();
     }
 

@@ -39,6 +39,8 @@ final class Effect {
             after.seat().ifPresent(seat -> lines.add(words.say("effect.watch", parts(seat))));
         } else if (entry instanceof Entry.In || entry instanceof Entry.Clear) {
             lines.add(words.say(after.among() ? "effect.in" : "effect.clear"));
+        } else if (entry instanceof Entry.Out) {
+            lines.add(words.say("effect.out"));
         } else if (entry instanceof Entry.Heat) {
             after.celsius()
                     .ifPresent(celsius -> lines.add(words.say("effect.heat", words.number(celsius.doubleValue(), 1))));

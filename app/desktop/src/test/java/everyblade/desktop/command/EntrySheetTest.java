@@ -48,6 +48,13 @@ class EntrySheetTest {
                 assertThatCode(() -> EntryParser.parse(entry)).as(entry).doesNotThrowAnyException());
     }
 
+    /** The parser's unit {@code TOOL} is a whole turn of the tool. */
+    @Test
+    void aTurnOfTheToolIsToldFromADegreeOfIt() {
+        assertThat(String.join(" ", EntrySheet.lines()))
+                .contains("\"tool\" (whole turns of the turning tool)", "\"tooldeg\" (degrees of it)");
+    }
+
     @Test
     void everyKindOfFindingIsNamed() {
         assertThat(String.join(" ", EntrySheet.lines()))

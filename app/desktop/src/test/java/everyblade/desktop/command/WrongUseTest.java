@@ -113,6 +113,7 @@ class WrongUseTest {
                 use("goes from 0.01 to 1, not 2", start("new", "--model", "ring", "--set", "seen=2")),
                 use("it is given twice", start("new", "--model", "ring", "--set", "detail=1", "--detail", "2")),
                 use("\"1e3\" is no number of mm", start("new", "--model", "ring", "--detail", "1e3")),
+                use("write 1.250 or 1250", start("new", "--model", "ring", "--set", "detail=1,250")),
                 use("\"5kg\" is no number of s", start("new", "--model", "ring", "--least-view", "5kg")),
                 use("there is no journal.jsonl in it", start("new", "--model", "ring", "--previous", "empty")),
                 use("limits.json:1:1: missing-key", start("new", "--model", "ring", "--limits", "limits.json")),

@@ -16,6 +16,7 @@ class KnownLengthTest {
             value = {
                 "38; 38; -1",
                 "38,5 mm; 38.5; -1",
+                "0,125 mm; 0.125; -1",
                 "38 ± 0.2; 38; 0.2",
                 "38mm±0.2mm; 38; 0.2",
                 "1.5in+-0.01; 38.1; 0.254",
@@ -29,7 +30,21 @@ class KnownLengthTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "mm", "-3", "0", "0 mm", "1 in ± 2 mm", "3 cm", "1e3", "3 ±", "4 mm long"})
+    @ValueSource(
+            strings = {
+                "",
+                "mm",
+                "-3",
+                "0",
+                "0 mm",
+                "1 in ± 2 mm",
+                "3 cm",
+                "1e3",
+                "3 ±",
+                "4 mm long",
+                "1,250 mm",
+                "38 ± 1,250"
+            })
     void isNothingElse(String text) {
         assertThat(KnownLength.of(text)).as(text.toUpperCase(Locale.ROOT)).isEmpty();
     }

@@ -22,7 +22,8 @@ class CompletionTest {
 
     @BeforeEach
     void open() {
-        session = Workshop.in(folder).counting("tool out hand lamp", "open p1", "recheck 3 tip scratch");
+        session = Workshop.in(folder)
+                .counting("tool out hand lamp", "open p1", "recheck 3 tip scratch", "lost split pin");
     }
 
     @AfterEach
@@ -44,12 +45,12 @@ class CompletionTest {
                 "'datum ' | r,v",
                 "'pad ' | hand",
                 "'turn ' | on,back,to",
-                "'turn on 3 ' | deg,tool,blades,rev,±",
+                "'turn on 3 ' | deg,blades,rev,tool,tooldeg,±",
                 "'draw 3 ' | deg,blades",
                 "'dent 3 ' | all,root,tip",
-                "'tool in ' | hand lamp",
+                "'tool in ' | hand lamp,split pin",
                 "'shut ' | p1",
-                "'settle ' | 6",
+                "'settle ' | 6,7",
                 "'heat 20 ' | C,F",
                 "'here ' | ''"
             })
