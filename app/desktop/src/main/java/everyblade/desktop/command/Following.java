@@ -34,7 +34,7 @@ final class Following {
     static Following of(Surroundings around, OpenedJob read, Optional<String> by) {
         JournalWriter writer = Writing.open(around, read, by);
         try {
-            OpenedJob job = OpenedJob.of(read.folder(), writer.opened());
+            OpenedJob job = OpenedJob.of(around, read.folder(), writer.opened());
             return new Following(around, job, writer, by);
         } catch (RuntimeException failure) {
             writer.close();

@@ -100,7 +100,7 @@ final class LogCommand implements Callable<Integer> {
         }
         try (JournalWriter writer = Writing.open(around, opened, speaker)) {
             if (!writer.opened().journal().head().equals(opened.journal().head())) {
-                said = judged(OpenedJob.of(opened.folder(), writer.opened()), lines, speaker, time);
+                said = judged(OpenedJob.of(around, opened.folder(), writer.opened()), lines, speaker, time);
             }
             List<Addition> additions = said.stream().map(Speech.Said::addition).toList();
             List<String> notes = keepPictures(new Pictures(writer, opened.folder(), places()), said, lines);

@@ -26,6 +26,7 @@ import everyblade.record.Job;
 import everyblade.record.JobFolder;
 import everyblade.record.Journal;
 import everyblade.record.Line;
+import everyblade.record.derived.DerivedFiles;
 import everyblade.record.limits.LimitsReader;
 import everyblade.record.limits.LimitsReading;
 import everyblade.spi.EngineModel;
@@ -42,10 +43,9 @@ import java.util.TreeMap;
  * @param job as it was read
  * @param fold of all its entries
  * @param progress of computing what stations show, where that is not known yet
+ * @param derived where that is kept
  */
-public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress) {
-
-    private static final String SIGHT = "sight";
+public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress, DerivedFiles derived) {
 
     /** Reads a job, and tells what a person should know of its state. */
     static OpenedJob read(Surroundings around, Path path) {
@@ -55,14 +55,14 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress)
         Progress patience = new Patience(
                 around.err(),
                 around.clock(),
-                "Computing what each station shows of the blades; it is kept beside the job for next time.");
-        return of(folder, job, patience);
+                "Computing what each station shows of the blades; it is kept in your cache for next time.");
+        return of(around, folder, job, patience);
     }
 
     /** Reads a job that is then written to; its writer tells what a person should know. */
     static OpenedJob readToWrite(Surroundings around, Path path) {
         JobFolder folder = new JobFolder(around.disk(), around.path(path));
-        return of(folder, job(folder), Progress.NONE);
+        return of(around, folder, job(folder), Progress.NONE);
     }
 
     private static Job job(JobFolder folder) {
@@ -74,12 +74,16 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress)
     }
 
     /** The job as it was read from this folder. */
-    public static OpenedJob of(JobFolder folder, Job job) {
-        return of(folder, job, Progress.NONE);
+    static OpenedJob of(Surroundings around, JobFolder folder, Job job) {
+        return of(around, folder, job, Progress.NONE);
     }
 
     /** The same; {@code progress} watches what its coverage takes. */
-    public static OpenedJob of(JobFolder folder, Job job, Progress progress) {
+    public static OpenedJob of(Surroundings around, JobFolder folder, Job job, Progress progress) {
+        return of(folder, job, progress, around.derived());
+    }
+
+    private static OpenedJob of(JobFolder folder, Job job, Progress progress, DerivedFiles derived) {
         if (!(EngineJsonReader.read(
                         "model/" + EngineJsonReader.FILE, job.model().bytes())
                 instanceof Reading.Read read)) {
@@ -96,7 +100,7 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress)
                         + "), so another version wrote it; open the job with that version");
             }
         }
-        return new OpenedJob(folder, job, fold, progress);
+        return new OpenedJob(folder, job, fold, progress, derived);
     }
 
     /** The engine with what is known of clearances at its stations. */
@@ -151,7 +155,7 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress)
 
     /** The record that this one is compared with, if there is one. */
     Optional<OpenedJob> previous() {
-        return job.previous().map(then -> of(folder, then, progress));
+        return job.previous().map(then -> of(folder, then, progress, derived));
     }
 
     /** What the limits say of each finding; nothing without limits. */
@@ -183,7 +187,7 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress)
                 scene(job, engine().model()),
                 journal().modelHash() + journal().meshHashes(),
                 Criteria.of(settings),
-                new SightFolder(folder.path().resolve(SIGHT)),
+                new KeptSights(derived),
                 progress);
         return Coverage.of(fold.situation(), settings, sights);
     }

@@ -10,7 +10,6 @@ import everyblade.spi.Row;
 import everyblade.spi.Shape;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,29 +44,14 @@ public record Shelf(Surroundings around, List<Path> folders) {
             folders.add(path);
         }
         around.variable("EVERYBLADE_MODELS")
-                .flatMap(Shelf::path)
+                .flatMap(UserFolders::path)
                 .map(around::path)
                 .ifPresent(folders::add);
-        configuration(around)
+        UserFolders.configuration(around)
                 .map(folder -> folder.resolve("everyblade").resolve(MODELS))
                 .filter(Files::isDirectory)
                 .ifPresent(folders::add);
         return new Shelf(around, List.copyOf(folders));
-    }
-
-    private static Optional<Path> configuration(Surroundings around) {
-        return around.variable("XDG_CONFIG_HOME")
-                .or(() -> around.variable("APPDATA"))
-                .flatMap(Shelf::path)
-                .or(() -> around.variable("HOME").flatMap(Shelf::path).map(home -> home.resolve(".config")));
-    }
-
-    private static Optional<Path> path(String text) {
-        try {
-            return Optional.of(Path.of(text));
-        } catch (InvalidPathException unusable) {
-            return Optional.empty();
-        }
     }
 
     /** Every model in these folders, and whatever could not be loaded. */
@@ -93,7 +77,7 @@ public record Shelf(Surroundings around, List<Path> folders) {
 
     /** The model of this name: a folder, an {@code engine.json} or a jar if there is one, else an id. */
     Chosen choose(String name) {
-        Optional<Path> given = path(name).map(around::path).filter(Shelf::holdsModel);
+        Optional<Path> given = UserFolders.path(name).map(around::path).filter(Shelf::holdsModel);
         ModelShelf shelf = given.map(ModelShelf::open).orElseGet(this::models);
         List<Found.Loaded> loaded = shelf.found().stream()
                 .filter(Found.Loaded.class::isInstance)

@@ -1,6 +1,7 @@
 package everyblade.desktop.command;
 
 import everyblade.record.Disk;
+import everyblade.record.derived.DerivedFiles;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;
@@ -38,5 +39,12 @@ public record Surroundings(
     /** A variable that is set and not empty. */
     public Optional<String> variable(String name) {
         return Optional.ofNullable(environment.get(name)).filter(value -> !value.isEmpty());
+    }
+
+    /** What this user's program computed before and may find again. */
+    DerivedFiles derived() {
+        return UserFolders.cache(this)
+                .map(cache -> DerivedFiles.in(cache, ProgramMark::of))
+                .orElseGet(DerivedFiles::none);
     }
 }

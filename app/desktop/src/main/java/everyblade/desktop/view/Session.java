@@ -113,7 +113,7 @@ public final class Session implements AutoCloseable {
     }
 
     private OpenedJob read() {
-        return OpenedJob.of(folder, opened, progress);
+        return OpenedJob.of(around, folder, opened, progress);
     }
 
     private void show(OpenedJob job, Keeping keeping) {
@@ -146,7 +146,7 @@ public final class Session implements AutoCloseable {
 
     /** The job's pictures; those only named in memory are not among them. */
     public Album album() {
-        return OpenedJob.of(folder, job(folder)).album();
+        return OpenedJob.of(around, folder, job(folder), Progress.NONE).album();
     }
 
     /** What a person should be told about the opening, one line each. */

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 class SightCommandTest {
 
     /** One axial row between two cylinders, seen from ahead; invented for tests. */
-    private static final String BLADE = """
+    static final String BLADE = """
             { "schema": "everyblade/engine-model/1", "id": "blade", "name": "Blade",
               "walls": [ { "id": "hub", "curve": [[0, 60], [60, 60]] }, { "id": "casing", "curve": [[0, 100], [60, 100]] } ],
               "rows": [ { "id": "c1", "kind": "rotor", "count": 24, "source": "invented",

@@ -1,0 +1,45 @@
+package everyblade.desktop.command;
+
+import everyblade.core.turning.Fold;
+import everyblade.json.EngineJsonReader;
+import everyblade.record.JobFolder;
+import everyblade.spi.EngineModel;
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.CodeSource;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+
+/**
+ * What tells this program from every other that might compute something else from the same record: the hash of the jars
+ * that read and compute. A version number would be the same for every build between two releases.
+ */
+final class ProgramMark {
+
+    private static final List<Class<?>> WHAT_COMPUTES =
+            List.of(EngineModel.class, EngineJsonReader.class, Fold.class, JobFolder.class);
+
+    private ProgramMark() {}
+
+    /** 64 hexadecimal digits; of a program that runs from no jars, a word. */
+    static String of() {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            for (Class<?> one : WHAT_COMPUTES) {
+                CodeSource source = one.getProtectionDomain().getCodeSource();
+                Path jar = Path.of(source.getLocation().toURI());
+                if (!Files.isRegularFile(jar)) {
+                    return "not packaged";
+                }
+                digest.update(Files.readAllBytes(jar));
+            }
+            return HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchAlgorithmException | URISyntaxException | IOException unknown) {
+            return "not packaged";
+        }
+    }
+}

@@ -1,0 +1,130 @@
+package everyblade.json;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Optional;
+
+/**
+ * A file in a folder that somebody else may have made. It is opened only if it is a regular file, under one name, and no
+ * longer than expected: a link of either kind leads to a file of somebody else's, and a pipe or a device may never end.
+ * What is found is asked before anything is opened, since opening a pipe already waits.
+ */
+public final class PlainFile {
+
+    private static final String NAMES = "unix:nlink";
+
+    private PlainFile() {}
+
+    /** A file that is not opened for what it is; the message says why, as the end of a sentence. */
+    public static final class NotPlain extends IOException {
+
+        private static final long serialVersionUID = 1L;
+
+        NotPlain(String why) {
+            super(why);
+        }
+    }
+
+    /**
+     * All bytes of a file.
+     *
+     * @param longest in bytes, at least a megabyte
+     * @throws NotPlain if it is no plain file, or longer
+     */
+    public static byte[] read(Path file, long longest) throws IOException {
+        require(file, longest);
+        try (InputStream in = stream(file)) {
+            byte[] bytes = in.readNBytes(Math.toIntExact(longest + 1));
+            if (bytes.length > longest) {
+                throw tooLong(longest);
+            }
+            return bytes;
+        }
+    }
+
+    /**
+     * Opens a file to be read from its beginning.
+     *
+     * @throws NotPlain if it is no plain file, or longer than so many bytes
+     */
+    public static InputStream open(Path file, long longest) throws IOException {
+        require(file, longest);
+        return stream(file);
+    }
+
+    private static InputStream stream(Path file) throws IOException {
+        return Files.newInputStream(file, StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS);
+    }
+
+    /**
+     * Refuses whatever is not a plain file.
+     *
+     * @throws NotPlain with the reason
+     */
+    public static void require(Path file, long longest) throws IOException {
+        BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+        Optional<String> why = whyNot(file, found);
+        if (why.isPresent()) {
+            throw new NotPlain(why.get());
+        }
+        if (found.size() > longest) {
+            throw tooLong(longest);
+        }
+    }
+
+    /** Whether a file is there that could be opened, however long. */
+    public static boolean is(Path file) {
+        try {
+            require(file, Long.MAX_VALUE);
+            return true;
+        } catch (IOException notThere) {
+            return false;
+        }
+    }
+
+    /**
+     * Refuses whatever is not a folder of its own.
+     *
+     * @throws NotPlain if it is a link, or no folder at all
+     * @throws NoSuchFileException if it is not there
+     */
+    public static void requireFolder(Path folder) throws IOException {
+        BasicFileAttributes found = Files.readAttributes(folder, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+        if (!found.isDirectory()) {
+            throw new NotPlain(found.isSymbolicLink() ? link(folder) : folder.getFileName() + " is no folder");
+        }
+    }
+
+    private static Optional<String> whyNot(Path file, BasicFileAttributes found) throws IOException {
+        if (found.isSymbolicLink()) {
+            return Optional.of(link(file));
+        }
+        if (found.isDirectory()) {
+            return Optional.of("it is a folder");
+        }
+        if (!found.isRegularFile()) {
+            return Optional.of("it is no regular file but a pipe, a device or the like");
+        }
+        boolean counted = file.getFileSystem().supportedFileAttributeViews().contains("unix");
+        boolean another =
+                counted && ((Number) Files.getAttribute(file, NAMES, LinkOption.NOFOLLOW_LINKS)).longValue() > 1;
+        return another
+                ? Optional.of(
+                        "it is a hard link, so it is a file of somewhere else, too; copy the folder to get it alone")
+                : Optional.empty();
+    }
+
+    private static String link(Path path) {
+        return path.getFileName() + " is a symbolic link, and links are not followed";
+    }
+
+    private static NotPlain tooLong(long longest) {
+        return new NotPlain("it is larger than " + (longest >> 20) + " MB, which no such file is");
+    }
+}
