@@ -26,9 +26,11 @@ final class Counting {
         if (entry instanceof Entry.Slip) {
             return new Step(slipped(now, number)).and(Advice.onSlip(now));
         }
-        boolean held = entry instanceof Entry.Pause pause && pause.held()
+        boolean held = entry instanceof Entry.Handover
+                || entry instanceof Entry.Pause pause && pause.held()
                 || entry instanceof Entry.Takeover takeover && takeover.held();
-        return new Step(held ? now : slipped(now, number));
+        // The rotor may be held, but nobody's hand holds the scope tip where it was.
+        return new Step((held ? now : slipped(now, number)).reseated());
     }
 
     private static Step datum(Situation now, int number, Entry.Datum datum) throws Refusal {
@@ -61,7 +63,7 @@ final class Counting {
                         n,
                         plusMinus
                                 .map(BigDecimal::doubleValue)
-                                .orElse(seat.view().aim()),
+                                .orElseGet(() -> now.engine().aim(seat)),
                         row.rock(),
                         Engine.pitch(row)));
         Situation after = now.tracked(track);

@@ -7,6 +7,8 @@ import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Spool;
+import everyblade.spi.Station;
+import everyblade.spi.View;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -20,13 +22,25 @@ import java.util.OptionalDouble;
  * @param zonings by row id
  * @param clearances from each station to what a spool turns, where both are known
  * @param margin least clearance with which a spool may be turned, mm
+ * @param aims how exactly an airfoil can be put to the middle of the picture from stations
  */
 public record Engine(
         EngineModel model,
         Map<String, Row> rows,
         Map<String, Zoning> zonings,
         Map<Standing, Double> clearances,
-        double margin) {
+        double margin,
+        Aims aims) {
+
+    /** How far the middle of a picture may lie from the reference of its view. */
+    public interface Aims {
+
+        /** Nothing is known of that. */
+        Aims UNKNOWN = (view, station) -> 0;
+
+        /** How far it may lie off, either way, wherever within its tolerance the scope tip stands at a station; degrees. */
+        double at(View view, Station station);
+    }
 
     /**
      * A station and a spool that may turn beside it.
@@ -45,7 +59,8 @@ public record Engine(
             rows.put(row.id(), row);
             zonings.put(row.id(), Zoning.of(row));
         }
-        return new Engine(model, java.util.Collections.unmodifiableMap(rows), Map.copyOf(zonings), Map.of(), 0);
+        return new Engine(
+                model, java.util.Collections.unmodifiableMap(rows), Map.copyOf(zonings), Map.of(), 0, Aims.UNKNOWN);
     }
 
     /**
@@ -55,7 +70,20 @@ public record Engine(
      * @param least margin, mm
      */
     public Engine withClearances(Map<Standing, Double> known, double least) {
-        return new Engine(model, rows, zonings, Map.copyOf(known), least);
+        return new Engine(model, rows, zonings, Map.copyOf(known), least, aims);
+    }
+
+    /** The same, with what is known of how exactly airfoils can be put to the reference. */
+    public Engine withAims(Aims known) {
+        return new Engine(model, rows, zonings, clearances, margin, known);
+    }
+
+    /** How exactly a person can put an airfoil to the reference: as the view says, else as its station's tolerance lets them; ± degrees. */
+    double aim(Seat seat) {
+        View view = seat.view();
+        return view.aim() > 0
+                ? view.aim()
+                : seat.station().map(station -> aims.at(view, station)).orElse(0.0);
     }
 
     /**

@@ -43,6 +43,7 @@ final class Judge {
                 || entry instanceof Entry.Here
                 || entry instanceof Entry.Slip
                 || entry instanceof Entry.Pause
+                || entry instanceof Entry.Handover
                 || entry instanceof Entry.Takeover) {
             return Counting.judge(situation, number, entry);
         }

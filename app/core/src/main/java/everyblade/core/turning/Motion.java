@@ -131,6 +131,13 @@ final class Motion {
 
     private static Step watched(Situation now, int number, Watch watch, int from, OptionalDouble seconds) {
         Row row = watch.row();
+        if (!watch.there()) {
+            return new Step(
+                    now,
+                    "the scope tip was put in among the blades and is not where station "
+                            + watch.stance().stations().get(0)
+                            + " says, so watching from there gives nothing: draw it clear and say clear first");
+        }
         if (!now.counting(row)) {
             return new Step(
                     now,

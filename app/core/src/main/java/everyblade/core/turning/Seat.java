@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param scopeTip in use, where one is stated
  * @param station where the scope tip is, if the view has stations
  * @param placement number of this seating
+ * @param there whether the scope tip is where the station says; not after it was put in among the blades, or drawn out
  * @param watching the zones being watched
  * @param out whether the scope was taken out since
  */
@@ -25,6 +26,7 @@ public record Seat(
         Optional<ScopeTip> scopeTip,
         Optional<Station> station,
         int placement,
+        boolean there,
         ZoneSet watching,
         boolean out) {
 
@@ -34,14 +36,18 @@ public record Seat(
     }
 
     Seat watching(ZoneSet zones) {
-        return new Seat(view, row, scopeTip, station, placement, zones, false);
+        return new Seat(view, row, scopeTip, station, placement, there, zones, false);
     }
 
     Seat at(Station other, int newPlacement) {
-        return new Seat(view, row, scopeTip, Optional.of(other), newPlacement, watching, false);
+        return new Seat(view, row, scopeTip, Optional.of(other), newPlacement, true, watching, false);
+    }
+
+    Seat placed(int newPlacement, boolean isThere) {
+        return new Seat(view, row, scopeTip, station, newPlacement, isThere, watching, false);
     }
 
     Seat takenOut() {
-        return new Seat(view, row, scopeTip, station, placement, watching, true);
+        return new Seat(view, row, scopeTip, station, placement, there, watching, true);
     }
 }

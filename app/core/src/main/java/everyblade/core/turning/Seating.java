@@ -54,7 +54,21 @@ final class Seating {
             return new Step(
                     now.seated(seat(now, 1).takenOut(), now.placements()).among(false));
         }
-        return new Step(now.among(entry instanceof Entry.In));
+        return new Step(moved(now, entry instanceof Entry.In));
+    }
+
+    /**
+     * Put in among the blades, or drawn clear of them, the scope tip leaves its station or comes back to it: to some other
+     * place within its tolerance.
+     */
+    private static Situation moved(Situation now, boolean in) {
+        Situation after = now.among(in);
+        if (now.among() == in || now.seat().flatMap(Seat::station).isEmpty()) {
+            return after;
+        }
+        Seat seat = now.seat().get();
+        int placement = now.placements() + 1;
+        return after.seated(seat.placed(placement, now.engine().tooClose(seat).isPresent() == in), placement);
     }
 
     /** A reading is kept whatever it says; one that is too high for the scope tip inside calls it out. */
@@ -123,6 +137,7 @@ final class Seating {
                 tip,
                 view.stations().stream().findFirst(),
                 placement,
+                true,
                 now.engine().zonings().get(row.id()).all(),
                 false);
         Situation seated = setBack(now.seated(seat, placement), number, row);

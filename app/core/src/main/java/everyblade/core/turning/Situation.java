@@ -163,6 +163,14 @@ public record Situation(
                 engine, Optional.of(newSeat), among, newPlacements, pads, namedSpool, celsius, tracks, legs, ledger);
     }
 
+    /** Nobody knows that the scope tip stayed where it was within the tolerance of its station. */
+    Situation reseated() {
+        int placement = placements + 1;
+        return seat().filter(in -> in.station().isPresent())
+                .map(in -> seated(in.placed(placement, in.there()), placement))
+                .orElse(this);
+    }
+
     Situation among(boolean isAmong) {
         return new Situation(engine, lastSeat, isAmong, placements, pads, namedSpool, celsius, tracks, legs, ledger);
     }

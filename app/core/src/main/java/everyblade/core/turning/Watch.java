@@ -19,24 +19,25 @@ import java.util.OptionalDouble;
  * @param row that is watched
  * @param stance from where, and with what
  * @param placement number of the seating
+ * @param there whether the scope tip is where its stations say
  * @param zones that are being watched
  * @param after where the scope tip is seated afterwards
  */
-record Watch(Row row, Stance stance, int placement, ZoneSet zones, Seat after) {
+record Watch(Row row, Stance stance, int placement, boolean there, ZoneSet zones, Seat after) {
 
     /**
      * @throws Refusal if a station is none of the view, or the scope tip was drawn clear of one that stands among what turns
      */
     static Watch of(Situation now, Seat seat, Optional<Entry.Through> through) throws Refusal {
         if (through.isEmpty()) {
-            if (now.engine().tooClose(seat).isPresent() && !now.among()) {
+            if (!seat.there() && !now.among()) {
                 String station = seat.station().map(Station::id).orElseThrow();
                 throw new Refusal(
                         1,
                         "the scope tip was drawn clear of station " + station
                                 + ", so nothing is watched from there: say" + " at " + station + " when it is back");
             }
-            return new Watch(seat.row(), now.stance(seat), seat.placement(), seat.watching(), seat);
+            return new Watch(seat.row(), now.stance(seat), seat.placement(), seat.there(), seat.watching(), seat);
         }
         int from = station(seat, through.get().from());
         int to = station(seat, through.get().to());
@@ -50,6 +51,7 @@ record Watch(Row row, Stance stance, int placement, ZoneSet zones, Seat after) {
                 seat.row(),
                 now.stance(seat, passed, true),
                 placement,
+                true,
                 seat.watching(),
                 seat.at(stations.get(to), placement + 1));
     }

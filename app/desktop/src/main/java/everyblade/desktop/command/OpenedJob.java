@@ -11,6 +11,7 @@ import everyblade.core.sight.Clearances;
 import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Progress;
 import everyblade.core.sight.Sights;
+import everyblade.core.sight.StationAims;
 import everyblade.core.sight.ViewScene;
 import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Engine;
@@ -106,12 +107,14 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress,
     /** The engine with what is known of clearances at its stations. */
     private static Engine engine(JobFolder folder, Job job, EngineModel model) {
         try {
+            ViewScene scene = scene(job, model);
             return Engine.of(model)
                     .withClearances(
-                            Clearances.of(scene(job, model)),
+                            Clearances.of(scene),
                             settings(job.journal().beginning())
                                     .number("clearance")
-                                    .orElse(0));
+                                    .orElse(0))
+                    .withAims(new StationAims(scene));
         } catch (UnusableShape unusable) {
             throw new Failure(folder.path() + ": its frozen engine model gives no surface, " + unusable.getMessage());
         }
