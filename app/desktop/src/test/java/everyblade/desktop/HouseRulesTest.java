@@ -1,12 +1,20 @@
 package everyblade.desktop;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaCall;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import javax.swing.AbstractButton;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
 import org.junit.jupiter.api.Test;
 
 class HouseRulesTest {
@@ -99,6 +107,40 @@ class HouseRulesTest {
                 .dependOnClassesThat()
                 .areAssignableTo(Thread.class)
                 .because("there is one door off the event thread")
+                .check(desktop);
+    }
+
+    @Test
+    void labelsButtonsAndToolTipsSpeakThroughOneDoor() {
+        DescribedPredicate<JavaCall<?>> speaks = DescribedPredicate.describe("sets a text that people read", call -> {
+            JavaClass owner = call.getTargetOwner();
+            boolean shows = owner.isAssignableTo(JLabel.class) || owner.isAssignableTo(AbstractButton.class);
+            boolean text = call.getTarget().getRawParameterTypes().stream()
+                    .anyMatch(type -> type.isEquivalentTo(String.class));
+            boolean made = call.getName().equals("<init>") && text;
+            return shows && (made || call.getName().equals("setText"))
+                    || owner.isAssignableTo(JComponent.class) && call.getName().equals("setToolTipText");
+        });
+        noClasses()
+                .that()
+                .resideInAnyPackage("everyblade.desktop.window..", "everyblade.desktop.map..")
+                .and()
+                .doNotHaveSimpleName("Texts")
+                .should()
+                .callCodeUnitWhere(speaks)
+                .because("what others wrote must not hide anything, nor be anything but text")
+                .check(desktop);
+    }
+
+    @Test
+    void listsShowTheirLinesWithNothingHidden() {
+        classes()
+                .that(DescribedPredicate.describe("are renderers from scratch", type -> type.getRawSuperclass()
+                        .filter(above -> above.isEquivalentTo(DefaultListCellRenderer.class))
+                        .isPresent()))
+                .should()
+                .haveSimpleName("VisibleCells")
+                .because("it is the renderer of lists that all others go on from")
                 .check(desktop);
     }
 

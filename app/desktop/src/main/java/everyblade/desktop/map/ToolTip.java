@@ -1,9 +1,10 @@
 package everyblade.desktop.map;
 
+import everyblade.desktop.words.Visible;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Lines of words as the text of a tool tip, the first one heavy. */
+/** Lines of words as the text of a tool tip. */
 final class ToolTip {
 
     /** Lines beyond these are left out in the middle: the last ones conclude. */
@@ -23,23 +24,18 @@ final class ToolTip {
             shown.add("… + " + (lines.size() - MOST + 1) + " …");
             shown.addAll(lines.subList(lines.size() - LAST, lines.size()));
         }
-        String rest = shown.stream().skip(1).map(ToolTip::broken).collect(Collectors.joining("<br>"));
-        return "<html><b>" + escaped(shown.get(0)) + "</b><br>" + rest + "</html>";
+        return shown.stream().map(ToolTip::broken).collect(Collectors.joining("\n"));
     }
 
     /** A line on as many lines as it takes to stay on the screen. */
     private static String broken(String line) {
-        StringBuilder html = new StringBuilder();
+        StringBuilder text = new StringBuilder();
         int length = 0;
-        for (String word : line.split(" ")) {
+        for (String word : Visible.text(line).split(" ")) {
             boolean fits = length + word.length() < WIDTH;
-            html.append(length == 0 ? "" : fits ? " " : "<br>&nbsp;&nbsp;").append(escaped(word));
+            text.append(length == 0 ? "" : fits ? " " : "\n   ").append(word);
             length = fits ? length + word.length() + 1 : word.length() + 1;
         }
-        return html.toString();
-    }
-
-    private static String escaped(String words) {
-        return words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+        return text.toString();
     }
 }

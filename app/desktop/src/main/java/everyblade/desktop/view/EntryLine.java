@@ -25,24 +25,12 @@ public final class EntryLine {
     private String draft = "";
     private Optional<String> asked = Optional.empty();
 
-    /**
-     * What Enter says.
-     *
-     * @param line the entry
-     * @param meant whether it was asked about, and is entered again
-     */
-    public record Entered(String line, boolean meant) {}
-
-    /** Enter was struck on this text; empty if it is blank. */
-    public Optional<Entered> enter(JobState state, String typed) {
-        String line = expand(state, typed.strip());
-        if (line.isEmpty()) {
-            return Optional.empty();
-        }
-        boolean meant = asked.filter(line::equals).isPresent();
+    /** Enter was struck on this text, which is not blank: whether it was asked about, and is meant. */
+    public boolean entered(String typed) {
+        boolean meant = asked.filter(typed::equals).isPresent();
         asked = Optional.empty();
-        remember(typed.strip());
-        return Optional.of(new Entered(line, meant));
+        remember(typed);
+        return meant;
     }
 
     /** It was not kept yet, but asked about. */

@@ -48,7 +48,7 @@ final class ActPanel {
         panel.setLayout(new MigLayout("insets 0, gap 4, fillx", "[grow, fill, sizegroup]", "[fill]"));
         buttons.forEach((act, button) -> {
             letter(button, act);
-            button.setToolTipText(words.say(Shortcut.of(act).words()));
+            Texts.tip(button, words.say(Shortcut.of(act).words()));
             button.getAccessibleContext().setAccessibleName(words.say(name(act)));
             button.getAccessibleContext()
                     .setAccessibleDescription(words.say(Shortcut.of(act).words()));
@@ -64,14 +64,14 @@ final class ActPanel {
         String name = words.say(name(act));
         int space = name.length() > LONGEST_LINE ? name.lastIndexOf(' ') : -1;
         if (space > 0) {
-            button.add(new JLabel(name.substring(0, space)));
+            button.add(Texts.label(name.substring(0, space)));
         }
-        button.add(new JLabel(name.substring(space + 1)));
+        button.add(Texts.label(name.substring(space + 1)));
         String key = Shortcut.of(act).keys().stream()
                 .map(one -> KeyNames.of(one, words))
                 .min(Comparator.comparing(String::length))
                 .orElseThrow();
-        JLabel keyLabel = new JLabel(key);
+        JLabel keyLabel = Texts.label(key);
         keyLabel.putClientProperty("FlatLaf.style", "font: 85%");
         button.add(keyLabel);
     }

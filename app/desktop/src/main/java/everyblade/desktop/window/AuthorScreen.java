@@ -13,7 +13,6 @@ import everyblade.json.Problem;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
 import everyblade.spi.Row;
-import java.awt.Component;
 import java.awt.Dimension;
 import java.time.InstantSource;
 import java.time.ZoneId;
@@ -24,12 +23,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultComboBoxModel;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 import javax.swing.Timer;
@@ -85,7 +82,7 @@ final class AuthorScreen {
     private JComponent head(Runnable back) {
         JPanel head = new JPanel(new MigLayout("insets 0", "[][]push[][]"));
         head.add(title, "wmin 0");
-        head.add(new JLabel(desk.state().folder().path().toString()), "wmin 0");
+        head.add(Texts.label(desk.state().folder().path().toString()), "wmin 0");
         head.add(button("author.read", AuthorKey.READ, desk::read));
         head.add(button("author.back", AuthorKey.BACK, back));
         return head;
@@ -93,7 +90,7 @@ final class AuthorScreen {
 
     private JButton button(String key, AuthorKey by, Runnable action) {
         JButton button =
-                new JButton(words.say(key) + " (" + KeyNames.of(by.keys().get(0), words) + ")");
+                Texts.button(words.say(key) + " (" + KeyNames.of(by.keys().get(0), words) + ")");
         button.setName(key);
         button.getAccessibleContext().setAccessibleDescription(words.say(by.words()));
         button.addActionListener(pressed -> action.run());
@@ -105,6 +102,7 @@ final class AuthorScreen {
         chooser(choosers, "author.row", rows);
         chooser(choosers, "author.view", places);
         rows.setRenderer(new RowCells());
+        places.setRenderer(new VisibleCells());
         rows.addActionListener(chosen -> {
             if (!filling && rows.getSelectedItem() != null) {
                 desk.row((String) rows.getSelectedItem());
@@ -119,7 +117,7 @@ final class AuthorScreen {
         left.add(choosers);
         left.add(drawings.component(), "wmin 200, hmin 0");
         JPanel below = new JPanel(new MigLayout("insets 6 0 0 0, fill, wrap", "[grow, fill]", "[]4[grow, fill]"));
-        JLabel name = Texts.bold(new JLabel(words.say("author.text")), 1.1f);
+        JLabel name = Texts.bold(Texts.label(words.say("author.text")), 1.1f);
         below.add(name);
         below.add(text.component(), "wmin 0, hmin 60");
         JSplitPane right = split(JSplitPane.VERTICAL_SPLIT, messages.component(), below, MESSAGES);
@@ -140,7 +138,7 @@ final class AuthorScreen {
     }
 
     private void chooser(JPanel into, String key, JComboBox<?> box) {
-        JLabel label = new JLabel(words.say(key));
+        JLabel label = Texts.label(words.say(key));
         label.setLabelFor(box);
         box.setName(key);
         Texts.name(box, words.say(key));
@@ -149,19 +147,17 @@ final class AuthorScreen {
     }
 
     /** Rows by id and name. */
-    private final class RowCells extends DefaultListCellRenderer {
+    private final class RowCells extends VisibleCells {
 
         private static final long serialVersionUID = 1;
 
         @Override
-        public Component getListCellRendererComponent(
-                JList<?> list, Object id, int index, boolean isSelected, boolean focus) {
-            String told = desk.state()
+        String told(Object id) {
+            return desk.state()
                     .drawn()
                     .flatMap(read -> read.model().row(String.valueOf(id)))
                     .map(row -> row.id() + ", " + row.name())
                     .orElse("");
-            return super.getListCellRendererComponent(list, told, index, isSelected, focus);
         }
     }
 
@@ -237,7 +233,7 @@ final class AuthorScreen {
     }
 
     private void show(AuthorState state) {
-        title.setText(state.drawn().map(read -> read.model().name()).orElse(words.say("author.title")));
+        Texts.say(title, state.drawn().map(read -> read.model().name()).orElse(words.say("author.title")));
         String said = state.drawn().flatMap(read -> read.model().notice()).orElse("");
         notice.say(said);
         notice.setVisible(!said.isEmpty());

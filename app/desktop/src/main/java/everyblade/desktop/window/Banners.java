@@ -123,7 +123,7 @@ final class Banners {
     }
 
     private JButton button(String key, Runnable action) {
-        JButton button = new JButton(words.say(key));
+        JButton button = Texts.button(words.say(key));
         button.setName(key);
         button.addActionListener(pressed -> action.run());
         return button;

@@ -58,7 +58,7 @@ final class Chips {
     }
 
     private JButton chip(String text, String label) {
-        JButton chip = new JButton(label);
+        JButton chip = Texts.button(label);
         chip.setName("chip " + label);
         chip.setFocusable(false);
         chip.putClientProperty("JButton.buttonType", "roundRect");

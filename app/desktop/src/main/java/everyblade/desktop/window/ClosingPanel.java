@@ -78,11 +78,11 @@ final class ClosingPanel {
     }
 
     private void button(JPanel buttons, String key, Shortcut shortcut, Runnable action) {
-        JButton button = new JButton(words.say(key));
+        JButton button = Texts.button(words.say(key));
         button.setName("closing " + key);
         String told =
                 words.say(shortcut.words()) + " (" + KeyNames.of(shortcut.keys().get(0), words) + ")";
-        button.setToolTipText(told);
+        Texts.tip(button, told);
         button.getAccessibleContext().setAccessibleDescription(told);
         button.addActionListener(pressed -> action.run());
         buttons.add(button);
@@ -118,7 +118,7 @@ final class ClosingPanel {
 
     private void fill(List<OpenLine> lines) {
         long open = lines.stream().filter(OpenLine::open).count();
-        title.setText(open == 0 ? ClosingText.NOTHING : words.say("closing.title", open));
+        Texts.say(title, open == 0 ? ClosingText.NOTHING : words.say("closing.title", open));
         list.show(lines);
         if (list.getSelectedIndex() < 0 && !lines.isEmpty()) {
             list.setSelectedIndex(0);

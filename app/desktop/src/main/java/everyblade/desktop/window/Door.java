@@ -43,6 +43,9 @@ interface Door extends AutoCloseable {
      */
     <T> Runnable watched(String what, Watched<T> work, Consumer<Optional<T>> then);
 
+    /** Something happened that should not have: it is kept for whoever can mend it, and told. */
+    void fault(Throwable fault);
+
     /** Takes nothing more. */
     @Override
     void close();

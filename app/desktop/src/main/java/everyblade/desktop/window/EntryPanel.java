@@ -6,14 +6,18 @@ import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.Completion;
 import everyblade.desktop.view.EntryLine;
 import everyblade.desktop.view.JobState;
+import everyblade.desktop.view.Outbox;
 import everyblade.desktop.view.Preview;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
 import everyblade.picture.scene.Ink;
 import java.time.InstantSource;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -22,7 +26,10 @@ import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
-/** The entry line: what is typed, what may come next, and what it will do, told before Enter. */
+/**
+ * The entry line: what is typed, what may come next, and what it will do, told before Enter. Enter takes the text away at
+ * once, so that what is typed while it is being kept is the next entry.
+ */
 final class EntryPanel {
 
     private final Words words;
@@ -31,6 +38,7 @@ final class EntryPanel {
     private final InstantSource clock;
     private final BiConsumer<String, Boolean> enter;
     private final EntryLine line = new EntryLine();
+    private final Outbox outbox = new Outbox();
     private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap, hidemode 3, gapy 2", "[grow]"));
     private final Paragraph told = new Paragraph(" ");
     private final Chips chips;
@@ -38,7 +46,12 @@ final class EntryPanel {
     private JobState state;
     private Shown shown;
     private boolean changing;
-    private String sent = "";
+    /** Whether anything was typed since Enter was last struck. */
+    private boolean touched;
+    /** Why the line that came back was not kept. */
+    private Optional<Answer> returned = Optional.empty();
+
+    private Runnable onceSettled = () -> {};
     /** The text about which an answer stands there, which must not give way to what the text would do. */
     private String answeredFor = "";
 
@@ -67,10 +80,14 @@ final class EntryPanel {
         field.putClientProperty("JTextField.placeholderText", words.say("entry.placeholder"));
         field.putClientProperty("JTextField.showClearButton", true);
         field.putClientProperty("FlatLaf.style", "font: 135%");
-        JButton keep = new JButton(words.say("entry.keep"));
+        JButton keep = Texts.button(words.say("entry.keep"));
         keep.setName("keep");
         keep.setFocusable(false);
-        keep.addActionListener(pressed -> keep());
+        keep.addActionListener(pressed -> {
+            if (!field.getText().isBlank() || !takeBack()) {
+                keep();
+            }
+        });
         JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[grow][]"));
         row.add(field, "growx, hmin 44");
         row.add(keep, "wmin 120, growy");
@@ -119,6 +136,7 @@ final class EntryPanel {
         if (!changing) {
             line.changed();
             answeredFor = "";
+            touched = true;
         }
         preview();
     }
@@ -138,7 +156,7 @@ final class EntryPanel {
     }
 
     private void show(Preview preview) {
-        if (!answeredFor.isEmpty() && answeredFor.equals(field.getText())) {
+        if (!answeredFor.isEmpty() && answeredFor.equals(field.getText()) || outbox.inTheWay()) {
             return;
         }
         if (preview instanceof Preview.Will will) {
@@ -157,7 +175,7 @@ final class EntryPanel {
 
     private void tell(String text, Ink ink) {
         told.say(text);
-        told.setToolTipText(text.isBlank() ? null : text);
+        Texts.tip(told, text.isBlank() ? null : text);
         told.setForeground(Looks.colour(Looks.theme(choices.get()), ink));
     }
 
@@ -173,8 +191,98 @@ final class EntryPanel {
 
     /** Enter. */
     void keep() {
-        sent = field.getText();
-        line.enter(state, field.getText()).ifPresent(entered -> enter.accept(entered.line(), entered.meant()));
+        String text = field.getText().strip();
+        if (!text.isEmpty()) {
+            put("");
+            enter(text, line.entered(text));
+        }
+    }
+
+    /** Enters a line from elsewhere; what is being typed stays. */
+    void enter(String text) {
+        enter(text, false);
+    }
+
+    private void enter(String text, boolean meant) {
+        touched = false;
+        answeredFor = "";
+        Optional<Outbox.Line> now = outbox.entered(text, meant);
+        tellStanding();
+        now.ifPresent(this::handIn);
+    }
+
+    private void handIn(Outbox.Line entered) {
+        enter.accept(entered.text(), entered.meant());
+    }
+
+    /** Whether a line is being kept at this moment: what comes last is not known yet. */
+    boolean keeping() {
+        return outbox.beingKept().isPresent();
+    }
+
+    /** What was entered and came back, or waits behind such a line. */
+    List<String> notKept() {
+        return Stream.concat(outbox.back().stream(), outbox.waiting().stream()).toList();
+    }
+
+    /** Does this as soon as no line is being kept; at once if none is. */
+    void onceSettled(Runnable then) {
+        if (keeping()) {
+            onceSettled = then;
+        } else {
+            then.run();
+        }
+    }
+
+    /** What is being kept or came back stays told, whatever is typed meanwhile. */
+    private void tellStanding() {
+        String waiting = outbox.waiting().isEmpty()
+                ? ""
+                : " " + words.say("entry.waiting", String.join("  ·  ", outbox.waiting()));
+        outbox.beingKept().ifPresent(text -> tell(words.say("entry.keeping", text) + waiting, Ink.LINE));
+        outbox.back().ifPresent(text -> tell(words.say("entry.cameBack", text, reason()) + waiting, Ink.ALERT));
+    }
+
+    private String reason() {
+        return returned.map(answer -> answer instanceof Answer.Asked asked
+                        ? String.join(" ", asked.doubts())
+                        : ((Answer.Refused) answer).message())
+                .orElseGet(() -> words.say("entry.notTried"));
+    }
+
+    /** Puts the line that came back into the entry line; what is typed there waits behind it. */
+    private boolean takeBack() {
+        if (outbox.back().isEmpty()) {
+            return false;
+        }
+        String typed = field.getText().strip();
+        if (!typed.isEmpty()) {
+            outbox.entered(typed, false);
+        }
+        Optional<Answer> why = returned;
+        returned = Optional.empty();
+        put(outbox.taken().orElseThrow());
+        line.changed();
+        answeredFor = "";
+        if (why.isPresent()) {
+            show(why.get());
+        } else {
+            preview();
+        }
+        return true;
+    }
+
+    /** What is wrong with the line that stands there, or doubtful about it. */
+    private void show(Answer why) {
+        if (why instanceof Answer.Asked asked) {
+            put(asked.text());
+            line.asked(asked.text());
+            tell(words.say("entry.asked", String.join(" ", asked.doubts())), Ink.ALERT);
+        } else if (why instanceof Answer.Refused refused) {
+            field.setCaretPosition(Math.min(field.getText().length(), Math.max(0, refused.column() - 1)));
+            tell(words.say("entry.refused", refused.column(), refused.message()), Ink.ALERT);
+        }
+        answeredFor = field.getText();
     }
 
     /** Says this, as if it had been typed and entered; what was typed is dropped. */
@@ -203,27 +311,28 @@ final class EntryPanel {
         begin(digit.isEmpty() ? text.substring(0, Math.max(0, text.length() - 1)) : text + digit);
     }
 
-    /** What came of what was entered. */
+    /** What came of what was handed in. */
     void answered(Answer answer) {
         if (answer instanceof Answer.Kept kept) {
-            if (field.getText().equals(sent)) {
-                put(""); // unless the next entry is being typed already
-            }
             tell(
                     words.say(kept.safe() ? "entry.kept" : "entry.inMemory", kept.number(), kept.text()),
                     kept.safe() ? Ink.SEEN : Ink.ALERT);
-        } else if (answer instanceof Answer.Asked asked) {
-            put(asked.text());
-            line.asked(asked.text());
-            answeredFor = asked.text();
-            tell(words.say("entry.asked", String.join(" ", asked.doubts())), Ink.ALERT);
-        } else if (answer instanceof Answer.Refused refused) {
-            if (field.getText().isBlank()) {
-                put(refused.text());
-            }
-            answeredFor = field.getText();
-            field.setCaretPosition(Math.min(field.getText().length(), Math.max(0, refused.column() - 1)));
-            tell(words.say("entry.refused", refused.column(), refused.message()), Ink.ALERT);
+            Optional<Outbox.Line> next = outbox.kept();
+            tellStanding();
+            next.ifPresent(this::handIn);
+        } else {
+            outbox.cameBack();
+            returned = Optional.of(answer);
+            tellStanding();
+        }
+        // Whoever went on typing must not find other words under their fingers.
+        if (field.getText().isEmpty() && !touched && outbox.waiting().isEmpty()) {
+            takeBack();
+        }
+        if (!keeping()) {
+            Runnable then = onceSettled;
+            onceSettled = () -> {};
+            then.run();
         }
     }
 
@@ -239,6 +348,9 @@ final class EntryPanel {
     }
 
     void older() {
+        if (takeBack()) {
+            return;
+        }
         line.older(field.getText()).ifPresent(this::put);
     }
 
@@ -249,6 +361,8 @@ final class EntryPanel {
     void drop() {
         put("");
         line.changed();
+        outbox.dropped();
         tell(" ", Ink.FAINT);
+        tellStanding();
     }
 }

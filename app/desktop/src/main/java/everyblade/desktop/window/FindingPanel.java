@@ -90,7 +90,7 @@ final class FindingPanel {
             }
         });
         found.getAccessibleContext().setAccessibleDescription(words.say("finding.openPicture"));
-        found.setToolTipText(words.say("finding.openPicture"));
+        Texts.tip(found, words.say("finding.openPicture"));
         Keys.on(found, "ENTER", this::openPicture);
         found.addMouseListener(new MouseAdapter() {
             @Override
@@ -115,15 +115,15 @@ final class FindingPanel {
         form.field("finding.depth", depth);
         form.field("finding.width", width);
         form.field("finding.picture", picture);
-        JButton newest = new JButton(words.say("finding.newest"));
+        JButton newest = Texts.button(words.say("finding.newest"));
         newest.addActionListener(
                 pressed -> choices.get().pictures().flatMap(NewestPicture::in).ifPresent(picture::setText));
         panel.add(newest, "span 2");
-        add.setText(words.say("finding.add"));
+        Texts.say(add, words.say("finding.add"));
         add.setName("finding add");
         add.addActionListener(pressed -> add());
         panel.add(add, "span 2, growx");
-        JButton back = new JButton(words.say("finding.back"));
+        JButton back = Texts.button(words.say("finding.back"));
         back.setName("finding back");
         back.addActionListener(pressed -> doing.back());
         panel.add(back, "span 2");

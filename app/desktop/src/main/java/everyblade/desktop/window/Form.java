@@ -13,7 +13,7 @@ record Form(JPanel panel, Words words) {
 
     /** Adds a field after its name. */
     void field(String key, JComponent input) {
-        JLabel label = new JLabel(words.say(key));
+        JLabel label = Texts.label(words.say(key));
         label.setLabelFor(input);
         input.getAccessibleContext().setAccessibleName(words.say(key));
         if (input.getName() == null) {

@@ -6,6 +6,7 @@ import everyblade.desktop.view.Act;
 import everyblade.desktop.view.ActLine;
 import everyblade.desktop.view.Answer;
 import everyblade.desktop.view.Choices;
+import everyblade.desktop.view.EntryLine;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.NewestPicture;
 import everyblade.desktop.view.Session;
@@ -15,9 +16,11 @@ import everyblade.desktop.words.Words;
 import java.awt.BorderLayout;
 import java.time.InstantSource;
 import java.time.ZoneId;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -33,6 +36,9 @@ final class JobScreen {
 
     /** What is done at the selected cell, wherever the focus is. */
     static final List<Act> OF_A_CELL = List.of(Act.FIND, Act.RECHECK);
+
+    /** What these do depends on the last entry, which must be known. */
+    private static final Set<Act> ON_THE_LAST = EnumSet.of(Act.AGAIN, Act.UNDO, Act.REDO);
 
     private final Session session;
     private final Door door;
@@ -61,7 +67,7 @@ final class JobScreen {
         this.map = new MapArea(words, choices);
         this.side = new SidePanel(words, choices, door, this::select, this::begin, this::openPicture);
         this.middle = new Middle(map.component(), side.component(), words, choices, door, clock, new AtMiddle());
-        this.entry = new EntryPanel(words, choices, door, clock, this::enter, this::act);
+        this.entry = new EntryPanel(words, choices, door, clock, this::handIn, this::act);
         this.acts = new ActPanel(words, choices, this::act);
         this.numbers = new NumberPad(words, choices, entry);
         lay();
@@ -154,26 +160,32 @@ final class JobScreen {
                 });
     }
 
-    /** Says an entry; the panels show it only when it is safe, or when it is known not to be. */
-    void enter(String line, boolean meant) {
+    /** Hands an entry in; the panels show it only when it is safe, or when it is known not to be. */
+    private void handIn(String line, boolean meant) {
         door.run(
                 words.say("wait.entry"),
                 () -> {
-                    Answer answer = session.enter(line, meant, words);
+                    Answer answer = answer(line, meant);
                     return Map.entry(
                             answer, answer instanceof Answer.Kept ? Optional.of(now()) : Optional.<Shown>empty());
                 },
                 said -> {
-                    entry.answered(said.getKey());
                     said.getValue().ifPresent(this::show);
                     if (said.getKey() instanceof Answer.Kept kept) {
                         banners.answered(kept);
                     }
+                    entry.answered(said.getKey());
                 });
     }
 
-    private void enter(String line) {
-        enter(line, false);
+    /** The entry line must hear of whatever becomes of an entry, or it would wait for ever. */
+    private Answer answer(String line, boolean meant) {
+        try {
+            return session.enter(EntryLine.expand(session.state(), line), meant, words);
+        } catch (RuntimeException fault) {
+            door.fault(fault);
+            return new Answer.Refused(line, 1, words.say("entry.fault", fault));
+        }
     }
 
     /** Puts text into the entry line, to go on with. */
@@ -183,6 +195,10 @@ final class JobScreen {
 
     /** Does what a key or button stands for. */
     void act(Act act) {
+        if (ON_THE_LAST.contains(act) && entry.keeping()) {
+            entry.tell(words.say("act.keeping"));
+            return;
+        }
         Optional<String> picture =
                 act == Act.PHOTO ? choices.get().pictures().flatMap(NewestPicture::in) : Optional.empty();
         ActLine.Outcome outcome = new ActLine(shown.state(), entry.text(), map.selected(), picture, words).of(act);
@@ -216,7 +232,7 @@ final class JobScreen {
 
         @Override
         public void enter(String line) {
-            JobScreen.this.enter(line);
+            entry.enter(line);
         }
 
         @Override

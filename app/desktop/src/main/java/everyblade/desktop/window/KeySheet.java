@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -30,7 +29,7 @@ final class KeySheet {
         JPanel sheet = sheet();
         for (Shortcut.Place place : Shortcut.Place.values()) {
             sheet.add(
-                    Texts.bold(new JLabel(words.say("place." + place.name().toLowerCase(Locale.ROOT))), 1.1f),
+                    Texts.bold(Texts.label(words.say("place." + place.name().toLowerCase(Locale.ROOT))), 1.1f),
                     "span 4, gaptop 6");
             int count = 0;
             for (Shortcut shortcut : Shortcut.values()) {
@@ -40,7 +39,7 @@ final class KeySheet {
                 }
             }
             if (count % 2 == 1) {
-                sheet.add(new JLabel(""), "span 2");
+                sheet.add(Texts.label(""), "span 2");
             }
         }
         return sheet;

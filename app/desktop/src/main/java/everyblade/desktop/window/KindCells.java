@@ -2,12 +2,9 @@ package everyblade.desktop.window;
 
 import everyblade.core.entry.Kind;
 import everyblade.desktop.words.Words;
-import java.awt.Component;
-import javax.swing.DefaultListCellRenderer;
-import javax.swing.JList;
 
 /** Kinds of findings in the person's language, with the word that entries use. */
-final class KindCells extends DefaultListCellRenderer {
+final class KindCells extends VisibleCells {
 
     private static final long serialVersionUID = 1;
 
@@ -18,11 +15,9 @@ final class KindCells extends DefaultListCellRenderer {
     }
 
     @Override
-    public Component getListCellRendererComponent(
-            JList<?> list, Object value, int index, boolean isSelected, boolean focus) {
+    String told(Object value) {
         String word = ((Kind) value).word();
         String told = words.say("kind." + word);
-        return super.getListCellRendererComponent(
-                list, told.equals(word) ? word : told + " (" + word + ")", index, isSelected, focus);
+        return told.equals(word) ? word : told + " (" + word + ")";
     }
 }

@@ -73,7 +73,7 @@ final class LeftPanel {
                 .filter(one -> chosen.equals(Optional.of(one.what())))
                 .forEach(one -> list.setSelectedValue(one, true));
         filling = false;
-        title.setText(left.isEmpty() ? nothing(shown) : words.say("left.title", left.size()));
+        Texts.say(title, left.isEmpty() ? nothing(shown) : words.say("left.title", left.size()));
         tell();
     }
 
@@ -99,7 +99,7 @@ final class LeftPanel {
         if (one != null) {
             how.say(one.why() + "; " + one.how());
             for (String entry : one.entries()) {
-                JButton button = new JButton(entry);
+                JButton button = Texts.button(entry);
                 button.setName("way " + entry);
                 button.setFocusable(false);
                 button.addActionListener(pressed -> begin.accept(entry));

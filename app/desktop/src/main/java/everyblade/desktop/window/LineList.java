@@ -1,5 +1,6 @@
 package everyblade.desktop.window;
 
+import everyblade.desktop.words.Visible;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.event.ComponentAdapter;
@@ -84,7 +85,7 @@ final class LineList<T> extends JList<T> {
         @Override
         public Component getListCellRendererComponent(
                 JList<? extends T> list, T line, int index, boolean selected, boolean focus) {
-            area.setText(words.apply(line));
+            area.setText(Visible.text(words.apply(line)));
             area.setFont(list.getFont());
             area.setBackground(selected ? list.getSelectionBackground() : list.getBackground());
             area.setForeground(selected ? list.getSelectionForeground() : list.getForeground());

@@ -8,7 +8,6 @@ import java.awt.Component;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.function.Consumer;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -41,7 +40,7 @@ final class LogPanel {
         list.setName("log");
         list.getAccessibleContext().setAccessibleName(words.say("page.log"));
         list.setCellRenderer(new Cells());
-        JButton strike = new JButton(words.say("log.void"));
+        JButton strike = Texts.button(words.say("log.void"));
         strike.addActionListener(pressed -> {
             if (list.getSelectedIndex() >= 0) {
                 begin.accept("void " + (count - list.getSelectedIndex()) + " because ");
@@ -82,7 +81,7 @@ final class LogPanel {
         return unsaved ? words.say("log.unsaved", marked) : marked;
     }
 
-    private static final class Cells extends DefaultListCellRenderer {
+    private static final class Cells extends VisibleCells {
 
         private static final long serialVersionUID = 1;
 
@@ -90,7 +89,7 @@ final class LogPanel {
         public Component getListCellRendererComponent(
                 JList<?> list, Object value, int index, boolean isSelected, boolean focus) {
             super.getListCellRendererComponent(list, value, index, isSelected, focus);
-            setToolTipText(String.valueOf(value));
+            Texts.tip(this, String.valueOf(value));
             return this;
         }
     }

@@ -57,6 +57,7 @@ final class Looks {
                 "defaultFont", font.deriveFont(UIScale.scale((float) (choices.gloves() ? GLOVE_FONT : USUAL_FONT))));
         UIManager.put("ToolTip.background", colour(theme, Ink.PAPER));
         leaveKeys();
+        PlainText.install();
         FlatLaf.updateUI();
     }
 

@@ -6,6 +6,7 @@ import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.Keeping;
 import everyblade.desktop.view.Session;
 import everyblade.desktop.view.Shown;
+import everyblade.desktop.words.Visible;
 import everyblade.desktop.words.Words;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
@@ -37,7 +38,8 @@ final class MainWindow {
     private Choices choices;
     private Words words;
     private final Waiting waiting = new Waiting();
-    private final Door door = new Workers(waiting, this::failed);
+    private final Faults faults;
+    private final Door door;
     private final Authoring authoring;
     private Optional<JobScreen> job = Optional.empty();
 
@@ -46,6 +48,8 @@ final class MainWindow {
         this.shelf = shelf;
         this.closed = closed;
         this.places = new Places(around);
+        this.faults = new Faults(places.faults(), around.clock(), this::faulty);
+        this.door = new Workers(waiting, this::failed, faults::add);
         this.choices = places.choices();
         this.authoring = new Authoring(door, around.clock(), this::startAgain);
         this.refreshing = new Timer(REFRESH_MILLIS, due -> refresh());
@@ -140,10 +144,10 @@ final class MainWindow {
         content.add(middle, BorderLayout.CENTER);
         content.add(waiting.component(), BorderLayout.SOUTH);
         bar.bind(content);
-        frame.setTitle(job.map(screen -> screen.state().model().name() + ", "
+        frame.setTitle(Visible.text(job.map(screen -> screen.state().model().name() + ", "
                         + screen.state().beginning().serial() + " – Everyblade")
                 .or(authoring::title)
-                .orElse("Everyblade"));
+                .orElse("Everyblade")));
         content.revalidate();
         content.repaint();
     }
@@ -180,8 +184,17 @@ final class MainWindow {
         } else if (authoring.screen().isPresent()) {
             authoring.screen().get().tell(message);
         } else {
-            JOptionPane.showMessageDialog(frame, message, "Everyblade", JOptionPane.ERROR_MESSAGE);
+            JOptionPane.showMessageDialog(frame, Visible.text(message), "Everyblade", JOptionPane.ERROR_MESSAGE);
         }
+    }
+
+    private void faulty(String fault, Path kept) {
+        SwingUtilities.invokeLater(() -> failed(words.say("fault.told", fault, kept)));
+    }
+
+    /** What went wrong in this window without anybody seeing to it; from any thread. */
+    void fault(Throwable fault) {
+        faults.add(fault);
     }
 
     /** Goes on with this job. */
@@ -218,6 +231,11 @@ final class MainWindow {
         return job.map(screen -> saving(screen).mayLeave()).orElse(true);
     }
 
+    /** What was entered is answered before anything else becomes of the job. */
+    private void onceSettled(Runnable then) {
+        job.ifPresentOrElse(screen -> screen.entry().onceSettled(then), then);
+    }
+
     private void refresh() {
         job.filter(screen -> screen.state().keeping() instanceof Keeping.ReadOnly)
                 .ifPresent(JobScreen::refresh);
@@ -229,6 +247,10 @@ final class MainWindow {
 
     /** Closes the window, unless entries would be lost and the person wants to save them first. */
     void close() {
+        onceSettled(this::closeNow);
+    }
+
+    private void closeNow() {
         if (!mayLeave()) {
             return;
         }
@@ -254,7 +276,7 @@ final class MainWindow {
             }
             if (language) {
                 speak(choices.language());
-                respeak();
+                onceSettled(this::respeak);
                 return;
             }
             job.ifPresent(screen -> {
@@ -284,9 +306,11 @@ final class MainWindow {
 
         @Override
         public void start() {
-            if (mayLeave()) {
-                leave(MainWindow.this::startAgain);
-            }
+            onceSettled(() -> {
+                if (mayLeave()) {
+                    leave(MainWindow.this::startAgain);
+                }
+            });
         }
 
         @Override

@@ -82,7 +82,8 @@ final class MessageList {
     /** Shows the messages of a reading; the one chosen before stays chosen if it is still there. */
     void show(Attempt attempt) {
         List<Problem> problems = attempt.problems();
-        title.setText(
+        Texts.say(
+                title,
                 problems.isEmpty()
                         ? words.say("author.messages.none")
                         : words.say("author.messages.title", attempt.errors(), attempt.warnings()));
@@ -155,8 +156,10 @@ final class MessageList {
         public Component getListCellRendererComponent(
                 JList<? extends Problem> of, Problem problem, int index, boolean isSelected, boolean focus) {
             boolean error = problem.severity() == Severity.ERROR;
-            head.setText((error ? "✖ " : "⚠ ") + words.say(error ? "author.isError" : "author.isWarning") + "  "
-                    + head(problem));
+            Texts.say(
+                    head,
+                    (error ? "✖ " : "⚠ ") + words.say(error ? "author.isError" : "author.isWarning") + "  "
+                            + head(problem));
             what.say(problem.what() + ", " + problem.why());
             mend.say("→ " + problem.mend());
             setBackground(isSelected ? of.getSelectionBackground() : of.getBackground());

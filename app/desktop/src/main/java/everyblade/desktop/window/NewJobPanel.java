@@ -53,11 +53,13 @@ final class NewJobPanel {
         this.words = words;
         this.models = List.copyOf(models);
         models.forEach(one -> model.addItem(one.name() + " (" + one.id() + ")"));
+        model.setRenderer(new VisibleCells());
+        scopeTip.setRenderer(new VisibleCells());
         model.addActionListener(chosen -> modelChosen());
         folder.setText(proposed);
         by.setText(worker);
         problem.setForeground(Looks.colour(theme, Ink.ALERT));
-        panel.add(Texts.bold(new JLabel(words.say("form.title")), 1.6f), "span 2");
+        panel.add(Texts.bold(Texts.label(words.say("form.title")), 1.6f), "span 2");
         field("form.model", model);
         panel.add(notice, "skip, wmin 0, growx");
         field("form.serial", serial);
@@ -72,10 +74,10 @@ final class NewJobPanel {
         field("form.folder", folder);
         panel.add(new Paragraph(words.say("caution.before")), "span 2, wmin 0, growx");
         panel.add(problem, "span 2, wmin 0, growx");
-        JButton begin = new JButton(words.say("form.start"));
+        JButton begin = Texts.button(words.say("form.start"));
         begin.setName("form.start");
         begin.addActionListener(pressed -> begin(start));
-        JButton cancel = new JButton(words.say("form.back"));
+        JButton cancel = Texts.button(words.say("form.back"));
         cancel.setName("form.back");
         cancel.addActionListener(pressed -> back.run());
         panel.add(begin, "skip, split 2, hmin 44, sg go");
@@ -88,7 +90,7 @@ final class NewJobPanel {
     }
 
     private void field(String key, JComponent input) {
-        JLabel label = new JLabel(words.say(key));
+        JLabel label = Texts.label(words.say(key));
         label.setLabelFor(input);
         input.setName(key);
         input.getAccessibleContext().setAccessibleName(words.say(key));

@@ -30,7 +30,7 @@ final class NotesPanel {
                 one.cell().ifPresent(select);
             }
         });
-        settle.setText(words.say("notes.settle"));
+        Texts.say(settle, words.say("notes.settle"));
         settle.setVisible(false);
         settle.addActionListener(
                 pressed -> begin.accept("settle " + list.getSelectedValue().entry() + " because "));

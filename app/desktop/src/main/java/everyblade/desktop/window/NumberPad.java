@@ -33,7 +33,7 @@ final class NumberPad {
         panel.removeAll();
         panel.setLayout(new MigLayout("insets 0, gap 4, fillx", "[grow, fill, sizegroup]"));
         for (String key : KEYS) {
-            JButton button = new JButton(key.equals(" ") ? "␣" : key);
+            JButton button = Texts.button(key.equals(" ") ? "␣" : key);
             button.setName("digit " + key);
             button.setFocusable(false);
             button.getAccessibleContext()

@@ -1,5 +1,6 @@
 package everyblade.desktop.window;
 
+import everyblade.desktop.words.Visible;
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
 import javax.swing.text.DefaultCaret;
@@ -35,9 +36,10 @@ final class Paragraph extends JTextArea {
 
     /** Says another text; nothing happens if it is the same one. */
     void say(String text) {
-        if (!text.equals(getText())) {
-            setText(text);
+        String shown = Visible.text(text);
+        if (!shown.equals(getText())) {
+            setText(shown);
         }
-        getAccessibleContext().setAccessibleName(text);
+        getAccessibleContext().setAccessibleName(shown);
     }
 }

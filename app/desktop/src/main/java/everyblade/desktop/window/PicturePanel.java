@@ -88,7 +88,7 @@ final class PicturePanel {
     }
 
     private void button(JPanel buttons, String key, Runnable action) {
-        JButton button = new JButton(words.say(key));
+        JButton button = Texts.button(words.say(key));
         button.setName(key);
         button.setFocusable(false);
         button.addActionListener(pressed -> action.run());
@@ -137,7 +137,7 @@ final class PicturePanel {
         album = Optional.of(newAlbum);
         first.ifPresentOrElse(this::turnTo, () -> {
             task = Optional.empty();
-            title.setText(words.say("picture.none"));
+            Texts.say(title, words.say("picture.none"));
             told.say(words.say("picture.noneAbout"));
             canvas.clear("");
         });
@@ -157,11 +157,13 @@ final class PicturePanel {
         Album all = album.orElseThrow();
         fill(PictureTask.first(photo));
         task = Optional.of(new PictureTask(all, photo, typed()));
-        title.setText(words.say(
-                "picture.title",
-                photo.kept().file(),
-                all.photos().indexOf(photo) + 1,
-                all.photos().size()));
+        Texts.say(
+                title,
+                words.say(
+                        "picture.title",
+                        photo.kept().file(),
+                        all.photos().indexOf(photo) + 1,
+                        all.photos().size()));
         told.say(String.join("\n", task.get().told(words, ZoneId.systemDefault())));
         canvas.clear(words.say("wait.picture"));
         retyped();

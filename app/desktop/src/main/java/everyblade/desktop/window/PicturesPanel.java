@@ -32,10 +32,12 @@ final class PicturesPanel {
                 }
             }
         });
-        JButton look = new JButton(words.say("pictures.open"));
+        JButton look = Texts.button(words.say("pictures.open"));
         look.setName("pictures.open");
-        look.setToolTipText(words.say(Shortcut.PICTURE.words()) + " ("
-                + KeyNames.of(Shortcut.PICTURE.keys().get(0), words) + ")");
+        Texts.tip(
+                look,
+                words.say(Shortcut.PICTURE.words()) + " ("
+                        + KeyNames.of(Shortcut.PICTURE.keys().get(0), words) + ")");
         look.addActionListener(pressed -> open());
         panel.add(list.scrolled(), "grow, hmin 40");
         panel.add(look, "top");

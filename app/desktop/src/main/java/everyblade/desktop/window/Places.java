@@ -41,6 +41,15 @@ final class Places {
         return configuration.resolve("everyblade").resolve("window.properties");
     }
 
+    /** Where faults of the program are kept for whoever can mend them. */
+    Path faults() {
+        Path state = around.variable("XDG_STATE_HOME")
+                .or(() -> around.variable("LOCALAPPDATA"))
+                .map(Path::of)
+                .orElseGet(() -> home().resolve(".local").resolve("state"));
+        return state.resolve("everyblade").resolve("faults.log");
+    }
+
     /** What the person chose before. */
     Choices choices() {
         return Choices.read(choicesFile(), Locale.getDefault());

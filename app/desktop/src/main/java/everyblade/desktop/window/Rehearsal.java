@@ -32,7 +32,7 @@ final class Rehearsal {
         Waiting waiting = new Waiting();
         waiting.speak(words);
         try (Session session = Session.review(around, job, "", Progress.NONE);
-                Door door = new Workers(waiting, message -> {})) {
+                Door door = new Workers(waiting, message -> {}, fault -> {})) {
             paint(new StartPanel(words, new Places(around).demo(), List.of(), new Idle()).component());
             Shown shown = Shown.of(session.state(), words, ZoneOffset.UTC);
             paint(new JobScreen(session, shown, door, words, () -> choices, around.clock()).component());

@@ -53,9 +53,13 @@ record Saving(JobScreen screen, Places places, Words words, Component window, Co
 
     /** Whether the job may be left: nothing would be lost, or the person says so. */
     boolean mayLeave() {
-        return !(screen.state().keeping() instanceof Keeping.InMemory)
-                || JOptionPane.showConfirmDialog(
-                                window, words.say("close.unsaved"), "Everyblade", JOptionPane.YES_NO_OPTION)
-                        == JOptionPane.YES_OPTION;
+        List<String> notKept = screen.entry().notKept();
+        return (!(screen.state().keeping() instanceof Keeping.InMemory) || sure(words.say("close.unsaved")))
+                && (notKept.isEmpty() || sure(words.say("close.notKept", String.join("\n", notKept))));
+    }
+
+    private boolean sure(String question) {
+        return JOptionPane.showConfirmDialog(window, question, "Everyblade", JOptionPane.YES_NO_OPTION)
+                == JOptionPane.YES_OPTION;
     }
 }

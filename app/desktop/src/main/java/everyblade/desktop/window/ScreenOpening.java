@@ -35,6 +35,8 @@ public final class ScreenOpening implements Opening {
         AtomicReference<MainWindow> window = new AtomicReference<>();
         try {
             SwingUtilities.invokeAndWait(() -> window.set(new MainWindow(around, shelf, closed::countDown)));
+            Thread.setDefaultUncaughtExceptionHandler(
+                    (thread, fault) -> window.get().fault(fault));
             // Here, so that a job which cannot be opened is told where it was named, and no window comes up for it.
             Optional<Path> model = job.filter(ModelFolder::isOne);
             Optional<MainWindow.Opened> opened =

@@ -60,8 +60,8 @@ final class SharesPanel {
         bars.removeAll();
         lines.clear();
         Row row = coverage.row();
-        bars.add(Texts.bold(new JLabel(row.name() + " (" + row.id() + ")"), 1), "span 2, wmin 0");
-        bars.add(new JLabel(words.say("share.head")));
+        bars.add(Texts.bold(Texts.label(row.name() + " (" + row.id() + ")"), 1), "span 2, wmin 0");
+        bars.add(Texts.label(words.say("share.head")));
         for (int i = 0; i < count; i++) {
             Line line = new Line();
             bars.add(line.name);
@@ -84,9 +84,11 @@ final class SharesPanel {
         private final JLabel numbers = new JLabel();
 
         void show(ShareBar share, Theme theme) {
-            name.setText(share.name());
-            numbers.setText(words.say(
-                    "share.numbers", words.percent(share.seen()), words.percent(share.seen() + share.part())));
+            Texts.say(name, share.name());
+            Texts.say(
+                    numbers,
+                    words.say(
+                            "share.numbers", words.percent(share.seen()), words.percent(share.seen() + share.part())));
             bar.show(share, theme);
         }
     }
@@ -103,7 +105,7 @@ final class SharesPanel {
         void show(ShareBar share, Theme inTheme) {
             bar = share;
             theme = inTheme;
-            setToolTipText(share.told());
+            Texts.tip(this, share.told());
             getAccessibleContext().setAccessibleName(share.told());
             repaint();
         }

@@ -38,7 +38,7 @@ final class StartPanel {
             new JPanel(new MigLayout("insets 32, fill, wrap", "[grow, center]", "[][][grow, fill]"));
 
     StartPanel(Words words, Optional<Path> demo, List<Path> recent, Doing doing) {
-        panel.add(Texts.bold(new JLabel(words.say("start.title")), 2));
+        panel.add(Texts.bold(Texts.label(words.say("start.title")), 2));
         panel.add(new Paragraph(words.say(recent.isEmpty() ? "start.first" : "start.what")), "w 900");
         JPanel body = new JPanel(new MigLayout("insets 16 0 0 0, fill", "[280!, fill]24[grow, fill]", "[grow, fill]"));
         body.add(buttons(words, demo, doing), "aligny top");
@@ -57,10 +57,10 @@ final class StartPanel {
     }
 
     private static void button(JPanel panel, Words words, String key, Runnable action) {
-        JButton button = new JButton(words.say(key));
+        JButton button = Texts.button(words.say(key));
         button.setName(key);
         button.getAccessibleContext().setAccessibleDescription(words.say(key + ".about"));
-        button.setToolTipText(words.say(key + ".about"));
+        Texts.tip(button, words.say(key + ".about"));
         button.addActionListener(pressed -> action.run());
         panel.add(button, "hmin " + Looks.GLOVE_TARGET);
     }
@@ -71,9 +71,10 @@ final class StartPanel {
         model.addAll(recent);
         JList<Path> list = new JList<>(model);
         list.setName("recent");
+        list.setCellRenderer(new VisibleCells());
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.getAccessibleContext().setAccessibleName(words.say("start.recent"));
-        JLabel title = Texts.bold(new JLabel(words.say("start.recent")), 1.1f);
+        JLabel title = Texts.bold(Texts.label(words.say("start.recent")), 1.1f);
         title.setLabelFor(list);
         if (!recent.isEmpty()) {
             list.setSelectedIndex(0);
@@ -89,10 +90,10 @@ final class StartPanel {
                 }
             }
         });
-        JButton open = new JButton(words.say("start.openRecent"));
+        JButton open = Texts.button(words.say("start.openRecent"));
         open.setName("start.openRecent");
         open.addActionListener(pressed -> chosen.accept(doing::open));
-        JButton review = new JButton(words.say("start.reviewRecent"));
+        JButton review = Texts.button(words.say("start.reviewRecent"));
         review.addActionListener(pressed -> chosen.accept(doing::review));
         open.setEnabled(!recent.isEmpty());
         review.setEnabled(!recent.isEmpty());

@@ -70,14 +70,15 @@ final class TopBar {
 
     private JComponent title() {
         JLabel label = new JLabel();
-        label.setText(job.map(screen -> words.say(
-                        "bar.title",
-                        screen.state().model().name(),
-                        screen.state().beginning().serial(),
-                        screen.state().beginning().task()))
-                .orElse("Everyblade"));
-        label.setToolTipText(
-                job.flatMap(screen -> screen.state().model().notice()).orElse(null));
+        Texts.say(
+                label,
+                job.map(screen -> words.say(
+                                "bar.title",
+                                screen.state().model().name(),
+                                screen.state().beginning().serial(),
+                                screen.state().beginning().task()))
+                        .orElse("Everyblade"));
+        Texts.tip(label, job.flatMap(screen -> screen.state().model().notice()).orElse(null));
         return label;
     }
 
@@ -114,13 +115,13 @@ final class TopBar {
     }
 
     private void toggle(Shortcut shortcut, String key, boolean on) {
-        JToggleButton button = new JToggleButton(words.say(key), on);
+        JToggleButton button = Texts.toggle(words.say(key), on);
         button.addActionListener(pressed -> actions.get(shortcut).run());
         add(button, shortcut, key);
     }
 
     private void button(Shortcut shortcut, String key) {
-        JButton button = new JButton(words.say(key));
+        JButton button = Texts.button(words.say(key));
         button.addActionListener(pressed -> actions.get(shortcut).run());
         add(button, shortcut, key);
     }
@@ -131,7 +132,7 @@ final class TopBar {
         button.putClientProperty("JButton.buttonType", "toolBarButton");
         String told =
                 words.say(shortcut.words()) + " (" + KeyNames.of(shortcut.keys().get(0), words) + ")";
-        button.setToolTipText(told);
+        Texts.tip(button, told);
         button.getAccessibleContext().setAccessibleDescription(told);
         panel.add(button, "hmin 32");
     }
@@ -142,7 +143,7 @@ final class TopBar {
                 .filter(one -> !one.equals(words.locale()))
                 .findFirst()
                 .orElseThrow();
-        JButton button = new JButton(other.getDisplayLanguage(other));
+        JButton button = Texts.button(other.getDisplayLanguage(other));
         button.setName("bar.language");
         button.setFocusable(false);
         button.putClientProperty("JButton.buttonType", "toolBarButton");

@@ -42,7 +42,7 @@ final class Waiting {
 
     /** Speaks this language from now on. */
     void speak(Words words) {
-        stop.setText(words.say("wait.stop"));
+        Texts.say(stop, words.say("wait.stop"));
     }
 
     JComponent component() {
@@ -144,7 +144,7 @@ final class Waiting {
         animate();
         if (!tickets.isEmpty()) {
             Ticket last = tickets.get(tickets.size() - 1);
-            label.setText(last.what);
+            Texts.say(label, last.what);
             stop.setVisible(last.canStop);
         }
     }

@@ -50,7 +50,7 @@ final class WherePanel {
         rotor.setVisible(!where.rotor().isBlank());
         pad.setVisible(!where.pad().isBlank());
         entry = where.entry().orElse("");
-        take.setText(words.say("where.take", entry.strip()));
+        Texts.say(take, words.say("where.take", entry.strip()));
         open = shown.state().open();
         lay();
     }

@@ -5,6 +5,7 @@ import everyblade.desktop.command.Failure;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -22,14 +23,17 @@ final class Workers implements Door {
     private final Map<String, Object> newest = new ConcurrentHashMap<>();
     private final Waiting waiting;
     private final Consumer<String> failed;
+    private final Consumer<Throwable> faults;
 
     /**
      * @param waiting is told what goes on
      * @param failed is told, on the event thread, why something could not be done
+     * @param faults is given, on any thread, what should not have happened
      */
-    Workers(Waiting waiting, Consumer<String> failed) {
+    Workers(Waiting waiting, Consumer<String> failed, Consumer<Throwable> faults) {
         this.waiting = waiting;
         this.failed = failed;
+        this.faults = faults;
     }
 
     private static java.util.concurrent.ThreadFactory daemon(String name) {
@@ -97,20 +101,28 @@ final class Workers implements Door {
                 }
             });
         } catch (Failure failure) {
-            tell(ticket, failure.getMessage());
-        } catch (Exception fault) {
-            tell(ticket, "stopped by a fault of the program, " + fault + "; what shows as kept is on disk");
+            over(ticket, () -> failed.accept(failure.getMessage()));
+        } catch (CancellationException stopped) {
+            over(ticket, () -> {});
+        } catch (Exception | Error fault) {
+            over(ticket, () -> {});
+            fault(fault);
         }
     }
 
-    private void tell(Waiting.Ticket ticket, String message) {
+    private static void over(Waiting.Ticket ticket, Runnable tell) {
         SwingUtilities.invokeLater(() -> {
             boolean wanted = ticket.wanted();
             ticket.end();
             if (wanted) {
-                failed.accept(message);
+                tell.run();
             }
         });
+    }
+
+    @Override
+    public void fault(Throwable fault) {
+        faults.accept(fault);
     }
 
     @Override

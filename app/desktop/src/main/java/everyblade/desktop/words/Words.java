@@ -68,13 +68,11 @@ public final class Words {
         return new MessageFormat(bundle.getString(key), locale).format(texts(parts));
     }
 
-    /** Whole numbers go in without grouping: blade 1,234 would look like two numbers. */
+    /** Whole numbers go in without grouping: blade 1,234 would look like two numbers. What is told hides nothing. */
     private static Object[] texts(Object[] parts) {
         Object[] texts = parts.clone();
         for (int i = 0; i < texts.length; i++) {
-            if (!(texts[i] instanceof String)) {
-                texts[i] = String.valueOf(texts[i]);
-            }
+            texts[i] = Visible.text(String.valueOf(texts[i]));
         }
         return texts;
     }

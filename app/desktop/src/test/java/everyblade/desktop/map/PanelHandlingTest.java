@@ -217,7 +217,7 @@ class PanelHandlingTest {
             MouseEvent over =
                     new MouseEvent((Component) panel, MouseEvent.MOUSE_MOVED, 0, 0, place[0], place[1], 0, false);
             assertThat(panel.getToolTipText(over))
-                    .startsWith("<html><b>blade 10 of r1, tip/suction/leading: inspected, damaged</b>")
+                    .startsWith("blade 10 of r1, tip/suction/leading: inspected, damaged")
                     .contains("stands at clock", "entry 3", "so blade 10 of rotor 1 (r1), tip/suction/leading is seen");
         }
 

@@ -72,9 +72,9 @@ class EntryLineTest {
     void theSameTextEnteredAgainIsMeantAndAnotherIsNot() {
         line.asked("skip on 90");
 
-        assertThat(line.enter(session.state(), "skip on 90")).hasValue(new EntryLine.Entered("skip on 90", true));
+        assertThat(line.entered("skip on 90")).isTrue();
         line.asked("skip on 90");
-        assertThat(line.enter(session.state(), "skip on 60")).hasValue(new EntryLine.Entered("skip on 60", false));
+        assertThat(line.entered("skip on 60")).isFalse();
     }
 
     @Test
@@ -82,18 +82,13 @@ class EntryLineTest {
         line.asked("skip on 90");
         line.changed();
 
-        assertThat(line.enter(session.state(), "skip on 90")).hasValue(new EntryLine.Entered("skip on 90", false));
-    }
-
-    @Test
-    void nothingIsEnteredFromABlankLine() {
-        assertThat(line.enter(session.state(), "  ")).isEmpty();
+        assertThat(line.entered("skip on 90")).isFalse();
     }
 
     @Test
     void whatWasTypedBeforeComesBackAndSoDoesTheDraft() {
-        line.enter(session.state(), "look");
-        line.enter(session.state(), "12");
+        line.entered("look");
+        line.entered("12");
 
         assertThat(line.older("dra")).hasValue("12");
         assertThat(line.older("12")).hasValue("look");

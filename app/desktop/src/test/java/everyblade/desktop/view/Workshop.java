@@ -119,15 +119,25 @@ public record Workshop(Path folder, Disk disk) {
     }
 
     private static Workshop in(Path folder, Disk disk, String model, Optional<FrozenFile> limits) {
+        return in(folder, disk, model, limits, List.of("7", "routine", "Ann"));
+    }
+
+    /** A workshop whose job is on another engine, {@code ring} by its id, and says this as serial number, task and name. */
+    public static Workshop of(Path folder, String model, String serial, String task, String by) {
+        return in(folder, new LocalDisk(), model, Optional.empty(), List.of(serial, task, by));
+    }
+
+    private static Workshop in(
+            Path folder, Disk disk, String model, Optional<FrozenFile> limits, List<String> serialTaskBy) {
         Workshop workshop = new Workshop(folder, disk);
         new JobFolder(new LocalDisk(), workshop.job())
                 .start(
                         new Beginning(
                                 NOW,
-                                "Ann",
+                                serialTaskBy.get(2),
                                 "ring",
-                                "7",
-                                "routine",
+                                serialTaskBy.get(0),
+                                serialTaskBy.get(1),
                                 Settings.of(Map.of()).values(),
                                 Optional.empty()),
                         new Frozen(frozen(model), Collections.emptySortedMap(), limits, Optional.empty()))

@@ -254,6 +254,11 @@ class AuthorScreenTest {
             }
 
             @Override
+            public void fault(Throwable fault) {
+                direct.fault(fault);
+            }
+
+            @Override
             public void close() {}
         }
 

@@ -41,5 +41,10 @@ final class DirectDoor implements Door {
     }
 
     @Override
+    public void fault(Throwable fault) {
+        failures.add(fault.toString());
+    }
+
+    @Override
     public void close() {}
 }

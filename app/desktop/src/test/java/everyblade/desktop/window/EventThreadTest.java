@@ -101,7 +101,7 @@ class EventThreadTest {
     void aJobIsLoggedOffTheEventThreadAndShownOnItAlone() throws Exception {
         Workshop workshop = Workshop.in(folder);
         Waiting waiting = Offscreen.on(Waiting::new);
-        Workers workers = new Workers(waiting, wrong::add);
+        Workers workers = new Workers(waiting, wrong::add, fault -> wrong.add(fault.toString()));
         try (Session session = workshop.counting()) {
             Offscreen screen = Offscreen.of(session, workers, Choices.first(Locale.ENGLISH));
             timing = true; // the first screen of a JVM takes its time
@@ -131,11 +131,14 @@ class EventThreadTest {
     }
 
     @Test
-    void whatGoesWrongBehindTheDoorIsToldOnTheEventThread() throws Exception {
+    void whatGoesWrongBehindTheDoorIsToldAndAFaultIsKept() throws Exception {
         List<String> told = new CopyOnWriteArrayList<>();
+        Path log = folder.resolve("state/faults.log");
+        Faults faults = new Faults(log, () -> Workshop.NOW, (fault, file) -> told.add("fault " + fault));
         Workers workers = new Workers(
                 Offscreen.on(Waiting::new),
-                message -> told.add(SwingUtilities.isEventDispatchThread() + " " + message));
+                message -> told.add(SwingUtilities.isEventDispatchThread() + " " + message),
+                faults::add);
         workers.run(
                 "something",
                 () -> {
@@ -151,15 +154,15 @@ class EventThreadTest {
         settle(workers);
         workers.close();
 
-        assertThat(told).hasSize(2);
-        assertThat(told.get(0)).isEqualTo("true the disk is gone");
-        assertThat(told.get(1)).startsWith("true stopped by a fault of the program");
+        assertThat(told)
+                .containsExactlyInAnyOrder("true the disk is gone", "fault java.lang.IllegalStateException: a fault");
+        assertThat(log).content().contains("2026-05-14T06:00:00Z java.lang.IllegalStateException: a fault", "\tat ");
     }
 
     @Test
     void ofSeveralThingsOfOneKindTheNewestCounts() throws Exception {
         List<Integer> shown = new CopyOnWriteArrayList<>();
-        Workers workers = new Workers(Offscreen.on(Waiting::new), wrong::add);
+        Workers workers = new Workers(Offscreen.on(Waiting::new), wrong::add, fault -> wrong.add(fault.toString()));
         CountDownLatch gate = new CountDownLatch(1);
         workers.run("first", () -> gate.await(10, TimeUnit.SECONDS), done -> {});
         for (int i = 0; i < 100; i++) {
@@ -177,7 +180,7 @@ class EventThreadTest {
     void whatNobodyWaitsForAnyMoreIsNotShown() throws Exception {
         List<String> shown = new CopyOnWriteArrayList<>();
         Waiting waiting = Offscreen.on(Waiting::new);
-        Workers workers = new Workers(waiting, wrong::add);
+        Workers workers = new Workers(waiting, wrong::add, fault -> wrong.add(fault.toString()));
         CountDownLatch gate = new CountDownLatch(1);
         Offscreen.on(() -> {
             waiting.speak(Workshop.ENGLISH);
@@ -203,7 +206,7 @@ class EventThreadTest {
     void whatIsWatchedEndsEarlyForWhoeverHandedItInAndForAPersonWhoIsToldSo() throws Exception {
         List<Object> given = new CopyOnWriteArrayList<>();
         Waiting waiting = Offscreen.on(Waiting::new);
-        Workers workers = new Workers(waiting, wrong::add);
+        Workers workers = new Workers(waiting, wrong::add, fault -> wrong.add(fault.toString()));
         Door.Watched<String> endless = progress -> {
             while (!progress.cancelled()) {
                 Thread.onSpinWait();

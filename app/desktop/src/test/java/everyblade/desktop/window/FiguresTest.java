@@ -30,9 +30,14 @@ class FiguresTest {
     @Test
     void aKeyIsEchoedWithin50MillisecondsWhileEntriesAreLogged() throws Exception {
         Workshop workshop = Workshop.in(folder);
-        Workers workers = new Workers(Offscreen.on(Waiting::new), message -> {
-            throw new AssertionError(message);
-        });
+        Workers workers = new Workers(
+                Offscreen.on(Waiting::new),
+                message -> {
+                    throw new AssertionError(message);
+                },
+                fault -> {
+                    throw new AssertionError(fault);
+                });
         try (Session session = workshop.counting()) {
             Offscreen screen = Offscreen.of(session, workers, Choices.first(Locale.ENGLISH));
             BufferedImage map = screen.paint();
@@ -40,7 +45,7 @@ class FiguresTest {
             for (int i = 0; i < ENTRIES; i++) {
                 String entry = "turn on 3" + i % 10;
                 Offscreen.on(() -> {
-                    screen.screen().enter(entry, true);
+                    screen.screen().entry().enter(entry);
                     return true;
                 });
                 long pressed = System.nanoTime();
