@@ -135,9 +135,11 @@ class HouseRulesTest {
     @Test
     void listsShowTheirLinesWithNothingHidden() {
         classes()
-                .that(DescribedPredicate.describe("are renderers from scratch", type -> type.getRawSuperclass()
-                        .filter(above -> above.isEquivalentTo(DefaultListCellRenderer.class))
-                        .isPresent()))
+                .that(DescribedPredicate.describe(
+                        "are renderers from scratch",
+                        type -> type.getRawSuperclass()
+                                .filter(above -> above.isEquivalentTo(DefaultListCellRenderer.class))
+                                .isPresent()))
                 .should()
                 .haveSimpleName("VisibleCells")
                 .because("it is the renderer of lists that all others go on from")

@@ -111,7 +111,12 @@ class EventThreadTest {
                     screen.paint();
                 }
             }
-            settle(workers);
+            CountDownLatch kept = new CountDownLatch(1);
+            Offscreen.on(() -> {
+                screen.screen().entry().onceSettled(kept::countDown);
+                return true;
+            });
+            assertThat(kept.await(60, TimeUnit.SECONDS)).isTrue();
 
             assertThat(workshop.kept()).hasSizeGreaterThan(40);
         } finally {
