@@ -2,6 +2,7 @@ package everyblade.record;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -17,8 +18,15 @@ public interface Disk {
     /** The names in a folder, sorted. */
     List<String> list(Path folder) throws IOException;
 
-    /** All bytes of a file. */
-    byte[] read(Path file) throws IOException;
+    /** Fails if there is no folder of this name, or only a link to one. */
+    void requireFolder(Path folder) throws IOException;
+
+    /**
+     * Opens a plain file to be read from its beginning: no link, no pipe, and nothing that is longer.
+     *
+     * @param longest in bytes
+     */
+    InputStream read(Path file, long longest) throws IOException;
 
     /** Length of a file in bytes, asked by its name. */
     long size(Path file) throws IOException;
@@ -38,11 +46,11 @@ public interface Disk {
     /** Makes a new file and opens it; fails if the name is taken. */
     OpenFile create(Path file) throws IOException;
 
-    /** Opens a file that is there. */
+    /** Opens a plain file that is there; no link. */
     OpenFile open(Path file) throws IOException;
 
     /**
-     * Takes the operating system's lock on a file, which is made if missing, or says who has it. The lock is freed by
+     * Takes the operating system's lock on a plain file, which is made if missing, or says who has it. The lock is freed by
      * closing it and by the death of the process.
      *
      * @param holder who asks, in words that are left in the file for others to read

@@ -1,10 +1,18 @@
 package everyblade.record;
 
+import everyblade.record.derived.DerivedFiles;
+import everyblade.record.derived.SeenHeads;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /**
  * A job on a disk: {@code journal.jsonl}, the engine model as it was in {@code model/engine.json}, {@code photos/}, and
@@ -24,10 +32,12 @@ public final class JobFolder {
 
     private final Disk disk;
     private final Path path;
+    private final JobFiles files;
 
     public JobFolder(Disk disk, Path path) {
         this.disk = disk;
         this.path = path.toAbsolutePath().normalize();
+        this.files = new JobFiles(disk, this.path);
     }
 
     /** Where the job is. */
@@ -61,8 +71,21 @@ public final class JobFolder {
     /** What came of verifying. */
     public sealed interface Verification {}
 
-    /** Every line is the one that was written, none is missing as far as can be known, and frozen files and pictures are those that were kept. */
-    public record Sound(int entries, String head) implements Verification {}
+    /**
+     * Every line is the one that was written, its text and meaning say the same, none is missing as far as can be known,
+     * and frozen files and pictures are those that were kept.
+     *
+     * @param noted number of the entry that the noted head is of, 0 for the first line; empty if none was noted
+     */
+    public record Sound(int entries, String head, OptionalInt noted) implements Verification {}
+
+    /**
+     * Hash of a line as it was noted elsewhere.
+     *
+     * @param hash 64 hexadecimal digits
+     * @param entry the number of the entry that it is of, if that is known, too
+     */
+    public record NotedHead(String hash, OptionalInt entry) {}
 
     /** All is sound up to a last line without newline. */
     public record Torn(int entries, String head, Problem problem) implements Verification {}
@@ -87,7 +110,7 @@ public final class JobFolder {
 
     /** Opens the job for reading; a writer may be at work meanwhile. */
     public Reading read() {
-        return new JobReader(disk, path).read();
+        return new JobReader(files).read();
     }
 
     /** What came of copying a record to compare a later one with. */
@@ -98,7 +121,7 @@ public final class JobFolder {
 
     /** The record as a later one keeps it to compare with. */
     public Copying copy() {
-        return new JobReader(disk, path).copy();
+        return new JobReader(files).copy();
     }
 
     /**
@@ -108,6 +131,15 @@ public final class JobFolder {
      * @param since the time now, told to others who ask
      */
     public Writing write(String by, Instant since) {
+        return write(by, since, Optional.empty());
+    }
+
+    /**
+     * The same.
+     *
+     * @param read the job as it was just read, which is not read again if nobody has added to it
+     */
+    public Writing write(String by, Instant since, Optional<Job> read) {
         if (!disk.exists(path.resolve(Journal.FILE))) {
             return new Refused(JobReader.noJob(path));
         }
@@ -121,15 +153,15 @@ public final class JobFolder {
         } catch (IOException failure) {
             return new Refused(unwritable(LOCK, failure));
         }
-        Writing writing = writeLocked(lock);
+        Writing writing = writeLocked(lock, read);
         if (!(writing instanceof Writable)) {
             JournalWriter.closeQuietly(lock);
         }
         return writing;
     }
 
-    private Writing writeLocked(Disk.Lock lock) {
-        Reading reading = read();
+    private Writing writeLocked(Disk.Lock lock, Optional<Job> read) {
+        Reading reading = read.filter(this::isStill).<Reading>map(Readable::new).orElseGet(this::read);
         if (reading instanceof Refused refused) {
             return refused;
         }
@@ -149,43 +181,36 @@ public final class JobFolder {
         }
     }
 
+    /** Checks the whole record; an end that is missing shows only by a head that was noted elsewhere. */
+    public Verification verify(Optional<NotedHead> noted) {
+        return verify(noted, new SeenHeads(DerivedFiles.none()));
+    }
+
+    /** The same; what the user's program has seen of the job helps to tell what became of a noted head. */
+    public Verification verify(Optional<NotedHead> noted, SeenHeads seen) {
+        return new RecordCheck(files, noted, seen).verify();
+    }
+
     /**
-     * Checks the whole record.
-     *
-     * @param head hash of a line, kept elsewhere; if no line has it, lines are missing at the end
+     * What does not hinder reading but must not stay unsaid: lines whose text and meaning say two different things, and
+     * pictures that are not there as they were kept.
      */
-    public Verification verify(Optional<String> head) {
-        Reading reading = read();
-        if (reading instanceof Refused refused) {
-            return new Broken(refused.problem());
+    public List<Problem> doubts(Journal journal) {
+        Photos photos = new Photos(files);
+        return journal.lines().stream()
+                .flatMap(line -> Stream.concat(RecordCheck.contradiction(line).stream(), photos.changed(line).stream()))
+                .toList();
+    }
+
+    /** Whether the journal still ends where it did when it was read; only its writer may have added to it. */
+    private boolean isStill(Job read) {
+        byte[] head = (read.journal().head() + "\"}\n").getBytes(StandardCharsets.US_ASCII);
+        try (InputStream in = files.open(Journal.FILE, Journal.LARGEST)) {
+            in.skipNBytes(read.journal().length() - head.length);
+            return Arrays.equals(in.readNBytes(head.length + 1), head);
+        } catch (IOException changed) {
+            return false;
         }
-        Job job = ((Readable) reading).job();
-        Journal journal = job.journal();
-        if (head.isPresent() && !journal.has(head.get())) {
-            return new Broken(new Problem(
-                    "Lines missing",
-                    Journal.FILE,
-                    journal.lines().size() + 2,
-                    "no line has the hash " + head.get() + ", so the journal once went on beyond its end",
-                    "look for a copy of the job that has it"));
-        }
-        Optional<Problem> photo = new Photos(disk, path).changed(journal);
-        if (photo.isPresent()) {
-            return new Broken(photo.get());
-        }
-        if (journal.torn().isPresent()) {
-            Journal.TornTail torn = journal.torn().get();
-            return new Torn(
-                    journal.lines().size(),
-                    journal.head(),
-                    new Problem(
-                            "Torn line",
-                            Journal.FILE,
-                            torn.line(),
-                            "it has no newline, so it is not acknowledged, or not yet if somebody is writing",
-                            "open the job for writing, which sets the line aside"));
-        }
-        return new Sound(journal.lines().size(), journal.head());
     }
 
     private InUse inUse(String holder) {

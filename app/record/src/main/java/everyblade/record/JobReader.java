@@ -1,6 +1,7 @@
 package everyblade.record;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
@@ -12,33 +13,97 @@ final class JobReader {
 
     private static final String PUT_BACK = "put back the file as it was, from a copy of the job";
 
-    private final Disk disk;
-    private final Path path;
+    private final JobFiles files;
 
-    JobReader(Disk disk, Path path) {
-        this.disk = disk;
-        this.path = path;
+    JobReader(JobFiles files) {
+        this.files = files;
     }
 
     /** The job with the record that it is compared with. */
     JobFolder.Reading read() {
-        JobFolder.Reading alone = alone();
-        if (!(alone instanceof JobFolder.Readable readable)
-                || readable.job().journal().previousHead().isEmpty()) {
-            return alone;
+        try (InputStream in = files.open(Journal.FILE, Journal.LARGEST)) {
+            Journal.Reading reading = Journal.read(in);
+            return reading instanceof Journal.Unsound unsound
+                    ? new JobFolder.Refused(unsound.problem())
+                    : new JobFolder.Readable(withPrevious(alone(((Journal.Sound) reading).journal())));
+        } catch (UnsoundJournal otherwise) {
+            return new JobFolder.Refused(otherwise.problem());
+        } catch (IOException failure) {
+            return new JobFolder.Refused(unreadable(Journal.FILE, failure));
         }
-        Job job = readable.job();
-        JobFolder.Reading earlier = new JobReader(disk, path.resolve(JobFolder.PREVIOUS)).alone();
-        if (earlier instanceof JobFolder.Refused refused) {
-            return new JobFolder.Refused(within(refused.problem()));
+    }
+
+    /** The first file that is not the one that was frozen; empty if all are. */
+    Optional<Problem> frozenOtherwise(Journal journal) {
+        try {
+            withPrevious(alone(journal));
+            return Optional.empty();
+        } catch (UnsoundJournal otherwise) {
+            return Optional.of(otherwise.problem());
         }
-        Job previous = ((JobFolder.Readable) earlier).job();
-        if (!previous.journal().head().equals(job.journal().previousHead().get())
-                || previous.journal().torn().isPresent()) {
-            return changed(JobFolder.PREVIOUS + "/" + Journal.FILE, "Previous record changed");
+    }
+
+    private Job alone(Journal journal) throws UnsoundJournal {
+        FrozenFile model = frozen(
+                JobFolder.MODEL_FOLDER + "/" + JobFolder.MODEL_FILE,
+                JobFiles.LARGEST_MODEL,
+                journal.modelHash(),
+                "Engine model changed");
+        TreeMap<String, FrozenFile> meshes = new TreeMap<>();
+        for (Map.Entry<String, String> mesh : journal.meshHashes().entrySet()) {
+            String file = JobFolder.MODEL_FOLDER + "/" + mesh.getValue();
+            meshes.put(mesh.getKey(), frozen(file, JobFiles.LARGEST_MESH, mesh.getValue(), "Shape changed"));
         }
-        return new JobFolder.Readable(
-                new Job(job.journal(), job.model(), job.meshes(), job.limits(), Optional.of(previous)));
+        Optional<FrozenFile> limits = Optional.empty();
+        if (journal.limitsHash().isPresent()) {
+            String file = JobFolder.LIMITS_FOLDER + "/" + JobFolder.LIMITS_FILE;
+            limits = Optional.of(
+                    frozen(file, JobFiles.LARGEST_LIMITS, journal.limitsHash().get(), "Limits changed"));
+        }
+        return new Job(journal, model, meshes, limits, Optional.empty());
+    }
+
+    private FrozenFile frozen(String file, long longest, String hash, String otherwise) throws UnsoundJournal {
+        try {
+            FrozenFile found = FrozenFile.of(files.read(file, longest));
+            if (found.hash().equals(hash)) {
+                return found;
+            }
+            throw changed(file, otherwise);
+        } catch (IOException failure) {
+            throw new UnsoundJournal(unreadable(file, failure));
+        }
+    }
+
+    /** With the earlier record; nothing further back is read. */
+    private Job withPrevious(Job job) throws UnsoundJournal {
+        if (job.journal().previousHead().isEmpty()) {
+            return job;
+        }
+        String file = JobFolder.PREVIOUS + "/" + Journal.FILE;
+        JobReader there = new JobReader(new JobFiles(files.disk(), files.root().resolve(JobFolder.PREVIOUS)));
+        try (InputStream in = files.open(file, Journal.LARGEST)) {
+            Journal.Reading reading = Journal.read(in);
+            if (reading instanceof Journal.Unsound unsound) {
+                throw new UnsoundJournal(within(unsound.problem()));
+            }
+            Journal earlier = ((Journal.Sound) reading).journal();
+            if (!earlier.head().equals(job.journal().previousHead().get())
+                    || earlier.torn().isPresent()) {
+                throw changed(file, "Previous record changed");
+            }
+            return new Job(job.journal(), job.model(), job.meshes(), job.limits(), Optional.of(there.within(earlier)));
+        } catch (IOException failure) {
+            throw new UnsoundJournal(unreadable(file, failure));
+        }
+    }
+
+    private Job within(Journal journal) throws UnsoundJournal {
+        try {
+            return alone(journal);
+        } catch (UnsoundJournal otherwise) {
+            throw new UnsoundJournal(within(otherwise.problem()));
+        }
     }
 
     private static Problem within(Problem problem) {
@@ -50,45 +115,8 @@ final class JobReader {
                 problem.toDo());
     }
 
-    private JobFolder.Reading alone() {
-        String file = Journal.FILE;
-        try {
-            Journal.Reading reading = Journal.read(disk.read(path.resolve(file)));
-            if (reading instanceof Journal.Unsound unsound) {
-                return new JobFolder.Refused(unsound.problem());
-            }
-            Journal journal = ((Journal.Sound) reading).journal();
-            file = JobFolder.MODEL_FOLDER + "/" + JobFolder.MODEL_FILE;
-            FrozenFile model = FrozenFile.of(disk.read(path.resolve(file)));
-            if (!model.hash().equals(journal.modelHash())) {
-                return changed(file, "Engine model changed");
-            }
-            TreeMap<String, FrozenFile> meshes = new TreeMap<>();
-            for (Map.Entry<String, String> mesh : journal.meshHashes().entrySet()) {
-                file = JobFolder.MODEL_FOLDER + "/" + mesh.getValue();
-                FrozenFile found = FrozenFile.of(
-                        disk.read(path.resolve(JobFolder.MODEL_FOLDER).resolve(mesh.getValue())));
-                if (!found.hash().equals(mesh.getValue())) {
-                    return changed(file, "Shape changed");
-                }
-                meshes.put(mesh.getKey(), found);
-            }
-            Optional<FrozenFile> limits = Optional.empty();
-            if (journal.limitsHash().isPresent()) {
-                file = JobFolder.LIMITS_FOLDER + "/" + JobFolder.LIMITS_FILE;
-                limits = Optional.of(FrozenFile.of(disk.read(path.resolve(file))));
-                if (!limits.map(FrozenFile::hash).equals(journal.limitsHash())) {
-                    return changed(file, "Limits changed");
-                }
-            }
-            return new JobFolder.Readable(new Job(journal, model, meshes, limits, Optional.empty()));
-        } catch (IOException failure) {
-            return new JobFolder.Refused(unreadable(file, failure));
-        }
-    }
-
-    private static JobFolder.Refused changed(String file, String what) {
-        return new JobFolder.Refused(
+    private static UnsoundJournal changed(String file, String what) {
+        return new UnsoundJournal(
                 Problem.inFile(what, file, "it is not the one that the job was started with", PUT_BACK));
     }
 
@@ -99,7 +127,7 @@ final class JobReader {
         }
         Job job = ((JobFolder.Readable) reading).job();
         try {
-            byte[] journal = disk.read(path.resolve(Journal.FILE));
+            byte[] journal = files.read(Journal.FILE, Journal.LARGEST);
             byte[] sound = Arrays.copyOf(journal, Math.toIntExact(job.journal().length()));
             return new JobFolder.Copied(new PreviousRecord(
                     job.journal().head(), FrozenFile.of(sound), job.model(), job.meshes(), job.limits()));
@@ -108,11 +136,11 @@ final class JobReader {
         }
     }
 
-    private Problem unreadable(String file, IOException failure) {
-        return disk.exists(path.resolve(Journal.FILE))
+    Problem unreadable(String file, IOException failure) {
+        return files.disk().exists(files.root().resolve(Journal.FILE))
                 ? Problem.inFile(
                         "File not read", file, Reasons.of(failure), "check the disk and the file's permissions")
-                : noJob(path);
+                : noJob(files.root());
     }
 
     static Problem noJob(Path path) {

@@ -1,9 +1,8 @@
 package everyblade.record;
 
-import everyblade.record.LineFormat.FirstLine;
-import everyblade.record.LineFormat.Version;
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -36,7 +35,8 @@ public record Journal(
 
     static final String FILE = "journal.jsonl";
 
-    private static final String RESTORE = "compare it with a copy of the job, and go on with the copy if that is sound";
+    /** Largest file, bytes; a shift's is a thousandth of it. */
+    static final long LARGEST = 512L << 20;
 
     public Journal {
         lines = List.copyOf(lines);
@@ -70,83 +70,17 @@ public record Journal(
     /** The first thing that is wrong. */
     record Unsound(Problem problem) implements Reading {}
 
-    /** Reads a journal from all bytes of its file. */
-    static Reading read(byte[] bytes) {
-        List<byte[]> lines = lines(bytes);
-        if (lines.isEmpty()) {
-            return damaged(1, "it has no newline, so the journal has no first line");
-        }
-        Version version = LineFormat.version(lines.get(0)).orElse(new Version(1, 0));
-        if (version.isForeign()) {
-            return new Unsound(new Problem(
-                    "Journal of another version",
-                    FILE,
-                    1,
-                    "it is of version " + version + ", this program reads version 1",
-                    "open the job with a program of that version"));
-        }
-        return read(lines, version, bytes.length);
-    }
-
-    private static Reading read(List<byte[]> lines, Version version, long fileLength) {
-        FirstLine first = null;
-        String firstHash = Chain.START;
-        List<Line> entries = new ArrayList<>();
-        String head = Chain.START;
-        long length = 0;
-        for (int i = 0; i < lines.size(); i++) {
-            byte[] line = lines.get(i);
-            Optional<String> hash = Chain.check(head, line);
-            if (hash.isEmpty()) {
-                return damaged(
-                        i + 1, "its hash does not fit it and the lines before, so it was changed, lost or moved");
+    /** Reads a journal from its file. */
+    static Reading read(InputStream in) throws IOException {
+        try {
+            JournalStream stream = new JournalStream(in);
+            List<Line> lines = new ArrayList<>();
+            for (Optional<byte[]> next = stream.next(); next.isPresent(); next = stream.next()) {
+                lines.add(stream.understood(next.get()));
             }
-            head = hash.get();
-            length += line.length + 1;
-            try {
-                if (i == 0) {
-                    firstHash = head;
-                    first = LineFormat.readFirst(line, version.isNewer());
-                } else {
-                    entries.add(new Line(i, LineFormat.readEntry(line, i, version.isNewer()), head));
-                }
-            } catch (Unreadable unreadable) {
-                return new Unsound(new Problem(
-                        "Line not understood",
-                        FILE,
-                        i + 1,
-                        unreadable.getMessage(),
-                        "open the job with the program that wrote it"));
-            }
+            return new Sound(stream.journal(lines));
+        } catch (UnsoundJournal unsound) {
+            return new Unsound(unsound.problem());
         }
-        return new Sound(new Journal(
-                first.beginning(),
-                first.modelHash(),
-                first.meshHashes(),
-                first.limitsHash(),
-                first.previousHead(),
-                firstHash,
-                entries,
-                length,
-                length < fileLength
-                        ? Optional.of(new TornTail(lines.size() + 1, fileLength - length))
-                        : Optional.empty(),
-                version.isNewer() ? Optional.of(version.toString()) : Optional.empty()));
-    }
-
-    private static List<byte[]> lines(byte[] bytes) {
-        List<byte[]> lines = new ArrayList<>();
-        int start = 0;
-        for (int i = 0; i < bytes.length; i++) {
-            if (bytes[i] == '\n') {
-                lines.add(Arrays.copyOfRange(bytes, start, i));
-                start = i + 1;
-            }
-        }
-        return lines;
-    }
-
-    private static Unsound damaged(int line, String why) {
-        return new Unsound(new Problem("Damaged line", FILE, line, why, RESTORE));
     }
 }

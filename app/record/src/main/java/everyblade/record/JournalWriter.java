@@ -3,10 +3,10 @@ package everyblade.record;
 import java.io.ByteArrayOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -69,9 +69,8 @@ public final class JournalWriter implements Closeable {
     static JournalWriter open(Disk disk, Path folder, Job job, Disk.Lock lock) throws IOException {
         Journal journal = job.journal();
         Path path = folder.resolve(Journal.FILE);
-        Optional<String> setAside = journal.torn().isPresent()
-                ? Optional.of(setAside(disk, folder, disk.read(path), journal.length()))
-                : Optional.empty();
+        Optional<String> setAside =
+                journal.torn().isPresent() ? Optional.of(setAside(disk, folder, journal.length())) : Optional.empty();
         Disk.OpenFile file = disk.open(path);
         try {
             if (setAside.isPresent()) {
@@ -89,13 +88,15 @@ public final class JournalWriter implements Closeable {
         }
     }
 
-    private static String setAside(Disk disk, Path folder, byte[] journal, long sound) throws IOException {
+    private static String setAside(Disk disk, Path folder, long sound) throws IOException {
         int number = 1;
         while (disk.exists(folder.resolve(tornName(number)))) {
             number++;
         }
-        try (Disk.OpenFile torn = disk.create(folder.resolve(tornName(number)))) {
-            torn.write(0, Arrays.copyOfRange(journal, Math.toIntExact(sound), journal.length));
+        try (InputStream journal = disk.read(folder.resolve(Journal.FILE), Journal.LARGEST);
+                Disk.OpenFile torn = disk.create(folder.resolve(tornName(number)))) {
+            journal.skipNBytes(sound);
+            torn.write(0, journal.readAllBytes());
             torn.force();
         }
         disk.forceFolder(folder);
@@ -138,7 +139,7 @@ public final class JournalWriter implements Closeable {
         List<Line> lines = new ArrayList<>();
         List<byte[]> texts = new ArrayList<>();
         String last = head;
-        Photos photos = new Photos(disk, path.getParent());
+        Photos photos = new Photos(new JobFiles(disk, path.getParent()));
         for (Addition said : batch) {
             Photos.Stamping stamping = photos.stamp(said);
             if (stamping instanceof Photos.Missing missing) {
@@ -178,7 +179,7 @@ public final class JournalWriter implements Closeable {
      * @return why it could not be kept; empty if it was
      */
     public Optional<Problem> keepPhoto(String name, byte[] picture) {
-        return stopped.isPresent() ? stopped : new Photos(disk, path.getParent()).keep(name, picture);
+        return stopped.isPresent() ? stopped : new Photos(new JobFiles(disk, path.getParent())).keep(name, picture);
     }
 
     /** The line of an entry; empty if it would not read back as the same entry. */

@@ -1,7 +1,9 @@
 package everyblade.record;
 
+import everyblade.json.PlainFile;
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
@@ -12,6 +14,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +32,7 @@ public final class LocalDisk implements Disk {
     private static final long LOCKED_BYTE = 1L << 40;
 
     private static final int LONGEST_HOLDER = 1000;
+    private static final long LONGEST_LOCK = 1 << 20;
 
     private final Map<Path, FileChannel> asked = new HashMap<>();
 
@@ -45,13 +49,19 @@ public final class LocalDisk implements Disk {
     }
 
     @Override
-    public byte[] read(Path file) throws IOException {
-        return Files.readAllBytes(file);
+    public void requireFolder(Path folder) throws IOException {
+        PlainFile.requireFolder(folder);
+    }
+
+    @Override
+    public InputStream read(Path file, long longest) throws IOException {
+        return PlainFile.open(file, longest);
     }
 
     @Override
     public long size(Path file) throws IOException {
-        return Files.size(file);
+        return Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS)
+                .size();
     }
 
     @Override
@@ -86,7 +96,8 @@ public final class LocalDisk implements Disk {
 
     @Override
     public OpenFile open(Path file) throws IOException {
-        return new LocalFile(FileChannel.open(file, StandardOpenOption.WRITE));
+        PlainFile.require(file, Long.MAX_VALUE);
+        return new LocalFile(FileChannel.open(file, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS));
     }
 
     @Override
@@ -94,8 +105,15 @@ public final class LocalDisk implements Disk {
         Path key = file.toAbsolutePath().normalize();
         FileChannel channel = asked.remove(key);
         if (channel == null) {
+            if (exists(file)) {
+                PlainFile.require(file, LONGEST_LOCK); // what it holds is overwritten, so it must be ours
+            }
             channel = FileChannel.open(
-                    file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+                    file,
+                    StandardOpenOption.CREATE,
+                    StandardOpenOption.READ,
+                    StandardOpenOption.WRITE,
+                    LinkOption.NOFOLLOW_LINKS);
         }
         try {
             FileLock lock = channel.tryLock(LOCKED_BYTE, 1, false);

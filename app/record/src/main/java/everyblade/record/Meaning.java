@@ -8,21 +8,15 @@ import com.fasterxml.jackson.databind.node.IntNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import everyblade.core.entry.Entry;
-import everyblade.core.entry.Movement;
 import everyblade.core.entry.Said;
 import java.lang.reflect.ParameterizedType;
-import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
 
 /**
  * An entry as a JSON object that says the same, and back. The object is made from the records themselves: a member for
@@ -66,7 +60,7 @@ final class Meaning {
             return DecimalNode.valueOf(number);
         }
         if (value instanceof Enum<?> word) {
-            return TextNode.valueOf(word(word.name()));
+            return TextNode.valueOf(Form.word(word.name()));
         }
         if (value instanceof List<?> list) {
             ArrayNode array = Json.object().arrayNode();
@@ -81,36 +75,52 @@ final class Meaning {
 
     private static ObjectNode object(Record said) {
         ObjectNode object = Json.object();
-        for (Class<?> choice : List.of(Entry.class, Movement.class)) {
+        Form form = Form.ALL.get(said.getClass());
+        for (Class<?> choice : Form.CHOICES.keySet()) {
             if (choice.isInstance(said)) {
-                object.put(choiceKey(choice), word(said.getClass().getSimpleName()));
+                object.put(choiceKey(choice), form.word());
             }
         }
-        for (RecordComponent component : said.getClass().getRecordComponents()) {
-            Object value = get(component, said);
+        for (Form.Component component : form.components()) {
+            Object value = component.get(said);
             if (value instanceof Optional<?> optional) {
-                optional.ifPresent(present -> object.set(component.getName(), node(present)));
+                optional.ifPresent(present -> object.set(component.name(), node(present)));
             } else {
-                object.set(component.getName(), node(value));
+                object.set(component.name(), node(value));
             }
         }
         return object;
     }
 
-    private static Object get(RecordComponent component, Record said) {
-        try {
-            return component.getAccessor().invoke(said);
-        } catch (ReflectiveOperationException failure) {
-            throw new IllegalStateException("an entry's records are public", failure);
+    /** Whether two entries say the same, wherever in a line each word of it stood. */
+    static boolean isSame(Entry one, Entry other) {
+        return isSame((Object) one, other);
+    }
+
+    private static boolean isSame(Object one, Object other) {
+        if (one instanceof Said<?> a && other instanceof Said<?> b) {
+            return isSame(a.value(), b.value());
         }
+        if (one instanceof Optional<?> a && other instanceof Optional<?> b) {
+            return a.isPresent() == b.isPresent() && (a.isEmpty() || isSame(a.get(), b.get()));
+        }
+        if (one instanceof List<?> a && other instanceof List<?> b) {
+            boolean same = a.size() == b.size();
+            for (int i = 0; same && i < a.size(); i++) {
+                same = isSame(a.get(i), b.get(i));
+            }
+            return same;
+        }
+        if (one instanceof Record a && other instanceof Record b && Form.ALL.containsKey(a.getClass())) {
+            return a.getClass() == b.getClass()
+                    && Form.ALL.get(a.getClass()).components().stream()
+                            .allMatch(component -> isSame(component.get(a), component.get(b)));
+        }
+        return one.equals(other);
     }
 
     private static String choiceKey(Class<?> choice) {
         return choice == Entry.class ? "verb" : "move";
-    }
-
-    private static String word(String name) {
-        return name.toLowerCase(Locale.ROOT);
     }
 
     private record Reader(boolean unknownKeysToo) {
@@ -159,46 +169,53 @@ final class Meaning {
                 return node.decimalValue();
             }
             if (type.isEnum()) {
-                return choose(Arrays.asList(type.getEnumConstants()), each -> ((Enum<?>) each).name(), node, where);
+                for (Object constant : type.getEnumConstants()) {
+                    if (Form.word(((Enum<?>) constant).name()).equals(node.textValue())) {
+                        return constant;
+                    }
+                }
+                throw unknown(node, where);
             }
             require(node.isObject(), where, "an object");
-            if (type.isSealed()) {
-                String key = choiceKey(type);
-                List<Class<?>> choices = List.of(type.getPermittedSubclasses());
-                return object(choose(choices, Class::getSimpleName, node.get(key), key), node, Set.of(key));
+            Map<String, Class<?>> choices = Form.CHOICES.get(type);
+            if (choices == null) {
+                return object(type, node, "");
             }
-            return object(type, node, Set.of());
+            String key = choiceKey(type);
+            Class<?> chosen = choices.get(node.path(key).asText());
+            if (chosen == null || !node.path(key).isTextual()) {
+                throw unknown(node.path(key), key);
+            }
+            return object(chosen, node, key);
         }
 
-        private Record object(Class<?> type, JsonNode node, Set<String> alsoKnown) throws Unreadable {
-            RecordComponent[] components = type.getRecordComponents();
-            Set<String> known = new LinkedHashSet<>(alsoKnown);
-            Class<?>[] types = new Class<?>[components.length];
-            Object[] values = new Object[components.length];
-            for (int i = 0; i < components.length; i++) {
-                String name = components[i].getName();
-                known.add(name);
-                types[i] = components[i].getType();
-                values[i] = value(components[i].getGenericType(), node.get(name), name);
+        private static Unreadable unknown(JsonNode node, String where) {
+            return new Unreadable(
+                    node.isTextual()
+                            ? "\"" + where + "\" is \"" + node.textValue() + "\", which is not known"
+                            : "\"" + where + "\" should be a word");
+        }
+
+        private Record object(Class<?> type, JsonNode node, String choiceKey) throws Unreadable {
+            Form form = Form.ALL.get(type);
+            List<Form.Component> components = form.components();
+            Object[] values = new Object[components.size()];
+            int known = node.has(choiceKey) ? 1 : 0;
+            for (int i = 0; i < values.length; i++) {
+                Form.Component component = components.get(i);
+                values[i] = value(component.type(), node.get(component.name()), component.name());
+                known += node.has(component.name()) ? 1 : 0;
             }
-            if (!unknownKeysToo) {
-                requireKnown(node, known);
+            if (!unknownKeysToo && known < node.size()) {
+                List<String> names = new ArrayList<>(choiceKey.isEmpty() ? List.of() : List.of(choiceKey));
+                components.forEach(component -> names.add(component.name()));
+                requireKnown(node, names);
             }
             try {
-                return (Record) type.getDeclaredConstructor(types).newInstance(values);
+                return (Record) form.maker().newInstance(values);
             } catch (ReflectiveOperationException failure) {
-                throw new Unreadable("\"" + word(type.getSimpleName()) + "\" cannot be said with these values");
+                throw new Unreadable("\"" + form.word() + "\" cannot be said with these values");
             }
-        }
-
-        private static <T> T choose(List<T> choices, Function<T, String> name, JsonNode node, String where)
-                throws Unreadable {
-            require(node != null && node.isTextual(), where, "a word");
-            return choices.stream()
-                    .filter(choice -> word(name.apply(choice)).equals(node.textValue()))
-                    .findFirst()
-                    .orElseThrow(() ->
-                            new Unreadable("\"" + where + "\" is \"" + node.textValue() + "\", which is not known"));
         }
     }
 

@@ -17,12 +17,12 @@ final class Photos {
     private static final Pattern PLAIN_NAME = Pattern.compile("[^/\\\\:\\p{Cntrl}]{1,200}");
     private static final String ON_ITS_WAY = ".part";
 
+    private final JobFiles files;
     private final Disk disk;
-    private final Path folder;
 
-    Photos(Disk disk, Path job) {
-        this.disk = disk;
-        this.folder = job.resolve(JobFolder.PHOTOS);
+    Photos(JobFiles files) {
+        this.files = files;
+        this.disk = files.disk();
     }
 
     /** Keeps a picture under this name, safe on disk when it returns; gives why not, if not. */
@@ -33,14 +33,14 @@ final class Photos {
         if (PhotoFile.look(picture) instanceof PhotoFile.Refused refused) {
             return problem(name, refused.why(), refused.toDo());
         }
-        Path place = folder.resolve(name);
         try {
+            Path place = place(name);
             if (!disk.exists(place)) {
                 copy(picture, place);
-            } else if (!Arrays.equals(disk.read(place), picture)) {
+            } else if (!Arrays.equals(bytes(name), picture)) {
                 return problem(name, "the job has another picture of that name", "give this one another name");
             }
-            disk.forceFolder(folder);
+            disk.forceFolder(place.getParent());
             return Optional.empty();
         } catch (IOException failure) {
             return problem(name, Reasons.of(failure), "see to the disk and say it again");
@@ -68,11 +68,10 @@ final class Photos {
                 return new Missing(problem(name, "it is not the plain name of a file", "give the picture a plain name")
                         .orElseThrow());
             }
-            Path place = folder.resolve(name);
-            if (!disk.exists(place)) {
+            if (!disk.exists(files.root().resolve(JobFolder.PHOTOS)) || !disk.exists(place(name))) {
                 return new Stamped(entry);
             }
-            byte[] picture = disk.read(place);
+            byte[] picture = bytes(name);
             if (PhotoFile.look(picture) instanceof PhotoFile.Sound sound) {
                 return new Stamped(
                         entry.with(new KeptPhoto(name, Chain.sha256(picture), picture.length, sound.facts())));
@@ -85,33 +84,42 @@ final class Photos {
         }
     }
 
-    /** The first line whose picture is not there as it was when the line was kept; empty if all are. */
-    Optional<Problem> changed(Journal journal) {
-        for (Line line : journal.lines()) {
-            Optional<KeptPhoto> photo = line.entry().photo();
-            String why = photo.map(this::whyNot).orElse("");
-            if (!why.isEmpty()) {
-                return Optional.of(new Problem(
-                        "Picture changed",
-                        Journal.FILE,
-                        line.k() + 1,
-                        "its picture " + JobFolder.PHOTOS + "/"
-                                + photo.orElseThrow().file() + " " + why,
-                        "put back the picture, from a copy of the job"));
-            }
-        }
-        return Optional.empty();
+    /** What is wrong if the picture of a line is not there as it was when the line was kept. */
+    Optional<Problem> changed(Line line) {
+        return line.entry()
+                .photo()
+                .flatMap(photo -> whyNot(photo)
+                        .map(why -> new Problem(
+                                "Picture changed",
+                                Journal.FILE,
+                                line.k() + 1,
+                                "its picture " + JobFolder.PHOTOS + "/" + photo.file() + " " + why,
+                                "put back the picture, from a copy of the job")));
     }
 
-    private String whyNot(KeptPhoto photo) {
-        try {
-            boolean same = Chain.sha256(disk.read(folder.resolve(photo.file()))).equals(photo.sha256());
-            return same ? "" : "is not the one that was kept";
-        } catch (IOException | InvalidPathException failure) {
-            return failure instanceof IOException refused
-                    ? "cannot be read: " + Reasons.of(refused)
-                    : "has no usable name";
+    private Optional<String> whyNot(KeptPhoto photo) {
+        if (!isPlain(photo.file())) {
+            return Optional.of("has no usable name");
         }
+        try {
+            byte[] picture = bytes(photo.file());
+            boolean same =
+                    picture.length == photo.bytes() && Chain.sha256(picture).equals(photo.sha256());
+            return same ? Optional.empty() : Optional.of("is not the one that was kept");
+        } catch (IOException | InvalidPathException failure) {
+            return Optional.of(
+                    failure instanceof IOException refused
+                            ? "cannot be read: " + Reasons.of(refused)
+                            : "has no usable name");
+        }
+    }
+
+    private Path place(String name) throws IOException {
+        return files.place(JobFolder.PHOTOS + "/" + name);
+    }
+
+    private byte[] bytes(String name) throws IOException {
+        return files.read(JobFolder.PHOTOS + "/" + name, PhotoFile.LARGEST);
     }
 
     private static boolean isPlain(String name) {
@@ -119,7 +127,7 @@ final class Photos {
     }
 
     private void copy(byte[] picture, Path place) throws IOException {
-        Path part = folder.resolve(place.getFileName() + ON_ITS_WAY);
+        Path part = place.resolveSibling(place.getFileName() + ON_ITS_WAY);
         if (disk.exists(part)) {
             disk.delete(part); // left by a failure; there is only one writer
         }

@@ -1,5 +1,6 @@
 package everyblade.record;
 
+import everyblade.json.PlainFile;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryNotEmptyException;
@@ -15,6 +16,9 @@ final class Reasons {
     static String of(IOException failure) {
         if (failure instanceof NoSuchFileException) {
             return "it is not there";
+        }
+        if (failure instanceof PlainFile.NotPlain notPlain) {
+            return notPlain.getMessage();
         }
         if (failure instanceof AccessDeniedException) {
             return "it may not be opened by this user";

@@ -6,6 +6,7 @@ import static everyblade.record.Jobs.started;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.record.JobFolder.Broken;
+import everyblade.record.JobFolder.NotedHead;
 import everyblade.record.JobFolder.Refused;
 import everyblade.record.JobFolder.Sound;
 import java.io.IOException;
@@ -13,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -84,12 +86,12 @@ class JobFolderTest {
         String first = keep(folder, Samples.note(1)).get(0).hash();
         byte[] shorter = Files.readAllBytes(file(Journal.FILE));
         String head = keep(folder, Samples.note(2)).get(0).hash();
-        assertThat(folder.verify(Optional.of(first))).isEqualTo(new Sound(2, head));
+        assertThat(folder.verify(noted(first))).isEqualTo(new Sound(2, head, OptionalInt.of(1)));
 
         Files.write(file(Journal.FILE), shorter);
 
-        assertThat(folder.verify(Optional.empty())).isEqualTo(new Sound(1, first));
-        assertThat(folder.verify(Optional.of(head)))
+        assertThat(folder.verify(Optional.empty())).isEqualTo(new Sound(1, first, OptionalInt.empty()));
+        assertThat(folder.verify(noted(head)))
                 .isInstanceOfSatisfying(
                         Broken.class,
                         broken -> assertThat(broken.problem().line()).isEqualTo(3));
@@ -109,5 +111,9 @@ class JobFolderTest {
                         Refused.class,
                         refused -> assertThat(refused.problem().line()).isEqualTo(2));
         assertThat(file(Journal.FILE)).hasBinaryContent(before);
+    }
+
+    private static Optional<NotedHead> noted(String hash) {
+        return Optional.of(new NotedHead(hash, OptionalInt.empty()));
     }
 }

@@ -7,6 +7,8 @@ import everyblade.record.JobFolder.Writable;
 import everyblade.record.JobFolder.Writing;
 import everyblade.record.JournalWriter.Appended;
 import everyblade.record.JournalWriter.Kept;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
 
@@ -42,6 +44,15 @@ final class Jobs {
         JobFolder.Reading reading = folder.read();
         assertThat(reading).isInstanceOf(Readable.class);
         return ((Readable) reading).job();
+    }
+
+    /** What comes of reading a journal of these bytes. */
+    static Journal.Reading reading(byte[] journal) {
+        try {
+            return Journal.read(new ByteArrayInputStream(journal));
+        } catch (IOException impossible) {
+            throw new AssertionError("bytes can be read", impossible);
+        }
     }
 
     static List<Addition> entries(JobFolder folder) {

@@ -44,13 +44,13 @@ class JournalTamperTest {
 
     /** The line in which something is found, a torn one included; empty if all is sound. */
     private static OptionalInt found(byte[] journal) {
-        if (Journal.read(journal) instanceof Journal.Sound sound) {
+        if (Jobs.reading(journal) instanceof Journal.Sound sound) {
             return sound.journal().torn().stream()
                     .mapToInt(Journal.TornTail::line)
                     .findFirst();
         }
         return OptionalInt.of(
-                ((Journal.Unsound) Journal.read(journal)).problem().line());
+                ((Journal.Unsound) Jobs.reading(journal)).problem().line());
     }
 
     @Test
@@ -150,6 +150,6 @@ class JournalTamperTest {
     }
 
     private static Journal sound(byte[] journal) {
-        return ((Journal.Sound) Journal.read(journal)).journal();
+        return ((Journal.Sound) Jobs.reading(journal)).journal();
     }
 }

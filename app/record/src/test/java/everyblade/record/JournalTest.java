@@ -31,13 +31,13 @@ class JournalTest {
     }
 
     private static Problem problem(byte[] journal) {
-        assertThat(Journal.read(journal)).isInstanceOf(Journal.Unsound.class);
-        return ((Journal.Unsound) Journal.read(journal)).problem();
+        assertThat(Jobs.reading(journal)).isInstanceOf(Journal.Unsound.class);
+        return ((Journal.Unsound) Jobs.reading(journal)).problem();
     }
 
     private static Journal sound(byte[] journal) {
-        assertThat(Journal.read(journal)).isInstanceOf(Journal.Sound.class);
-        return ((Journal.Sound) Journal.read(journal)).journal();
+        assertThat(Jobs.reading(journal)).isInstanceOf(Journal.Sound.class);
+        return ((Journal.Sound) Jobs.reading(journal)).journal();
     }
 
     @Nested

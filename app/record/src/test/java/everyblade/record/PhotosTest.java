@@ -128,7 +128,7 @@ class PhotosTest {
 
         private static Addition photo(String name) {
             return Samples.say(
-                    "photo " + name, new Entry.Photo(Samples.said(name), Optional.empty(), Optional.empty()));
+                    "photo \"" + name + "\"", new Entry.Photo(Samples.said(name), Optional.empty(), Optional.empty()));
         }
 
         private static JobFolder kept(Disk disk) {

@@ -52,7 +52,7 @@ final class Samples {
                     "skip to 210",
                     new Entry.Skip(said(new Movement.To(Optional.empty(), number("210"), Optional.empty())))),
             say(
-                    "crack 14 tpl 1.2",
+                    "crack 14 tip/pressure/leading 1.2",
                     new Entry.Find(
                             Optional.empty(),
                             Kind.CRACK,

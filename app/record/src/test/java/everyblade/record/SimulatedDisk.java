@@ -1,6 +1,8 @@
 package everyblade.record;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.NoSuchFileException;
@@ -213,7 +215,16 @@ final class SimulatedDisk implements Disk {
     }
 
     @Override
-    public byte[] read(Path path) throws IOException {
+    public void requireFolder(Path path) throws IOException {
+        folder(path);
+    }
+
+    @Override
+    public InputStream read(Path path, long longest) throws IOException {
+        return new ByteArrayInputStream(file(path).now().clone());
+    }
+
+    byte[] read(Path path) throws IOException {
         return file(path).now().clone();
     }
 

@@ -8,8 +8,6 @@ import everyblade.spi.Spool;
 import everyblade.spi.View;
 import everyblade.spi.Wall;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
@@ -41,8 +39,8 @@ public final class EngineJsonReader {
 
     /** Reads a file. */
     public static Reading read(Path file) {
-        try (InputStream in = Files.newInputStream(file)) {
-            return read(file.toString(), in);
+        try {
+            return read(file.toString(), PlainFile.read(file, JsonTree.LARGEST + 1L));
         } catch (NoSuchFileException e) {
             return unreadable("no-such-file", file, "there is no such file", "check the path and the name " + FILE);
         } catch (IOException e) {
@@ -67,11 +65,6 @@ public final class EngineJsonReader {
             return new Reading.Unreadable(log.problems());
         }
         return new Reading.Read(model.get(), log.problems());
-    }
-
-    /** Reads a stream, no further than a model may be long. */
-    static Reading read(String file, InputStream in) throws IOException {
-        return read(file, in.readNBytes(JsonTree.LARGEST + 1));
     }
 
     private static Reading unreadable(String code, Path file, String why, String mend) {

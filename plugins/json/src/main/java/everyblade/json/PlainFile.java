@@ -49,6 +49,21 @@ public final class PlainFile {
     }
 
     /**
+     * All bytes of a file that a folder names, reached through folders of its own only.
+     *
+     * @param name relative to the folder, with / between folders
+     */
+    public static byte[] read(Path folder, String name, long longest) throws IOException {
+        Path path = folder;
+        String[] names = name.split("/");
+        for (int i = 0; i < names.length - 1; i++) {
+            path = path.resolve(names[i]);
+            requireFolder(path);
+        }
+        return read(path.resolve(names[names.length - 1]), longest);
+    }
+
+    /**
      * Opens a file to be read from its beginning.
      *
      * @throws NotPlain if it is no plain file, or longer than so many bytes

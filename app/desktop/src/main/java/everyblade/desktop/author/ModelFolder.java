@@ -3,12 +3,12 @@ package everyblade.desktop.author;
 import everyblade.desktop.command.ModelFiles;
 import everyblade.json.EngineJsonReader;
 import everyblade.json.JsonTree;
+import everyblade.json.PlainFile;
 import everyblade.json.Problem;
 import everyblade.json.Reading;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Shape;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -72,8 +72,8 @@ public record ModelFolder(Path path) {
 
     /** Nothing if it cannot be read; why, its reader says. */
     private static byte[] text(Path file) {
-        try (InputStream in = Files.newInputStream(file)) {
-            return in.readNBytes(JsonTree.LARGEST + 1);
+        try {
+            return PlainFile.read(file, JsonTree.LARGEST + 1L);
         } catch (IOException unreadable) {
             return new byte[0];
         }

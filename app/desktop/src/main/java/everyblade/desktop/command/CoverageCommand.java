@@ -51,8 +51,10 @@ final class CoverageCommand implements Callable<Integer> {
         if (explained != null) {
             explain(coverage, rows).forEach(around.out()::println);
         } else if (json) {
+            opened.doubts().forEach(around.err()::println);
             around.out().println(JsonText.of(CoverageJson.of(opened, coverage, rows)));
         } else {
+            opened.doubts().forEach(around.out()::println);
             CoverageText.of(opened, coverage, rows).forEach(around.out()::println);
         }
         return Commands.FINE;

@@ -107,6 +107,8 @@ final class LogCommand implements Callable<Integer> {
             if (writer.append(additions) instanceof JournalWriter.NotKept notKept) {
                 throw new Failure(notKept.problem().message());
             }
+            around.seenHeads()
+                    .saw(opened.journal().firstHash(), said.get(said.size() - 1).number(), writer.head());
             for (Speech.Said one : said) {
                 around.out().println("kept " + one.number());
                 one.warnings().forEach(warning -> around.err().println("entry " + one.number() + ": " + warning));

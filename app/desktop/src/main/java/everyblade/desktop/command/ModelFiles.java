@@ -3,6 +3,7 @@ package everyblade.desktop.command;
 import everyblade.json.EngineJsonReader;
 import everyblade.json.EngineJsonWriter;
 import everyblade.json.Found;
+import everyblade.json.PlainFile;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.Shape;
@@ -33,7 +34,11 @@ public record ModelFiles(String name, byte[] text, Path origin) {
         boolean folder = Files.isDirectory(origin);
         Path file = folder ? origin.resolve(EngineJsonReader.FILE) : origin;
         if (!file.toString().endsWith(".jar")) {
-            return new ModelFiles(file.toString(), read(file).orElseGet(() -> new byte[0]), file.resolveSibling(""));
+            return new ModelFiles(
+                    file.toString(),
+                    read(file.toAbsolutePath().getParent(), file.getFileName().toString())
+                            .orElseGet(() -> new byte[0]),
+                    file.resolveSibling(""));
         }
         return inJar(origin, EngineJsonReader.FILE)
                 .map(text -> new ModelFiles(origin + "!/" + EngineJsonReader.FILE, text, origin))
@@ -48,20 +53,17 @@ public record ModelFiles(String name, byte[] text, Path origin) {
         Map<String, byte[]> meshes = new HashMap<>();
         for (Row row : model.rows()) {
             if (row.shape().orElse(null) instanceof Shape.Mesh mesh) {
-                Optional<byte[]> content = origin.toString().endsWith(".jar")
-                        ? inJar(origin, mesh.file())
-                        : read(origin.resolve(mesh.file()));
+                Optional<byte[]> content =
+                        origin.toString().endsWith(".jar") ? inJar(origin, mesh.file()) : read(origin, mesh.file());
                 content.ifPresent(bytes -> meshes.put(mesh.file(), bytes));
             }
         }
         return meshes;
     }
 
-    private static Optional<byte[]> read(Path file) {
+    private static Optional<byte[]> read(Path folder, String name) {
         try {
-            return Files.isRegularFile(file) && Files.size(file) <= LARGEST
-                    ? Optional.of(Files.readAllBytes(file))
-                    : Optional.empty();
+            return Optional.of(PlainFile.read(folder, name, LARGEST));
         } catch (IOException unreadable) {
             return Optional.empty();
         }

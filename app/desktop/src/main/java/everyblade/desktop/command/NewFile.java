@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * A file to be written: afterwards it is there as a whole, or everything is as it was.
@@ -17,6 +19,8 @@ import java.util.Locale;
  * @param place where it is to be
  */
 record NewFile(String option, Path named, Path place) {
+
+    private static final String JOURNAL = "journal.jsonl";
 
     /** A file of this name, which may be there already; fails if it cannot be a file. */
     static NewFile at(Surroundings around, String option, Path named) {
@@ -28,10 +32,27 @@ record NewFile(String option, Path named, Path place) {
             throw new Failure(option + " " + named + ": its folder is not there; make it, or give another name");
         }
         try {
-            return new NewFile(option, named, Files.exists(path) ? path.toRealPath() : path);
+            Path folder = path.getParent().toRealPath();
+            Path place = Files.exists(path) ? path.toRealPath() : folder.resolve(path.getFileName());
+            Optional<Path> job = jobRound(place);
+            if (job.isPresent()) {
+                throw new Failure(option + " " + named + ": this would be within the job " + job.get()
+                        + ", in which only the record is kept; give a name elsewhere");
+            }
+            return new NewFile(option, named, place);
         } catch (IOException failure) {
             throw unwritable(option, named);
         }
+    }
+
+    /** The job that a place is within, however deep. */
+    private static Optional<Path> jobRound(Path place) {
+        for (Path folder = place.getParent(); folder != null; folder = folder.getParent()) {
+            if (Files.exists(folder.resolve(JOURNAL), LinkOption.NOFOLLOW_LINKS)) {
+                return Optional.of(folder);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The same, if its name says that it is a PDF. */
@@ -53,6 +74,7 @@ record NewFile(String option, Path named, Path place) {
                 }
                 file.force(true);
             }
+            keepMode(beside);
             Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException failure) {
             try {
@@ -64,10 +86,18 @@ record NewFile(String option, Path named, Path place) {
         }
     }
 
+    /** Who may read what was there before may read what takes its place, and nobody else. */
+    private void keepMode(Path beside) throws IOException {
+        boolean known = place.getFileSystem().supportedFileAttributeViews().contains("posix");
+        if (known && Files.exists(place)) {
+            Files.setPosixFilePermissions(beside, Files.getPosixFilePermissions(place));
+        }
+    }
+
     private Path free() {
         for (int number = 1; ; number++) {
             Path path = place.resolveSibling(place.getFileName() + ".part-" + number);
-            if (!Files.exists(path)) {
+            if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
                 return path;
             }
         }

@@ -27,6 +27,7 @@ import everyblade.record.Job;
 import everyblade.record.JobFolder;
 import everyblade.record.Journal;
 import everyblade.record.Line;
+import everyblade.record.Problem;
 import everyblade.record.derived.DerivedFiles;
 import everyblade.record.limits.LimitsReader;
 import everyblade.record.limits.LimitsReading;
@@ -81,6 +82,8 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress,
 
     /** The same; {@code progress} watches what its coverage takes. */
     public static OpenedJob of(Surroundings around, JobFolder folder, Job job, Progress progress) {
+        Journal journal = job.journal();
+        around.seenHeads().saw(journal.firstHash(), journal.lines().size(), journal.head());
         return of(folder, job, progress, around.derived());
     }
 
@@ -133,6 +136,14 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress,
     /** An entry of the record as the computation takes it. */
     public static Logged logged(int number, Addition entry) {
         return new Logged(number, entry.at(), entry.by(), entry.live(), entry.text(), entry.means());
+    }
+
+    /** What must not stay unsaid where this record is shown: see {@link JobFolder#doubts}. */
+    List<String> doubts() {
+        return folder.doubts(journal()).stream()
+                .map(Problem::message)
+                .map(OneLine::of)
+                .toList();
     }
 
     public Journal journal() {

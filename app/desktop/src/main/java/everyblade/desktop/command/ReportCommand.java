@@ -35,7 +35,9 @@ final class ReportCommand implements Callable<Integer> {
     public Integer call() {
         NewFile file = NewFile.pdf(around, "--out", out);
         OpenedJob opened = OpenedJob.read(around, job);
-        file.write(ReportPdf.write(opened.fold(), opened.coverage(), facts(opened), exhibits(opened)));
+        ReportFacts facts = facts(opened);
+        facts.doubts().forEach(around.err()::println);
+        file.write(ReportPdf.write(opened.fold(), opened.coverage(), facts, exhibits(opened)));
         return Commands.FINE;
     }
 
@@ -66,6 +68,7 @@ final class ReportCommand implements Callable<Integer> {
                 beginning.settings(),
                 job.previous().map(ReportCommand::named),
                 job.journal().modelHash(),
-                job.journal().head());
+                job.journal().head(),
+                job.doubts());
     }
 }

@@ -3,7 +3,9 @@ package everyblade.desktop.command;
 import everyblade.core.sight.ViewScene;
 import everyblade.json.EngineJsonReader;
 import everyblade.json.Found;
+import everyblade.json.JsonTree;
 import everyblade.json.ModelShelf;
+import everyblade.json.PlainFile;
 import everyblade.json.Reading;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
@@ -27,7 +29,7 @@ import java.util.TreeMap;
 public record Shelf(Surroundings around, List<Path> folders) {
 
     private static final String MODELS = "models";
-    private static final long LARGEST_MESH = 200_000_000;
+    private static final long LARGEST_MESH = 200L << 20;
 
     static Shelf of(Surroundings around, List<Path> given) {
         List<Path> folders = new ArrayList<>();
@@ -114,7 +116,7 @@ public record Shelf(Surroundings around, List<Path> folders) {
             throw changed(file);
         }
         try {
-            byte[] bytes = Files.readAllBytes(file);
+            byte[] bytes = PlainFile.read(file, JsonTree.LARGEST);
             if (says(file.toString(), bytes, found.model())) {
                 return new Chosen(found.model(), bytes, warnings, meshes(found.model(), file));
             }
@@ -138,16 +140,15 @@ public record Shelf(Surroundings around, List<Path> folders) {
         Map<String, byte[]> meshes = new TreeMap<>();
         for (Row row : model.rows()) {
             if (row.shape().orElse(null) instanceof Shape.Mesh mesh) {
-                Path path = file.resolveSibling(mesh.file());
                 try {
-                    if (Files.size(path) > LARGEST_MESH) {
-                        throw new Failure(path + ": a mesh of more than " + LARGEST_MESH / 1_000_000
-                                + " MB is not read; give row " + row.id() + " a coarser one");
-                    }
-                    meshes.put(mesh.file(), Files.readAllBytes(path));
+                    meshes.put(
+                            mesh.file(), PlainFile.read(file.toAbsolutePath().getParent(), mesh.file(), LARGEST_MESH));
+                } catch (PlainFile.NotPlain notRead) {
+                    throw new Failure(file.resolveSibling(mesh.file()) + ": the mesh of row " + row.id()
+                            + " is not read: " + notRead.getMessage());
                 } catch (IOException missing) {
-                    throw new Failure(path + ": the mesh of row " + row.id() + " cannot be read; put it beside "
-                            + EngineJsonReader.FILE);
+                    throw new Failure(file.resolveSibling(mesh.file()) + ": the mesh of row " + row.id()
+                            + " cannot be read; put it beside " + EngineJsonReader.FILE);
                 }
             }
         }

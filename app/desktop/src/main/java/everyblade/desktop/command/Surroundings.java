@@ -2,12 +2,14 @@ package everyblade.desktop.command;
 
 import everyblade.record.Disk;
 import everyblade.record.derived.DerivedFiles;
+import everyblade.record.derived.SeenHeads;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * All that a command sees of the world outside.
@@ -43,8 +45,17 @@ public record Surroundings(
 
     /** What this user's program computed before and may find again. */
     DerivedFiles derived() {
+        return derived(ProgramMark::of);
+    }
+
+    /** Which heads of journals this user's program has seen, of whatever version it was. */
+    SeenHeads seenHeads() {
+        return new SeenHeads(derived(() -> "any version"));
+    }
+
+    private DerivedFiles derived(Supplier<String> program) {
         return UserFolders.cache(this)
-                .map(cache -> DerivedFiles.in(cache, ProgramMark::of))
+                .map(cache -> DerivedFiles.in(cache, program))
                 .orElseGet(DerivedFiles::none);
     }
 }

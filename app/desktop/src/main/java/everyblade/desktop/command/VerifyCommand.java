@@ -4,7 +4,10 @@ import everyblade.record.JobFolder;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -12,11 +15,13 @@ import picocli.CommandLine.Parameters;
 /** Checks that a job's record is the one that was written. */
 @Command(
         name = "verify",
-        description = "Checks that every line of a job's journal is the one that was written; exit status 1 and the"
-                + " first bad line if not.")
+        description =
+                "Checks that every line of a job's journal is the one that was written and means what its text says,"
+                        + " and that model and pictures are those that were kept; exit status 1 and the first bad line if not.")
 final class VerifyCommand implements Callable<Integer> {
 
     private static final String JOURNAL = "journal.jsonl";
+    private static final Pattern HEAD = Pattern.compile("(?:([0-9]{1,7}):)?([0-9a-fA-F]{64})");
 
     private final Surroundings around;
 
@@ -26,7 +31,9 @@ final class VerifyCommand implements Callable<Integer> {
     @Option(
             names = "--head",
             paramLabel = "HASH",
-            description = "hash of a line that was noted elsewhere, which shows whether lines are missing at the end")
+            description =
+                    "hash of a line that was noted elsewhere, which shows what came after it, or that it is missing;"
+                            + " K:HASH with the number of its entry tells a journal that was cut short from one written anew")
     private String head;
 
     VerifyCommand(Surroundings around) {
@@ -40,9 +47,11 @@ final class VerifyCommand implements Callable<Integer> {
         if (!around.disk().exists(path.resolve(JOURNAL)) && folder.read() instanceof JobFolder.Refused refused) {
             throw new Failure(refused.problem().message());
         }
-        JobFolder.Verification found = folder.verify(Optional.ofNullable(head).map(VerifyCommand::hash));
+        JobFolder.Verification found =
+                folder.verify(Optional.ofNullable(head).map(VerifyCommand::noted), around.seenHeads());
         if (found instanceof JobFolder.Sound sound) {
             around.out().println("sound: " + sound.entries() + " entries, head " + sound.head());
+            sound.noted().ifPresent(noted -> around.out().println(after(noted, sound.entries())));
             return Commands.FINE;
         }
         around.out()
@@ -53,10 +62,21 @@ final class VerifyCommand implements Callable<Integer> {
         return Commands.NOT_COMPLETE;
     }
 
-    private static String hash(String text) {
-        if (!text.matches("[0-9a-fA-F]{64}")) {
+    private static String after(int noted, int entries) {
+        int count = entries - noted;
+        return count == 0
+                ? "0 entries after it"
+                : count + (count == 1 ? " entry" : " entries") + " after it: " + (noted + 1) + "…" + entries;
+    }
+
+    /** A hash, with or without the number of its entry before it. */
+    private static JobFolder.NotedHead noted(String text) {
+        Matcher matcher = HEAD.matcher(text);
+        if (!matcher.matches()) {
             throw new Failure("--head " + text + ": this is no hash; write the 64 digits as they were noted");
         }
-        return text.toLowerCase(Locale.ROOT);
+        return new JobFolder.NotedHead(
+                matcher.group(2).toLowerCase(Locale.ROOT),
+                matcher.group(1) == null ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(matcher.group(1))));
     }
 }

@@ -12,7 +12,7 @@ final class Writing {
     /** The job's only writer, until closed; fails if somebody else is writing. */
     static JournalWriter open(Surroundings around, OpenedJob job, Optional<String> by) {
         String who = by.orElseGet(() -> Speech.after(job).speaker());
-        JobFolder.Writing writing = job.folder().write(who, around.clock().instant());
+        JobFolder.Writing writing = job.folder().write(who, around.clock().instant(), Optional.of(job.job()));
         if (writing instanceof JobFolder.Writable writable) {
             writable.writer().notices().forEach(around.err()::println);
             return writable.writer();

@@ -1,9 +1,9 @@
 package everyblade.desktop.photo;
 
+import everyblade.json.PlainFile;
 import everyblade.record.KeptPhoto;
 import everyblade.record.photo.PhotoFile;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -17,12 +17,10 @@ public final class PhotoBytes {
 
     /** Of a picture in the folder of a job; empty if it is not there, or is not the one that was kept. */
     public static Optional<byte[]> of(Path job, KeptPhoto photo) {
-        Path file = job.resolve("photos").resolve(photo.file());
         try {
-            if (Files.size(file) > PhotoFile.LARGEST) {
-                return Optional.empty();
-            }
-            byte[] bytes = Files.readAllBytes(file);
+            Path folder = job.resolve("photos");
+            PlainFile.requireFolder(folder);
+            byte[] bytes = PlainFile.read(folder.resolve(photo.file()), PhotoFile.LARGEST);
             return sha256(bytes).equals(photo.sha256()) ? Optional.of(bytes) : Optional.empty();
         } catch (IOException notThere) {
             return Optional.empty();

@@ -3,7 +3,9 @@ package everyblade.desktop.view;
 import everyblade.record.Disk;
 import everyblade.record.JournalWriter;
 import everyblade.record.Problem;
+import everyblade.record.photo.PhotoFile;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -21,8 +23,15 @@ record PictureCopy(Disk disk, Path from) {
     Optional<String> into(JournalWriter writer) {
         Path folder = from.resolve(PHOTOS);
         try {
+            if (disk.exists(folder)) {
+                disk.requireFolder(folder);
+            }
             for (String name : disk.exists(folder) ? disk.list(folder) : java.util.List.<String>of()) {
-                Optional<Problem> problem = writer.keepPhoto(name, disk.read(folder.resolve(name)));
+                byte[] picture;
+                try (InputStream in = disk.read(folder.resolve(name), PhotoFile.LARGEST)) {
+                    picture = in.readAllBytes();
+                }
+                Optional<Problem> problem = writer.keepPhoto(name, picture);
                 if (problem.isPresent()) {
                     return problem.map(Problem::message);
                 }

@@ -90,7 +90,7 @@ public final class Session implements AutoCloseable {
     /** Becomes the job's writer, or its reader if that cannot be. */
     private void startWriting() {
         OpenedJob job = read();
-        JobFolder.Writing writing = folder.write(Speech.after(job).speaker(), now());
+        JobFolder.Writing writing = folder.write(Speech.after(job).speaker(), now(), Optional.of(opened));
         if (writing instanceof JobFolder.Writable writable) {
             writer = Optional.of(writable.writer());
             opened = writable.writer().opened();

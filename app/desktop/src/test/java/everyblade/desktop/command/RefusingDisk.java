@@ -3,6 +3,7 @@ package everyblade.desktop.command;
 import everyblade.record.Disk;
 import everyblade.record.LocalDisk;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -51,8 +52,13 @@ final class RefusingDisk implements Disk {
     }
 
     @Override
-    public byte[] read(Path file) throws IOException {
-        return disk.read(file);
+    public void requireFolder(Path folder) throws IOException {
+        disk.requireFolder(folder);
+    }
+
+    @Override
+    public InputStream read(Path file, long longest) throws IOException {
+        return disk.read(file, longest);
     }
 
     @Override

@@ -40,6 +40,11 @@ final class Answer {
 
     private static Block verdict(Reported job) {
         List<Words> lines = new ArrayList<>();
+        List<String> doubts = job.facts().doubts();
+        doubts.stream().limit(MOST_LISTED).forEach(doubt -> lines.add(Words.alert(doubt)));
+        if (doubts.size() > MOST_LISTED) {
+            lines.add(Words.alert((doubts.size() - MOST_LISTED) + " more such lines: see everyblade verify."));
+        }
         if (job.closing().any()) {
             lines.add(Words.alert("INCOMPLETE: " + Closing.counts(job.closing()) + "."));
         } else {

@@ -3,6 +3,7 @@ package everyblade.picture.report;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -18,6 +19,7 @@ import java.util.TreeMap;
  * @param previous the job that this one is compared with
  * @param modelHash hash of the frozen engine model, hexadecimal digits
  * @param head hash of the journal's last line, hexadecimal digits
+ * @param doubts what is wrong with the record itself, such as a picture that is not the one that was kept; a line each
  */
 public record ReportFacts(
         String serial,
@@ -27,9 +29,24 @@ public record ReportFacts(
         SortedMap<String, BigDecimal> settings,
         Optional<String> previous,
         String modelHash,
-        String head) {
+        String head,
+        List<String> doubts) {
+
+    /** Of a record that nothing is wrong with. */
+    public ReportFacts(
+            String serial,
+            String task,
+            String by,
+            Instant at,
+            SortedMap<String, BigDecimal> settings,
+            Optional<String> previous,
+            String modelHash,
+            String head) {
+        this(serial, task, by, at, settings, previous, modelHash, head, List.of());
+    }
 
     public ReportFacts {
+        doubts = List.copyOf(doubts);
         settings = Collections.unmodifiableSortedMap(new TreeMap<>(settings));
     }
 }
