@@ -26,11 +26,6 @@ public enum Verdict {
         return words;
     }
 
-    /** Whether the limits give an answer that nothing more is to be measured or asked for. */
-    public boolean decided() {
-        return this == WITHIN || this == BEYOND;
-    }
-
     /** The worse of two. */
     public Verdict and(Verdict other) {
         return compareTo(other) < 0 ? other : this;

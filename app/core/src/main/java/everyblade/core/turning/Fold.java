@@ -62,7 +62,11 @@ public final class Fold {
         BitSet newVoided = voided(longer);
         Situation replayed = Situation.start(situation.engine());
         for (Logged logged : longer) {
-            if (newVoided.get(logged.number()) || logged.entry() instanceof Entry.Void) {
+            if (newVoided.get(logged.number())) {
+                continue;
+            }
+            if (logged.entry() instanceof Entry.Void) {
+                replayed = replayed.noted(replayed.ledger().awaiting(logged.number()));
                 continue;
             }
             try {

@@ -3,9 +3,11 @@ package everyblade.core.turning;
 import everyblade.core.entry.ZoneSet;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What people said beside the turning: about cells, about what the task asks for, and what is still open.
@@ -16,7 +18,8 @@ import java.util.Optional;
  * @param openings ports, covers and panels that are open, and the entry that opened each
  * @param toolsOut tools that have left their place, and the entry that says so
  * @param vanes positions of movable vanes by row
- * @param outcomes by the entry of a finding, the entry in which a person said what comes of it
+ * @param outcomes by the entry of a finding or of one that awaits its reason, the entry in which a person said it
+ * @param awaiting entries that took something out of the record or out of the task, for which a reason may be said
  * @param proof the finest line seen on the latest test target
  */
 public record Ledger(
@@ -27,23 +30,35 @@ public record Ledger(
         Map<String, Integer> toolsOut,
         Map<String, String> vanes,
         Map<Integer, Integer> outcomes,
+        Set<Integer> awaiting,
         Optional<Stance.Proof> proof) {
 
     private static final String LOST = "lost: ";
 
-    static final Ledger BLANK =
-            new Ledger(Trail.empty(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Optional.empty());
+    static final Ledger BLANK = new Ledger(
+            Trail.empty(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Set.of(), Optional.empty());
 
     Ledger remarked(Remark remark) {
-        return new Ledger(remarks.with(remark), asked, questions, openings, toolsOut, vanes, outcomes, proof);
+        return new Ledger(remarks.with(remark), asked, questions, openings, toolsOut, vanes, outcomes, awaiting, proof);
     }
 
-    Ledger asking(String row, ZoneSet zones) {
-        return new Ledger(remarks, put(asked, row, zones), questions, openings, toolsOut, vanes, outcomes, proof);
+    Ledger asking(String row, ZoneSet zones, int entry) {
+        return new Ledger(
+                        remarks,
+                        put(asked, row, zones),
+                        questions,
+                        openings,
+                        toolsOut,
+                        vanes,
+                        outcomes,
+                        awaiting,
+                        proof)
+                .awaiting(entry);
     }
 
     Ledger questioned(int entry, String what) {
-        return new Ledger(remarks, asked, put(questions, entry, what), openings, toolsOut, vanes, outcomes, proof);
+        return new Ledger(
+                remarks, asked, put(questions, entry, what), openings, toolsOut, vanes, outcomes, awaiting, proof);
     }
 
     Ledger lost(int entry, String thing) {
@@ -68,41 +83,66 @@ public record Ledger(
     }
 
     Ledger settled(int entry) {
-        return new Ledger(remarks, asked, without(questions, entry), openings, toolsOut, vanes, outcomes, proof);
+        return new Ledger(
+                remarks, asked, without(questions, entry), openings, toolsOut, vanes, outcomes, awaiting, proof);
     }
 
     Ledger opened(String thing, int entry) {
-        return new Ledger(remarks, asked, questions, put(openings, thing, entry), toolsOut, vanes, outcomes, proof);
+        return new Ledger(
+                remarks, asked, questions, put(openings, thing, entry), toolsOut, vanes, outcomes, awaiting, proof);
     }
 
     Ledger shut(String thing) {
-        return new Ledger(remarks, asked, questions, without(openings, thing), toolsOut, vanes, outcomes, proof);
+        return new Ledger(
+                remarks, asked, questions, without(openings, thing), toolsOut, vanes, outcomes, awaiting, proof);
     }
 
     Ledger toolOut(String tool, int entry) {
-        return new Ledger(remarks, asked, questions, openings, put(toolsOut, tool, entry), vanes, outcomes, proof);
+        return new Ledger(
+                remarks, asked, questions, openings, put(toolsOut, tool, entry), vanes, outcomes, awaiting, proof);
     }
 
     Ledger toolIn(String tool) {
-        return new Ledger(remarks, asked, questions, openings, without(toolsOut, tool), vanes, outcomes, proof);
+        return new Ledger(
+                remarks, asked, questions, openings, without(toolsOut, tool), vanes, outcomes, awaiting, proof);
     }
 
     Ledger vanesAt(String row, String position) {
-        return new Ledger(remarks, asked, questions, openings, toolsOut, put(vanes, row, position), outcomes, proof);
+        return new Ledger(
+                remarks, asked, questions, openings, toolsOut, put(vanes, row, position), outcomes, awaiting, proof);
     }
 
     Ledger proved(Stance.Proof finest) {
-        return new Ledger(remarks, asked, questions, openings, toolsOut, vanes, outcomes, Optional.of(finest));
+        return new Ledger(
+                remarks, asked, questions, openings, toolsOut, vanes, outcomes, awaiting, Optional.of(finest));
     }
 
     Ledger decided(int finding, int entry) {
-        return new Ledger(remarks, asked, questions, openings, toolsOut, vanes, put(outcomes, finding, entry), proof);
+        return new Ledger(
+                remarks, asked, questions, openings, toolsOut, vanes, put(outcomes, finding, entry), awaiting, proof);
     }
 
-    /** Whether an entry is a finding of which nobody has said yet what comes of it. */
+    Ledger awaiting(int entry) {
+        Set<Integer> more = new LinkedHashSet<>(awaiting);
+        more.add(entry);
+        return new Ledger(
+                remarks,
+                asked,
+                questions,
+                openings,
+                toolsOut,
+                vanes,
+                outcomes,
+                Collections.unmodifiableSet(more),
+                proof);
+    }
+
+    /** Whether an entry is a finding of which nobody has said yet what comes of it, or awaits its reason. */
     boolean isUndecided(int entry) {
         return !outcomes.containsKey(entry)
-                && remarks.stream().anyMatch(remark -> remark.entry() == entry && remark.what() == Remark.What.FOUND);
+                && (awaiting.contains(entry)
+                        || remarks.stream()
+                                .anyMatch(remark -> remark.entry() == entry && remark.what() == Remark.What.FOUND));
     }
 
     private static <K, V> Map<K, V> put(Map<K, V> map, K key, V value) {

@@ -72,7 +72,7 @@ final class Remarking {
         }
         Entry.Ask ask = (Entry.Ask) entry;
         Row row = row(now, Optional.of(ask.row()), ask.row().column());
-        return new Step(now.noted(ledger.asking(row.id(), ZoneWords.parts(zoning(now, row), ask.parts()))));
+        return new Step(now.noted(ledger.asking(row.id(), ZoneWords.parts(zoning(now, row), ask.parts()), number)));
     }
 
     /**

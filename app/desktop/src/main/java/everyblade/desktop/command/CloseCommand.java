@@ -15,7 +15,7 @@ import picocli.CommandLine.Parameters;
         name = "close",
         description =
                 "The closing list: everything that is still open, with the entry that opened it and what closes it;"
-                        + " exit status 1 if there is anything.")
+                        + " exit status 1 if there is anything but what was accepted as not seen for a reason.")
 final class CloseCommand implements Callable<Integer> {
 
     private final Surroundings around;
@@ -67,6 +67,16 @@ final class CloseCommand implements Callable<Integer> {
                                     .put("at", entry.at().toString()),
                             () -> one.putNull("entry"));
             one.put("toDo", item.toDo());
+        }
+        for (ClosingList.Accepted accepted : list.accepted()) {
+            open.addObject()
+                    .put("kind", OpenItem.Kind.ACCEPTED.word())
+                    .put("what", accepted.what())
+                    .put("where", "")
+                    .put("entry", accepted.entry())
+                    .put("by", accepted.by())
+                    .put("because", accepted.reason())
+                    .put("toDo", "");
         }
         ArrayNode accepted = json.putArray("accepted");
         list.accepted()

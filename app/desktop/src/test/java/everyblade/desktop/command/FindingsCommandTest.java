@@ -189,7 +189,35 @@ class FindingsCommandTest {
                             "nothing is open");
             assertThat(closed.status()).isZero();
             assertThat(console.run("close", "job", "--json").out())
-                    .contains("\"open\" : [ ]", "\"because\" : \"not asked for\"");
+                    .contains("\"kind\" : \"accepted\"", "\"because\" : \"not asked for\"")
+                    .containsOnlyOnce("\"kind\"");
+        }
+
+        @Test
+        void exitsWithOneWhileAFindingBeyondTheLimitsHasNoOutcome() {
+            console.start("--limits", "limits.json");
+            console.run(
+                    "log",
+                    "job",
+                    "fact hours 1",
+                    "fact cycles 1",
+                    "fact position left",
+                    "fact manual Invented",
+                    "fact revision 1",
+                    "view p-r",
+                    "round 1",
+                    "v noaccess all all because not asked for",
+                    "nick 3 tip 7 ± 0.1");
+
+            Ran closed = console.run("close", "job");
+            assertThat(closed.outLines())
+                    .contains("finding: nick: beyond the limits, and nobody said what comes of it (Rotor (r), blade 3,"
+                            + " tip), entry 9 by Ann; to close it: put it to whoever decides (refer …), then say what"
+                            + " comes of it and who decided: settle 9 because …");
+            assertThat(closed.status()).isEqualTo(1);
+
+            console.run("log", "job", "settle 9 because the blade is replaced, decided by the engineer");
+            assertThat(console.run("close", "job").status()).isZero();
         }
     }
 

@@ -85,7 +85,12 @@ class OpenLineTest {
 
     @Test
     void namesTheEntryThatOpenedAThingAndWhoMadeIt() {
-        assertThat(line("tool").what()).isEqualTo("hand lamp is out, entry 5 by Ann");
+        assertThat(lines())
+                .filteredOn(line -> line.kind().equals("tool"))
+                .extracting(OpenLine::what)
+                .containsExactly(
+                        "the scope tip is still among the blades (view p-r), entry 4 by Ann",
+                        "hand lamp is out, entry 5 by Ann");
     }
 
     @Test
@@ -95,7 +100,7 @@ class OpenLineTest {
                 .allSatisfy(line -> assertThat(line.entry()).as(line.toDo()).isNotBlank());
         assertThat(line("opening").entry()).isEqualTo("shut \"inner plug\" ");
         assertThat(line("interval").entry()).isEqualTo("again in 25 cycles");
-        assertThat(line("hand-over").entry()).isEqualTo("takeover ");
+        assertThat(line("handover").entry()).isEqualTo("takeover ");
         assertThat(line("fact").entry()).isEqualTo("fact hours ");
     }
 

@@ -33,6 +33,7 @@ final class Closing {
             case TOOL -> Telling.count(count, "tool") + " out";
             case LOST -> Telling.count(count, "thing") + " lost";
             case OPENING -> Telling.count(count, "opening");
+            case PORT -> Telling.count(count, "port") + " looked through and not said to be open";
             case FINDING -> Telling.count(count, "finding") + " without an outcome";
             case COUNT -> "the count lost " + (count == 1 ? "once" : count + " times");
             case GAP -> Telling.count(count, "gap");
@@ -42,6 +43,9 @@ final class Closing {
             case REPEAT -> Telling.count(count, "repeat") + " due";
             case HANDOVER -> "a hand-over that nobody accepted";
             case FACT -> Telling.count(count, "fact") + " missing";
+            case VOIDED -> Telling.count(count, "entry") + " taken out";
+            case NARROWED -> Telling.count(count, "row") + " asked for in part only";
+            case ACCEPTED -> Telling.count(count, "acceptance") + " without a reason in words";
         };
     }
 

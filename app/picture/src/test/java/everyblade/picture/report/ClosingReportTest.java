@@ -54,9 +54,10 @@ class ClosingReportTest {
         "fact position left",
         "fact manual Invented",
         "fact revision 1",
+        "open p1",
         "view v",
-        "datum r 1",
-        "round 1"
+        "round 1",
+        "shut p1 torqued"
     };
 
     private static final Limits LIMITS = new Limits(
@@ -111,14 +112,14 @@ class ClosingReportTest {
     @Test
     void aPortThatIsOpenIsNamedWithItsEntryAndHowToCloseIt() throws Exception {
         assertThat(report(Exhibits.NONE, "open p1"))
-                .contains("INCOMPLETE: 1 opening.", "Plug on top (p1) is open", "entry 9, Tester", "say: shut p1");
+                .contains("INCOMPLETE: 1 opening.", "Plug on top (p1) is open", "entry 10, Tester", "say: shut p1");
     }
 
     @Test
     void aFindingWithoutLimitsIsOpenUntilSettled() throws Exception {
         assertThat(report(Exhibits.NONE, "nick 3 all 0.5")).contains("INCOMPLETE", "1 finding without an outcome");
-        assertThat(report(Exhibits.NONE, "nick 3 all 0.5", "settle 9 because within table 7"))
-                .contains("entry 10, Tester:")
+        assertThat(report(Exhibits.NONE, "nick 3 all 0.5", "settle 10 because within table 7"))
+                .contains("entry 11, Tester:")
                 .doesNotContain("INCOMPLETE");
     }
 
@@ -128,7 +129,8 @@ class ClosingReportTest {
                 new Exhibits(Optional.of(LIMITS), List.of(), Optional.empty()),
                 "fact \"scope serial\" 7",
                 "nick 3 all 0.5 ± 0.1",
-                "nick 4 all 2 ± 0.1");
+                "nick 4 all 2 ± 0.1",
+                "settle 12 because the blade is replaced");
 
         assertThat(report)
                 .doesNotContain("INCOMPLETE")
@@ -137,6 +139,17 @@ class ClosingReportTest {
                 .contains("Limits: Invented limits, for tests.")
                 .contains("may stay", "replace the blade")
                 .contains("0.5 ± 0.1 mm", "at most 1 mm", "0.5 mm inside, guard", "within the limits");
+    }
+
+    @Test
+    void aFindingBeyondTheLimitsIsOpenUntilSettled() throws Exception {
+        assertThat(report(
+                        new Exhibits(Optional.of(LIMITS), List.of(), Optional.empty()),
+                        "fact scope serial 7",
+                        "nick 4 all 2 ± 0.1"))
+                .contains(
+                        "INCOMPLETE: 1 finding without an outcome.",
+                        "beyond the limits, and nobody said what comes of it");
     }
 
     @Test

@@ -10,14 +10,17 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Everything that is open in a record; with nothing in it the record may be closed.
  *
  * @param items what can do most harm first, each kind in the order in which it is to be closed
- * @param accepted what was accepted as not seen, and why; not open, but told with it
+ * @param accepted what was accepted as not seen, and why; not open, but told with it, unless no reason can be read
  */
 public record ClosingList(List<OpenItem> items, List<Accepted> accepted) {
 
@@ -37,7 +40,15 @@ public record ClosingList(List<OpenItem> items, List<Accepted> accepted) {
      * @param reason that was given
      * @param by whom
      */
-    public record Accepted(int entry, String what, String reason, String by) {}
+    public record Accepted(int entry, String what, String reason, String by) {
+
+        private static final Pattern WORD = Pattern.compile("\\p{L}{3}");
+
+        /** Whether the reason has a word in it that another person can read. */
+        boolean saysWhy() {
+            return WORD.matcher(reason).find();
+        }
+    }
 
     /**
      * The list of a record.
@@ -49,13 +60,18 @@ public record ClosingList(List<OpenItem> items, List<Accepted> accepted) {
     public static ClosingList of(Fold fold, Coverage coverage, Optional<Limits> limits, List<Judgement> judged) {
         List<Gap> gaps = Gaps.of(coverage);
         List<OpenItem> items = new ArrayList<>(new OpenThings(fold).items());
+        items.addAll(new OpenPorts(fold).items());
         items.addAll(new OpenFindings(fold, limits.isPresent(), judged).items());
         items.addAll(new OpenSeeing(fold, gaps).items());
         Set<String> facts = new LinkedHashSet<>(FACTS);
         limits.ifPresent(known -> facts.addAll(known.facts()));
         items.addAll(new OpenRecord(fold, facts).items());
+        items.addAll(new TakenOut(fold).items());
+        Map<Boolean, List<Accepted>> accepted =
+                OpenSeeing.accepted(fold).stream().collect(Collectors.partitioningBy(Accepted::saysWhy));
+        accepted.get(false).forEach(each -> items.add(OpenSeeing.unexplained(fold, each)));
         items.sort(Comparator.comparing(OpenItem::kind));
-        return new ClosingList(items, OpenSeeing.accepted(fold));
+        return new ClosingList(items, accepted.get(true));
     }
 
     /** Whether anything is open. */

@@ -5,6 +5,7 @@ import everyblade.core.finding.Finding;
 import everyblade.core.finding.Findings;
 import everyblade.core.finding.Judgement;
 import everyblade.core.finding.Repeat;
+import everyblade.core.finding.Verdict;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.gap.GapText;
 import everyblade.core.turning.CountError;
@@ -14,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -41,7 +43,7 @@ record OpenFindings(Fold fold, boolean limited, List<Judgement> judged) {
                 items.add(item(finding, why.isEmpty() || doubt.isEmpty() ? why + doubt : why + "; " + doubt));
             }
             judgement.ifPresent(known -> known.again().stream()
-                    .filter(repeat -> !entered(repeat))
+                    .filter(repeat -> !entered(finding, repeat))
                     .forEach(repeat -> items.add(interval(finding, repeat))));
         }
         return items;
@@ -51,9 +53,12 @@ record OpenFindings(Fold fold, boolean limited, List<Judgement> judged) {
         if (!limited || judgement.isEmpty()) {
             return "no limits were entered, and nobody said what comes of it";
         }
-        return judgement.get().verdict().decided()
-                ? ""
-                : judgement.get().verdict().words();
+        Verdict verdict = judgement.get().verdict();
+        return switch (verdict) {
+            case WITHIN -> "";
+            case BEYOND -> verdict.words() + ", and nobody said what comes of it";
+            default -> verdict.words();
+        };
     }
 
     /** A finding that was entered while the count was lost may be on another airfoil. */
@@ -79,8 +84,14 @@ record OpenFindings(Fold fold, boolean limited, List<Judgement> judged) {
                 Optional.of(fold.entries().get(finding.entry() - 1)),
                 finding.kind().word() + ": " + why,
                 where(finding),
-                "measure or look again, or say what comes of it: " + settle + "…",
+                toDo(why) + "say what comes of it and who decided: " + settle + "…",
                 settle);
+    }
+
+    private static String toDo(String why) {
+        return why.startsWith(Verdict.BEYOND.words())
+                ? "put it to whoever decides (refer …), then "
+                : "measure or look again, or ";
     }
 
     private OpenItem interval(Finding finding, Repeat repeat) {
@@ -101,10 +112,12 @@ record OpenFindings(Fold fold, boolean limited, List<Judgement> judged) {
                         fold.situation().engine().zonings().get(finding.row().id()), finding.zones());
     }
 
-    /** Whether an interval as short was entered, settled or not. */
-    private boolean entered(Repeat repeat) {
+    /** Whether an interval as short was entered after the finding, settled or not, or before it and is still open. */
+    private boolean entered(Finding finding, Repeat repeat) {
+        Set<Integer> open = fold.situation().ledger().questions().keySet();
         return fold.entries().stream()
                 .filter(logged -> !fold.isVoid(logged.number()))
+                .filter(logged -> logged.number() > finding.entry() || open.contains(logged.number()))
                 .anyMatch(logged -> logged.entry() instanceof Entry.Again again
                         && repeat.metBy(again.number().value(), again.interval()));
     }

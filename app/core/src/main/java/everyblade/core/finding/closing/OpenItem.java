@@ -24,19 +24,23 @@ public record OpenItem(
 
     /** Kinds of open things, in the order of the list: what can do most harm first. */
     public enum Kind {
-        TIP("scope tip"),
+        TIP("tool"),
         TOOL("tool"),
         LOST("lost"),
         OPENING("opening"),
+        PORT("port"),
         FINDING("finding"),
         COUNT("count"),
         GAP("gap"),
         RECHECK("recheck"),
         QUESTION("question"),
         INTERVAL("interval"),
-        REPEAT("repeat"),
-        HANDOVER("hand-over"),
-        FACT("fact");
+        REPEAT("interval"),
+        HANDOVER("handover"),
+        FACT("fact"),
+        VOIDED("voided"),
+        NARROWED("narrowed"),
+        ACCEPTED("accepted");
 
         private final String word;
 
@@ -44,7 +48,7 @@ public record OpenItem(
             this.word = word;
         }
 
-        /** For people and files. */
+        /** For people and files; kinds that are one to them share it. */
         public String word() {
             return word;
         }

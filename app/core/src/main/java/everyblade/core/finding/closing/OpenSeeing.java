@@ -78,6 +78,17 @@ record OpenSeeing(Fold fold, List<Gap> gaps) {
                 .toList();
     }
 
+    /** Cells that were accepted as not seen, and nobody can tell why. */
+    static OpenItem unexplained(Fold fold, Accepted accepted) {
+        return new OpenItem(
+                Kind.ACCEPTED,
+                Optional.of(fold.entries().get(accepted.entry() - 1)),
+                "accepted as not seen with no reason in words: " + accepted.reason(),
+                accepted.what(),
+                "void it, and say noaccess with a reason that others can read",
+                "void " + accepted.entry() + " because ");
+    }
+
     private static Accepted accepted(Fold fold, Remark remark) {
         Engine engine = fold.situation().engine();
         Row row = engine.rows().get(remark.row());

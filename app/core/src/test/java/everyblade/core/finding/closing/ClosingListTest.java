@@ -2,6 +2,7 @@ package everyblade.core.finding.closing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.Engines;
 import everyblade.core.Job;
 import everyblade.core.finding.Distances;
 import everyblade.core.finding.Findings;
@@ -10,6 +11,7 @@ import everyblade.core.finding.Limits;
 import everyblade.core.finding.LimitsUnderTest;
 import everyblade.core.finding.Looked;
 import everyblade.core.finding.closing.OpenItem.Kind;
+import everyblade.core.turning.Engine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -131,6 +133,110 @@ class ClosingListTest {
     }
 
     @Nested
+    class APort {
+
+        private final Engine engine = new Engines()
+                .rotor("c1", 36)
+                .port("p1")
+                .viewThrough("p1", "v", "c1")
+                .built();
+
+        private List<OpenItem> ports(String... lines) {
+            Job job = new Job(engine).enter(lines);
+            return ClosingList.of(job.fold(), job.coverage(), Optional.empty(), List.of())
+                    .of(Kind.PORT);
+        }
+
+        @Test
+        void thatWasLookedThroughAndNeverOpenedIsNamedWithTheFirstEntry() {
+            assertThat(ports("note begun", "view v", "datum c1 1", "turn on 30"))
+                    .singleElement()
+                    .satisfies(item -> {
+                        assertThat(item.line())
+                                .isEqualTo("port p1 (p1) was looked through and never said to be open, entry 2"
+                                        + " by Test");
+                        assertThat(item.entry()).isEqualTo("open p1");
+                    });
+            assertThat(ports("open p1", "view v", "datum c1 1", "turn on 30", "shut p1"))
+                    .isEmpty();
+        }
+
+        @Test
+        void thatWasShutBeforeItWasLookedThroughAgainIsNamed() {
+            String[] shut = {"open p1", "view v", "datum c1 1", "shut p1 torqued", "turn on 30"};
+            assertThat(ports(shut))
+                    .singleElement()
+                    .satisfies(item -> assertThat(item.line()).contains("looked through after it was shut", "entry 5"));
+            assertThat(ports("open p1", "view v", "datum c1 1", "shut p1 torqued", "skip on 30"))
+                    .isEmpty();
+            assertThat(ports("open p1", "view v", "out", "shut p1 torqued", "skip on 30"))
+                    .isEmpty();
+        }
+
+        @Test
+        void isClosedByOpeningItAndShuttingItAgain() {
+            assertThat(ports("view v", "open p1", "shut p1 torqued")).isEmpty();
+        }
+    }
+
+    @Nested
+    class WhatWasTakenOut {
+
+        @Test
+        void isAskedForWhenItWasAFindingAnIdentificationAnOpeningOrATool() {
+            for (String line : List.of(
+                    "a nick 3 tpl 0.2", "view va", "here 1", "round 2", "open cover", "tool out lamp", "lost nut")) {
+                List<OpenItem> items = after(line, "void 10 because mistaken").of(Kind.VOIDED);
+                if (line.equals("view va")) {
+                    assertThat(items).isEmpty();
+                } else {
+                    assertThat(items).singleElement().satisfies(item -> {
+                        assertThat(item.line())
+                                .isEqualTo("entry 10, " + line + ", was taken out, because mistaken, entry 11 by Test");
+                        assertThat(item.entry()).isEqualTo("settle 11 because ");
+                    });
+                }
+            }
+        }
+
+        @Test
+        void isClosedByItsReasonOrBySayingItAnew() {
+            assertThat(after(
+                                    "open cover",
+                                    "void 10 because mistaken",
+                                    "settle 11 because the cover was never off, Bo looked")
+                            .any())
+                    .isFalse();
+            assertThat(after("tool out lap", "void 10 because mistyped", "tool out lamp", "tool in lamp")
+                            .any())
+                    .isFalse();
+            assertThat(after("open cover", "void 10 because mistaken", "void 11 because it was off", "shut cover")
+                            .any())
+                    .isFalse();
+            assertThat(after("open cover", "void 10 because mistaken", "note on")
+                            .any())
+                    .isTrue();
+        }
+
+        @Test
+        void isAskedForWhenTheTaskAsksForLess() {
+            ClosingList less = after("ask a tip");
+            assertOpen(less, Kind.NARROWED, "only for tip", "no longer for root", "entry 10");
+            assertThat(after("ask a tip", "settle 10 because the order asks for tips, page 3")
+                            .any())
+                    .isFalse();
+            assertThat(after("ask a tip", "ask a all").any()).isFalse();
+        }
+
+        @Test
+        void mayNotBeAcceptedWithoutAWord() {
+            assertOpen(after("a noaccess root 3 because --"), Kind.ACCEPTED, "no reason in words", "entry 10");
+            assertThat(after("a noaccess root 3 because the port is blocked").any())
+                    .isFalse();
+        }
+    }
+
+    @Nested
     class AFinding {
 
         private final Optional<Limits> limits = Optional.of(limits());
@@ -156,8 +262,26 @@ class ClosingListTest {
         }
 
         @Test
-        void isClosedByLimitsThatDecide() {
-            assertThat(after(limits, "a nick 3 tpl 0.2 ± 0.1", "a nick 4 tpl 3 ± 0.1")
+        void isClosedByLimitsThatItIsWithin() {
+            assertThat(after(limits, "a nick 3 tpl 0.2 ± 0.1").any()).isFalse();
+        }
+
+        @Test
+        void isOpenBeyondTheLimitsUntilSomeoneSaysWhatComesOfIt() {
+            assertOpen(
+                    after(limits, "a nick 4 tpl 3 ± 0.1"),
+                    Kind.FINDING,
+                    "beyond the limits, and nobody said what comes of it",
+                    "blade 4",
+                    "entry 10");
+            assertThat(after(limits, "a nick 4 tpl 3 ± 0.1").items().get(0).toDo())
+                    .contains("refer …", "settle 10 because …");
+            assertThat(after(
+                                    limits,
+                                    "a nick 4 tpl 3 ± 0.1",
+                                    "refer may blade 4 stay until the shop visit",
+                                    "settle 11 because answered",
+                                    "settle 10 because blade 4 is replaced, the engineer decided")
                             .any())
                     .isFalse();
         }
@@ -183,6 +307,20 @@ class ClosingListTest {
             assertThat(after(limits, "a nick 3 tpl 0.8 ± 0.1", "again in 20 cycles", "settle 11 because entered")
                             .any())
                     .isFalse();
+        }
+
+        /** What was entered and settled before a finding was there was about something else. */
+        @Test
+        void isNotMetByAnOlderRepeatThatIsSettled() {
+            assertOpen(
+                    after(limits, "again in 20 cycles", "settle 10 because entered", "a nick 3 tpl 0.8 ± 0.1"),
+                    Kind.INTERVAL,
+                    "25 cycles",
+                    "entry 12");
+            assertThat(after(limits, "again in 20 cycles", "a nick 3 tpl 0.8 ± 0.1")
+                            .items())
+                    .extracting(OpenItem::kind)
+                    .containsExactly(Kind.REPEAT);
         }
 
         @Test

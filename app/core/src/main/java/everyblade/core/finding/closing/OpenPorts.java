@@ -1,0 +1,81 @@
+package everyblade.core.finding.closing;
+
+import everyblade.core.entry.Entry;
+import everyblade.core.finding.closing.OpenItem.Kind;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Logged;
+import everyblade.spi.Port;
+import everyblade.spi.View;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Ports that were looked through while the record says that they were shut, or says nothing: what was opened and never
+ * said is not asked for when closing up. A later {@code open} of the port says that it was open.
+ *
+ * @param fold of the journal
+ */
+record OpenPorts(Fold fold) {
+
+    List<OpenItem> items() {
+        Map<String, Logged> through = new LinkedHashMap<>();
+        Set<String> open = new HashSet<>();
+        Set<String> shut = new HashSet<>();
+        Optional<String> inUse = Optional.empty();
+        for (Logged logged : fold.entries()) {
+            Entry entry = logged.entry();
+            if (fold.isVoid(logged.number())) {
+                continue;
+            }
+            if (entry instanceof Entry.Open opened) {
+                open.add(opened.thing().value());
+                through.remove(opened.thing().value());
+            } else if (entry instanceof Entry.Shut closed) {
+                open.remove(closed.thing().value());
+                shut.add(closed.thing().value());
+            } else if (entry instanceof Entry.View view) {
+                inUse = port(view.view().value());
+            } else if (entry instanceof Entry.Out) {
+                inUse = Optional.empty();
+            }
+            if (looks(entry)) {
+                inUse.filter(port -> !open.contains(port)).ifPresent(port -> through.putIfAbsent(port, logged));
+            }
+        }
+        List<OpenItem> items = new ArrayList<>();
+        through.forEach((port, since) -> items.add(item(port, since, shut.contains(port))));
+        return items;
+    }
+
+    private static boolean looks(Entry entry) {
+        return entry instanceof Entry.View
+                || entry instanceof Entry.At
+                || entry instanceof Entry.Turn
+                || entry instanceof Entry.Round
+                || entry instanceof Entry.Look
+                || entry instanceof Entry.Draw;
+    }
+
+    private Optional<String> port(String view) {
+        return fold.situation().engine().model().view(view).flatMap(View::port);
+    }
+
+    private OpenItem item(String port, Logged since, boolean shut) {
+        String name =
+                fold.situation().engine().model().port(port).map(Port::name).orElse(port);
+        String open = "open " + (port.contains(" ") ? '"' + port + '"' : port);
+        return new OpenItem(
+                Kind.PORT,
+                Optional.of(since),
+                name + " (" + port + ") was looked through "
+                        + (shut ? "after it was shut" : "and never said to be open"),
+                "",
+                "see that the scope is out and the port shut; say: " + open + ", and shut it with what was torqued",
+                open);
+    }
+}
