@@ -20,8 +20,8 @@ class PackageOrderTest {
     private static final String ROOT = "everyblade.core.";
 
     /** In the order in which data flows; a package may use those before it. */
-    private static final List<String> ORDER =
-            List.of("angle", "entry", "turning", "surface", "sight", "check", "coverage", "gap", "move", "finding");
+    private static final List<String> ORDER = List.of(
+            "angle", "entry", "turning", "surface", "sight", "check", "coverage", "gap", "move", "finding", "doubt");
 
     private final JavaClasses core = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

@@ -1,77 +1,20 @@
 package everyblade.core.turning;
 
-import everyblade.core.angle.Turn;
-import everyblade.core.entry.Movement;
-import everyblade.core.entry.Refusal;
-import everyblade.core.entry.Said;
-import everyblade.core.entry.Unit;
 import everyblade.spi.Pad;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Spool;
-import java.util.BitSet;
 import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 
-/** Warnings before harm is done: steps that never reach some airfoils, counts that are about to become doubtful. */
+/** Warnings before harm is done: counts that are about to become doubtful. */
 final class Advice {
 
     private static final int MOVES_AHEAD = 4;
     private static final int LONGEST_COUNT = 1000;
-    private static final int USUAL_TURNS = 3;
 
     private Advice() {}
-
-    /**
-     * A step that shares a factor with the number of airfoils, repeated, stands at some of them again and again and
-     * never at the others: it reaches N / gcd(N, step) of them. A watched move that was not said in blades is no step.
-     */
-    static List<String> onStep(Situation now, Seat seat, Spool spool, Movement movement, boolean watched) {
-        Row row = seat.row();
-        boolean byBlades = movement instanceof Movement.By by && by.unit() == Unit.BLADES;
-        boolean skipped = movement instanceof Movement.By && !watched;
-        if (row.kind() != RowKind.ROTOR || !byBlades && !skipped) {
-            return List.of();
-        }
-        Turn pitches;
-        try {
-            pitches = Moves.ofShaft(
-                            new Said<>(movement, 1), spool, now.padOf(spool), Optional.of(row), now.trackOf(row))
-                    .amount()
-                    .times(row.count(), 1);
-        } catch (Refusal refused) {
-            return List.of();
-        }
-        long step = pitches.abs().floorTicks() / Turn.FULL.floorTicks();
-        boolean whole = pitches.abs().equals(Turn.FULL.times(step, 1));
-        long common = gcd(row.count(), step);
-        if (!whole || step % row.count() == 0 || common == 1) {
-            return List.of();
-        }
-        int here = now.airfoilAtReference(seat).orElse(1);
-        BitSet missed = new BitSet();
-        for (int n = 1; n <= row.count(); n++) {
-            missed.set(n - 1, Math.floorMod(n - here, common) != 0);
-        }
-        return List.of(
-                "a step of " + step + " on " + row.count() + " " + row.kind().airfoil()
-                        + "s, repeated, stands only at every " + step(common) + " of them; it never stands at "
-                        + AirfoilNames.of(row, missed));
-    }
-
-    /** Hardly anybody turns a rotor by hand so far in one move: more likely a digit slipped in. */
-    static Optional<String> onAmount(Situation before, Situation after, Spool spool) {
-        Turn by = standing(after, spool).minus(standing(before, spool)).abs();
-        return by.compareTo(Turn.FULL.times(USUAL_TURNS, 1)) <= 0
-                ? Optional.empty()
-                : Optional.of("that is " + by.floorTicks() / Turn.FULL.floorTicks()
-                        + " whole turns in one move; if a digit slipped in, void this entry and say it again");
-    }
-
-    private static Turn standing(Situation at, Spool spool) {
-        return at.tracks().get("spool " + spool.id()).stops().last().counted();
-    }
 
     /** A slip breaks the count from here on; nothing tells that it did not begin during what was watched before. */
     static Optional<String> onSlip(Situation now) {
@@ -136,13 +79,5 @@ final class Advice {
 
     private static double largest(Uncertainty error) {
         return Math.max(error.below(), error.above());
-    }
-
-    private static String step(long common) {
-        return common == 2 ? "second" : common == 3 ? "third" : common + "th";
-    }
-
-    private static long gcd(long a, long b) {
-        return b == 0 ? a : gcd(b, a % b);
     }
 }

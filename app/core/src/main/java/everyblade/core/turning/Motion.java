@@ -56,11 +56,8 @@ final class Motion {
         watch.refuseClose(now, seat, spool);
         int from = now.trackOf(seat.row()).here();
         Situation after = turned(watch.begun(now), number, spool, turn.movement());
-        List<String> warnings =
-                new ArrayList<>(Advice.onStep(now, seat, spool, turn.movement().value(), true));
         Step watched = watched(after, number, watch, from, seconds);
-        Advice.onAmount(now, after, spool).ifPresent(warnings::add);
-        warnings.addAll(watched.warnings());
+        List<String> warnings = new ArrayList<>(watched.warnings());
         warnings.addAll(Advice.onCount(watched.situation(), seat));
         return new Step(watched.situation(), warnings);
     }
@@ -69,15 +66,8 @@ final class Motion {
         refuseAmong(now);
         Spool spool = spool(now, skip.movement().column(), false);
         Situation after = turned(now, number, spool, skip.movement());
-        List<String> warnings =
-                new ArrayList<>(Advice.onAmount(now, after, spool).stream().toList());
-        if (now.seat().isEmpty()) {
-            return new Step(after, warnings);
-        }
-        Seat seat = now.seat().get();
-        warnings.addAll(Advice.onStep(now, seat, spool, skip.movement().value(), false));
-        warnings.addAll(Advice.onCount(after, seat));
-        return new Step(after, warnings);
+        return new Step(
+                after, now.seat().map(seat -> Advice.onCount(after, seat)).orElse(List.of()));
     }
 
     private static Step round(Situation now, int number, Entry.Round round, OptionalDouble seconds) throws Refusal {

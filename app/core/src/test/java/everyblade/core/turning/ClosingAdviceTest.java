@@ -78,34 +78,6 @@ class ClosingAdviceTest {
     }
 
     @Nested
-    class ShuttingAPort {
-
-        @Test
-        void throughWhichTheScopeTipWentLastAsksWhetherItIsOut() {
-            assertThat(said("open p1", "view p1-c1", "shut p1 torqued"))
-                    .containsExactly("the scope tip was last at view p1-c1 through p1; if it is still in, take it out"
-                            + " first, or void this");
-            assertThat(job.fold().situation().ledger().openings()).isEmpty();
-        }
-
-        @Test
-        void throughWhichItWentBeforeButNoLongerIsDoesNot() {
-            assertThat(said("open p1", "view p1-c1", "open p2", "view p2-c2", "shut p1"))
-                    .isEmpty();
-        }
-
-        @Test
-        void beforeAnyViewDoesNot() {
-            assertThat(said("open p1", "shut p1")).isEmpty();
-        }
-
-        @Test
-        void whileTheViewInUseGoesThroughNoPortDoesNot() {
-            assertThat(said("open p1", "view anywhere", "shut p1")).isEmpty();
-        }
-    }
-
-    @Nested
     class SayingWhatIsOpen {
 
         @Test

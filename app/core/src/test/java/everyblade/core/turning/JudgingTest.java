@@ -140,39 +140,6 @@ class JudgingTest {
         }
     }
 
-    @Nested
-    class AStepThatSharesAFactorWithTheCount {
-
-        private List<String> said(int blades, String... lines) {
-            return new Job(Engines.of(blades, 1))
-                    .enter("view v", "datum c1 1")
-                    .enter(lines)
-                    .warnings();
-        }
-
-        /** 40 blades by 3 reach all 40. */
-        @Test
-        void isToldFromOneThatReachesAll() {
-            assertThat(said(40, "skip 3 blades")).isEmpty();
-            assertThat(said(19, "skip 4 blades", "turn 7 blades")).isEmpty();
-        }
-
-        @Test
-        void startsFromTheBladeThatIsAtTheReference() {
-            // Turned clockwise by 1, blade 40 stands there, and from it every fourth does.
-            assertThat(said(40, "skip 1 blades", "skip 4 blades"))
-                    .singleElement()
-                    .asString()
-                    .contains("1–3", "37–39")
-                    .doesNotContain("40,");
-        }
-
-        @Test
-        void aWholeTurnIsNoStep() {
-            assertThat(said(40, "turn 360", "skip 40 blades")).isEmpty();
-        }
-    }
-
     /** 28 blades at ± 2° a move: 2° √n passes half a pitch of 6.43° with the 11th move. */
     @Test
     void doubtfulNumbersAreForetold() {

@@ -172,46 +172,6 @@ class TurningTest {
         }
     }
 
-    /** Number theory: a step of s on N reaches N / gcd(N, s). */
-    @Nested
-    class StepsThatShareAFactor {
-
-        private final Job job = new Job(Engines.of(40, 2)).enter("view v", "datum c1 1");
-
-        @Test
-        void areCalledOutWithTheBladesThatTheyNeverReach() {
-            job.enter("skip 4 blades");
-            assertThat(job.warnings())
-                    .singleElement()
-                    .asString()
-                    .contains("a step of 4 on 40 blades", "every 4th", "blades 2–4, 6–8", "38–40");
-        }
-
-        @Test
-        void areFoundInDegreesToo() {
-            job.enter("skip on 36");
-            assertThat(job.warnings()).singleElement().asString().contains("a step of 4");
-        }
-
-        @Test
-        void areFineWhereTheyReachEveryBlade() {
-            job.enter("skip 3 blades", "skip 1 blades", "skip 40 blades", "turn 36");
-            assertThat(job.warnings()).isEmpty();
-        }
-    }
-
-    @Test
-    void aMoveOfMoreThanThreeTurnsIsCalledOutSinceADigitMayHaveSlippedIn() {
-        Job job = new Job(Engines.of(37, 2)).enter("view v", "datum c1 1", "turn 1080");
-        assertThat(job.warnings()).isEmpty();
-        job.enter("turn on 3600");
-        assertThat(job.warnings())
-                .containsExactly("that is 10 whole turns in one move; if a digit slipped in, void this entry and say it"
-                        + " again");
-        job.enter("skip back 1440");
-        assertThat(job.warnings()).anyMatch(warning -> warning.startsWith("that is 4 whole turns"));
-    }
-
     @Nested
     class TakingBack {
 

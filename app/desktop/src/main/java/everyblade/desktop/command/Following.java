@@ -1,6 +1,7 @@
 package everyblade.desktop.command;
 
 import everyblade.core.entry.Refusal;
+import everyblade.desktop.words.Words;
 import everyblade.record.JournalWriter;
 import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
@@ -9,6 +10,7 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Takes entries line by line as they happen, and answers each when it is on disk. */
@@ -17,6 +19,7 @@ final class Following {
     /** Longer lines are read to their end and refused; an entry is shorter by far. */
     private static final int LONGEST_LINE = 1 << 16;
 
+    private final Words words = Words.of(Locale.ENGLISH);
     private final Surroundings around;
     private final OpenedJob job;
     private final JournalWriter writer;
@@ -94,7 +97,7 @@ final class Following {
         }
         speech = said.after();
         around.out().println("kept " + said.number());
-        said.warnings().forEach(warning -> around.err().println("entry " + said.number() + ": " + warning));
+        said.remarks(words).forEach(around.err()::println);
         note.ifPresent(around.err()::println);
     }
 

@@ -1,6 +1,7 @@
 package everyblade.desktop.command;
 
 import everyblade.core.entry.Refusal;
+import everyblade.desktop.words.Words;
 import everyblade.record.Addition;
 import everyblade.record.JournalWriter;
 import java.io.IOException;
@@ -9,6 +10,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -20,6 +22,8 @@ import picocli.CommandLine.Parameters;
 final class LogCommand implements Callable<Integer> {
 
     private static final String STANDARD_INPUT = "-";
+
+    private final Words words = Words.of(Locale.ENGLISH);
 
     private final Surroundings around;
 
@@ -111,7 +115,7 @@ final class LogCommand implements Callable<Integer> {
                     .saw(opened.journal().firstHash(), said.get(said.size() - 1).number(), writer.head());
             for (Speech.Said one : said) {
                 around.out().println("kept " + one.number());
-                one.warnings().forEach(warning -> around.err().println("entry " + one.number() + ": " + warning));
+                one.remarks(words).forEach(around.err()::println);
             }
             notes.forEach(around.err()::println);
             return Commands.FINE;

@@ -1,14 +1,18 @@
 package everyblade.desktop.command;
 
+import everyblade.core.doubt.Doubt;
+import everyblade.core.doubt.Doubts;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.Refusal;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
+import everyblade.desktop.words.Words;
 import everyblade.record.Addition;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Entries said one after the other: what they lead to so far, and who is taken to be speaking.
@@ -26,8 +30,22 @@ public record Speech(Fold fold, String starter, String speaker) {
      * @param number K of the entry
      * @param addition what is to be kept
      * @param warnings that it gave rise to
+     * @param doubts why to look twice at it
      */
-    public record Said(Speech after, int number, Addition addition, List<String> warnings) {}
+    public record Said(Speech after, int number, Addition addition, List<String> warnings, List<Doubt> doubts) {
+
+        /** What the command line has to say of it. */
+        List<String> remarks(Words words) {
+            return Stream.concat(
+                            warnings.stream(),
+                            // Of a lost count the identification itself warns, and says more.
+                            doubts.stream()
+                                    .filter(doubt -> doubt.kind() != Doubt.Kind.LOST)
+                                    .map(doubt -> DoubtText.of(words, doubt)))
+                    .map(remark -> OneLine.of("entry " + number + ": " + remark))
+                    .toList();
+        }
+    }
 
     /** At the end of a job's journal. */
     public static Speech after(OpenedJob job) {
@@ -45,10 +63,11 @@ public record Speech(Fold fold, String starter, String speaker) {
         String who = by.orElse(entry instanceof Entry.Takeover takeover ? takeover.name() : speaker);
         Addition addition = new Addition(line.strip(), entry, at, who, live);
         int number = fold.entries().size() + 1;
-        Fold next = fold.with(OpenedJob.logged(number, addition));
+        Logged logged = OpenedJob.logged(number, addition);
+        Fold next = fold.with(logged);
         boolean another = entry instanceof Entry.Takeover || entry instanceof Entry.Void;
         Speech after = new Speech(next, starter, another ? speaker(next, starter) : speaker);
-        return new Said(after, number, addition, next.warnings());
+        return new Said(after, number, addition, next.warnings(), Doubts.about(fold, logged, next));
     }
 
     private static String speaker(Fold fold, String starter) {

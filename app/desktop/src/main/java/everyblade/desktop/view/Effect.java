@@ -6,6 +6,7 @@ import everyblade.core.turning.CountError;
 import everyblade.core.turning.Placing;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
+import everyblade.desktop.words.CountWords;
 import everyblade.desktop.words.Words;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;

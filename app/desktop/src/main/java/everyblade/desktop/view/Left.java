@@ -8,6 +8,7 @@ import everyblade.core.gap.Gaps;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
 import everyblade.desktop.map.CellAt;
+import everyblade.desktop.words.CountWords;
 import everyblade.desktop.words.Words;
 import everyblade.spi.Row;
 import everyblade.spi.Station;

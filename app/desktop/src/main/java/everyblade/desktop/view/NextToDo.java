@@ -1,6 +1,7 @@
 package everyblade.desktop.view;
 
 import everyblade.core.turning.Situation;
+import everyblade.desktop.words.CountWords;
 import everyblade.desktop.words.Words;
 import everyblade.spi.Landmark;
 import everyblade.spi.Row;

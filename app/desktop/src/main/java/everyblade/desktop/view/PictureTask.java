@@ -10,6 +10,7 @@ import everyblade.desktop.photo.JobPhoto;
 import everyblade.desktop.photo.KnownLength;
 import everyblade.desktop.photo.PictureSize;
 import everyblade.desktop.photo.Subject;
+import everyblade.desktop.words.CountWords;
 import everyblade.desktop.words.Words;
 import everyblade.spi.Row;
 import java.time.ZoneId;

@@ -1,9 +1,12 @@
 package everyblade.desktop.view;
 
+import everyblade.core.doubt.Doubt;
 import everyblade.core.entry.Refusal;
+import everyblade.desktop.command.DoubtText;
 import everyblade.desktop.command.Speech;
 import everyblade.desktop.words.Words;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,6 +41,32 @@ public sealed interface Preview {
      */
     record Not(int column, String message) implements Preview {}
 
+    /** What it does, and what there is to tell of it. */
+    private static List<String> effects(JobState state, Speech.Said said, Words words) {
+        List<String> effects = new ArrayList<>();
+        said.doubts().stream()
+                .filter(doubt -> !doubt.asks())
+                .map(doubt -> DoubtText.of(words, doubt))
+                .forEach(effects::add);
+        List<String> does = Effect.of(
+                words,
+                state.situation(),
+                said.after().fold().situation(),
+                said.addition().means());
+        if (effects.isEmpty()) {
+            effects.addAll(does);
+        }
+        return effects;
+    }
+
+    /** What a person is asked about an entry before it is kept, a sentence each. */
+    static List<String> asked(Speech.Said said, Words words) {
+        return said.doubts().stream()
+                .filter(Doubt::asks)
+                .map(doubt -> DoubtText.of(words, doubt))
+                .toList();
+    }
+
     /**
      * What would come of this text.
      *
@@ -53,15 +82,7 @@ public sealed interface Preview {
         }
         try {
             Speech.Said said = state.speech().with(line, at, Optional.empty(), true);
-            return new Will(
-                    line,
-                    Effect.of(
-                            words,
-                            state.situation(),
-                            said.after().fold().situation(),
-                            said.addition().means()),
-                    said.warnings(),
-                    new Doubts(state, words, at).about(line));
+            return new Will(line, effects(state, said, words), said.warnings(), asked(said, words));
         } catch (Refusal refusal) {
             return new Not(refusal.column(), refusal.getMessage());
         }

@@ -156,8 +156,17 @@ public final class Session implements AutoCloseable {
 
     /** Says an entry, or asks about it if it is doubtful and not yet said to be meant. */
     public Answer enter(String line, boolean meant, Words words) {
-        List<String> doubts = meant || !state.open() ? List.of() : new Doubts(state, words, now()).about(line);
+        List<String> doubts = meant || !state.open() ? List.of() : doubts(line, words);
         return doubts.isEmpty() ? say(line) : new Answer.Asked(line, doubts);
+    }
+
+    /** What is asked about a line; nothing if it would be refused anyway. */
+    private List<String> doubts(String line, Words words) {
+        try {
+            return Preview.asked(state.speech().with(line, now(), Optional.empty(), true), words);
+        } catch (Refusal refused) {
+            return List.of();
+        }
     }
 
     /** Says an entry. */

@@ -45,6 +45,29 @@ class LogCommandTest {
                 .contains("datum");
     }
 
+    /** What the window asks about, the command line warns of; it is kept all the same. */
+    @Test
+    void warnsOfWhatMayBeMeantOtherwise() {
+        Ran logged =
+                console.run("log", "job", "view p-r", "datum r 1", "turn on 7 tool", "nick 9 tip 800", "ask r tip");
+
+        assertThat(logged.out()).isEqualTo("kept 1\nkept 2\nkept 3\nkept 4\nkept 5\n");
+        assertThat(logged.errLines())
+                .containsExactly(
+                        "entry 3: 7 tool is 7 whole turns of the turning tool, 2520° of the shaft; for degrees of the"
+                                + " tool, say tooldeg.",
+                        "entry 4: 800 mm is longer than any blade of this row (300 mm at most): is the decimal mark"
+                                + " right?",
+                        "entry 5: of row r the task now asks only for tip; no longer for root");
+    }
+
+    @Test
+    void tellsALostCountOnce() {
+        Ran logged = console.run("log", "job", "view p-r", "datum r 1", "turn on 60", "here 7");
+
+        assertThat(logged.errLines()).singleElement().asString().startsWith("entry 4: the count was lost");
+    }
+
     @Test
     void keepsNothingOfABatchOfWhichOneIsRefused() {
         var before = console.everything();

@@ -86,10 +86,19 @@ class ActLineTest {
 
         @Test
         void isOffAfterAWarning() {
-            session.say("skip on 3 blades");
+            session.close();
+            session = Workshop.in(folder.resolve("new")).open("heat 20 C", "view p-r", "turn on 30");
 
             assertThat(session.state().fold().warnings()).isNotEmpty();
             assertThat(act(Act.AGAIN)).isInstanceOf(ActLine.Not.class);
+        }
+
+        @Test
+        void isAskedAboutAgainWhereItWasDoubtful() {
+            session.say("skip on 3 blades");
+
+            String line = ((ActLine.Line) act(Act.AGAIN)).text();
+            assertThat(session.enter(line, false, Workshop.ENGLISH)).isInstanceOf(Answer.Asked.class);
         }
 
         @Test

@@ -2,14 +2,17 @@ package everyblade.desktop.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.desktop.words.Words;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class DoubtsTest {
@@ -30,7 +33,8 @@ class DoubtsTest {
     }
 
     private List<String> about(String line) {
-        return new Doubts(session.state(), Workshop.ENGLISH, Workshop.NOW).about(line);
+        Preview preview = Preview.of(session.state(), line, Workshop.NOW, Workshop.ENGLISH);
+        return preview instanceof Preview.Will will ? will.doubts() : List.of();
     }
 
     @Nested
@@ -64,7 +68,7 @@ class DoubtsTest {
 
     @Test
     void aSizeOffByTenIsQuestioned() {
-        List.of("dent 1 tip 1.2", "dent 2 tip 0.9", "nick 3 root 2").forEach(session::say);
+        List.of("round 1", "dent 1 tip 1.2", "dent 2 tip 0.9", "nick 3 root 2").forEach(session::say);
 
         assertThat(about("dent 4 tip 12")).isEmpty();
         assertThat(about("dent 4 tip 20")).singleElement().asString().contains("20 mm");
@@ -95,6 +99,45 @@ class DoubtsTest {
         assertThat(about("here 11")).isEmpty();
         assertThat(about("here 8")).singleElement().asString().contains("off by 3");
         assertThat(about("round 8")).singleElement().asString().contains("off by 3");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "turn on 7 tool | 7 tool is 7 whole turns of the turning tool, 2520° of the shaft; for degrees of the tool, say tooldeg.",
+                "turn on 3600 | That is 10 whole turns of the shaft in one move: did a digit slip in?",
+                "here 1 ± 1 | ± 1 is degrees of the shaft, and from one blade to the next are 30°: say ± 1 deg if degrees are meant.",
+                "noaccess root 11-2 because x | 11-2 goes on over the last one: 4 blades, blades 1–2, 11–12. Is the order right?",
+                "nick 1 tip 800 | 800 mm is longer than any blade of this row (300 mm at most): is the decimal mark right?",
+                "nick 7 tip | By the count, blade 7 was not in view here; blade 1 stands at the reference: is the number right?",
+            })
+    void whatMayBeMeantOtherwiseIsQuestionedInWords(String line, String question) {
+        assertThat(about(line)).containsExactly(question);
+    }
+
+    @Test
+    void goingOnAfterAPauseIsQuestioned() {
+        session.say("pause");
+
+        assertThat(about("turn on 30")).singleElement().asString().contains("After entry 4 (pause)", "as after a slip");
+    }
+
+    @Test
+    void whatIsQuestionedIsKeptOnlyWhenItIsMeant() {
+        assertThat(session.enter("turn on 7 tool", false, Workshop.ENGLISH)).isInstanceOf(Answer.Asked.class);
+        assertThat(session.state().fold().entries()).hasSize(3);
+
+        assertThat(session.enter("turn on 7 tool", true, Workshop.ENGLISH)).isInstanceOf(Answer.Kept.class);
+    }
+
+    @Test
+    void germanQuestionsNameTheSame() {
+        Preview preview = Preview.of(session.state(), "nick 7 tip", Workshop.NOW, Words.of(Locale.GERMAN));
+
+        assertThat(((Preview.Will) preview).doubts())
+                .containsExactly("Nach der Zählung war Schaufel 7 hier nicht im Blick; am Bezug steht Schaufel 1:"
+                        + " stimmt die Nummer?");
     }
 
     @Test

@@ -59,6 +59,9 @@ class PreviewTest {
                 "in | the scope tip is among the blades; turning is barred",
                 "heat 140 F | metal at 60 °C",
                 "look | watched at rest",
+                "out | the scope is out; nothing is watched until the next view",
+                "ask r tip | of row r the task now asks only for tip; no longer for root",
+                "turn on 180 tooldeg | watched: +180° (6 blades), shaft then at 180°",
                 "void 3 because wrong | entry 3 will not count",
                 "note a word | is kept as it is said"
             })

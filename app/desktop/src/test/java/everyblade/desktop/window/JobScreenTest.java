@@ -248,7 +248,7 @@ class JobScreenTest {
         @Test
         void isEnteredAtTheSelectedCell() {
             Offscreen.on(() -> {
-                screen.screen().map().select(new CellAt("r", 5, 1));
+                screen.screen().map().select(new CellAt("r", 1, 1));
                 screen.screen().act(Act.FIND);
                 Offscreen.find(screen.screen().component(), JTextField.class, "finding.length")
                         .setText("1,2");
@@ -256,7 +256,20 @@ class JobScreenTest {
             });
             screen.press("finding add");
 
-            assertThat(workshop.kept()).last().isEqualTo("nick 5 tip length 1,2");
+            assertThat(workshop.kept()).last().isEqualTo("nick 1 tip length 1,2");
+        }
+
+        @Test
+        void onABladeThatIsNotInViewIsAskedAboutFirst() {
+            Offscreen.on(() -> {
+                screen.screen().map().select(new CellAt("r", 5, 1));
+                screen.screen().act(Act.FIND);
+                return true;
+            });
+            screen.press("finding add");
+
+            assertThat(workshop.kept()).last().isEqualTo("datum r 1 at 0");
+            assertThat(screen.text()).isEqualTo("nick 5 tip");
         }
 
         @Test

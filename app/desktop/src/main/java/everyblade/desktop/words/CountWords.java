@@ -1,28 +1,27 @@
-package everyblade.desktop.view;
+package everyblade.desktop.words;
 
 import everyblade.core.turning.Engine;
-import everyblade.desktop.words.Words;
 import everyblade.spi.Row;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Airfoils of a row in the person's language. */
-final class CountWords {
+public final class CountWords {
 
     private CountWords() {}
 
     /** What one airfoil of the row is called. */
-    static String airfoil(Words words, Row row) {
+    public static String airfoil(Words words, Row row) {
         return words.map().airfoil(row);
     }
 
     /** What several are called. */
-    static String airfoils(Words words, Row row) {
+    public static String airfoils(Words words, Row row) {
         return words.map().airfoils(row);
     }
 
     /** A run of airfoils in the order of the row, such as {@code blades 4–9}. */
-    static String run(Words words, Row row, List<Integer> airfoils) {
+    public static String run(Words words, Row row, List<Integer> airfoils) {
         if (airfoils.size() == row.count()) {
             return words.say("run.all", row.count(), airfoils(words, row));
         }
@@ -33,7 +32,7 @@ final class CountWords {
     }
 
     /** Some airfoils, as runs. */
-    static String some(Words words, Row row, List<Integer> airfoils) {
+    public static String some(Words words, Row row, List<Integer> airfoils) {
         List<String> runs = new ArrayList<>();
         for (int i = 0; i < airfoils.size(); i++) {
             int from = airfoils.get(i);
@@ -46,7 +45,7 @@ final class CountWords {
     }
 
     /** Degrees from one airfoil to the next. */
-    static double pitch(Row row) {
+    public static double pitch(Row row) {
         return Engine.pitch(row);
     }
 }

@@ -1,0 +1,131 @@
+package everyblade.core.doubt;
+
+import everyblade.core.doubt.Doubt.Kind;
+import everyblade.core.entry.Entry;
+import everyblade.core.entry.Said;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.turning.CountError;
+import everyblade.core.turning.Engine;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Logged;
+import everyblade.core.turning.Seat;
+import everyblade.core.turning.Situation;
+import everyblade.spi.Row;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** What is doubtful about an entry, asked of the journal before it and after it. */
+public final class Doubts {
+
+    private static final Pattern UNIT_SAID =
+            Pattern.compile("(?i)(\u00b1|\\+[-\u2212])\\s*[0-9]+([.,][0-9]+)?\\s*(deg|\u00b0)");
+
+    private final Fold before;
+    private final Logged logged;
+    private final Situation after;
+
+    private Doubts(Fold before, Logged logged, Situation after) {
+        this.before = before;
+        this.logged = logged;
+        this.after = after;
+    }
+
+    /**
+     * All doubts about an entry.
+     *
+     * @param before the journal without it
+     * @param after the journal with it, in which it may be
+     */
+    public static List<Doubt> about(Fold before, Logged logged, Fold after) {
+        return new Doubts(before, logged, after.situation()).all();
+    }
+
+    private List<Doubt> all() {
+        Entry entry = logged.entry();
+        List<Doubt> doubts = new ArrayList<>(new MoveDoubts(before, entry, after).all());
+        lostCount().ifPresent(doubts::add);
+        if (entry instanceof Entry.Here here) {
+            unit(here.plusMinus(), inView()).ifPresent(doubts::add);
+        } else if (entry instanceof Entry.Round round) {
+            unit(round.plusMinus(), inView()).ifPresent(doubts::add);
+        } else if (entry instanceof Entry.Datum datum && datum.shaftAngle().isEmpty()) {
+            unit(datum.plusMinus(), row(Optional.of(datum.row()))).ifPresent(doubts::add);
+        } else if (entry instanceof Entry.NoAccess noAccess) {
+            wraps(noAccess.row(), noAccess.airfoils()).ifPresent(doubts::add);
+        } else if (entry instanceof Entry.Saw saw) {
+            wraps(saw.row(), saw.airfoils()).ifPresent(doubts::add);
+        } else if (entry instanceof Entry.Find find) {
+            doubts.addAll(new FindingDoubts(before, find).all());
+        } else if (entry instanceof Entry.Shut shut) {
+            scopeIn(shut.thing().value()).ifPresent(doubts::add);
+        } else if (entry instanceof Entry.Ask ask) {
+            asksFor(row(Optional.of(ask.row()))).ifPresent(doubts::add);
+        }
+        MoveDoubts.byBlades(entry)
+                .flatMap(move -> unit(move.plusMinus(), inView()))
+                .ifPresent(doubts::add);
+        return doubts;
+    }
+
+    private Optional<Row> inView() {
+        return before.situation().lastSeat().map(Seat::row);
+    }
+
+    /** The row that is named, else the one in view. */
+    private Optional<Row> row(Optional<Said<String>> named) {
+        return named.isPresent()
+                ? Optional.of(before.situation().engine().rows().get(named.get().value()))
+                : inView();
+    }
+
+    private Optional<Doubt> unit(Optional<BigDecimal> plusMinus, Optional<Row> row) {
+        boolean said = UNIT_SAID.matcher(logged.text()).find();
+        return plusMinus
+                .filter(number -> number.signum() != 0 && !said)
+                .flatMap(number -> row.map(counted -> new Doubt(Kind.UNIT, counted, number, Engine.pitch(counted))));
+    }
+
+    private Optional<Doubt> lostCount() {
+        List<CountError> known = before.situation().countErrors();
+        return after.countErrors().stream()
+                .filter(error -> error.lost() && !known.contains(error))
+                .findFirst()
+                .map(error -> new Doubt(Kind.LOST, after.engine().rows().get(error.row()), error.airfoils()));
+    }
+
+    private Optional<Doubt> wraps(Optional<Said<String>> named, Entry.Airfoils airfoils) {
+        if (airfoils.first().isEmpty() || airfoils.last().isEmpty()) {
+            return Optional.empty();
+        }
+        int first = airfoils.first().get().value();
+        int last = airfoils.last().get().value();
+        return row(named).filter(row -> first > last).map(row -> {
+            BitSet run = new BitSet(row.count());
+            run.set(first - 1, row.count());
+            run.set(0, last);
+            return new Doubt(Kind.WRAPS, row, first, last, run.cardinality(), run);
+        });
+    }
+
+    /** Nobody said that the scope is out, so the way in that it went last may still hold it. */
+    private Optional<Doubt> scopeIn(String thing) {
+        return before.situation()
+                .seat()
+                .filter(seat -> seat.view().port().filter(thing::equals).isPresent())
+                .map(seat -> new Doubt(Kind.SCOPE_IN, thing, seat.view().id()));
+    }
+
+    private Optional<Doubt> asksFor(Optional<Row> row) {
+        return row.flatMap(of -> {
+            ZoneSet all = after.engine().zonings().get(of.id()).all();
+            ZoneSet asked = after.ledger().asked().getOrDefault(of.id(), all);
+            return asked.equals(all)
+                    ? Optional.empty()
+                    : Optional.of(new Doubt(Kind.ASKS_FOR, of, asked, all.minus(asked)));
+        });
+    }
+}

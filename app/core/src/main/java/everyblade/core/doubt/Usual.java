@@ -1,0 +1,50 @@
+package everyblade.core.doubt;
+
+import everyblade.core.entry.Entry;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Logged;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * What a person said so far of one kind of number.
+ *
+ * @param sorted the latest of them above 0, without their signs, least first
+ */
+record Usual(List<BigDecimal> sorted) {
+
+    /** A typing slip moves the decimal mark; hands do not turn eight times as far as they did. */
+    private static final double FAR_MORE = 8;
+
+    private static final int ENOUGH_TO_COMPARE = 3;
+    private static final int REMEMBERED = 100;
+
+    /** The numbers of the latest entries that have such a number. */
+    static Usual of(Fold fold, Function<Entry, Optional<BigDecimal>> number) {
+        List<BigDecimal> latest = new ArrayList<>();
+        List<Logged> entries = fold.entries();
+        for (int i = entries.size() - 1; i >= 0 && latest.size() < REMEMBERED; i--) {
+            if (!fold.isVoid(entries.get(i).number())) {
+                number.apply(entries.get(i).entry())
+                        .map(BigDecimal::abs)
+                        .filter(one -> one.signum() > 0)
+                        .ifPresent(latest::add);
+            }
+        }
+        return new Usual(latest.stream().sorted().toList());
+    }
+
+    /** The median, if this number is far from every one of them. */
+    Optional<BigDecimal> unlike(BigDecimal number) {
+        double here = Math.abs(number.doubleValue());
+        if (sorted.size() < ENOUGH_TO_COMPARE || here == 0) {
+            return Optional.empty();
+        }
+        boolean far = here >= FAR_MORE * sorted.get(sorted.size() - 1).doubleValue()
+                || here * FAR_MORE <= sorted.get(0).doubleValue();
+        return far ? Optional.of(sorted.get(sorted.size() / 2)) : Optional.empty();
+    }
+}
