@@ -1,5 +1,6 @@
 package everyblade.json;
 
+import everyblade.json.jar.CodeJar;
 import everyblade.spi.EngineModel;
 import java.nio.file.Path;
 import java.util.List;
@@ -27,4 +28,7 @@ public sealed interface Found {
             problems = List.copyOf(problems);
         }
     }
+
+    /** A jar of code that was not run, so that nobody knows its models yet. */
+    record Code(Path origin, CodeJar jar) implements Found {}
 }

@@ -1,14 +1,18 @@
 package everyblade.json;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import everyblade.json.jar.CodeDoor;
+import everyblade.json.jar.CodeJar;
 import everyblade.json.jar.Complaint;
 import everyblade.json.jar.Handed;
 import everyblade.json.jar.JarReader;
+import everyblade.json.jar.OwnProcess;
+import everyblade.json.jar.Patience;
 import everyblade.spi.EngineModel;
+import everyblade.spi.EngineModelSource;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -24,35 +28,53 @@ import java.util.stream.Stream;
  */
 public record ModelShelf(List<Found> found) {
 
-    /** A model in code must say what a file could say, since jobs freeze it as one. */
-    private static final JarReader JARS = new JarReader(
-            EngineJsonReader.FILE,
-            model -> EngineJsonWriter.write(model).getBytes(StandardCharsets.UTF_8),
-            Duration.ofSeconds(5));
+    /** Lets code tell its models, in a process of its own; a model in code says what a file could say, as jobs keep it. */
+    public static final CodeDoor OWN_PROCESS = ownProcess(Patience.OF_THE_PROGRAM);
 
     public ModelShelf {
         found = List.copyOf(found);
     }
 
+    static CodeDoor ownProcess(Patience patience) {
+        return new OwnProcess(
+                PluginMain.class, List.of(PluginMain.class, EngineModelSource.class, JsonFactory.class), patience);
+    }
+
+    /** Looks through folders of models, and runs nothing. */
+    public static ModelShelf of(List<Path> folders) {
+        return of(folders, CodeDoor.SHUT);
+    }
+
     /**
      * Looks through folders of models: each folder in them that holds an {@code engine.json}, and each jar. Of two models
      * with the same id the first one is loaded.
+     *
+     * @param door what becomes of jars of code
      */
-    public static ModelShelf of(List<Path> folders) {
+    public static ModelShelf of(List<Path> folders, CodeDoor door) {
         List<Found> found = new ArrayList<>();
-        folders.forEach(folder -> found.addAll(inFolder(folder)));
+        folders.forEach(folder -> found.addAll(inFolder(folder, door)));
         return new ModelShelf(withoutDoubles(found));
     }
 
-    /** Opens one model given directly: its {@code engine.json}, the folder that holds it, or a jar. */
+    /** Opens one model given directly, and runs nothing. */
     public static ModelShelf open(Path path) {
+        return open(path, CodeDoor.SHUT);
+    }
+
+    /**
+     * Opens one model given directly: its {@code engine.json}, the folder that holds it, or a jar.
+     *
+     * @param door what becomes of a jar of code
+     */
+    public static ModelShelf open(Path path, CodeDoor door) {
         if (Files.isDirectory(path)) {
             return new ModelShelf(
                     List.of(found(EngineJsonReader.read(path.resolve(EngineJsonReader.FILE)), path, List.of())));
         }
         return new ModelShelf(
                 isJar(path)
-                        ? withoutDoubles(inJar(path))
+                        ? withoutDoubles(inJar(path, door))
                         : List.of(found(EngineJsonReader.read(path), path, List.of())));
     }
 
@@ -64,18 +86,30 @@ public record ModelShelf(List<Found> found) {
                 .toList();
     }
 
+    /** The jars of code that were not run, whose models nobody knows yet. */
+    public List<CodeJar> notRun() {
+        return found.stream()
+                .filter(Found.Code.class::isInstance)
+                .map(one -> ((Found.Code) one).jar())
+                .toList();
+    }
+
     /** The model of that id. */
     public Optional<EngineModel> model(String id) {
         return models().stream().filter(model -> model.id().equals(id)).findFirst();
     }
 
-    private static List<Found> inJar(Path jar) {
-        return JARS.open(jar).stream().map(handed -> found(handed, jar)).toList();
+    private static List<Found> inJar(Path jar, CodeDoor door) {
+        return new JarReader(EngineJsonReader.FILE, door)
+                .open(jar).stream().map(handed -> found(handed, jar)).toList();
     }
 
     private static Found found(Handed handed, Path jar) {
         if (handed instanceof Handed.Model model) {
             return found(EngineJsonReader.read(model.file(), model.engineJson()), jar, model.doubts());
+        }
+        if (handed instanceof Handed.Code code) {
+            return new Found.Code(jar, code.jar());
         }
         Complaint complaint = ((Handed.Failed) handed).complaint();
         return new Found.Refused(jar, List.of(problem(complaint, Severity.ERROR, jar)));
@@ -104,7 +138,7 @@ public record ModelShelf(List<Found> found) {
                 complaint.mend());
     }
 
-    private static List<Found> inFolder(Path folder) {
+    private static List<Found> inFolder(Path folder, CodeDoor door) {
         List<Path> children;
         try (Stream<Path> list = Files.list(folder)) {
             children = list.sorted().toList();
@@ -121,7 +155,7 @@ public record ModelShelf(List<Found> found) {
         List<Found> found = new ArrayList<>();
         for (Path child : children) {
             if (Files.exists(child.resolve(EngineJsonReader.FILE)) || isJar(child)) {
-                found.addAll(open(child).found());
+                found.addAll(open(child, door).found());
             }
         }
         return found;

@@ -38,6 +38,8 @@ final class BrokenPlugins {
         models("z-sound", SOUND.replace("\"sound\"", "\"last\""));
         thatDoNotStart();
         thatFailAtWork();
+        thatEndTheirProcess();
+        thatChangeWhatIsAllOnesOwn();
         thatSayWrongThingsOfThemselves();
         thatAreNoGoodJars();
         thatAreTooMuch();
@@ -84,6 +86,47 @@ final class BrokenPlugins {
                     public synchronized Throwable getCause() { return this; }
                 };""");
         models("long-message", "throw new RuntimeException(\"a\\nb\\u2029\".repeat(1_000_000));");
+    }
+
+    private void thatEndTheirProcess() throws IOException {
+        models("exits", "System.exit(0); return null;");
+        models("halts", "Runtime.getRuntime().halt(7); return null;");
+        models("fills-memory", "List<byte[]> all = new ArrayList<>(); while (true) { all.add(new byte[1 << 20]); }");
+        models("forges", """
+                java.nio.file.Files.write(java.nio.file.Path.of("..", "transcript"),
+                    new byte[] {'b', 'm', 127, 127, 127, 127, '{'});
+                Runtime.getRuntime().halt(0);
+                return null;""");
+    }
+
+    /** Each is sound but for what it does beside, and tells a model named after it. */
+    private void thatChangeWhatIsAllOnesOwn() throws IOException {
+        beside(
+                "locale",
+                "Locale.setDefault(Locale.forLanguageTag(\"tr\")); TimeZone.setDefault(TimeZone.getTimeZone(\"Asia/Tokyo\"));");
+        beside(
+                "security",
+                "for (var one : java.security.Security.getProviders()) { java.security.Security.removeProvider(one.getName()); }");
+        beside("properties", "System.getProperties().clear();");
+        beside("endless-threads", """
+                for (int i = 0; i < 20; i++) {
+                    new Thread(() -> { while (true) { java.util.concurrent.locks.LockSupport.park(); } }).start();
+                }""");
+        beside("endless-hook", """
+                Runtime.getRuntime().addShutdownHook(new Thread(() -> { while (true) { Thread.onSpinWait(); } }));""");
+        beside("loud", """
+                System.out.println("kept 1".repeat(100_000)); System.err.println("refused");
+                new java.io.PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.out)).println("x".repeat(1 << 20));""");
+        beside("closed-streams", "System.out.close(); System.err.close(); System.in.close(); System.setOut(null);");
+        beside("environment", """
+                if (System.getenv().keySet().stream().anyMatch(name -> !name.startsWith("L"))) {
+                    throw new java.io.IOException("sees " + System.getenv());
+                }""");
+        beside("litter", "java.nio.file.Files.writeString(java.nio.file.Path.of(\"litter\"), \"litter\");");
+    }
+
+    private void beside(String name, String does) throws IOException {
+        models(name, does + SOUND.replace("\"sound\"", '"' + name + '"'));
     }
 
     private void thatSayWrongThingsOfThemselves() throws IOException {

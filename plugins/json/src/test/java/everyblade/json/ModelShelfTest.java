@@ -3,6 +3,7 @@ package everyblade.json;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.json.jar.CodeDoor;
 import everyblade.spi.EngineModel;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,6 +17,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class ModelShelfTest {
+
+    /** That never loses its patience. */
+    private static final CodeDoor DOOR = ModelShelf.ownProcess((clock, processor) -> false);
 
     @TempDir
     Path folder;
@@ -123,7 +127,7 @@ class ModelShelfTest {
                             .replace(
                                     "{ static",
                                     "{ public WillNotStart() { throw new IllegalStateException(); } static"));
-            ModelShelf shelf = ModelShelf.open(jar);
+            ModelShelf shelf = ModelShelf.open(jar, DOOR);
             assertThat(shelf.models()).extracting(EngineModel::id).containsExactly("coded");
             assertThat(codes(shelf))
                     .containsExactly(
@@ -147,7 +151,7 @@ class ModelShelfTest {
                             }
                             return %s;""".formatted(
                             PluginJars.MODEL.formatted("curious", 19))));
-            ModelShelf shelf = ModelShelf.open(jar);
+            ModelShelf shelf = ModelShelf.open(jar, DOOR);
             assertThat(codes(shelf)).isEmpty();
             assertThat(shelf.model("curious")).isPresent();
         }
@@ -164,7 +168,8 @@ class ModelShelfTest {
                     .limit(5000)
                     .map(i -> "Missing" + i)
                     .collect(Collectors.joining("\n"));
-            assertThat(codes(ModelShelf.open(writeJar("long.jar", Map.of(PluginJars.SERVICE, names.getBytes(UTF_8))))))
+            assertThat(codes(ModelShelf.open(
+                            writeJar("long.jar", Map.of(PluginJars.SERVICE, names.getBytes(UTF_8))), DOOR)))
                     .hasSize(100);
         }
     }

@@ -8,8 +8,11 @@ import everyblade.json.EngineJsonReader;
 import everyblade.json.Found;
 import everyblade.json.ModelShelf;
 import everyblade.json.ProblemCode;
+import everyblade.json.jar.CodeDoor;
+import everyblade.json.jar.CodeJar;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -56,6 +59,8 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--explain", paramLabel = "CODE", description = "says what a code means; all for the whole table")
     private String explain;
 
+    private final List<CodeJar> notRun = new ArrayList<>();
+
     CheckCommand(Surroundings around, Everyblade everyblade) {
         this.around = around;
         this.everyblade = everyblade;
@@ -68,6 +73,9 @@ final class CheckCommand implements Callable<Integer> {
             return Commands.FINE;
         }
         List<Checked> checked = checked();
+        if (checked.isEmpty()) {
+            throw Consent.refusal(notRun.get(0));
+        }
         if (json) {
             ObjectNode told = JsonText.object();
             ArrayNode list = told.putArray("checked");
@@ -76,6 +84,9 @@ final class CheckCommand implements Callable<Integer> {
         } else {
             checked.forEach(one -> one.tell(around));
         }
+        notRun.stream().findFirst().ifPresent(jar -> {
+            throw Consent.refusal(jar);
+        });
         return checked.stream().anyMatch(Checked::refused) ? Commands.NOT_COMPLETE : Commands.FINE;
     }
 
@@ -101,8 +112,10 @@ final class CheckCommand implements Callable<Integer> {
                     "everyblade check: --model is for a file of limits, and " + named + " is none; leave it out");
         }
         List<Found> models = models(path);
+        notRun.addAll(new ModelShelf(models).notRun());
         Optional<Rules> rules = allRules ? Optional.of(rules(path)) : Optional.empty();
         return models.stream()
+                .filter(found -> !(found instanceof Found.Code))
                 .map(found -> Checked.model(found, !noSight, rules))
                 .toList();
     }
@@ -115,7 +128,8 @@ final class CheckCommand implements Callable<Integer> {
 
     private List<Found> models(Path path) {
         boolean isOfModels = Files.isDirectory(path) && !Files.exists(path.resolve(EngineJsonReader.FILE));
-        List<Found> found = (isOfModels ? ModelShelf.of(List.of(path)) : ModelShelf.open(path)).found();
+        CodeDoor door = everyblade.consent().anew();
+        List<Found> found = (isOfModels ? ModelShelf.of(List.of(path), door) : ModelShelf.open(path, door)).found();
         if (found.isEmpty()) {
             throw new Failure("everyblade check: " + named + " holds no engine model, neither an "
                     + EngineJsonReader.FILE + " nor folders or jars with one; name the folder of a model");

@@ -87,7 +87,8 @@ public final class Commands {
                 .addSubcommand(new SightCommand(around, everyblade))
                 .addSubcommand(new MeshCommand(around, everyblade))
                 .addSubcommand(new PictureCommand(around, everyblade))
-                .addSubcommand(new RehearseCommand(around, window));
+                .addSubcommand(new RehearseCommand(around, window))
+                .addSubcommand(new ShipCommand(around, everyblade));
         line.getSubcommands().get("start").getCommandSpec().usageMessage().footer(StartCommand.settingsHelp());
         line.getSubcommands().get("log").getCommandSpec().usageMessage().footer(EntrySheet.lines());
         line.setExpandAtFiles(false); // an entry may begin with @

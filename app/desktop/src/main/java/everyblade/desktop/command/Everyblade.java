@@ -13,6 +13,7 @@ import picocli.CommandLine.IParameterConsumer;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
@@ -50,6 +51,16 @@ final class Everyblade implements Callable<Integer> {
     private final List<Path> models = new ArrayList<>();
 
     @Option(
+            names = "--trust-jar",
+            paramLabel = "HASH",
+            scope = ScopeType.INHERIT,
+            parameterConsumer = Added.class,
+            description =
+                    "says yes to running the code in the jar with this SHA-256; it may do whatever you may do, and you"
+                            + " are not asked again until the jar changes; may be given several times")
+    private final List<String> trusted = new ArrayList<>();
+
+    @Option(
             names = {"-h", "--help"},
             usageHelp = true,
             scope = ScopeType.INHERIT,
@@ -66,7 +77,12 @@ final class Everyblade implements Callable<Integer> {
 
     /** Where engine models are looked for. */
     Shelf shelf() {
-        return Shelf.of(around, models);
+        return Shelf.of(around, models, consent());
+    }
+
+    /** Which jars of code may run. */
+    Consent consent() {
+        return Consent.of(around, trusted);
     }
 
     @Override
@@ -87,14 +103,18 @@ final class Everyblade implements Callable<Integer> {
         @Override
         public void consumeParameters(Stack<String> left, ArgSpec option, CommandSpec command) {
             if (left.isEmpty()) {
-                throw new ParameterException(command.commandLine(), "Missing required parameter for option '--models'");
+                throw new ParameterException(
+                        command.commandLine(), "Missing required parameter for option '" + name(option) + "'");
             }
-            String folder = left.pop();
             try {
-                option.<List<Path>>getValue().add(Path.of(folder));
+                option.<List<Object>>getValue().add(name(option).equals("--models") ? Path.of(left.pop()) : left.pop());
             } catch (InvalidPathException unusable) {
                 throw new ParameterException(command.commandLine(), "--models: no folder can have this name");
             }
+        }
+
+        private static String name(ArgSpec option) {
+            return ((OptionSpec) option).longestName();
         }
     }
 

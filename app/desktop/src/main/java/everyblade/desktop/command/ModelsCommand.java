@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import everyblade.json.Found;
 import everyblade.json.Problem;
+import everyblade.json.jar.CodeJar;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import java.util.List;
@@ -31,14 +32,14 @@ final class ModelsCommand implements Callable<Integer> {
         Shelf shelf = everyblade.shelf();
         List<Found> found = shelf.models().found();
         if (json) {
-            around.out().println(JsonText.of(json(found)));
+            around.out().println(JsonText.of(json(found, everyblade.consent())));
         } else {
-            text(shelf, found);
+            text(shelf, found, everyblade.consent());
         }
         return Commands.FINE;
     }
 
-    private void text(Shelf shelf, List<Found> found) {
+    private void text(Shelf shelf, List<Found> found, Consent consent) {
         if (found.isEmpty()) {
             around.out()
                     .println("no engine model found"
@@ -53,6 +54,8 @@ final class ModelsCommand implements Callable<Integer> {
                         + model.views().size() + " views";
                 around.out().println(OneLine.of(model.id() + ": " + model.name() + ", " + size + ", " + one.origin()));
                 model.notice().ifPresent(notice -> around.out().println(OneLine.of("  " + notice)));
+            } else if (one instanceof Found.Code code) {
+                around.out().println(OneLine.of("not run: " + mend(code.jar(), consent)));
             } else {
                 List<Problem> problems = ((Found.Refused) one).problems();
                 around.out().println(OneLine.of("refused: " + one.origin() + ", " + problems.size() + " problems"));
@@ -61,10 +64,20 @@ final class ModelsCommand implements Callable<Integer> {
         }
     }
 
-    private static ObjectNode json(List<Found> found) {
+    /** What a jar of code is, and how its models come to be known. */
+    private static String mend(CodeJar jar, Consent consent) {
+        return consent.covers(jar)
+                ? jar.jar() + ": the code of the plugin " + jar.plugin() + " may run and has not yet; everyblade check "
+                        + jar.jar() + " runs it"
+                : Consent.describe(jar) + "; if you trust where it comes from, everyblade check " + jar.jar()
+                        + " --trust-jar " + jar.sha256();
+    }
+
+    private static ObjectNode json(List<Found> found, Consent consent) {
         ObjectNode json = JsonText.object();
         ArrayNode models = json.putArray("models");
         ArrayNode refused = json.putArray("refused");
+        ArrayNode notRun = json.putArray("notRun");
         for (Found one : found) {
             if (one instanceof Found.Loaded loaded) {
                 ObjectNode model = models.addObject();
@@ -75,6 +88,14 @@ final class ModelsCommand implements Callable<Integer> {
                 model.put("rows", loaded.model().rows().size());
                 model.put("views", loaded.model().views().size());
                 problems(model.putArray("warnings"), loaded.warnings());
+            } else if (one instanceof Found.Code code) {
+                notRun.addObject()
+                        .put("origin", one.origin().toString())
+                        .put("plugin", code.jar().plugin())
+                        .put("sha256", code.jar().sha256())
+                        .put("signer", code.jar().signer().orElse(null))
+                        .put("agreed", consent.covers(code.jar()))
+                        .put("mend", mend(code.jar(), consent));
             } else {
                 ObjectNode none = refused.addObject();
                 none.put("origin", one.origin().toString());

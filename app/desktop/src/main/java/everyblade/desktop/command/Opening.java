@@ -29,6 +29,6 @@ public interface Opening {
      * @return the exit status
      */
     default int rehearse(Surroundings around, Path job) {
-        return open(around, Shelf.of(around, List.of()), Optional.of(job));
+        return open(around, Shelf.of(around, List.of(), Consent.of(around, List.of())), Optional.of(job));
     }
 }

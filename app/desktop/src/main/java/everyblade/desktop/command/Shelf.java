@@ -6,7 +6,9 @@ import everyblade.json.Found;
 import everyblade.json.JsonTree;
 import everyblade.json.ModelShelf;
 import everyblade.json.PlainFile;
+import everyblade.json.Problem;
 import everyblade.json.Reading;
+import everyblade.json.jar.CodeJar;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.Shape;
@@ -25,13 +27,14 @@ import java.util.TreeMap;
  *
  * @param around where relative paths are meant from
  * @param folders in that order; those that nobody named are there
+ * @param consent which jars of code may run
  */
-public record Shelf(Surroundings around, List<Path> folders) {
+public record Shelf(Surroundings around, List<Path> folders, Consent consent) {
 
     private static final String MODELS = "models";
     private static final long LARGEST_MESH = 200L << 20;
 
-    static Shelf of(Surroundings around, List<Path> given) {
+    static Shelf of(Surroundings around, List<Path> given, Consent consent) {
         List<Path> folders = new ArrayList<>();
         around.home()
                 .map(home -> home.resolve(MODELS))
@@ -53,12 +56,25 @@ public record Shelf(Surroundings around, List<Path> folders) {
                 .map(folder -> folder.resolve("everyblade").resolve(MODELS))
                 .filter(Files::isDirectory)
                 .ifPresent(folders::add);
-        return new Shelf(around, List.copyOf(folders));
+        return new Shelf(around, folders.stream().distinct().toList(), consent);
     }
 
-    /** Every model in these folders, and whatever could not be loaded. */
+    /** Every model in these folders, and whatever could not be loaded; runs nothing. */
     public ModelShelf models() {
-        return ModelShelf.of(folders);
+        return ModelShelf.of(folders, consent.listing());
+    }
+
+    /** The same after a person has agreed that this jar runs. */
+    public Shelf trusting(CodeJar jar) {
+        return new Shelf(around, folders, consent.give(jar));
+    }
+
+    /** Lets a jar that may run tell its models, from when on they are known; gives why it could not. */
+    public List<Problem> run(CodeJar jar) {
+        return ModelShelf.open(jar.jar(), consent.using()).found().stream()
+                .filter(Found.Refused.class::isInstance)
+                .flatMap(one -> ((Found.Refused) one).problems().stream())
+                .toList();
     }
 
     /**
@@ -80,7 +96,8 @@ public record Shelf(Surroundings around, List<Path> folders) {
     /** The model of this name: a folder, an {@code engine.json} or a jar if there is one, else an id. */
     Chosen choose(String name) {
         Optional<Path> given = UserFolders.path(name).map(around::path).filter(Shelf::holdsModel);
-        ModelShelf shelf = given.map(ModelShelf::open).orElseGet(this::models);
+        ModelShelf shelf = given.map(path -> ModelShelf.open(path, consent.using()))
+                .orElseGet(() -> models().model(name).isPresent() ? models() : used());
         List<Found.Loaded> loaded = shelf.found().stream()
                 .filter(Found.Loaded.class::isInstance)
                 .map(Found.Loaded.class::cast)
@@ -92,12 +109,20 @@ public record Shelf(Surroundings around, List<Path> folders) {
         if (given.isEmpty()) {
             throw noSuchId(name, shelf);
         }
+        if (loaded.isEmpty() && !shelf.notRun().isEmpty()) {
+            throw Consent.refusal(shelf.notRun().get(0));
+        }
         if (loaded.isEmpty()) {
             throw new Failure(
                     "--model " + name + ": it is refused: " + firstProblem(shelf) + "; see everyblade check " + name);
         }
         throw new Failure("--model " + name + ": it holds several engine models, " + ids(loaded)
                 + "; put it into a folder named by --models and name one of these ids");
+    }
+
+    /** The same after the jars that may run have told their models. */
+    private ModelShelf used() {
+        return ModelShelf.of(folders, consent.using());
     }
 
     private static boolean holdsModel(Path path) {
@@ -165,6 +190,14 @@ public record Shelf(Surroundings around, List<Path> folders) {
             return new Failure("--model " + name + ": it is refused: " + firstProblem(shelf(refused.get()))
                     + "; see everyblade models");
         }
+        List<CodeJar> code = shelf.notRun();
+        String unknown = code.isEmpty()
+                ? ""
+                : "; nobody has agreed to run the code in "
+                        + String.join(
+                                ", ",
+                                code.stream().map(jar -> jar.jar().toString()).toList())
+                        + ", see everyblade models";
         String known = shelf.models().isEmpty()
                 ? "no engine model was found"
                 : "found are "
@@ -172,7 +205,7 @@ public record Shelf(Surroundings around, List<Path> folders) {
                                 ", ",
                                 shelf.models().stream().map(EngineModel::id).toList());
         return new Failure("--model " + name + ": there is no engine model of that id, and no folder with an "
-                + EngineJsonReader.FILE + " and no jar of that name; " + known
+                + EngineJsonReader.FILE + " and no jar of that name; " + known + unknown
                 + "; name one of these, or further folders by --models");
     }
 

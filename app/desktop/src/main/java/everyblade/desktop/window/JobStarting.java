@@ -28,6 +28,7 @@ record JobStarting(Surroundings around, Shelf shelf) {
             command.add("--models");
             command.add(folder.toString());
         });
+        shelf.consent().given().forEach(hash -> command.addAll(List.of("--trust-jar", hash)));
         command.addAll(wanted.command());
         Optional<String> problem = run(command);
         if (problem.isPresent() || wanted.entries().isEmpty()) {
@@ -53,7 +54,7 @@ record JobStarting(Surroundings around, Shelf shelf) {
                 around.clock(),
                 around.environment(),
                 around.folder(),
-                Optional.empty(),
+                around.home(),
                 around.disk());
         int status = Commands.run(quiet, command.toArray(String[]::new));
         return status == 0

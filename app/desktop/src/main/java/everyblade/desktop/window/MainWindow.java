@@ -178,7 +178,7 @@ final class MainWindow {
         places.keep(choices);
     }
 
-    private void failed(String message) {
+    void failed(String message) {
         if (job.isPresent()) {
             job.get().tell(List.of(message));
         } else if (authoring.screen().isPresent()) {

@@ -2,6 +2,7 @@ package everyblade.desktop.window;
 
 import everyblade.desktop.view.NewJob;
 import everyblade.desktop.words.Words;
+import everyblade.json.jar.CodeJar;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
 import everyblade.spi.EngineModel;
@@ -39,6 +40,8 @@ final class NewJobPanel {
 
     /**
      * @param models to choose from, by name
+     * @param code jars whose models are not known before somebody lets them run
+     * @param ask about one of these
      * @param proposed folder for the job
      * @param worker who worked last
      */
@@ -46,6 +49,8 @@ final class NewJobPanel {
             Words words,
             Theme theme,
             List<EngineModel> models,
+            List<CodeJar> code,
+            Consumer<CodeJar> ask,
             String proposed,
             String worker,
             Consumer<NewJob> start,
@@ -62,6 +67,13 @@ final class NewJobPanel {
         panel.add(Texts.bold(Texts.label(words.say("form.title")), 1.6f), "span 2");
         field("form.model", model);
         panel.add(notice, "skip, wmin 0, growx");
+        for (CodeJar jar : code) {
+            JButton question = new JButton(words.say(
+                    "form.code", jar.plugin(), String.valueOf(jar.jar().getFileName())));
+            question.setName("form.code");
+            question.addActionListener(pressed -> ask.accept(jar));
+            panel.add(question, "skip, wmin 0, growx");
+        }
         field("form.serial", serial);
         field("form.task", task);
         field("form.by", by);

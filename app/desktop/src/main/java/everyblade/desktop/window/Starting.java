@@ -4,7 +4,11 @@ import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
 import everyblade.desktop.view.NewJob;
 import everyblade.desktop.words.Words;
+import everyblade.json.Problem;
+import everyblade.json.jar.CodeJar;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 
 /** What a person does on the start screen of a window. */
 final class Starting implements StartPanel.Doing {
@@ -60,22 +64,46 @@ final class Starting implements StartPanel.Doing {
 
     @Override
     public void newJob() {
-        door.run(words().say("wait.models"), () -> shelf.models().models(), models -> {
+        choose(shelf);
+    }
+
+    /** Shows the form, with the models that are known, and runs nothing. */
+    private void choose(Shelf shelf) {
+        door.run(words().say("wait.models"), shelf::models, found -> {
             NewJobPanel[] form = new NewJobPanel[1];
             form[0] = new NewJobPanel(
                     words(),
                     Looks.theme(window.choices()),
-                    models,
+                    found.models(),
+                    found.notRun(),
+                    jar -> ask(shelf, jar),
                     places.proposed().toString(),
                     window.choices().by(),
-                    wanted -> start(wanted, form[0]),
+                    wanted -> start(shelf, wanted, form[0]),
                     window::startAgain);
             window.middle(form[0].component());
             form[0].focus();
         });
     }
 
-    private void start(NewJob wanted, NewJobPanel form) {
+    /** Lets the code in a jar tell its models, if a person says so. */
+    private void ask(Shelf shelf, CodeJar jar) {
+        if (shelf.consent().covers(jar) || CodeQuestion.of(jar, words()).asked(window.frame())) {
+            door.run(
+                    words().say("wait.code"),
+                    () -> {
+                        Shelf trusting = shelf.trusting(jar);
+                        List<Problem> problems = trusting.run(jar);
+                        return Map.entry(trusting, problems);
+                    },
+                    ran -> {
+                        choose(ran.getKey());
+                        ran.getValue().stream().findFirst().ifPresent(problem -> window.failed(problem.toString()));
+                    });
+        }
+    }
+
+    private void start(Shelf shelf, NewJob wanted, NewJobPanel form) {
         door.run(words().say("wait.open"), () -> new JobStarting(around, shelf).start(wanted), problem -> {
             problem.ifPresent(form::tell);
             if (problem.isEmpty()) {

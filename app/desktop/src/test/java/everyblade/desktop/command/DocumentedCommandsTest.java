@@ -30,6 +30,7 @@ class DocumentedCommandsTest {
     private static final Pattern COMMAND = Pattern.compile(" {4,}(?:bin/)?everyblade (.*)");
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
     private static final String LEFT = "exit status 1";
+    private static final String REFUSED = "exit status 2";
 
     @TempDir
     Path folder;
@@ -69,17 +70,19 @@ class DocumentedCommandsTest {
         int start = text.indexOf(from);
         String section = text.substring(start, text.indexOf(to, start + 1));
         Console console = new Console(folder, Map.of(), Optional.empty(), new LocalDisk())
+                .with("XDG_CONFIG_HOME", folder.resolve("settings").toString())
                 .with(
                         "EVERYBLADE_MODELS",
                         ROOT.resolve("engine-models").toAbsolutePath().toString());
         List<String> commands = new ArrayList<>();
         StringBuilder prose = new StringBuilder();
         StringBuilder file = new StringBuilder();
+        String said = "";
         for (String line : (section + "\n\nend").lines().toList()) {
             Matcher command = COMMAND.matcher(line);
             if (command.matches()) {
                 commands.add(command.group(1));
-                run(console, command.group(1));
+                said = run(console, command.group(1).replace("HASH", lastWord(said)));
             } else if (line.matches(" {4,}.*")
                     && (file.length() > 0 || INTO.matcher(prose).matches())) {
                 file.append(line).append('\n');
@@ -96,7 +99,12 @@ class DocumentedCommandsTest {
         return commands;
     }
 
-    private static void run(Console console, String line) {
+    /** Where a message ends with what is to be added to the command, as its reader would copy it. */
+    private static String lastWord(String message) {
+        return message.strip().replaceFirst("(?s).* ", "");
+    }
+
+    private static String run(Console console, String line) {
         int comment = line.indexOf(" # ");
         String command = comment < 0 ? line : line.substring(0, comment);
         String[] words = WORD.matcher(command)
@@ -106,9 +114,12 @@ class DocumentedCommandsTest {
 
         Ran ran = console.run(words);
 
-        assertThat(ran.status()).as("exit status of %s%n%s", line, ran.err()).isEqualTo(line.contains(LEFT) ? 1 : 0);
-        if (words[0].equals("check")) {
+        assertThat(ran.status())
+                .as("exit status of %s%n%s", line, ran.err())
+                .isEqualTo(line.contains(LEFT) ? 1 : line.contains(REFUSED) ? 2 : 0);
+        if (words[0].equals("check") && !line.contains(REFUSED)) {
             assertThat(ran.err()).isEmpty();
         }
+        return ran.err();
     }
 }

@@ -28,8 +28,21 @@ class ModelInCodeTest {
 
     @BeforeEach
     void aShelfWithTheJar() throws IOException {
-        console = Console.in(folder);
+        console = Console.in(folder)
+                .with("XDG_CONFIG_HOME", folder.resolve("settings").toString())
+                .with("EVERYBLADE_CACHE", folder.resolve("cache").toString());
         jar = TeaselJar.copiedTo(folder.resolve("shelf/teasel-3.jar"));
+    }
+
+    /** Lets the jar run from now on. */
+    private void agree() {
+        String refusal = console.run("check", "shelf/teasel-3.jar").err();
+        fine(
+                "check",
+                "--no-sight",
+                "shelf/teasel-3.jar",
+                "--trust-jar",
+                refusal.strip().replaceFirst("(?s).* ", ""));
     }
 
     private Ran fine(String... words) {
@@ -40,6 +53,7 @@ class ModelInCodeTest {
 
     @Test
     void isFoundOnTheShelfAndNothingIsWrongWithIt() {
+        agree();
         assertThat(fine("models", "--models", "shelf").out())
                 .startsWith("teasel-3: Teasel 3 fan stage, 2 rows, 40 airfoils, 3 views, ")
                 .contains("Invented for training");
@@ -49,6 +63,7 @@ class ModelInCodeTest {
 
     @Test
     void isFrozenIntoTheJobThatIsStartedWithItSoThatTheJarIsNotNeededAnyMore() throws IOException {
+        agree();
         fine("start", "job", "--model", "teasel-3", "--models", "shelf", "--serial", "1", "--task", "t", "--by", "b");
         assertThat(EngineJsonReader.read(folder.resolve("job/model/engine.json")))
                 .isInstanceOfSatisfying(
@@ -65,6 +80,7 @@ class ModelInCodeTest {
 
     @Test
     void startsAJobAlsoIfTheJarItselfIsNamed() {
+        agree();
         assertThat(fine("start", "job", "--model", "shelf/teasel-3.jar", "--serial", "1", "--task", "t", "--by", "b")
                         .out())
                 .startsWith("started job: Teasel 3 fan stage (teasel-3), serial 1");

@@ -3,6 +3,7 @@ package everyblade.desktop.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.desktop.author.Bench;
+import everyblade.desktop.command.Consent;
 import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
 import everyblade.desktop.view.Choices;
@@ -17,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.swing.JButton;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
@@ -66,7 +68,8 @@ class AuthorIT {
                 new LocalDisk());
         Choices.first(Locale.ENGLISH).write(folder.resolve(".config/everyblade/window.properties"));
         window = Offscreen.on(() -> {
-            MainWindow made = new MainWindow(around, new Shelf(around, List.of()), () -> {});
+            MainWindow made =
+                    new MainWindow(around, new Shelf(around, List.of(), new Consent(around, Set.of())), () -> {});
             made.author(model);
             made.open();
             return made;

@@ -20,9 +20,9 @@ public enum Fault {
     NEWER_JAVA("newer-java"),
     /** There is neither an {@code engine.json} nor a source of models in it. */
     NO_MODEL("no-model-in-jar"),
-    /** Its code failed. */
+    /** Its code failed, or ended its process. */
     PLUGIN_FAILED("plugin-failed"),
-    /** Its code took too long and was left alone. */
+    /** Its code took too long and was ended. */
     PLUGIN_TOO_SLOW("plugin-too-slow");
 
     private final String code;

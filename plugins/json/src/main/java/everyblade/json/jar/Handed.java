@@ -20,4 +20,7 @@ public sealed interface Handed {
 
     /** No model. */
     record Failed(Complaint complaint) implements Handed {}
+
+    /** Code that was not run, so that nobody knows its models yet. */
+    record Code(CodeJar jar) implements Handed {}
 }

@@ -5,9 +5,7 @@ import everyblade.spi.EngineModelSource;
 import java.io.IOException;
 import java.net.URL;
 import java.net.URLClassLoader;
-import java.nio.file.Path;
 import java.util.Iterator;
-import java.util.List;
 import java.util.Optional;
 import java.util.ServiceLoader;
 import java.util.function.Consumer;
@@ -16,10 +14,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Lets the code in one jar hand over its models, each as text: whatever one source of them throws, the next one is
- * asked too. The class loader is open no longer than that.
+ * Lets the code in one jar hand over its models, each as text, in the process where this is called: whatever one source
+ * of them throws, the next one is asked too. The class loader is open no longer than that.
  */
 final class Sources {
+
+    /** Where a jar names its sources. */
+    static final String SERVICE = "META-INF/services/" + EngineModelSource.class.getName();
 
     /** A damaged list of services can name more than could be meant, and fail at each. */
     static final int MOST_SOURCES = 100;
@@ -32,36 +33,23 @@ final class Sources {
     /** Class files of Java 1 have version 45. */
     private static final int BEFORE_JAVA_1 = 44;
 
-    private final Path jar;
-    private final String plugin;
+    private final CodeJar jar;
     private final String data;
     private final Function<EngineModel, byte[]> asText;
-    private final List<Complaint> doubts;
     private final Consumer<Handed> to;
     private boolean any;
 
-    /**
-     * @param plugin what it calls itself
-     * @param data name of the file that its models could be
-     * @param doubts that go with each model
-     */
-    Sources(
-            Path jar,
-            String plugin,
-            String data,
-            Function<EngineModel, byte[]> asText,
-            List<Complaint> doubts,
-            Consumer<Handed> to) {
+    /** @param data name of the file that its models could be */
+    Sources(CodeJar jar, String data, Function<EngineModel, byte[]> asText, Consumer<Handed> to) {
         this.jar = jar;
-        this.plugin = plugin;
         this.data = data;
         this.asText = asText;
-        this.doubts = doubts;
         this.to = to;
     }
 
     void handOver() throws IOException {
-        try (URLClassLoader loader = new URLClassLoader(new URL[] {jar.toUri().toURL()}, new SpiAlone())) {
+        try (URLClassLoader loader =
+                new URLClassLoader(new URL[] {jar.jar().toUri().toURL()}, new SpiAlone())) {
             Thread.currentThread().setContextClassLoader(loader);
             step(ServiceLoader.load(EngineModelSource.class, loader).iterator());
         }
@@ -70,8 +58,7 @@ final class Sources {
                     Fault.NO_MODEL,
                     "the jar holds neither " + data + " nor a source of models",
                     "there is nothing to load",
-                    "put " + data + " at its root, or name a class in META-INF/services/"
-                            + EngineModelSource.class.getName())));
+                    "put " + data + " at its root, or name a class in " + SERVICE)));
         }
     }
 
@@ -99,7 +86,7 @@ final class Sources {
                     failed("hands over more than " + MOST_MODELS + " models", "the rest is left out");
                     return;
                 }
-                hand(new Handed.Model(jar + " as " + data, asText.apply(model), doubts));
+                hand(new Handed.Model(jar.file(), asText.apply(model), jar.doubts()));
             }
             if (count == 0) {
                 failed("hands over no model", "its list of models is empty");
@@ -118,13 +105,13 @@ final class Sources {
                     version.find() ? "Java " + (Integer.parseInt(version.group(1)) - BEFORE_JAVA_1) : "a later Java";
             hand(new Handed.Failed(new Complaint(
                     Fault.NEWER_JAVA,
-                    "the plugin " + plugin + " is compiled for " + java,
+                    "the plugin " + jar.plugin() + " is compiled for " + java,
                     "this is Java " + Runtime.version().feature(),
                     "use a newer Java, or ask its author to compile it for Java 17")));
         } else if (linkage.isPresent()) {
             hand(new Handed.Failed(new Complaint(
                     Fault.PLUGIN_FAILED,
-                    "the plugin " + plugin + " " + what,
+                    "the plugin " + jar.plugin() + " " + what,
                     Reason.of(thrown),
                     "its author must put into the jar what it needs beyond the JDK, and compile it against version "
                             + EngineModelSource.SPI_VERSION + " of the plugin interface")));
@@ -136,7 +123,7 @@ final class Sources {
     private void failed(String what, String why) {
         hand(new Handed.Failed(new Complaint(
                 Fault.PLUGIN_FAILED,
-                "the plugin " + plugin + " " + what,
+                "the plugin " + jar.plugin() + " " + what,
                 why,
                 "ask its author, or take it out of the folder")));
     }
