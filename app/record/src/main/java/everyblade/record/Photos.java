@@ -1,12 +1,13 @@
 package everyblade.record;
 
 import everyblade.record.photo.PhotoFile;
+import everyblade.record.photo.PhotoName;
 import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /**
  * The pictures of a job: each a picture that can be shown, there as a whole under its own name, or not at all, and never
@@ -14,7 +15,6 @@ import java.util.regex.Pattern;
  */
 final class Photos {
 
-    private static final Pattern PLAIN_NAME = Pattern.compile("[^/\\\\:\\p{Cntrl}]{1,200}");
     private static final String ON_ITS_WAY = ".part";
 
     private final JobFiles files;
@@ -25,19 +25,21 @@ final class Photos {
         this.disk = files.disk();
     }
 
-    /** Keeps a picture under this name, safe on disk when it returns; gives why not, if not. */
-    Optional<Problem> keep(String name, byte[] picture) {
-        if (!isPlain(name)) {
-            return problem(name, "it is not the plain name of a file", "give the picture a plain name");
-        }
+    /**
+     * Keeps a picture under the {@link PhotoName} of a file, safe on disk when it returns; gives why not, if not.
+     *
+     * @param file its name, without folders before it
+     */
+    Optional<Problem> keep(String file, byte[] picture) {
+        String name = PhotoName.of(file);
         if (PhotoFile.look(picture) instanceof PhotoFile.Refused refused) {
             return problem(name, refused.why(), refused.toDo());
         }
         try {
             Path place = place(name);
-            if (!disk.exists(place)) {
+            if (!disk.exists(place) && !isThereInOtherLetters(name, place.getParent())) {
                 copy(picture, place);
-            } else if (!Arrays.equals(bytes(name), picture)) {
+            } else if (!disk.exists(place) || !Arrays.equals(bytes(name), picture)) {
                 return problem(name, "the job has another picture of that name", "give this one another name");
             }
             disk.forceFolder(place.getParent());
@@ -62,12 +64,8 @@ final class Photos {
         if (named.isEmpty()) {
             return new Stamped(entry);
         }
-        String name = named.get();
+        String name = PhotoName.of(named.get());
         try {
-            if (!isPlain(name)) {
-                return new Missing(problem(name, "it is not the plain name of a file", "give the picture a plain name")
-                        .orElseThrow());
-            }
             if (!disk.exists(files.root().resolve(JobFolder.PHOTOS)) || !disk.exists(place(name))) {
                 return new Stamped(entry);
             }
@@ -122,8 +120,11 @@ final class Photos {
         return files.read(JobFolder.PHOTOS + "/" + name, PhotoFile.LARGEST);
     }
 
-    private static boolean isPlain(String name) {
-        return PLAIN_NAME.matcher(name).matches() && !name.startsWith(".") && !name.endsWith(ON_ITS_WAY);
+    /** Whether another picture has this name but for capital letters, which some systems take for the same. */
+    private boolean isThereInOtherLetters(String name, Path folder) throws IOException {
+        return disk.list(folder).stream()
+                .anyMatch(other ->
+                        !other.equals(name) && other.toLowerCase(Locale.ROOT).equals(name.toLowerCase(Locale.ROOT)));
     }
 
     private void copy(byte[] picture, Path place) throws IOException {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.catchThrowable;
 
 import everyblade.core.entry.Entry;
 import everyblade.record.photo.CameraPicture;
+import everyblade.record.photo.PhotoName;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -62,8 +63,23 @@ class PhotosTest {
     @ParameterizedTest
     @ValueSource(
             strings = {"", "..", ".hidden", "../journal.jsonl", "a/b.jpg", "a\\b.jpg", "c:a.jpg", "a\nb", "a.part"})
-    void areRefusedUnderNamesThatLeadElsewhere(String name) {
-        assertThat(keep(diskWithJob(), name, PICTURE)).isPresent();
+    void stayInTheirFolderWhateverTheirNamesAre(String name) throws IOException {
+        SimulatedDisk disk = diskWithJob();
+        byte[] journal = disk.read(Shift.JOB.resolve("journal.jsonl"));
+
+        assertThat(keep(disk, name, PICTURE)).isEmpty();
+
+        assertThat(disk.list(PLACE.getParent())).containsExactly(PhotoName.of(name));
+        assertThat(disk.read(Shift.JOB.resolve("journal.jsonl"))).isEqualTo(journal);
+    }
+
+    @Test
+    void areRefusedWhereASystemWouldTakeAnothersNameForTheSame() {
+        SimulatedDisk disk = diskWithJob();
+        keep(disk, "blade 14.jpg", PICTURE);
+
+        assertThat(keep(disk, "Blade 14.JPG", picture(2)).orElseThrow().message())
+                .contains("the job has another picture of that name");
     }
 
     @Test
@@ -154,6 +170,20 @@ class PhotosTest {
             assertThat(photo.sha256()).isEqualTo(Chain.sha256(PICTURE));
             assertThat(photo.bytes()).isEqualTo(PICTURE.length);
             assertThat(photo.facts().width()).isEqualTo(16);
+        }
+
+        @Test
+        void keepsTheNameThatWasTypedBesideTheOneThatEverySystemCanHold() {
+            try (JournalWriter writer = Jobs.writer(new JobFolder(diskWithJob(), Shift.JOB))) {
+                assertThat(writer.keepPhoto("blade? 14.jpg", PICTURE)).isEmpty();
+                assertThat(Jobs.keep(writer, java.util.List.of(photo("card/blade? 14.jpg"))))
+                        .singleElement()
+                        .satisfies(line -> {
+                            assertThat(line.entry().text()).isEqualTo("photo card/blade? 14.jpg");
+                            assertThat(line.entry().photo().orElseThrow().file())
+                                    .isEqualTo("blade_ 14.jpg");
+                        });
+            }
         }
 
         @Test

@@ -7,6 +7,7 @@ import everyblade.record.KeptPhoto;
 import everyblade.record.Line;
 import everyblade.record.photo.Thumbnail;
 import java.util.List;
+import java.util.Optional;
 
 /** The pictures that a job's entries name, made ready to be shown. */
 final class JobPhotos {
@@ -25,12 +26,13 @@ final class JobPhotos {
 
     private static ShownPhoto shown(JobFolder folder, Line line) {
         KeptPhoto photo = line.entry().photo().orElseThrow();
+        Optional<Thumbnail.Decoded> decoded = PhotoBytes.of(folder.path(), photo)
+                .flatMap(bytes -> Thumbnail.decoded(bytes, SMALL, photo.facts().orientation()));
         return new ShownPhoto(
                 line.k(),
                 photo.file(),
                 photo.facts().taken(),
-                PhotoBytes.of(folder.path(), photo)
-                        .flatMap(bytes ->
-                                Thumbnail.of(bytes, SMALL, photo.facts().orientation())));
+                decoded.map(Thumbnail.Decoded::image),
+                decoded.flatMap(Thumbnail.Decoded::damage));
     }
 }

@@ -7,10 +7,12 @@ import everyblade.record.JobFolder;
 import everyblade.record.JournalWriter;
 import everyblade.record.Problem;
 import everyblade.record.photo.PhotoFile;
+import everyblade.record.photo.PhotoName;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -43,14 +45,13 @@ public record Pictures(JournalWriter writer, JobFolder folder, List<Path> places
     private Optional<String> keep(Said<String> name) throws Refusal {
         try {
             Path file = Path.of(name.value());
-            String plain = String.valueOf(file.getFileName());
+            String plain = PhotoName.of(String.valueOf(file.getFileName()));
             Optional<Path> found = places.stream()
                     .map(place -> place.resolve(file))
                     .filter(Files::isRegularFile)
                     .findFirst();
             if (found.isPresent()) {
-                keep(name, plain, found.get());
-                return Optional.empty();
+                return keep(name, found.get());
             }
             if (Files.exists(folder.path().resolve("photos").resolve(plain))) {
                 return Optional.empty();
@@ -63,16 +64,34 @@ public record Pictures(JournalWriter writer, JobFolder folder, List<Path> places
                         + " to copy that can be read, so only its name is kept; put it where it is named from and say it again");
     }
 
-    private void keep(Said<String> name, String plain, Path file) throws IOException, Refusal {
+    private Optional<String> keep(Said<String> name, Path file) throws IOException, Refusal {
         if (Files.size(file) > PhotoFile.LARGEST) {
             throw new Refusal(
                     name.column(),
                     "the picture is larger than " + (PhotoFile.LARGEST >> 20)
                             + " MB; save it smaller and say it again");
         }
-        Optional<Problem> problem = writer.keepPhoto(plain, Files.readAllBytes(file));
+        byte[] picture = Files.readAllBytes(file);
+        String called = String.valueOf(file.getFileName());
+        Optional<Problem> problem = writer.keepPhoto(called, picture);
         if (problem.isPresent()) {
             throw new Refusal(name.column(), problem.get().message());
         }
+        return told(called, picture);
+    }
+
+    /** What a person should know of a picture that was kept; empty if there is nothing. */
+    private static Optional<String> told(String called, byte[] picture) {
+        List<String> notes = new ArrayList<>();
+        if (PhotoFile.look(picture) instanceof PhotoFile.Sound sound) {
+            sound.damage()
+                    .ifPresent(damage -> notes.add("the picture is kept, but " + damage
+                            + "; copy it from the camera again under another name, and say it again"));
+        }
+        String kept = PhotoName.of(called);
+        if (!kept.equals(called)) {
+            notes.add("its name cannot be held by every system, so the picture is kept as " + kept);
+        }
+        return notes.isEmpty() ? Optional.empty() : Optional.of(OneLine.of(String.join("; ", notes)));
     }
 }

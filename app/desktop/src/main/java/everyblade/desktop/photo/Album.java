@@ -2,6 +2,7 @@ package everyblade.desktop.photo;
 
 import everyblade.core.sight.ViewScene;
 import everyblade.core.turning.Fold;
+import everyblade.record.photo.PhotoName;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -20,13 +21,13 @@ public record Album(Path folder, Fold fold, ViewScene scene, List<JobPhoto> phot
         photos = List.copyOf(photos);
     }
 
-    /** The picture that an entry of this number names, or else the last one of this file name. */
+    /** The picture that an entry of this number names, or else the last one of a file of this name. */
     public Optional<JobPhoto> find(String named) {
         return photos.stream()
                 .filter(photo -> String.valueOf(photo.entry()).equals(named))
                 .findFirst()
                 .or(() -> photos.stream()
-                        .filter(photo -> photo.kept().file().equals(named))
+                        .filter(photo -> photo.kept().file().equals(PhotoName.of(named)))
                         .reduce((earlier, later) -> later));
     }
 }

@@ -27,8 +27,12 @@ public final class PhotoFile {
     /** What came of looking. */
     public sealed interface Looked {}
 
-    /** A picture. */
-    public record Sound(PhotoFacts facts) implements Looked {}
+    /**
+     * A picture that can be shown, or some of it.
+     *
+     * @param damage what is wrong with it, as the end of a sentence; empty if all of it can be shown
+     */
+    public record Sound(PhotoFacts facts, Optional<String> damage) implements Looked {}
 
     /**
      * Not to be kept.
@@ -62,10 +66,13 @@ public final class PhotoFile {
             return new Refused(
                     "it is built up in " + found.scans() + " passes, which no camera does", "save it anew as JPEG");
         }
-        if (Thumbnail.of(bytes, SMALL, 1).isEmpty()) {
+        Optional<Thumbnail.Decoded> decoded = Thumbnail.decoded(bytes, SMALL, 1);
+        if (decoded.isEmpty()) {
             return new Refused("it begins as a picture but cannot be shown", "copy it from the camera again");
         }
         Exif exif = found.type().equals("jpeg") ? Exif.of(bytes) : Exif.NONE;
-        return new Sound(new PhotoFacts(found.type(), found.width(), found.height(), exif.orientation(), exif.taken()));
+        return new Sound(
+                new PhotoFacts(found.type(), found.width(), found.height(), exif.orientation(), exif.taken()),
+                decoded.get().damage());
     }
 }

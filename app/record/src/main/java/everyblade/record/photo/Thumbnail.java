@@ -6,7 +6,9 @@ import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
@@ -27,6 +29,19 @@ public final class Thumbnail {
      * @return empty if the bytes cannot be shown as a picture
      */
     public static Optional<BufferedImage> of(byte[] bytes, int most, int orientation) {
+        return decoded(bytes, most, orientation).map(Decoded::image);
+    }
+
+    /**
+     * A copy, and what is wrong with the picture.
+     *
+     * @param image the copy; what could not be decoded is grey or black in it
+     * @param damage as the end of a sentence; empty if all of it could be decoded
+     */
+    public record Decoded(BufferedImage image, Optional<String> damage) {}
+
+    /** The same as {@link #of}, with what is wrong with the picture. */
+    public static Optional<Decoded> decoded(byte[] bytes, int most, int orientation) {
         try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
             Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
             if (!readers.hasNext()) {
@@ -34,12 +49,15 @@ public final class Thumbnail {
             }
             ImageReader reader = readers.next();
             try {
+                List<String> warnings = new ArrayList<>();
                 reader.setInput(in, true, true);
+                reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
                 int longer = Math.max(reader.getWidth(0), reader.getHeight(0));
                 ImageReadParam param = reader.getDefaultReadParam();
                 int step = Math.max(1, longer / most / 2);
                 param.setSourceSubsampling(step, step, 0, 0);
-                return Optional.of(upright(reader.read(0, param), most, orientation));
+                BufferedImage small = upright(reader.read(0, param), most, orientation);
+                return Optional.of(new Decoded(small, damage(bytes, warnings)));
             } finally {
                 reader.dispose();
             }
@@ -47,6 +65,21 @@ public final class Thumbnail {
             // Readers answer damaged pictures with whatever exception comes first.
             return Optional.empty();
         }
+    }
+
+    private static Optional<String> damage(byte[] bytes, List<String> warnings) {
+        if (!Header.of(bytes).map(Header::whole).orElse(false)) {
+            return Optional.of("it is cut off or damaged, so that not all of it can be shown");
+        }
+        return warnings.stream().anyMatch(Thumbnail::tellsOfPixels)
+                ? Optional.of("it is damaged, and some of its picture elements cannot be told")
+                : Optional.empty();
+    }
+
+    /** What the reader of JPEG says of the data itself; a few bytes too many between its parts change no picture element. */
+    private static boolean tellsOfPixels(String warning) {
+        return (warning.contains("Corrupt JPEG data") && !warning.contains("extraneous"))
+                || warning.contains("Premature");
     }
 
     private static BufferedImage upright(BufferedImage stored, int most, int orientation) {

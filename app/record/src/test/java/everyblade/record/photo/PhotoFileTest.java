@@ -67,6 +67,64 @@ class PhotoFileTest {
     }
 
     @Nested
+    class ADamagedPicture {
+
+        private static final byte[] JPEG = CameraPicture.encoded(CameraPicture.drawn(640, 480, 5), "jpeg");
+        private static final byte[] PNG = CameraPicture.encoded(CameraPicture.drawn(640, 480, 5), "png");
+
+        private static Optional<String> damage(byte[] bytes) {
+            return PhotoFile.look(bytes) instanceof PhotoFile.Sound sound
+                    ? sound.damage()
+                    : Optional.of(((PhotoFile.Refused) PhotoFile.look(bytes)).why());
+        }
+
+        @Test
+        void isToldFromASoundOne() {
+            assertThat(damage(JPEG)).isEmpty();
+            assertThat(damage(PNG)).isEmpty();
+            assertThat(damage(CameraPicture.jpeg(6, "2026:05:14 06:27:15", "+02:00")))
+                    .isEmpty();
+        }
+
+        @Test
+        void isToldToBeCutOffWhereverThatIs() {
+            for (byte[] whole : new byte[][] {JPEG, PNG}) {
+                for (int length = 1; length < whole.length; length += Math.max(1, whole.length / 97)) {
+                    assertThat(damage(Arrays.copyOf(whole, length)))
+                            .as("%d of %d bytes", length, whole.length)
+                            .isPresent();
+                }
+                assertThat(damage(Arrays.copyOf(whole, whole.length - 1))).isPresent();
+            }
+        }
+
+        @Test
+        void thatOnlyLostItsEndIsStillAPicture() {
+            assertThat(PhotoFile.look(Arrays.copyOf(JPEG, JPEG.length / 2)))
+                    .isInstanceOfSatisfying(
+                            PhotoFile.Sound.class,
+                            sound -> assertThat(sound.damage())
+                                    .hasValueSatisfying(why -> assertThat(why).contains("cut off")));
+        }
+
+        @Test
+        void isToldWhereItsPixelsCannotBeDecoded() {
+            byte[] holed = JPEG.clone();
+            Arrays.fill(holed, holed.length / 2, holed.length / 2 + 64, (byte) 0x55);
+            assertThat(damage(holed)).isPresent();
+            byte[] flipped = PNG.clone();
+            flipped[flipped.length / 2] ^= 1;
+            assertThat(damage(flipped)).isPresent();
+        }
+
+        @Test
+        void isNoneForWhatStandsBehindItsEnd() {
+            assertThat(damage(Arrays.copyOf(JPEG, JPEG.length + 100))).isEmpty();
+            assertThat(damage(Arrays.copyOf(PNG, PNG.length + 100))).isEmpty();
+        }
+    }
+
+    @Nested
     class HostileFiles {
 
         @Test
