@@ -2,7 +2,6 @@ package everyblade.core.turning;
 
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Refusal;
-import java.time.Duration;
 import java.util.BitSet;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -113,7 +112,7 @@ public final class Fold {
             return OptionalDouble.empty();
         }
         Logged before = entries.get(logged.number() - 2);
-        double seconds = Duration.between(before.at(), logged.at()).toMillis() / 1000.0;
+        double seconds = EntryTime.seconds(before.at(), logged.at());
         return OptionalDouble.of(Math.max(0, seconds));
     }
 

@@ -87,7 +87,8 @@ final class Following {
 
     private void keep(TypedLine line) throws Refusal {
         Instant at = line.at().orElseGet(around.clock()::instant);
-        Speech.Said said = speech.with(line.text(), at, by, line.at().isEmpty());
+        Speech.Said said = speech.with(
+                line.text(), at, around.clock().instant(), by, line.at().isEmpty());
         Optional<String> note = new Pictures(writer, job.folder(), List.of(around.folder())).keep(said);
         if (writer.append(List.of(said.addition())) instanceof JournalWriter.NotKept notKept) {
             if (notKept.canGoOn()) {

@@ -146,7 +146,8 @@ final class LogCommand implements Callable<Integer> {
         Speech speech = Speech.after(opened);
         for (TypedLine line : lines) {
             try {
-                Speech.Said one = speech.with(line.text(), line.at().orElse(time), speaker, false);
+                Speech.Said one = speech.with(
+                        line.text(), line.at().orElse(time), around.clock().instant(), speaker, false);
                 said.add(one);
                 speech = one.after();
             } catch (Refusal refusal) {

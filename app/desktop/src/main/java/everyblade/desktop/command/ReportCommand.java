@@ -6,7 +6,6 @@ import everyblade.picture.report.ReportFacts;
 import everyblade.picture.report.ReportPdf;
 import everyblade.record.Beginning;
 import java.nio.file.Path;
-import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -54,7 +53,7 @@ final class ReportCommand implements Callable<Integer> {
 
     private static String named(OpenedJob then) {
         return "the record of serial " + then.beginning().serial() + ", begun "
-                + then.beginning().at().truncatedTo(ChronoUnit.DAYS).toString().substring(0, 10) + " by "
+                + then.beginning().at().toString().split("T")[0] + " by "
                 + then.beginning().by() + ", head " + then.journal().head().substring(0, 12);
     }
 

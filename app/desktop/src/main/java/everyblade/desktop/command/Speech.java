@@ -5,11 +5,14 @@ import everyblade.core.doubt.Doubts;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.Refusal;
+import everyblade.core.turning.EntryTime;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.desktop.words.Words;
+import everyblade.picture.letter.ReadableLetters;
 import everyblade.record.Addition;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -19,9 +22,11 @@ import java.util.stream.Stream;
  *
  * @param fold of all entries so far, kept or about to be
  * @param starter who started the job
+ * @param started when that was
  * @param speaker whoever took over last, else who started the job
+ * @param readable whether pages can show what is said
  */
-public record Speech(Fold fold, String starter, String speaker) {
+public record Speech(Fold fold, String starter, Instant started, String speaker, ReadableLetters readable) {
 
     /**
      * One more entry.
@@ -50,15 +55,26 @@ public record Speech(Fold fold, String starter, String speaker) {
     /** At the end of a job's journal. */
     public static Speech after(OpenedJob job) {
         String starter = job.beginning().by();
-        return new Speech(job.fold(), starter, speaker(job.fold(), starter));
+        return new Speech(
+                job.fold(), starter, job.beginning().at(), speaker(job.fold(), starter), new ReadableLetters());
     }
 
     /**
-     * With one more line; nothing is written.
+     * With one more line, said now; nothing is written.
      *
      * @param by who says it, if not the speaker
      */
     public Said with(String line, Instant at, Optional<String> by, boolean live) throws Refusal {
+        return with(line, at, at, by, live);
+    }
+
+    /**
+     * With one more line, of some time; nothing is written.
+     *
+     * @param now by this machine's clock
+     * @param by who says it, if not the speaker
+     */
+    Said with(String line, Instant at, Instant now, Optional<String> by, boolean live) throws Refusal {
         Entry entry = EntryParser.parse(line);
         String who = by.orElse(entry instanceof Entry.Takeover takeover ? takeover.name() : speaker);
         Addition addition = new Addition(line.strip(), entry, at, who, live);
@@ -66,8 +82,16 @@ public record Speech(Fold fold, String starter, String speaker) {
         Logged logged = OpenedJob.logged(number, addition);
         Fold next = fold.with(logged);
         boolean another = entry instanceof Entry.Takeover || entry instanceof Entry.Void;
-        Speech after = new Speech(next, starter, another ? speaker(next, starter) : speaker);
-        return new Said(after, number, addition, next.warnings(), Doubts.about(fold, logged, next));
+        Speech after = new Speech(next, starter, started, another ? speaker(next, starter) : speaker, readable);
+        List<String> warnings = new ArrayList<>(next.warnings());
+        readable.lacking(addition.text()).ifPresent(warnings::add);
+        warnings.addAll(EntryTime.doubts(addition.at(), last(), now));
+        return new Said(after, number, addition, List.copyOf(warnings), Doubts.about(fold, logged, next));
+    }
+
+    private Instant last() {
+        List<Logged> entries = fold.entries();
+        return entries.isEmpty() ? started : entries.get(entries.size() - 1).at();
     }
 
     private static String speaker(Fold fold, String starter) {

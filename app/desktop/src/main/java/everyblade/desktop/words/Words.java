@@ -1,5 +1,6 @@
 package everyblade.desktop.words;
 
+import everyblade.core.turning.EntryTime;
 import everyblade.picture.MapWords;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
@@ -101,12 +102,12 @@ public final class Words {
 
     /** The time of day where the person is. */
     public String time(Instant at, ZoneId zone) {
-        return DateTimeFormatter.ofPattern("HH:mm", locale).withZone(zone).format(at);
+        return DateTimeFormatter.ofPattern("HH:mm", locale).withZone(zone).format(EntryTime.within(at));
     }
 
     /** The time of day where the person is, to the second. */
     public String second(Instant at, ZoneId zone) {
-        return DateTimeFormatter.ofPattern("HH:mm:ss", locale).withZone(zone).format(at);
+        return DateTimeFormatter.ofPattern("HH:mm:ss", locale).withZone(zone).format(EntryTime.within(at));
     }
 
     private DecimalFormatSymbols symbols() {

@@ -1,5 +1,6 @@
 package everyblade.picture.chart;
 
+import everyblade.core.turning.EntryTime;
 import everyblade.picture.scene.Ink;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
@@ -58,8 +59,8 @@ public final class ShareChart {
     private static XYSeries series(String name, Timeline timeline, ToIntFunction<Timeline.Point> count) {
         XYSeries series = new XYSeries(name, false, true);
         timeline.points()
-                .forEach(point -> series.add(
-                        point.at().toEpochMilli(), (double) count.applyAsInt(point) / Math.max(1, point.cells())));
+                .forEach(point ->
+                        series.add(millis(point), (double) count.applyAsInt(point) / Math.max(1, point.cells())));
         return series;
     }
 
@@ -80,8 +81,12 @@ public final class ShareChart {
     }
 
     private static DateAxis timeAxis(Timeline timeline) {
-        long first = timeline.points().get(0).at().toEpochMilli();
-        long last = timeline.points().get(timeline.points().size() - 1).at().toEpochMilli();
+        // Times may run back where a clock was wrong, and the axis holds them all.
+        long first =
+                timeline.points().stream().mapToLong(ShareChart::millis).min().orElseThrow();
+        long last = Math.max(
+                first + 1,
+                timeline.points().stream().mapToLong(ShareChart::millis).max().orElseThrow());
         double minutes = (double) (last - first) / MINUTE;
         int step = STEPS.stream()
                 .filter(each -> minutes / each <= MOST_MARKS)
@@ -98,6 +103,10 @@ public final class ShareChart {
                                 : new DateTickUnit(DateTickUnitType.MINUTE, step, format));
         axis.setRange(new Date(first), new Date(last));
         return axis;
+    }
+
+    private static long millis(Timeline.Point point) {
+        return EntryTime.within(point.at()).toEpochMilli();
     }
 
     private static NumberAxis shareAxis() {

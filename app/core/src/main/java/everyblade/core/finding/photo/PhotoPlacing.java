@@ -4,13 +4,13 @@ import everyblade.core.angle.Clock;
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Entry;
 import everyblade.core.turning.Engine;
+import everyblade.core.turning.EntryTime;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Placing;
 import everyblade.core.turning.Situation;
 import everyblade.spi.Row;
 import everyblade.spi.View;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -87,9 +87,9 @@ public final class PhotoPlacing {
         if (!moves || next == 0) {
             return 0;
         }
-        double since = seconds(counting.get(next - 1).at(), logged.at());
+        double since = EntryTime.seconds(counting.get(next - 1).at(), logged.at());
         double took = Math.min(since, stated(entry).orElse(since));
-        double left = seconds(taken, logged.at());
+        double left = EntryTime.seconds(taken, logged.at());
         return took <= 0 ? 0 : Math.max(0, Math.min(1, 1 - left / took));
     }
 
@@ -100,10 +100,6 @@ public final class PhotoPlacing {
                         ? round.seconds()
                         : entry instanceof Entry.Draw draw ? draw.seconds() : Optional.empty();
         return seconds.isPresent() ? OptionalDouble.of(seconds.get().doubleValue()) : OptionalDouble.empty();
-    }
-
-    private static double seconds(Instant from, Instant to) {
-        return Duration.between(from, to).toMillis() / 1000.0;
     }
 
     private PhotoPlace place(int last, View view, Row row, int from, int to, double share) {

@@ -1,5 +1,6 @@
 package everyblade.picture.report.page;
 
+import everyblade.core.turning.EntryTime;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -97,7 +98,7 @@ public record Pages(String title, String language, Instant dated, long seed, Mar
         PDDocumentInformation about = new PDDocumentInformation();
         about.setTitle(title);
         about.setCreator("Everyblade");
-        GregorianCalendar date = GregorianCalendar.from(dated.atZone(ZoneOffset.UTC));
+        GregorianCalendar date = GregorianCalendar.from(EntryTime.within(dated).atZone(ZoneOffset.UTC));
         about.setCreationDate(date);
         about.setModificationDate(date);
         document.setDocumentInformation(about);

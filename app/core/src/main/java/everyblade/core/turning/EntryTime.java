@@ -1,0 +1,68 @@
+package everyblade.core.turning;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What can be wrong with the time of an entry. No time is refused, since an entry may be typed long after, from a clock
+ * that was wrong; the order of a record is that in which it was kept, whatever its times say.
+ */
+public final class EntryTime {
+
+    /** Before this nobody kept such a record by a program; common practice, no source. */
+    private static final Instant FIRST = Instant.parse("1980-01-01T00:00:00Z");
+
+    /** By so much clocks of two machines differ that are both right. */
+    private static final Duration SLACK = Duration.ofMinutes(5);
+
+    private static final Instant EARLIEST = Instant.parse("0001-01-02T00:00:00Z");
+    private static final Instant LATEST = Instant.parse("9999-12-30T00:00:00Z");
+
+    private EntryTime() {}
+
+    /**
+     * What to tell at an entry, a sentence each. What is so of a run of entries is told at its first one.
+     *
+     * @param at its time
+     * @param before the time of the entry before it, or that at which the job was started
+     * @param now by this machine's clock
+     */
+    public static List<String> doubts(Instant at, Instant before, Instant now) {
+        List<String> doubts = new ArrayList<>();
+        if (at.isBefore(before)) {
+            doubts.add("its time " + told(at) + " is before " + told(before)
+                    + ", that of what was kept last; if a clock or the time given is wrong, void it and say it again");
+        }
+        if (isToCome(at, now) && !isToCome(before, now)) {
+            doubts.add("its time " + told(at) + " is still to come, by this machine's clock, which says " + told(now)
+                    + "; if one of them is wrong, void it and say it again");
+        }
+        if (at.isBefore(FIRST) && !before.isBefore(FIRST)) {
+            doubts.add("its time " + told(at) + " is long before any such record; if it is mistyped, void it and say it"
+                    + " again");
+        }
+        return doubts;
+    }
+
+    /** The same time, or the nearest one within the years 1 to 9999, which calendars and charts can hold. */
+    public static Instant within(Instant at) {
+        return at.isBefore(EARLIEST) ? EARLIEST : at.isAfter(LATEST) ? LATEST : at;
+    }
+
+    /** Seconds from one time to another, negative if it is earlier; no two times are too far apart. */
+    public static double seconds(Instant from, Instant to) {
+        Duration between = Duration.between(from, to);
+        return (between.getSeconds() * 1000.0 + between.getNano() / 1_000_000) / 1000;
+    }
+
+    private static boolean isToCome(Instant at, Instant now) {
+        return Duration.between(now, at).compareTo(SLACK) > 0;
+    }
+
+    private static String told(Instant at) {
+        return at.truncatedTo(ChronoUnit.SECONDS).toString();
+    }
+}
