@@ -26,7 +26,9 @@ sealed interface ReadyItem {
     /** An item in the colours and the font of a painter. */
     static ReadyItem of(Item item, ScenePainter painter) {
         if (item.shape() instanceof Text text) {
-            return Words.of(text, item.style(), painter);
+            return OutlinedWords.areNeeded(text.words(), painter.font())
+                    ? ForeignWords.of(text, item.style(), painter)
+                    : Words.of(text, item.style(), painter);
         }
         return Outlined.of(outline(item.shape()), item.style(), painter);
     }
@@ -78,6 +80,33 @@ sealed interface ReadyItem {
                 g.setStroke(stroke);
                 g.draw(path);
             }
+        }
+    }
+
+    /** A line of text in letters that the pictures' font lacks: joined and ordered as they are read, as an outline. */
+    record ForeignWords(java.awt.Shape outline, Color colour, AffineTransform place, Rectangle2D bounds)
+            implements ReadyItem {
+
+        static ForeignWords of(Text text, Style style, ScenePainter painter) {
+            AffineTransform place = AffineTransform.getTranslateInstance(
+                    text.at().x(), text.at().y());
+            place.rotate(Math.toRadians(text.angle()));
+            OutlinedWords words = OutlinedWords.of(text.words(), painter.font().deriveFont((float) text.size()));
+            place.translate(-text.anchor().share() * words.length(), 0);
+            return new ForeignWords(
+                    words.outline(),
+                    painter.colour(style.fill().orElse(Ink.LINE)),
+                    place,
+                    place.createTransformedShape(words.outline()).getBounds2D());
+        }
+
+        @Override
+        public void paint(Graphics2D g) {
+            AffineTransform before = g.getTransform();
+            g.transform(place);
+            g.setColor(colour);
+            g.fill(outline);
+            g.setTransform(before);
         }
     }
 

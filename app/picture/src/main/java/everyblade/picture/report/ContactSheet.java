@@ -1,6 +1,8 @@
 package everyblade.picture.report;
 
 import everyblade.core.entry.Zoning;
+import everyblade.picture.paint.OutlinedWords;
+import everyblade.picture.paint.SceneFont;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Words;
 import java.awt.BasicStroke;
@@ -39,6 +41,7 @@ final class ContactSheet {
             return List.of();
         }
         List<Block> blocks = new ArrayList<>();
+        Font letters = SceneFont.font();
         blocks.add(new Block.Heading(2, "Contact sheet"));
         blocks.add(new Block.Paragraph(Words.of("Each picture with the view in use, the shaft angle and the most likely"
                 + " blade when it was taken, told from the times of the entries; what a person entered goes before it."
@@ -48,23 +51,34 @@ final class ContactSheet {
             List<PlacedPhoto> row = photos.subList(first, Math.min(photos.size(), first + ACROSS));
             blocks.add(new Block.Drawing(WIDTH, HEIGHT, graphics -> {
                 for (int i = 0; i < row.size(); i++) {
-                    cell(graphics, job, row.get(i), i * (CELL + GAP));
+                    cell(graphics, job, row.get(i), i * (CELL + GAP), letters);
                 }
             }));
         }
         return blocks;
     }
 
-    private static void cell(Graphics2D graphics, Reported job, PlacedPhoto photo, double left) {
+    private static void cell(Graphics2D graphics, Reported job, PlacedPhoto photo, double left, Font letters) {
         photo.shown().small().ifPresentOrElse(image -> image(graphics, image, left), () -> missing(graphics, left));
         graphics.setFont(SMALL);
         graphics.setColor(Color.BLACK);
         double y = PICTURE + LINE;
         for (String line : lines(photo)) {
-            graphics.drawString(line, (float) left, (float) y);
+            write(graphics, line, left, y, letters);
             y += LINE;
         }
         photo.zone(job).ifPresent(named -> grid(graphics, named, left));
+    }
+
+    /** As words where the document's font has their letters, else as their outline. */
+    private static void write(Graphics2D graphics, String line, double left, double y, Font letters) {
+        if (OutlinedWords.areNeeded(line, letters)) {
+            AffineTransform place = AffineTransform.getTranslateInstance(left, y);
+            graphics.fill(place.createTransformedShape(OutlinedWords.of(line, letters.deriveFont(SMALL.getSize2D()))
+                    .outline()));
+        } else {
+            graphics.drawString(line, (float) left, (float) y);
+        }
     }
 
     private static void image(Graphics2D graphics, BufferedImage image, double left) {
@@ -85,6 +99,7 @@ final class ContactSheet {
     private static List<String> lines(PlacedPhoto photo) {
         List<String> lines = new ArrayList<>();
         lines.add(photo.shown().file() + ", entry " + photo.logged().number());
+        photo.shown().damage().ifPresent(lines::add);
         lines.add(Telling.second(photo.taken()) + " UTC" + (photo.byCamera() ? " (camera)" : " (of the entry)"));
         lines.add(photo.place().view().map(view -> "view " + view.id()).orElse("no view in use")
                 + (photo.place().shaftAngle().isEmpty()

@@ -40,6 +40,15 @@ public final class Lettering {
         return size * words.codePoints().map(Lettering::advance).sum() / 1000;
     }
 
+    /** Whether these words are in Latin letters, whose length is known. */
+    public static boolean isKnown(String words) {
+        return words.codePoints()
+                .mapToObj(Character.UnicodeScript::of)
+                .allMatch(script -> script == Character.UnicodeScript.LATIN
+                        || script == Character.UnicodeScript.COMMON
+                        || script == Character.UnicodeScript.INHERITED);
+    }
+
     private static int advance(int letter) {
         return switch (letter) {
             case '°' -> 400;

@@ -3,6 +3,7 @@ package everyblade.picture.svg;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Scene;
 import everyblade.picture.scene.Shape;
 import everyblade.picture.scene.Shape.Text;
@@ -133,7 +134,8 @@ public final class SvgWriter {
             body.append(" transform=\"rotate(").append(Numbers.of(text.angle())).append(' ');
             body.append(x).append(' ').append(y).append(")\"");
         }
-        if (text.words().length() > 1) {
+        // Letters whose length is not known are left as the reader's font has them.
+        if (text.words().length() > 1 && Lettering.isKnown(text.words())) {
             body.append(" textLength=\"").append(Numbers.of(text.length()));
             body.append("\" lengthAdjust=\"spacingAndGlyphs\"");
         }

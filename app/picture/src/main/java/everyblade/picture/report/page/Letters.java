@@ -1,12 +1,17 @@
 package everyblade.picture.report.page;
 
+import everyblade.picture.letter.ArabicForms;
+import everyblade.picture.letter.FontsHere;
+import everyblade.picture.letter.LineOrder;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -15,18 +20,26 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
- * The one font of a document, Liberation Sans as pdfbox carries it, and how long words are in it. Only the letters in
- * use are embedded. Serves one document and one thread.
+ * The fonts of a document, and how long words are in them: Liberation Sans as pdfbox carries it, and for letters that it
+ * lacks, fonts of this machine. Only the letters in use are embedded. Serves one document and one thread.
  */
 final class Letters {
 
     private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     private static final float THOUSAND = 1000;
 
+    private final PDDocument document;
     private final PDType0Font font;
-    private final Map<Integer, Float> widths = new HashMap<>();
+    private final FontsHere here = new FontsHere();
+    private final ArabicForms arabic = new ArabicForms();
+    private final Map<Path, Optional<PDType0Font>> others = new HashMap<>();
+    private final Map<Integer, Shown> shown = new HashMap<>();
 
-    private Letters(PDType0Font font) {
+    /** How a letter is shown: in a font, so many thousandths of the size wide; negative where no font has it. */
+    private record Shown(PDType0Font font, float width) {}
+
+    private Letters(PDDocument document, PDType0Font font) {
+        this.document = document;
         this.font = font;
     }
 
@@ -34,7 +47,7 @@ final class Letters {
         TrueTypeFont file = new TTFParser().parse(new RandomAccessReadBuffer(resource()));
         // Joined letters would be found by no search for the words.
         file.setEnableGsub(false);
-        return new Letters(PDType0Font.load(document, file, true));
+        return new Letters(document, PDType0Font.load(document, file, true));
     }
 
     /** The font's file. */
@@ -46,14 +59,38 @@ final class Letters {
         return stream;
     }
 
+    /** The font of what needs no other. */
     PDType0Font font() {
         return font;
     }
 
-    /** The text with every space a plain one, and what the font lacks written as its code. */
+    /**
+     * Some signs of a line, all in one font.
+     *
+     * @param text in the order in which it stands, from left to right
+     */
+    record Run(PDType0Font font, String text) {}
+
+    /** A line of writable text in the order in which it stands. */
+    List<Run> runs(String writable) {
+        List<Run> runs = new ArrayList<>();
+        LineOrder.standing(writable).codePoints().forEach(letter -> {
+            PDType0Font its = shown(letter).font();
+            String sign = Character.toString(letter);
+            int last = runs.size() - 1;
+            if (last >= 0 && runs.get(last).font() == its) {
+                runs.set(last, new Run(its, runs.get(last).text() + sign));
+            } else {
+                runs.add(new Run(its, sign));
+            }
+        });
+        return runs;
+    }
+
+    /** The text with every space a plain one, Arabic letters joined, and what no font has written as its code. */
     String writable(String text) {
         StringBuilder result = new StringBuilder();
-        text.codePoints().forEach(letter -> {
+        (ArabicForms.concerns(text) ? arabic.joined(text) : text).codePoints().forEach(letter -> {
             if (Character.isWhitespace(letter) || Character.isSpaceChar(letter)) {
                 result.append(' ');
             } else if (width(letter) < 0) {
@@ -74,15 +111,44 @@ final class Letters {
                 / THOUSAND;
     }
 
-    /** Width of a letter in thousandths of the size; negative if the font lacks it. */
+    /** Width of a letter in thousandths of the size; negative if no font has it. */
     private float width(int letter) {
-        return widths.computeIfAbsent(letter, this::measured);
+        return shown(letter).width();
     }
 
-    private float measured(int letter) {
-        if (Character.isISOControl(letter) || Character.getType(letter) == Character.FORMAT) {
-            return -1;
+    private Shown shown(int letter) {
+        Shown known = shown.get(letter);
+        if (known == null) {
+            known = looked(letter);
+            shown.put(letter, known);
         }
+        return known;
+    }
+
+    private Shown looked(int letter) {
+        if (Character.isISOControl(letter) || Character.getType(letter) == Character.FORMAT) {
+            return new Shown(font, -1);
+        }
+        float own = measured(font, letter);
+        Optional<PDType0Font> other = own >= 0
+                ? Optional.empty()
+                : here.with(letter).flatMap(file -> others.computeIfAbsent(file, this::loaded));
+        return other.map(its -> new Shown(its, measured(its, letter)))
+                .filter(found -> found.width() >= 0)
+                .orElse(new Shown(font, own));
+    }
+
+    private Optional<PDType0Font> loaded(Path file) {
+        try {
+            TrueTypeFont other = FontsHere.open(file);
+            other.setEnableGsub(false);
+            return Optional.of(PDType0Font.load(document, other, true));
+        } catch (IOException | RuntimeException unusable) { // as if it were not there
+            return Optional.empty();
+        }
+    }
+
+    private static float measured(PDType0Font font, int letter) {
         try {
             return font.getStringWidth(Character.toString(letter));
         } catch (IllegalArgumentException lacking) {

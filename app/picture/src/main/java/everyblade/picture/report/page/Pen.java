@@ -42,9 +42,11 @@ final class Pen {
             stream.setLineWidth((float) size * BOLD);
         }
         stream.setRenderingMode(bold ? RenderingMode.FILL_STROKE : RenderingMode.FILL);
-        stream.setFont(letters.font(), (float) size);
         stream.newLineAtOffset((float) x, (float) y);
-        stream.showText(text);
+        for (Letters.Run run : letters.runs(text)) {
+            stream.setFont(run.font(), (float) size);
+            stream.showText(run.text());
+        }
         stream.endText();
         if (look == Words.Look.STRUCK) {
             double middle = y + STRIKE_HEIGHT * size;
