@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * The pictures of a job: each a picture that can be shown, there as a whole under its own name, or not at all, and never
@@ -15,6 +16,7 @@ import java.util.Optional;
  */
 final class Photos {
 
+    private static final Pattern PLAIN_NAME = Pattern.compile("[^/\\\\:\\p{Cntrl}]{1,200}");
     private static final String ON_ITS_WAY = ".part";
 
     private final JobFiles files;
@@ -118,6 +120,11 @@ final class Photos {
 
     private byte[] bytes(String name) throws IOException {
         return files.read(JobFolder.PHOTOS + "/" + name, PhotoFile.LARGEST);
+    }
+
+    /** Whether a name that stands in a journal leads nowhere else; earlier programs kept other names than we do. */
+    private static boolean isPlain(String name) {
+        return PLAIN_NAME.matcher(name).matches() && !name.startsWith(".") && !name.endsWith(ON_ITS_WAY);
     }
 
     /** Whether another picture has this name but for capital letters, which some systems take for the same. */

@@ -1,5 +1,6 @@
 package everyblade.desktop.window;
 
+import everyblade.desktop.words.Visible;
 import everyblade.desktop.words.Words;
 import everyblade.json.jar.CodeJar;
 import java.awt.Component;
@@ -26,7 +27,7 @@ record CodeQuestion(JPanel panel, Words words) {
 
     /** In a field, so that it can be copied and compared. */
     private static void fact(JPanel panel, String name, String value) {
-        JTextField field = new JTextField(value);
+        JTextField field = new JTextField(Visible.text(value));
         field.setEditable(false);
         field.setCaretPosition(0);
         field.getAccessibleContext().setAccessibleName(name);

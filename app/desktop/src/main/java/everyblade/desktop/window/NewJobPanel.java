@@ -68,7 +68,7 @@ final class NewJobPanel {
         field("form.model", model);
         panel.add(notice, "skip, wmin 0, growx");
         for (CodeJar jar : code) {
-            JButton question = new JButton(words.say(
+            JButton question = Texts.button(words.say(
                     "form.code", jar.plugin(), String.valueOf(jar.jar().getFileName())));
             question.setName("form.code");
             question.addActionListener(pressed -> ask.accept(jar));
