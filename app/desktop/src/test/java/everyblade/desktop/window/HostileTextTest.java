@@ -11,6 +11,7 @@ import everyblade.desktop.view.Session;
 import everyblade.desktop.view.Workshop;
 import everyblade.desktop.words.Visible;
 import everyblade.desktop.words.Words;
+import everyblade.json.jar.CodeJar;
 import everyblade.picture.scene.Theme;
 import java.awt.Component;
 import java.awt.Container;
@@ -138,7 +139,15 @@ class HostileTextTest {
                 author.look();
                 author.look();
                 NewJobPanel form = new NewJobPanel(
-                        words, Theme.LIGHT, List.of(session.state().model()), "job", "Ann", job -> {}, () -> {});
+                        words,
+                        Theme.LIGHT,
+                        List.of(session.state().model()),
+                        texts.stream().map(HostileTextTest::jar).toList(),
+                        jar -> {},
+                        "job",
+                        "Ann",
+                        job -> {},
+                        () -> {});
                 StartPanel.Doing nothing = (StartPanel.Doing) Proxy.newProxyInstance(
                         getClass().getClassLoader(),
                         new Class<?>[] {StartPanel.Doing.class},
@@ -147,6 +156,7 @@ class HostileTextTest {
                 author.close();
                 List<JComponent> made =
                         new ArrayList<>(List.of(author.component(), form.component(), start.component()));
+                texts.forEach(text -> made.add(CodeQuestion.of(jar(text), words).panel()));
                 texts.forEach(text -> made.add(new JOptionPane(Visible.text(text))));
                 return made;
             });
@@ -211,5 +221,10 @@ class HostileTextTest {
             Component line = renderer.getListCellRendererComponent(list, value, i, false, false);
             Offscreen.all((Container) line).forEach(this::check);
         }
+    }
+
+    /** What a jar says of itself, and who says to have signed it. */
+    private static CodeJar jar(String text) {
+        return new CodeJar(Path.of("p.jar"), "0".repeat(64), text, Optional.of(text), "", List.of());
     }
 }
