@@ -1,5 +1,6 @@
 package everyblade.core.coverage;
 
+import everyblade.core.angle.IndexRun;
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Zoning;
 import everyblade.core.sight.DeclaredWindow;
@@ -99,9 +100,9 @@ public final class Explanation {
         boolean maybe = false;
         boolean lost = false;
         for (Sweep sweep : Sweep.of(placing, row, pass.from(), pass.to())) {
-            boolean may = sweep.anywhere() || meets(window, sweep.maybeFrom(), sweep.maybeTo());
+            boolean may = meets(sweep.maybe(row, window.from(), window.to()));
             maybe |= may;
-            sure |= sweep.sure() && meets(window, sweep.sureFrom(), sweep.sureTo());
+            sure |= meets(sweep.surely(row, window.from(), window.to()));
             lost |= may && !sweep.sure();
         }
         String verdict = sure
@@ -146,15 +147,15 @@ public final class Explanation {
             return;
         }
         boolean inSight = Sweep.of(placing, row, leg.from(), leg.to()).stream()
-                .anyMatch(sweep -> !sweep.anywhere() && meets(window, sweep.maybeFrom(), sweep.maybeTo()));
+                .anyMatch(sweep -> !sweep.anywhere() && meets(sweep.maybe(row, window.from(), window.to())));
         if (inSight) {
             lines.add("entry " + leg.entry() + ", through " + leg.view() + ": in sight, but this part was not"
                     + " being watched");
         }
     }
 
-    private boolean meets(DeclaredWindow window, Turn from, Turn to) {
-        return RowTally.inSight(row, window.from(), window.to(), from, to).contains(airfoil - 1, row.count());
+    private boolean meets(IndexRun met) {
+        return met.contains(airfoil - 1, row.count());
     }
 
     private String angles(Pass pass) {
@@ -163,7 +164,7 @@ public final class Explanation {
         String turned =
                 "counted from " + degrees(placing.counted(pass.from())) + " to " + degrees(placing.counted(last));
         Turn all = placing.counted(pass.from(), last);
-        String round = all.abs().compareTo(Turn.FULL) < 0 ? "" : ", " + degrees(all) + " in all";
+        String round = all.abs().compareTo(Turn.FULL) < 0 ? "" : ", " + degrees(all.abs()) + " in all";
         String adjusted =
                 ", adjusted from " + degrees(placing.adjusted(pass.from())) + " to " + degrees(placing.adjusted(last));
         Optional<Place> place = stand.place();

@@ -1,8 +1,6 @@
 package everyblade.core.coverage;
 
 import everyblade.core.angle.IndexRun;
-import everyblade.core.angle.PitchGrid;
-import everyblade.core.angle.Turn;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.sight.DeclaredWindow;
 import everyblade.core.sight.Sights;
@@ -10,7 +8,6 @@ import everyblade.core.turning.Engine;
 import everyblade.core.turning.Leg;
 import everyblade.core.turning.Placing;
 import everyblade.core.turning.Situation;
-import everyblade.spi.Direction;
 import everyblade.spi.Row;
 import java.util.List;
 import java.util.Map;
@@ -119,31 +116,15 @@ final class RowTally {
         double[] angles = {window.from().degrees(), window.to().degrees()};
         Glances glances = Glances.of(pass, row, angles, placing, leastView);
         for (Sweep sweep : Sweep.of(placing, row, pass.from(), pass.to())) {
-            IndexRun maybe = sweep.anywhere()
-                    ? new IndexRun(0, row.count())
-                    : inSight(row, window.from(), window.to(), sweep.maybeFrom(), sweep.maybeTo());
+            IndexRun maybe = sweep.maybe(row, window.from(), window.to());
             glances.add(sum.maybe(), sum.brief(), maybe, zones);
             if (sweep.sure()) {
-                IndexRun sure = inSight(row, window.from(), window.to(), sweep.sureFrom(), sweep.sureTo());
+                IndexRun sure = sweep.surely(row, window.from(), window.to());
                 glances.add(sum.sure(), sum.brief(), sure, zones);
             } else if (!sweep.anywhere()) {
                 sum.lost().add(maybe, zones);
             }
         }
-    }
-
-    /**
-     * The airfoils that come between two clock angles while airfoil 1 runs from one angle to another.
-     *
-     * @param low clock angle at which an airfoil comes into sight
-     * @param high the tick after the last at which it is
-     */
-    static IndexRun inSight(Row row, Turn low, Turn high, Turn from, Turn to) {
-        IndexRun clockwise = new PitchGrid(Turn.ZERO, row.count()).between(low.minus(to), high.minus(from));
-        if (row.numbering() == Direction.CW || clockwise.length() == row.count()) {
-            return clockwise;
-        }
-        return new IndexRun(Math.floorMod(1 - clockwise.first() - clockwise.length(), row.count()), clockwise.length());
     }
 
     /** Zones that some window shows. */

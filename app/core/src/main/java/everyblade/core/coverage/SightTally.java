@@ -184,13 +184,11 @@ final class SightTally {
             for (Arc arc : arcs.arcs()) {
                 Turn low = Turn.ofTicks(arc.start());
                 Turn high = Turn.ofTicks(arc.start() + arc.length());
-                IndexRun maybe = sweep.anywhere()
-                        ? new IndexRun(0, row.count())
-                        : RowTally.inSight(row, low, high, sweep.maybeFrom(), sweep.maybeTo());
+                IndexRun maybe = sweep.maybe(row, low, high);
                 glances.longEnough(maybe).forEach(run -> seen.maybe().add(run, facet));
                 glances.tooBrief(maybe).forEach(run -> seen.brief().add(run, facet));
                 if (sweep.sure()) {
-                    IndexRun met = RowTally.inSight(row, low, high, sweep.sureFrom(), sweep.sureTo());
+                    IndexRun met = sweep.surely(row, low, high);
                     glances.longEnough(met).forEach(run -> sure.add(run, facet));
                 } else {
                     seen.lost().add(maybe, facet);

@@ -1,13 +1,19 @@
 package everyblade.core.coverage;
 
+import everyblade.core.angle.IndexRun;
+import everyblade.core.angle.PitchGrid;
 import everyblade.core.angle.Turn;
 import everyblade.core.turning.Leg;
 import everyblade.core.turning.Placing;
 import everyblade.core.turning.Placing.Place;
 import everyblade.core.turning.Placing.Stand;
+import everyblade.spi.Direction;
 import everyblade.spi.Row;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * What a pass swept of the circle, told by where airfoil 1 of the row stood. An angular range is surely met if it reaches
@@ -19,78 +25,83 @@ import java.util.List;
  * between. Where a place is less certain than the sweep is long, {@code sureFrom} is the larger of the two, and only
  * ranges wider than that doubt are surely met. A further stop never takes anything away.
  *
+ * <p>Where it began may be less certain than how far it went: what is as long as the rest of the turn is met by every
+ * airfoil, wherever that turn began.
+ *
  * @param sureFrom it was surely at this angle or a smaller one
  * @param sureTo it was surely at this angle or a larger one
  * @param maybeFrom least angle maybe reached
  * @param maybeTo greatest angle maybe reached
+ * @param length how far it surely went
  * @param sure whether anything can be sure at all; not where the count was lost
  * @param anywhere whether the row may have stood anywhere
  */
-record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, boolean sure, boolean anywhere) {
+record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn length, boolean sure, boolean anywhere) {
 
-    private static final Sweep ANYWHERE = new Sweep(Turn.ZERO, Turn.ZERO, Turn.ZERO, Turn.FULL, false, true);
+    private static final Sweep ANYWHERE =
+            new Sweep(Turn.ZERO, Turn.ZERO, Turn.ZERO, Turn.FULL, Turn.ZERO, false, true);
 
     /** The sweeps of a pass from one stop to another of the row's track. */
     static List<Sweep> of(Placing placing, Row row, int from, int to) {
         List<Sweep> sweeps = new ArrayList<>();
         List<Stand> run = new ArrayList<>();
         int begun = from;
-        for (int stop = from; stop <= to + 1; stop++) {
-            Stand stand = stop <= to ? placing.at(row.id(), row.rock(), stop) : null;
-            boolean slid = stand != null && stop > from && placing.lostAt(stop);
-            if (stand == null || !run.isEmpty() && (slid || !alike(run.get(0), stand))) {
-                add(sweeps, placing, run, begun, stop - 1, from, to);
-                if (slid && run.get(0).sure() && stand.sure()) {
-                    addDoubtful(sweeps, placing, last(run), stand, stop);
-                }
+        for (int stop = from; stop <= to; stop++) {
+            Stand stand = placing.at(row.id(), row.rock(), stop);
+            if (!run.isEmpty() && (placing.doubtful(stop) || !alike(run.get(0), stand))) {
+                add(sweeps, placing, row, run, begun);
+                addDoubtful(sweeps, run.get(run.size() - 1), stand, placing.counted(stop - 1, stop));
                 run.clear();
                 begun = stop;
             }
-            if (stand != null) {
-                run.add(stand);
-            }
+            run.add(stand);
         }
+        add(sweeps, placing, row, run, begun);
         return sweeps;
-    }
-
-    /** The leg from one known place to another between which the count was lost: counted on, or back. */
-    private static void addDoubtful(List<Sweep> sweeps, Placing placing, Stand before, Stand after, int stop) {
-        Turn counted = placing.counted(stop - 1, stop);
-        Place start = before.place().get();
-        Place end = after.place().get();
-        sweeps.add(over(List.of(start, moved(start, counted)), false));
-        sweeps.add(over(List.of(moved(end, counted.negated()), end), false));
-    }
-
-    private static Stand last(List<Stand> run) {
-        return run.get(run.size() - 1);
     }
 
     private static boolean alike(Stand a, Stand b) {
         return a.place().isPresent() == b.place().isPresent() && a.sure() == b.sure();
     }
 
-    private static void add(
-            List<Sweep> sweeps, Placing placing, List<Stand> run, int begun, int ended, int from, int to) {
+    /** Stops that follow each other without a doubt between. */
+    private static void add(List<Sweep> sweeps, Placing placing, Row row, List<Stand> run, int begun) {
         if (run.get(0).place().isEmpty()) {
             sweeps.add(ANYWHERE);
-        } else if (run.get(0).sure()) {
-            sweeps.add(over(run.stream().map(stand -> stand.place().get()).toList(), true));
+            return;
+        }
+        List<Place> places = run.stream().map(stand -> stand.place().get()).toList();
+        if (run.get(0).sure()) {
+            sweeps.add(over(places, length(placing, row, places, begun)));
         } else {
-            // The legs that lead in and out of a doubtful run are doubtful too.
-            Turn in = begun > from ? placing.counted(begun - 1, begun).negated() : Turn.ZERO;
-            Turn out = ended < to ? placing.counted(ended, ended + 1) : Turn.ZERO;
-            sweeps.add(over(led(run.stream().map(stand -> stand.place().get()).toList(), in, out), false));
-            sweeps.add(over(
-                    led(run.stream().map(stand -> stand.otherwise().get()).toList(), in, out), false));
+            sweeps.add(over(places));
+            sweeps.add(over(run.stream().map(stand -> stand.otherwise().get()).toList()));
         }
     }
 
-    private static List<Place> led(List<Place> places, Turn in, Turn out) {
-        List<Place> all = new ArrayList<>(places);
-        all.add(moved(places.get(0), in));
-        all.add(moved(places.get(places.size() - 1), out));
-        return all;
+    /** A step that may hold a loss: counted on from any place before it, or back from any place after it. */
+    private static void addDoubtful(List<Sweep> sweeps, Stand before, Stand after, Turn counted) {
+        places(before).forEach(place -> sweeps.add(over(List.of(place, moved(place, counted)))));
+        places(after).forEach(place -> sweeps.add(over(List.of(moved(place, counted.negated()), place))));
+    }
+
+    private static Stream<Place> places(Stand stand) {
+        return Stream.concat(stand.place().stream(), stand.otherwise().stream());
+    }
+
+    /** How far the row surely went between the stops of a run that lie farthest apart. */
+    private static Turn length(Placing placing, Row row, List<Place> places, int begun) {
+        int least = 0;
+        int greatest = 0;
+        for (int i = 1; i < places.size(); i++) {
+            least = places.get(i).best().compareTo(places.get(least).best()) < 0 ? i : least;
+            greatest = places.get(i).best().compareTo(places.get(greatest).best()) > 0 ? i : greatest;
+        }
+        Turn length = places.get(greatest).best().minus(places.get(least).best());
+        OptionalDouble off = placing.apart(begun + least, begun + greatest);
+        return off.isEmpty()
+                ? Turn.ZERO
+                : length.minus(Turn.ofDegrees(off.getAsDouble() + 2 * row.rock()));
     }
 
     private static Place moved(Place place, Turn by) {
@@ -98,7 +109,15 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, boolean s
                 place.low().plus(by), place.high().plus(by), place.best().plus(by));
     }
 
-    private static Sweep over(List<Place> places, boolean sure) {
+    private static Sweep over(List<Place> places) {
+        return over(places, Turn.ZERO, false);
+    }
+
+    private static Sweep over(List<Place> places, Turn length) {
+        return over(places, length, true);
+    }
+
+    private static Sweep over(List<Place> places, Turn length, boolean sure) {
         Turn sureFrom = places.get(0).high();
         Turn sureTo = places.get(0).low();
         Turn maybeFrom = sureTo;
@@ -109,7 +128,7 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, boolean s
             maybeFrom = min(maybeFrom, place.low());
             maybeTo = max(maybeTo, place.high());
         }
-        return new Sweep(sureFrom, sureTo, maybeFrom, maybeTo, sure, false);
+        return new Sweep(sureFrom, sureTo, maybeFrom, maybeTo, length, sure, false);
     }
 
     /**
@@ -125,7 +144,39 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, boolean s
             return ANYWHERE;
         }
         Turn left = end.minus(placing.counted(leg.from(), leg.to()));
-        return over(List.of(moved(from.place().get(), start), moved(to.place().get(), left)), from.sure() && to.sure());
+        return over(
+                List.of(moved(from.place().get(), start), moved(to.place().get(), left)),
+                Turn.ZERO,
+                from.sure() && to.sure() && IntStream.rangeClosed(leg.from() + 1, leg.to())
+                                .noneMatch(placing::doubtful));
+    }
+
+    /**
+     * The airfoils that surely came between two clock angles.
+     *
+     * @param low clock angle at which an airfoil comes into sight
+     * @param high the tick after the last at which it is
+     */
+    IndexRun surely(Row row, Turn low, Turn high) {
+        if (!sure) {
+            return new IndexRun(0, 0);
+        }
+        return length.plus(high.minus(low)).compareTo(Turn.FULL) >= 0
+                ? new IndexRun(0, row.count())
+                : met(row, low, high, sureFrom, sureTo);
+    }
+
+    /** The airfoils that surely or maybe came between two clock angles. */
+    IndexRun maybe(Row row, Turn low, Turn high) {
+        return anywhere ? new IndexRun(0, row.count()) : met(row, low, high, maybeFrom, maybeTo);
+    }
+
+    private static IndexRun met(Row row, Turn low, Turn high, Turn from, Turn to) {
+        IndexRun clockwise = new PitchGrid(Turn.ZERO, row.count()).between(low.minus(to), high.minus(from));
+        if (row.numbering() == Direction.CW || clockwise.length() == row.count()) {
+            return clockwise;
+        }
+        return new IndexRun(Math.floorMod(1 - clockwise.first() - clockwise.length(), row.count()), clockwise.length());
     }
 
     private static Turn min(Turn a, Turn b) {

@@ -7,6 +7,7 @@ import everyblade.core.entry.Said;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -54,25 +55,51 @@ final class Counting {
             throws Refusal {
         Seat seat = Seating.seat(now, airfoil.column());
         int n = Remarking.airfoil(row, airfoil);
-        Track track = now.trackOf(row)
-                .sighted(new Sighting(
-                        number,
-                        now.trackOf(row).here(),
-                        row.id(),
-                        Engine.origin(row, n, seat.reference()),
-                        n,
-                        plusMinus
-                                .map(BigDecimal::doubleValue)
-                                .orElseGet(() -> now.engine().aim(seat)),
-                        row.rock(),
-                        Engine.pitch(row)));
+        Track before = now.trackOf(row);
+        Seen seen = Seen.of(now, seat, row);
+        double aim = aim(now, seat, plusMinus);
+        Track track = before.identified(new Sighting(
+                number,
+                before.here(),
+                row.id(),
+                Engine.origin(row, n, seat.reference()).plus(seen.drawn()),
+                n,
+                Math.hypot(aim, seen.off()),
+                row.rock(),
+                Engine.pitch(row)));
         Situation after = now.tracked(track);
-        return track.fixes()
-                .last()
-                .countError()
-                .filter(CountError::outside)
-                .map(error -> new Step(after, told(error, row)))
-                .orElse(new Step(after));
+        List<CountError> errors = track.countErrors();
+        return errors.size() == before.countErrors().size() || !errors.get(errors.size() - 1).outside()
+                ? new Step(after)
+                : new Step(after, told(errors.get(errors.size() - 1), row, now));
+    }
+
+    /** How well an airfoil is put to the reference: as said, else as well as the view allows; ± degrees. */
+    static double aim(Situation now, Seat seat, Optional<BigDecimal> plusMinus) {
+        return plusMinus
+                .map(BigDecimal::doubleValue)
+                .orElseGet(() -> now.engine().aim(seat));
+    }
+
+    /**
+     * Where a scope tip that was drawn round another row looks: its reference has moved with it.
+     *
+     * @param drawn by how much, as the row's own track keeps it
+     * @param off what that may be off, degrees
+     */
+    private record Seen(Turn drawn, double off) {
+
+        static Seen of(Situation now, Seat seat, Row row) {
+            if (seat.row().id().equals(row.id())) {
+                return new Seen(Turn.ZERO, 0);
+            }
+            Turn drawn = row.kind() == RowKind.ROTOR ? Turn.ZERO : now.trackOf(row).readingNow();
+            if (seat.row().kind() == RowKind.ROTOR) {
+                return new Seen(drawn, 0);
+            }
+            Track scope = now.trackOf(seat.row());
+            return new Seen(drawn.minus(scope.readingNow()), scope.readingOff().below());
+        }
     }
 
     private static Situation slipped(Situation now, int number) {
@@ -83,15 +110,30 @@ final class Counting {
         return after;
     }
 
-    private static String told(CountError error, Row row) {
+    private static String told(CountError error, Row row, Situation now) {
         String off = String.format(Locale.ROOT, "%.1f°", Math.abs(error.degrees()));
         if (!error.lost()) {
             return "the count is off by " + off + ", more than the stated errors allow for: it was shared out,"
                     + " but the stated ± are too small";
         }
+        if (error.unlogged()) {
+            return row.kind().airfoil() + " " + error.airfoil() + " stands " + off + " from where entry " + error.since()
+                    + " leaves it; was it turned unlogged, looking for it? What was seen before stays as it is. Next time"
+                    + " say " + unsaid(error, row, now) + " first";
+        }
         return "the count was lost: off by " + off + ", about " + error.airfoils() + " "
                 + row.kind().airfoil() + (error.airfoils() == 1 ? "" : "s") + ", somewhere between entries "
                 + error.since() + " and " + error.entry() + "; what was seen between them is only maybe seen"
                 + " until it is seen again";
+    }
+
+    /** The entry that says the turning which nobody said. */
+    private static String unsaid(CountError error, Row row, Situation now) {
+        double on = now.engine()
+                .spool(row)
+                .map(spool -> -spool.normal().sign() * error.degrees())
+                .orElse(error.degrees());
+        String verb = row.kind() == RowKind.ROTOR ? "skip on " : "feed on ";
+        return verb + String.format(Locale.ROOT, "%.1f", on < 0 ? on + 360 : on);
     }
 }

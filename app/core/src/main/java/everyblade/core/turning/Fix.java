@@ -13,8 +13,9 @@ import java.util.stream.Stream;
  *
  * <p>The unknowns of one era are the track's angle at each stop and one offset per frame; observed are moves and
  * sightings. The best estimate is the weighted least squares one, found sighting by sighting (a Kalman filter; the
- * state is the angle's correction and then each frame's, in degrees). {@link Placing} runs it backwards. An era ends
- * where a sighting neither knows the angle nor the frame: from there on nothing connects to what went before.
+ * state is the angle's correction and then each frame's, in degrees). {@link Placing} runs it backwards. A new era begins
+ * where a sighting neither knows the angle nor the frame: nothing connects it to what went before. An older one goes on
+ * where, after a slip or a doubt, one of its frames is seen again.
  *
  * <p>What a frame may be off is not taken from the covariance but added up along the best chain of moves and sightings,
  * so that one-sided errors stay one-sided and add up.
@@ -31,7 +32,6 @@ import java.util.stream.Stream;
  * @param innovation of a shared step: seen less expected angle, degrees
  * @param innovationVariance its variance
  * @param gain by which it corrected the state
- * @param countError what an identification found
  */
 record Fix(
         Sighting sighting,
@@ -45,8 +45,7 @@ record Fix(
         Uncertainty[][] between,
         double innovation,
         double innovationVariance,
-        double[] gain,
-        Optional<CountError> countError) {
+        double[] gain) {
 
     /** How a sighting changed what is known. */
     enum Step {
@@ -60,38 +59,82 @@ record Fix(
         SHARED
     }
 
-    private static final double ROUNDING = 1e-9;
-
     /** Index of a frame that this era knows, −1 otherwise. */
     int frame(String name) {
         return frames.indexOf(name);
     }
 
-    boolean lost() {
-        return countError.map(CountError::lost).orElse(false);
+    /**
+     * Whether it tells something of a row. One by which another frame became known does not: what was known before is
+     * known as well without it.
+     */
+    boolean tells(String row) {
+        return frame(row) >= 0 && (step != Step.FRAME || sighting.frame().equals(row));
     }
 
-    /** The fix after one more sighting. */
-    static Fix after(Optional<Fix> before, List<Stop> stops, Sighting sighting) {
+    /** The fix after one more sighting; where the angle is not known, it goes on from the last era that knows the frame. */
+    static Fix after(List<Fix> before, List<Stop> stops, Sighting sighting) {
         Stop stop = stops.get(sighting.stop());
-        if (before.isEmpty()) {
-            return era(0, stop, sighting);
+        if (!before.isEmpty()) {
+            Fix last = before.get(before.size() - 1);
+            Stop lastStop = stops.get(last.sighting().stop());
+            if (lastStop.stretch() == stop.stretch()) {
+                int frame = last.frame(sighting.frame());
+                Uncertainty link = stop.total().since(lastStop.total());
+                double weight = stop.weight() - lastStop.weight();
+                return frame < 0
+                        ? last.frame(stop, link, weight, sighting)
+                        : last.shared(stop, frame, link, weight, sighting);
+            }
         }
-        Fix last = before.get();
-        Stop lastStop = stops.get(last.sighting().stop());
-        boolean angleKnown = lastStop.stretch() == stop.stretch();
-        int frame = last.frame(sighting.frame());
-        if (!angleKnown) {
-            return frame < 0
-                    ? era(last.era() + 1, stop, sighting)
-                    : last.angle(stop, frame, sighting, Optional.empty());
+        int era = 0;
+        for (int i = before.size() - 1; i >= 0; i--) {
+            Fix earlier = before.get(i);
+            int frame = earlier.frame(sighting.frame());
+            if (frame >= 0) {
+                return earlier.angle(stop, frame, sighting);
+            }
+            era = Math.max(era, earlier.era() + 1);
         }
-        Uncertainty link = stop.total().since(lastStop.total());
-        double weight = stop.weight() - lastStop.weight();
-        if (frame < 0) {
-            return last.frame(stop, link, weight, sighting);
+        return era(era, stop, sighting);
+    }
+
+    /**
+     * How a row closes on itself.
+     *
+     * @param counted counted less seen angle, degrees
+     * @param explained what the stated errors allow for, without the row's rock
+     */
+    record Closing(double counted, Uncertainty explained) {
+
+        /** From one identification of a row to another, by nothing but the moves between. */
+        static Closing between(Sighting before, Sighting after, List<Stop> stops) {
+            Stop from = stops.get(before.stop());
+            Stop to = stops.get(after.stop());
+            double seen = after.origin()
+                    .minus(before.origin())
+                    .minus(to.counted().minus(from.counted()))
+                    .wrapped()
+                    .degrees();
+            return new Closing(
+                    360 * Math.rint(seen / 360) - seen,
+                    Uncertainty.of(before.plusMinus())
+                            .and(to.total().since(from.total()))
+                            .and(Uncertainty.of(after.plusMinus())));
         }
-        return last.shared(stop, frame, link, weight, sighting);
+    }
+
+    /** How a sighting closes if this is the last thing known before; empty if that says nothing of its frame there. */
+    Optional<Closing> closing(List<Stop> stops, Sighting sighting) {
+        Stop here = stops.get(this.sighting.stop());
+        Stop stop = stops.get(sighting.stop());
+        int frame = frame(sighting.frame());
+        if (frame < 0 || here.stretch() != stop.stretch()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Closing(
+                state[0] + state[frame + 1] - disagreement(stop, frame, sighting),
+                off[frame].and(stop.total().since(here.total())).and(Uncertainty.of(sighting.plusMinus()))));
     }
 
     private static Fix era(int era, Stop stop, Sighting sighting) {
@@ -108,8 +151,7 @@ record Fix(
                 new Uncertainty[][] {{Uncertainty.EXACT}},
                 0,
                 0,
-                new double[2],
-                Optional.empty());
+                new double[2]);
     }
 
     private Fix frame(Stop stop, Uncertainty link, double weight, Sighting sighting) {
@@ -150,11 +192,10 @@ record Fix(
                 apart,
                 0,
                 0,
-                new double[size + 1],
-                Optional.empty());
+                new double[size + 1]);
     }
 
-    private Fix angle(Stop stop, int frame, Sighting sighting, Optional<CountError> lost) {
+    private Fix angle(Stop stop, int frame, Sighting sighting) {
         int slot = frame + 1;
         double[] x = state.clone();
         x[0] = disagreement(stop, frame, sighting) - x[slot];
@@ -170,30 +211,12 @@ record Fix(
             here[i] = i == frame ? seen : between[i][frame].and(seen);
         }
         return new Fix(
-                sighting, Step.ANGLE, era, frames, origins, x, p, here, between, 0, 0, new double[x.length], lost);
+                sighting, Step.ANGLE, era, frames, origins, x, p, here, between, 0, 0, new double[x.length]);
     }
 
     private Fix shared(Stop stop, int frame, Uncertainty link, double weight, Sighting sighting) {
         int slot = frame + 1;
         Uncertainty seen = Uncertainty.of(sighting.plusMinus());
-        Uncertainty explained =
-                off[frame].and(link).and(seen).and(new Uncertainty(0, sighting.rock(), sighting.rock()));
-        double counted = state[0] + state[slot] - disagreement(stop, frame, sighting);
-        boolean outside = counted > explained.below() + ROUNDING || counted < -explained.above() - ROUNDING;
-        boolean lost = outside && Math.abs(counted) >= sighting.pitch() / 2 - ROUNDING;
-        CountError countError = new CountError(
-                sighting.entry(),
-                sighting().entry(),
-                sighting.frame(),
-                sighting.airfoil(),
-                counted,
-                explained,
-                sighting.pitch(),
-                outside,
-                lost);
-        if (lost) {
-            return angle(stop, frame, sighting, Optional.of(countError));
-        }
         double[] x = predicted(link);
         double[][] p = copy(covariance);
         p[0][0] += weight;
@@ -237,8 +260,7 @@ record Fix(
                 apart,
                 z,
                 variance,
-                k,
-                Optional.of(countError));
+                k);
     }
 
     /** Seen less counted angle of the frame, uncorrected, −180 to 180 degrees. */

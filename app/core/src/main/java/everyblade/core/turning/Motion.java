@@ -86,10 +86,13 @@ final class Motion {
                     "at pad " + pad.id() + " the " + spool.name() + " may not be turned "
                             + spool.normal().word() + ", which is its normal direction: name another pad");
         }
+        // Its length is as well known as both ends together: an airfoil is seen at each of them.
+        double aim = Counting.aim(now, seat, round.plusMinus());
+        Uncertainty length = Uncertainty.of(Math.hypot(aim, aim));
         Step began = Counting.identified(now, number, seat.row(), round.airfoil(), round.plusMinus());
         Track track = began.situation().trackOf(seat.row());
         Turn full = spool.normal() == Direction.CW ? Turn.FULL : Turn.FULL.negated();
-        Situation turned = began.situation().tracked(track.moved(number, full, Uncertainty.EXACT));
+        Situation turned = began.situation().tracked(track.moved(number, full, length));
         Step ended = Counting.identified(turned, number, seat.row(), round.airfoil(), round.plusMinus());
         Step watched = watched(ended.situation(), number, watch, track.here(), seconds);
         List<String> warnings = new ArrayList<>(began.warnings());

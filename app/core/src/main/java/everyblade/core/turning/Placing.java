@@ -1,17 +1,21 @@
 package everyblade.core.turning;
 
 import everyblade.core.angle.Turn;
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /**
  * Where a row stood at every stop of its track, with every sighting taken into account: the least squares solution over
  * all moves and sightings of the track, and what each place may be off.
  *
  * <p>Between two sightings the count error is shared over the moves in proportion to their variance; after the last one
- * the counted angle stands, with its errors growing. Where the count was lost between two sightings, the places between
- * them are doubtful: counted on from the earlier one, or back from the later one.
+ * the counted angle stands, with its errors growing. Where the count may have been lost, nothing is sure that does not
+ * hang on an identification by steps without a doubt: the row is counted on from the one before, or back from the one
+ * after.
  *
  * <p>Runs the fixes backwards (Bryson and Frazier's form of the fixed-interval smoother, which divides by no matrix and
  * so bears moves and sightings without any error). Cost: the fixes once, then constant time a stop.
@@ -31,7 +35,7 @@ public final class Placing {
      * What is known of a row at a stop.
      *
      * @param place where it stood; empty if it may have stood anywhere
-     * @param otherwise where it stood if the count was lost before this stop; then neither is sure
+     * @param otherwise where else it stood if the count may have been lost on the way; then neither is sure
      */
     public record Stand(Optional<Place> place, Optional<Place> otherwise) {
 
@@ -46,14 +50,30 @@ public final class Placing {
      *
      * @param counted where airfoil 1 stood as counted
      * @param correction to be added, degrees
-     * @param below what it may be off towards smaller angles, degrees
-     * @param above what it may be off towards larger angles, degrees
+     * @param spread what it may be off either way by errors that add in quadrature, degrees
+     * @param below what it may be off further towards smaller angles, degrees
+     * @param above what it may be off further towards larger angles, degrees
      */
-    record Estimate(Turn counted, double correction, double below, double above) {
+    record Estimate(Turn counted, double correction, double spread, double below, double above) {
 
         Place place() {
             Turn best = counted.plus(Turn.ofDegrees(correction));
-            return new Place(best.minus(Turn.ofDegrees(below)), best.plus(Turn.ofDegrees(above)), best);
+            return new Place(best.minus(Turn.ofDegrees(spread + below)), best.plus(Turn.ofDegrees(spread + above)), best);
+        }
+
+        private Estimate turned(double degrees) {
+            return new Estimate(counted, correction + degrees, spread, below, above);
+        }
+
+        /** As sure as the other one, if that is surer: what is known later makes nothing less sure. */
+        private Estimate asGoodAs(Estimate other) {
+            return room() <= other.room()
+                    ? this
+                    : new Estimate(counted, correction, other.spread, other.below, other.above);
+        }
+
+        private double room() {
+            return 2 * spread + below + above;
         }
     }
 
@@ -76,22 +96,18 @@ public final class Placing {
         int count = track.fixes().size();
         double[] corrections = new double[count];
         double[][] offsets = new double[count][];
-        double[] adjoint = new double[0];
+        Map<Integer, double[]> adjoints = new HashMap<>();
+        Map<Integer, double[]> ends = new HashMap<>();
         for (int i = count - 1; i >= 0; i--) {
             Fix fix = track.fixes().get(i);
-            boolean eraEnds = i == count - 1 || track.fixes().get(i + 1).era() != fix.era();
-            if (eraEnds) {
-                adjoint = new double[fix.state().length];
-                offsets[i] = fix.state();
-            } else {
-                offsets[i] = offsets[i + 1];
-            }
+            offsets[i] = ends.computeIfAbsent(fix.era(), era -> fix.state());
+            double[] adjoint = adjoints.computeIfAbsent(fix.era(), era -> new double[fix.state().length]);
             double correction = fix.state()[0];
             for (int j = 0; j < adjoint.length; j++) {
                 correction -= fix.covariance()[0][j] * adjoint[j];
             }
             corrections[i] = correction;
-            adjoint = before(fix, adjoint);
+            adjoints.put(fix.era(), before(fix, adjoint));
         }
         int[] fixesUpTo = new int[track.stops().size()];
         int next = 0;
@@ -148,48 +164,88 @@ public final class Placing {
                 estimates.stream().skip(1).findFirst().map(Estimate::place));
     }
 
-    /** One estimate where the row is known, none where it is not, two where the count was lost round this stop. */
+    /** One estimate where the row is known, none where it is not, two where the count may have been lost round this stop. */
     List<Estimate> estimates(String row, double rock, int stop) {
         int stretch = track.stops().get(stop).stretch();
-        int last = knowing(row, stretch, fixesUpTo[stop] - 1, -1);
-        int next = knowing(row, stretch, fixesUpTo[stop], 1);
+        int last = nearest(stretch, fixesUpTo[stop] - 1, -1, fix -> fix.frame(row) >= 0);
+        int next = nearest(stretch, fixesUpTo[stop], 1, fix -> fix.frame(row) >= 0);
+        if (last < 0 && next < 0) {
+            return doubtful(row, rock, stop);
+        }
+        Estimate best = estimate(row, rock, stop, last, next);
+        int telling = nearest(stretch, last, -1, fix -> fix.tells(row));
+        int tellingNext = next < 0 ? next : nearest(stretch, next, 1, fix -> fix.tells(row));
+        if (telling != last || tellingNext != next) {
+            best = best.asGoodAs(estimate(row, rock, stop, telling, tellingNext));
+        }
+        return List.of(telling < 0 ? best : best.asGoodAs(from(row, rock, stop, telling)));
+    }
+
+    private Estimate estimate(String row, double rock, int stop, int last, int next) {
+        boolean seenHere = last >= 0 && track.fixes().get(last).sighting().stop() == stop;
+        if (seenHere || next < 0) {
+            return from(row, rock, stop, last);
+        }
+        return last < 0
+                ? from(row, rock, stop, next)
+                : between(row, rock, track.stops().get(stop), last, next);
+    }
+
+    /** Over steps that may hold a loss: counted on from before, or back from after; known from one side only, with the loss or without. */
+    private List<Estimate> doubtful(String row, double rock, int stop) {
+        int last = unslipped(row, stop, fixesUpTo[stop] - 1, -1);
+        int next = unslipped(row, stop, fixesUpTo[stop], 1);
         if (last < 0 && next < 0) {
             return List.of();
         }
-        boolean seenHere = last >= 0 && track.fixes().get(last).sighting().stop() == stop;
-        if (seenHere || next < 0) {
-            return List.of(from(row, rock, stop, last));
-        }
         if (last < 0) {
             Estimate back = from(row, rock, stop, next);
-            return lostBetween(fixesUpTo[stop] - 1, next) ? List.of(back, back) : List.of(back);
+            return List.of(back, back.turned(lost(stop, track.fixes().get(next).sighting().stop())));
         }
-        if (lostBetween(last, next)) {
-            return List.of(from(row, rock, stop, last), from(row, rock, stop, next));
-        }
-        return List.of(between(row, rock, track.stops().get(stop), last, next));
+        Estimate on = from(row, rock, stop, last);
+        return List.of(
+                on,
+                next < 0
+                        ? on.turned(-lost(track.fixes().get(last).sighting().stop(), stop))
+                        : from(row, rock, stop, next));
     }
 
-    /** Whether an identification at this stop found that the count was lost on the way there. */
-    public boolean lostAt(int stop) {
-        for (int i = fixesUpTo[stop] - 1;
-                i >= 0 && track.fixes().get(i).sighting().stop() == stop;
-                i--) {
-            if (track.fixes().get(i).lost()) {
-                return true;
-            }
-        }
-        return false;
+    /** By how much the count was found off over a step between two stops, degrees. */
+    private double lost(int from, int to) {
+        return track.checks().stream()
+                .filter(Check::lost)
+                .filter(check -> {
+                    int step = check.steps().nextSetBit(from + 1);
+                    return step >= 0 && step <= to;
+                })
+                .flatMap(check -> check.found().stream())
+                .mapToDouble(CountError::degrees)
+                .reduce(0, (earlier, later) -> later);
+    }
+
+    /** Whether the count may have been lost on the way to a stop from the one before. */
+    public boolean doubtful(int stop) {
+        return track.stops().get(stop).doubtful();
     }
 
     /** The counted angle at a stop as a reading of the shaft would show it, without any correction; 0 to a turn. */
     public Turn counted(int stop) {
-        return track.stops().get(stop).counted().plus(track.label()).wrapped();
+        return track.stops().get(stop).counted().plus(track.offset(stop)).wrapped();
     }
 
     /** By how much the track was turned from one stop to another, as counted. */
     public Turn counted(int from, int to) {
         return track.stops().get(to).counted().minus(track.stops().get(from).counted());
+    }
+
+    /** What the way from one stop to another, either of them first, may be off, degrees; empty if it was not counted. */
+    public OptionalDouble apart(int one, int other) {
+        Stop from = track.stops().get(Math.min(one, other));
+        Stop to = track.stops().get(Math.max(one, other));
+        Uncertainty way = to.total().since(from.total());
+        return from.stretch() == to.stretch()
+                ? OptionalDouble.of(Math.max(way.below(), way.above()))
+                : OptionalDouble.empty();
     }
 
     /** The counted angle at a stop with its correction, as a reading of the shaft would show it; 0 to a turn. */
@@ -203,15 +259,13 @@ public final class Placing {
             if (last + 1 < corrections.length && fix.sighting().stop() != stop) {
                 Stop from = stopOf(last);
                 Stop to = stopOf(last + 1);
-                if (from.stretch() == here.stretch()
-                        && to.stretch() == here.stretch()
-                        && !track.fixes().get(last + 1).lost()) {
+                if (from.stretch() == here.stretch() && to.stretch() == here.stretch()) {
                     correction = shared(here, from, to, corrections[last], corrections[last + 1]);
                 }
             }
         }
         return here.counted()
-                .plus(track.label())
+                .plus(track.offset(stop))
                 .plus(Turn.ofDegrees(correction))
                 .wrapped();
     }
@@ -220,26 +274,30 @@ public final class Placing {
         return track.stops().get(track.fixes().get(fix).sighting().stop());
     }
 
-    /** Index of the nearest fix from this one on that knows the row, in the stop's stretch; −1 if there is none. */
-    private int knowing(String row, int stretch, int from, int step) {
-        for (int i = from; i >= 0 && i < corrections.length; i += step) {
-            if (stopOf(i).stretch() != stretch) {
-                return -1;
-            }
-            if (track.fixes().get(i).frame(row) >= 0) {
+    /** Index of the nearest such fix from this one on, in the stretch; −1 if there is none. */
+    private int nearest(int stretch, int from, int step, Predicate<Fix> such) {
+        for (int i = from; i >= 0 && i < corrections.length && stopOf(i).stretch() == stretch; i += step) {
+            if (such.test(track.fixes().get(i))) {
                 return i;
             }
         }
         return -1;
     }
 
-    private boolean lostBetween(int last, int next) {
-        for (int i = last + 1; i <= next; i++) {
-            if (track.fixes().get(i).lost()) {
-                return true;
+    /** Index of the nearest fix from this one on that knows the row, with no slip between; −1 if there is none. */
+    private int unslipped(String row, int stop, int from, int step) {
+        for (int i = from; i >= 0 && i < corrections.length; i += step) {
+            if (track.fixes().get(i).frame(row) >= 0) {
+                int seen = track.fixes().get(i).sighting().stop();
+                for (int s = Math.min(seen, stop) + 1; s <= Math.max(seen, stop); s++) {
+                    if (track.stops().get(s).way() == Stop.Way.SLIPPED) {
+                        return -1;
+                    }
+                }
+                return i;
             }
         }
-        return false;
+        return -1;
     }
 
     /** Counted on, or back, from one fix. */
@@ -255,8 +313,9 @@ public final class Placing {
         return new Estimate(
                 fix.origins().get(frame).plus(stop.counted()),
                 corrections[fixIndex] + offsets[fixIndex][frame + 1],
-                off.below() + rock,
-                off.above() + rock);
+                Math.sqrt(off.variance()),
+                off.minus() + rock,
+                off.plus() + rock);
     }
 
     private Estimate between(String row, double rock, Stop stop, int last, int next) {
@@ -277,8 +336,9 @@ public final class Placing {
         return new Estimate(
                 earlier.origins().get(frame).plus(stop.counted()),
                 shared(stop, from, to, corrections[last], corrections[next]) + offsets[last][frame + 1],
-                spread + half + (1 - share) * a.minus() + share * b.minus(),
-                spread + half + (1 - share) * a.plus() + share * b.plus());
+                spread,
+                half + (1 - share) * a.minus() + share * b.minus(),
+                half + (1 - share) * a.plus() + share * b.plus());
     }
 
     private static double share(Stop stop, Stop from, Stop to) {
@@ -290,12 +350,5 @@ public final class Placing {
         double middle = stop.total().since(from.total()).middle();
         double all = to.total().since(from.total()).middle();
         return atFrom + middle + share(stop, from, to) * (atTo - atFrom - all);
-    }
-
-    /** The count errors that identifications found, in order. */
-    List<CountError> countErrors() {
-        List<CountError> errors = new ArrayList<>();
-        track.fixes().forEach(fix -> fix.countError().ifPresent(errors::add));
-        return errors;
     }
 }

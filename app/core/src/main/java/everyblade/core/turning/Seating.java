@@ -190,7 +190,7 @@ final class Seating {
             return now;
         }
         Turn origin = Turn.ofDegrees(row.phase().getAsDouble()).plus(track.readingNow());
-        return now.tracked(track.sighted(
+        return now.tracked(track.identified(
                 new Sighting(number, track.here(), row.id(), origin, 1, 0, row.rock(), Engine.pitch(row))));
     }
 

@@ -15,4 +15,23 @@ import everyblade.core.angle.Turn;
  * @param pitch degrees from one airfoil to the next; a turn for a reading
  */
 record Sighting(
-        int entry, int stop, String frame, Turn origin, int airfoil, double plusMinus, double rock, double pitch) {}
+        int entry, int stop, String frame, Turn origin, int airfoil, double plusMinus, double rock, double pitch) {
+
+    /** The shaft reads this angle. */
+    static Sighting ofReading(int entry, int stop, String frame, Turn angle, double plusMinus) {
+        return new Sighting(entry, stop, frame, angle, 0, plusMinus, 0, 360);
+    }
+
+    /** Whether it is the shaft's reading, not an airfoil. */
+    boolean reads() {
+        return airfoil == 0;
+    }
+
+    Sighting at(int newStop) {
+        return new Sighting(entry, newStop, frame, origin, airfoil, plusMinus, rock, pitch);
+    }
+
+    Sighting in(String newFrame) {
+        return new Sighting(entry, stop, newFrame, origin, airfoil, plusMinus, rock, pitch);
+    }
+}

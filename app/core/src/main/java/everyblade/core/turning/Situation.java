@@ -81,7 +81,7 @@ public record Situation(
 
     /** How many sightings tie the row's track down: places may change only when this does. */
     public int sightings(Row row) {
-        return trackOf(row).fixes().size();
+        return trackOf(row).sightings().size();
     }
 
     /** Index of the stop at which the row's track is now. */
@@ -117,7 +117,7 @@ public record Situation(
     /** The count errors found on the tracks of this engine, by the entry that found them. */
     public List<CountError> countErrors() {
         return tracks.values().stream()
-                .flatMap(track -> Placing.of(track).countErrors().stream())
+                .flatMap(track -> track.countErrors().stream())
                 .sorted(java.util.Comparator.comparingInt(CountError::entry))
                 .toList();
     }

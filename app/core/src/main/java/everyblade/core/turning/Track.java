@@ -1,6 +1,8 @@
 package everyblade.core.turning;
 
 import everyblade.core.angle.Turn;
+import java.util.BitSet;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -10,18 +12,45 @@ import java.util.Optional;
  * <p>For a static row the scope tip is drawn round the annulus; its track keeps the row's angle relative to the scope
  * tip, so that the same mathematics serves both.
  *
+ * <p>The rotor and the dial that shows its angle are two frames. A reading ties the angle to the dial; only a seen
+ * airfoil ties the rotor to it, and only a second one of the same row tells that nothing was lost between ({@link Check}).
+ *
  * @param id of the spool, or of the static row
  * @param stops at least one
- * @param fixes what is known after each sighting, in order
- * @param reading number of the frame of the shaft's reading in force; a slip or a new setting ends it
- * @param label reading less counted and corrected angle, when the reading was last set
+ * @param sightings in order; a reading's frame is named by its setting alone
+ * @param fixes what is known after each sighting that tells something, in order
+ * @param checks what the identifications found, in order
+ * @param labels from which stop on which setting of the reading is in force, in order
  * @param lastSense sign of the last move that was not zero, 0 before the first
  */
-record Track(String id, Trail<Stop> stops, Trail<Fix> fixes, int reading, Turn label, int lastSense) {
+record Track(
+        String id,
+        Trail<Stop> stops,
+        Trail<Sighting> sightings,
+        Trail<Fix> fixes,
+        Trail<Check> checks,
+        Trail<Label> labels,
+        int lastSense) {
+
+    /**
+     * A setting of the shaft's reading.
+     *
+     * @param number of the setting; a slip or a new setting ends it
+     * @param from index of the stop from which on it is in force
+     * @param offset reading less counted and corrected angle, when it was set
+     */
+    record Label(int number, int from, Turn offset) {}
 
     /** At rest at reading zero. */
     static Track start(String id) {
-        return new Track(id, Trail.<Stop>empty().with(Stop.FIRST), Trail.empty(), 0, Turn.ZERO, 0)
+        return new Track(
+                        id,
+                        Trail.<Stop>empty().with(Stop.FIRST),
+                        Trail.empty(),
+                        Trail.empty(),
+                        Trail.empty(),
+                        Trail.<Label>empty().with(new Label(0, 0, Turn.ZERO)),
+                        0)
                 .labelled(0, Turn.ZERO);
     }
 
@@ -30,24 +59,33 @@ record Track(String id, Trail<Stop> stops, Trail<Fix> fixes, int reading, Turn l
         return stops.size() - 1;
     }
 
-    private String readingFrame() {
-        return "reading/" + reading;
+    private String setting() {
+        return "reading/" + labels.last().number();
     }
 
     private Optional<Fix> lastFix() {
         return fixes.isEmpty() ? Optional.empty() : Optional.of(fixes.last());
     }
 
+    /** Index of the frame of the reading in force in what is known now, −1 if nothing ties it to the track here. */
+    private int readingFrame() {
+        return lastFix()
+                .map(fix -> fix.frame(Fixes.readingFrame(setting(), stops.last())))
+                .orElse(-1);
+    }
+
     /** Best value of the shaft's reading at the present stop, 0 to a turn. */
     Turn readingNow() {
         Turn counted = stops.last().counted();
         if (fixes.isEmpty()) {
-            return counted.plus(label).wrapped();
+            return counted.plus(labels.last().offset()).wrapped();
         }
         Fix fix = fixes.last();
-        int frame = fix.frame(readingFrame());
+        int frame = readingFrame();
         return frame < 0
-                ? counted.plus(label).plus(Turn.ofDegrees(fix.state()[0])).wrapped()
+                ? counted.plus(labels.last().offset())
+                        .plus(Turn.ofDegrees(fix.state()[0]))
+                        .wrapped()
                 : counted.plus(fix.origins().get(frame))
                         .plus(Turn.ofDegrees(fix.state()[0] + fix.state()[frame + 1]))
                         .wrapped();
@@ -55,7 +93,12 @@ record Track(String id, Trail<Stop> stops, Trail<Fix> fixes, int reading, Turn l
 
     /** Whether a reading of the shaft says where it is. */
     boolean readingKnown() {
-        return lastFix().map(fix -> fix.frame(readingFrame()) >= 0).orElse(false);
+        return readingFrame() >= 0;
+    }
+
+    /** What the reading may be off at the present stop. */
+    Uncertainty readingOff() {
+        return readingKnown() ? off(Fixes.readingFrame(setting(), stops.last())).orElse(Uncertainty.EXACT) : Uncertainty.EXACT;
     }
 
     /** What a row may be off at the present stop; empty if it was not identified since the count was last broken. */
@@ -77,7 +120,7 @@ record Track(String id, Trail<Stop> stops, Trail<Fix> fixes, int reading, Turn l
 
     /** Whether a row was ever identified. */
     boolean knows(String row) {
-        return fixes.stream().anyMatch(fix -> fix.sighting().frame().equals(row));
+        return sightings.stream().anyMatch(sighting -> sighting.frame().equals(row));
     }
 
     /** After a counted move. */
@@ -91,30 +134,101 @@ record Track(String id, Trail<Stop> stops, Trail<Fix> fixes, int reading, Turn l
             return moved(entry, amount, Uncertainty.of(plusMinus));
         }
         Turn target = readingNow().plus(amount);
-        Track there = at(stops.with(stops.last().cutOff(entry, amount)), amount);
-        return there.sighted(new Sighting(entry, there.here(), readingFrame(), target, 0, plusMinus, 0, 360));
+        Track there = at(stops.with(stops.last().read(entry, amount, plusMinus)), amount);
+        return there.sighted(Sighting.ofReading(entry, there.here(), setting(), target, plusMinus));
     }
 
     /** After a move by an unknown amount; readings say nothing any more. */
     Track slipped(int entry) {
-        return new Track(id, stops.with(stops.last().cutOff(entry, Turn.ZERO)), fixes, reading + 1, label, lastSense);
+        Label now = labels.last();
+        return new Track(
+                id,
+                stops.with(stops.last().slipped(entry)),
+                sightings,
+                fixes,
+                checks,
+                labels.with(new Label(now.number() + 1, now.from(), now.offset())),
+                lastSense);
     }
 
     /** With the shaft's reading set to this angle, here. */
     Track labelled(int entry, Turn angle) {
         Turn correction =
                 fixes.isEmpty() ? Turn.ZERO : Turn.ofDegrees(fixes.last().state()[0]);
-        Turn set = angle.minus(stops.last().counted()).minus(correction);
-        Track renamed = new Track(id, stops, fixes, reading + 1, set, lastSense);
-        return renamed.sighted(new Sighting(entry, here(), renamed.readingFrame(), angle, 0, 0, 0, 360));
+        Turn offset = angle.minus(stops.last().counted()).minus(correction);
+        Label set = new Label(labels.last().number() + 1, here(), offset);
+        Track renamed = new Track(id, stops, sightings, fixes, checks, labels.with(set), lastSense);
+        return renamed.sighted(Sighting.ofReading(entry, here(), renamed.setting(), angle, 0));
     }
 
-    /** With one more sighting at the present stop. */
-    Track sighted(Sighting sighting) {
-        return new Track(id, stops, fixes.with(Fix.after(lastFix(), stops, sighting)), reading, label, lastSense);
+    /**
+     * With an airfoil seen at the present stop. Where it tells that the count was lost, the steps that may hold the loss
+     * tie nothing together any more, and the dial goes on from what it reads here. Where no step may hold it, the rotor
+     * was turned without a word since the last identification.
+     */
+    Track identified(Sighting sighting) {
+        Turn dial = readingNow();
+        Track track = this;
+        Optional<Check> check = Check.of(track, sighting);
+        boolean lost = check.filter(Check::lost).isPresent();
+        while (check.filter(Check::lost).isPresent()) {
+            if (Check.suspect(track, check.get()).isEmpty()) {
+                Track turned = track.checked(check.get().unlogged()).slipped(sighting.entry());
+                return turned.sighted(sighting.at(turned.here())).labelled(sighting.entry(), dial);
+            }
+            track = track.checked(check.get());
+            check = Check.known(track, sighting).map(Check::again);
+        }
+        track = check.map(track::checked).orElse(track).sighted(sighting);
+        return lost ? track.labelled(sighting.entry(), dial) : track;
+    }
+
+    /** With one more sighting at the present stop that agrees with what is known, or ties down what is not. */
+    private Track sighted(Sighting sighting) {
+        return new Track(
+                id,
+                stops,
+                sightings.with(sighting),
+                fixes.with(Fix.after(fixes, stops, Fixes.framed(sighting, stops))),
+                checks,
+                labels,
+                lastSense);
+    }
+
+    /** With what an identification found; where that moves the doubt, everything is told anew. */
+    private Track checked(Check check) {
+        Trail<Check> all = checks.with(check);
+        if (all.stream().noneMatch(Check::lost)) {
+            return new Track(id, stops, sightings, fixes, all, labels, lastSense);
+        }
+        BitSet doubtful = Check.doubtful(all, stops);
+        boolean same = true;
+        Trail<Stop> anew = Trail.<Stop>empty().with(stops.get(0));
+        for (int stop = 1; stop < stops.size(); stop++) {
+            same &= stops.get(stop).doubtful() == doubtful.get(stop);
+            anew = anew.with(stops.get(stop).after(anew.last(), doubtful.get(stop)));
+        }
+        return same
+                ? new Track(id, stops, sightings, fixes, all, labels, lastSense)
+                : new Track(id, anew, sightings, Fixes.of(anew, sightings), all, labels, lastSense);
+    }
+
+    /** The setting of the reading that was in force at a stop. */
+    Turn offset(int stop) {
+        Turn offset = labels.get(0).offset();
+        for (Label label : labels) {
+            offset = label.from() <= stop ? label.offset() : offset;
+        }
+        return offset;
+    }
+
+    /** The count errors that identifications found, in order. */
+    List<CountError> countErrors() {
+        return checks.stream().flatMap(check -> check.found().stream()).toList();
     }
 
     private Track at(Trail<Stop> longer, Turn amount) {
-        return new Track(id, longer, fixes, reading, label, amount.signum() == 0 ? lastSense : amount.signum());
+        return new Track(
+                id, longer, sightings, fixes, checks, labels, amount.signum() == 0 ? lastSense : amount.signum());
     }
 }

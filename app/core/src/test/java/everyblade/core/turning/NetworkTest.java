@@ -39,12 +39,12 @@ class NetworkTest {
 
         private Placing closed(boolean exactMoves) {
             Track track = Track.start("shaft");
-            track = track.sighted(sighting(track, "c1", 0, 0));
+            track = track.identified(sighting(track, "c1", 0, 0));
             for (double move : MOVES) {
                 double plusMinus = exactMoves ? 0 : Math.sqrt(move) / 10;
                 track = track.moved(1, Turn.ofDegrees(move), Uncertainty.of(plusMinus));
             }
-            return Placing.of(track.sighted(sighting(track, "c1", 360, 0)));
+            return Placing.of(track.identified(sighting(track, "c1", 360, 0)));
         }
 
         @Test
@@ -70,7 +70,7 @@ class NetworkTest {
 
         private Track moved() {
             Track track = Track.start("shaft");
-            track = track.sighted(sighting(track, "c1", 0, 0));
+            track = track.identified(sighting(track, "c1", 0, 0));
             for (int i = 0; i < 28; i++) {
                 track = track.moved(1, Turn.ofDegrees(360.0 / 28), Uncertainty.of(0.5));
             }
@@ -85,7 +85,7 @@ class NetworkTest {
         @Test
         void areBestKnownAtTheEndsOnceClosed() {
             Track track = moved();
-            Placing placing = Placing.of(track.sighted(sighting(track, "c1", 0, 0)));
+            Placing placing = Placing.of(track.identified(sighting(track, "c1", 0, 0)));
             assertThat(half(placing, "c1", 14)).isCloseTo(1.3229, within(5e-5));
             assertThat(half(placing, "c1", 28)).isZero();
         }
@@ -151,7 +151,7 @@ class NetworkTest {
         private void sight(int stop, int row, double truth) {
             double plusMinus = 0.1 + random.nextDouble() / 2;
             double origin = Math.rint((50 * row + truth + (random.nextDouble() - 0.5) * plusMinus) * 1e5) / 1e5;
-            track = track.sighted(NetworkTest.sighting(track, "row " + row, origin, plusMinus));
+            track = track.identified(NetworkTest.sighting(track, "row " + row, origin, plusMinus));
             double[] equation = new double[moves + rows];
             if (stop > 0) {
                 equation[stop - 1] = 1;
