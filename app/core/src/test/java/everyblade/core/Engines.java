@@ -27,11 +27,22 @@ public final class Engines {
     private final List<View> views = new ArrayList<>();
     private final List<Pad> pads = new ArrayList<>();
     private final List<Port> ports = new ArrayList<>();
+    private final List<String> spools = new ArrayList<>(List.of("shaft"));
     private Direction normal = Direction.CW;
+    private String spool = "shaft";
 
     /** One rotor {@code c1} of so many blades, undivided, seen through the view {@code v} within ± so many degrees. */
     public static Engine of(int blades, double halfWidth) {
         return new Engines().rotor("c1", blades).view("v", "c1", 0, halfWidth).built();
+    }
+
+    /** The rotors to come turn with this spool; it has the same pads as all others. */
+    public Engines onSpool(String id) {
+        spool = id;
+        if (!spools.contains(id)) {
+            spools.add(id);
+        }
+        return this;
     }
 
     public Engines rotor(String id, int count) {
@@ -55,7 +66,7 @@ public final class Engines {
                 id,
                 "row " + id,
                 kind,
-                kind == RowKind.ROTOR ? Optional.of("shaft") : Optional.empty(),
+                kind == RowKind.ROTOR ? Optional.of(spool) : Optional.empty(),
                 count,
                 numbering,
                 rock,
@@ -123,7 +134,7 @@ public final class Engines {
                 "test",
                 "test engine",
                 Optional.of("invented for tests"),
-                List.of(new Spool("shaft", "shaft", normal, pads)),
+                spools.stream().map(id -> new Spool(id, id, normal, pads)).toList(),
                 List.of(),
                 rows,
                 List.of(),

@@ -6,6 +6,7 @@ import everyblade.core.turning.Engine;
 import everyblade.core.turning.Leg;
 import everyblade.core.turning.Placing;
 import everyblade.core.turning.Placing.Place;
+import everyblade.core.turning.Placing.Stand;
 import everyblade.spi.Row;
 import java.util.List;
 import java.util.Optional;
@@ -38,8 +39,9 @@ final class Glances {
         }
         double[] seconds = new double[row.count()];
         for (Leg leg : pass.legs()) {
-            Optional<Place> from = placing.at(row.id(), row.rock(), leg.from()).place();
-            Optional<Place> to = placing.at(row.id(), row.rock(), leg.to()).place();
+            List<Stand> course = placing.course(row.id(), row.rock(), leg.from(), leg.to());
+            Optional<Place> from = course.get(0).place();
+            Optional<Place> to = course.get(course.size() - 1).place();
             for (int n = 1; n <= row.count(); n++) {
                 seconds[n - 1] +=
                         from.isEmpty() || to.isEmpty() || leg.seconds().isEmpty()

@@ -38,16 +38,16 @@ import java.util.stream.Stream;
  */
 record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn length, boolean sure, boolean anywhere) {
 
-    private static final Sweep ANYWHERE =
-            new Sweep(Turn.ZERO, Turn.ZERO, Turn.ZERO, Turn.FULL, Turn.ZERO, false, true);
+    private static final Sweep ANYWHERE = new Sweep(Turn.ZERO, Turn.ZERO, Turn.ZERO, Turn.FULL, Turn.ZERO, false, true);
 
     /** The sweeps of a pass from one stop to another of the row's track. */
     static List<Sweep> of(Placing placing, Row row, int from, int to) {
         List<Sweep> sweeps = new ArrayList<>();
         List<Stand> run = new ArrayList<>();
         int begun = from;
+        List<Stand> course = placing.course(row.id(), row.rock(), from, to);
         for (int stop = from; stop <= to; stop++) {
-            Stand stand = placing.at(row.id(), row.rock(), stop);
+            Stand stand = course.get(stop - from);
             if (!run.isEmpty() && (placing.doubtful(stop) || !alike(run.get(0), stand))) {
                 add(sweeps, placing, row, run, begun);
                 addDoubtful(sweeps, run.get(run.size() - 1), stand, placing.counted(stop - 1, stop));
@@ -81,8 +81,8 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn leng
 
     /** A step that may hold a loss: counted on from any place before it, or back from any place after it. */
     private static void addDoubtful(List<Sweep> sweeps, Stand before, Stand after, Turn counted) {
-        places(before).forEach(place -> sweeps.add(over(List.of(place, moved(place, counted)))));
-        places(after).forEach(place -> sweeps.add(over(List.of(moved(place, counted.negated()), place))));
+        places(before).forEach(place -> sweeps.add(over(List.of(place, place.plus(counted)))));
+        places(after).forEach(place -> sweeps.add(over(List.of(place.plus(counted.negated()), place))));
     }
 
     private static Stream<Place> places(Stand stand) {
@@ -99,14 +99,7 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn leng
         }
         Turn length = places.get(greatest).best().minus(places.get(least).best());
         OptionalDouble off = placing.apart(begun + least, begun + greatest);
-        return off.isEmpty()
-                ? Turn.ZERO
-                : length.minus(Turn.ofDegrees(off.getAsDouble() + 2 * row.rock()));
-    }
-
-    private static Place moved(Place place, Turn by) {
-        return new Place(
-                place.low().plus(by), place.high().plus(by), place.best().plus(by));
+        return off.isEmpty() ? Turn.ZERO : length.minus(Turn.ofDegrees(off.getAsDouble() + 2 * row.rock()));
     }
 
     private static Sweep over(List<Place> places) {
@@ -138,17 +131,19 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn leng
      * @param end by how much at the end of the part
      */
     static Sweep part(Placing placing, Row row, Leg leg, Turn start, Turn end) {
-        Stand from = placing.at(row.id(), row.rock(), leg.from());
-        Stand to = placing.at(row.id(), row.rock(), leg.to());
+        List<Stand> course = placing.course(row.id(), row.rock(), leg.from(), leg.to());
+        Stand from = course.get(0);
+        Stand to = course.get(course.size() - 1);
         if (from.place().isEmpty() || to.place().isEmpty()) {
             return ANYWHERE;
         }
         Turn left = end.minus(placing.counted(leg.from(), leg.to()));
         return over(
-                List.of(moved(from.place().get(), start), moved(to.place().get(), left)),
+                List.of(from.place().get().plus(start), to.place().get().plus(left)),
                 Turn.ZERO,
-                from.sure() && to.sure() && IntStream.rangeClosed(leg.from() + 1, leg.to())
-                                .noneMatch(placing::doubtful));
+                from.sure()
+                        && to.sure()
+                        && IntStream.rangeClosed(leg.from() + 1, leg.to()).noneMatch(placing::doubtful));
     }
 
     /**

@@ -56,8 +56,7 @@ record Check(BitSet steps, boolean lost, Optional<CountError> found) {
     }
 
     private static Check of(Track track, Sighting sighting, Fix.Closing closing, BitSet route) {
-        Uncertainty explained =
-                closing.explained().and(new Uncertainty(0, sighting.rock(), sighting.rock()));
+        Uncertainty explained = closing.explained().and(new Uncertainty(0, sighting.rock(), sighting.rock()));
         double counted = closing.counted();
         boolean outside = counted > explained.below() + ROUNDING || counted < -explained.above() - ROUNDING;
         boolean lost = outside && Math.abs(counted) >= sighting.pitch() / 2 - ROUNDING;

@@ -69,7 +69,8 @@ final class Counting {
                 Engine.pitch(row)));
         Situation after = now.tracked(track);
         List<CountError> errors = track.countErrors();
-        return errors.size() == before.countErrors().size() || !errors.get(errors.size() - 1).outside()
+        return errors.size() == before.countErrors().size()
+                        || !errors.get(errors.size() - 1).outside()
                 ? new Step(after)
                 : new Step(after, told(errors.get(errors.size() - 1), row, now));
     }
@@ -93,7 +94,8 @@ final class Counting {
             if (seat.row().id().equals(row.id())) {
                 return new Seen(Turn.ZERO, 0);
             }
-            Turn drawn = row.kind() == RowKind.ROTOR ? Turn.ZERO : now.trackOf(row).readingNow();
+            Turn drawn =
+                    row.kind() == RowKind.ROTOR ? Turn.ZERO : now.trackOf(row).readingNow();
             if (seat.row().kind() == RowKind.ROTOR) {
                 return new Seen(drawn, 0);
             }
@@ -117,9 +119,10 @@ final class Counting {
                     + " but the stated ± are too small";
         }
         if (error.unlogged()) {
-            return row.kind().airfoil() + " " + error.airfoil() + " stands " + off + " from where entry " + error.since()
-                    + " leaves it; was it turned unlogged, looking for it? What was seen before stays as it is. Next time"
-                    + " say " + unsaid(error, row, now) + " first";
+            return row.kind().airfoil() + " " + error.airfoil() + " stands " + off + " from where entry "
+                    + error.since()
+                    + " leaves it; was it turned unlogged, looking for it? What was seen before stays as it is. Next"
+                    + " time say " + unsaid(error, row, now) + " first";
         }
         return "the count was lost: off by " + off + ", about " + error.airfoils() + " "
                 + row.kind().airfoil() + (error.airfoils() == 1 ? "" : "s") + ", somewhere between entries "

@@ -210,8 +210,7 @@ record Fix(
         for (int i = 0; i < here.length; i++) {
             here[i] = i == frame ? seen : between[i][frame].and(seen);
         }
-        return new Fix(
-                sighting, Step.ANGLE, era, frames, origins, x, p, here, between, 0, 0, new double[x.length]);
+        return new Fix(sighting, Step.ANGLE, era, frames, origins, x, p, here, between, 0, 0, new double[x.length]);
     }
 
     private Fix shared(Stop stop, int frame, Uncertainty link, double weight, Sighting sighting) {
@@ -248,19 +247,7 @@ record Fix(
                 here[i] = tighter(here[i], apart[i][frame].and(seen));
             }
         }
-        return new Fix(
-                sighting,
-                Step.SHARED,
-                era,
-                frames,
-                origins,
-                x,
-                p,
-                here,
-                apart,
-                z,
-                variance,
-                k);
+        return new Fix(sighting, Step.SHARED, era, frames, origins, x, p, here, apart, z, variance, k);
     }
 
     /** Seen less counted angle of the frame, uncorrected, −180 to 180 degrees. */

@@ -1,6 +1,7 @@
 package everyblade.core.turning;
 
 import everyblade.core.angle.Turn;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +30,13 @@ public final class Placing {
      * @param high greatest angle
      * @param best most likely angle
      */
-    public record Place(Turn low, Turn high, Turn best) {}
+    public record Place(Turn low, Turn high, Turn best) {
+
+        /** The same, turned further. */
+        public Place plus(Turn by) {
+            return new Place(low.plus(by), high.plus(by), best.plus(by));
+        }
+    }
 
     /**
      * What is known of a row at a stop.
@@ -58,7 +65,8 @@ public final class Placing {
 
         Place place() {
             Turn best = counted.plus(Turn.ofDegrees(correction));
-            return new Place(best.minus(Turn.ofDegrees(spread + below)), best.plus(Turn.ofDegrees(spread + above)), best);
+            return new Place(
+                    best.minus(Turn.ofDegrees(spread + below)), best.plus(Turn.ofDegrees(spread + above)), best);
         }
 
         private Estimate turned(double degrees) {
@@ -164,6 +172,33 @@ public final class Placing {
                 estimates.stream().skip(1).findFirst().map(Estimate::place));
     }
 
+    /**
+     * Where airfoil 1 of a row stood at each stop from one to another, unrolled along the counted moves: what is known of
+     * two stops may come from identifications that nothing but the row connects.
+     */
+    public List<Stand> course(String row, double rock, int from, int to) {
+        List<Stand> course = new ArrayList<>();
+        for (int stop = from; stop <= to; stop++) {
+            Stand stand = at(row, rock, stop);
+            Optional<Place> before = course.isEmpty()
+                    ? Optional.empty()
+                    : course.get(stop - from - 1).place();
+            if (before.isPresent() && stand.place().isPresent()) {
+                double off = before.get()
+                        .best()
+                        .plus(counted(stop - 1, stop))
+                        .minus(stand.place().get().best())
+                        .degrees();
+                Turn turns = Turn.FULL.times(Math.round(off / 360), 1);
+                stand = new Stand(
+                        stand.place().map(place -> place.plus(turns)),
+                        stand.otherwise().map(place -> place.plus(turns)));
+            }
+            course.add(stand);
+        }
+        return course;
+    }
+
     /** One estimate where the row is known, none where it is not, two where the count may have been lost round this stop. */
     List<Estimate> estimates(String row, double rock, int stop) {
         int stretch = track.stops().get(stop).stretch();
@@ -200,7 +235,9 @@ public final class Placing {
         }
         if (last < 0) {
             Estimate back = from(row, rock, stop, next);
-            return List.of(back, back.turned(lost(stop, track.fixes().get(next).sighting().stop())));
+            return List.of(
+                    back,
+                    back.turned(lost(stop, track.fixes().get(next).sighting().stop())));
         }
         Estimate on = from(row, rock, stop, last);
         return List.of(

@@ -50,8 +50,8 @@ final class Route {
             for (Sighting there : track.sightings()) {
                 if (here.containsKey(there.frame())
                         && parts.add(stops.get(there.stop()).part())) {
-                    waiting.add(new At(
-                            there.stop(), at.to(here.get(there.frame()).stop()).steps));
+                    waiting.add(
+                            new At(there.stop(), at.to(here.get(there.frame()).stop()).steps));
                 }
             }
         }

@@ -17,14 +17,7 @@ import everyblade.core.angle.Turn;
  *     one-sided error enters with its half-width
  */
 record Stop(
-        int entry,
-        Turn counted,
-        Way way,
-        boolean doubtful,
-        int part,
-        int stretch,
-        Uncertainty total,
-        double weight) {
+        int entry, Turn counted, Way way, boolean doubtful, int part, int stretch, Uncertainty total, double weight) {
 
     /** How a stop was reached from the one before. */
     enum Way {

@@ -98,7 +98,9 @@ record Track(
 
     /** What the reading may be off at the present stop. */
     Uncertainty readingOff() {
-        return readingKnown() ? off(Fixes.readingFrame(setting(), stops.last())).orElse(Uncertainty.EXACT) : Uncertainty.EXACT;
+        return readingKnown()
+                ? off(Fixes.readingFrame(setting(), stops.last())).orElse(Uncertainty.EXACT)
+                : Uncertainty.EXACT;
     }
 
     /** What a row may be off at the present stop; empty if it was not identified since the count was last broken. */

@@ -43,24 +43,24 @@ class LostCountTest {
     class WithTwoRowsOnAShaft {
 
         private Job lost() {
-            return job.enter("view v", "datum r 1", "turn 60 ±0", "view u", "datum q 1", "turn 60 ±0", "view v", "here 43");
+            return job.enter(
+                    "view v", "datum r 1", "turn 60 ±0", "view u", "datum q 1", "turn 60 ±0", "view v", "here 43");
         }
 
         @Test
         void theFirstDatumOfAnotherRowChecksNothing() {
             assertThat(lost().airfoils("r", State.SEEN)).containsExactly(1);
             assertThat(job.airfoils("q", State.SEEN)).containsExactly(1);
-            assertThat(job.warnings())
-                    .singleElement()
-                    .asString()
-                    .contains("about 2 blades", "between entries 2 and 8");
+            assertThat(job.warnings()).singleElement().asString().contains("about 2 blades", "between entries 2 and 8");
         }
 
         @Test
         void aSecondIdentificationOfThatRowClearsItsOwnStretch() {
             lost().enter("view u", "here 51");
             assertThat(job.airfoils("q", State.SEEN)).isEqualTo(run(1, 1, 51, 60));
-            assertThat(job.airfoils("r", State.SEEN)).as("where its own stretch began and ended").containsExactly(1, 53);
+            assertThat(job.airfoils("r", State.SEEN))
+                    .as("where its own stretch began and ended")
+                    .containsExactly(1, 53);
         }
 
         @Test
@@ -87,7 +87,16 @@ class LostCountTest {
 
         @Test
         void aRowTiedToItBeforeGoesOnBeyondTheLoss() {
-            job.enter("view v", "datum r 1", "view u", "datum q 1", "view v", "turn 60 ±0", "here 53", "view u", "turn 60 ±0");
+            job.enter(
+                    "view v",
+                    "datum r 1",
+                    "view u",
+                    "datum q 1",
+                    "view v",
+                    "turn 60 ±0",
+                    "here 53",
+                    "view u",
+                    "turn 60 ±0");
             assertThat(job.airfoils("q", State.SEEN)).isEqualTo(run(43, 53));
             assertThat(job.airfoils("r", State.SEEN)).containsExactly(1, 53);
         }
@@ -115,7 +124,15 @@ class LostCountTest {
         /** Counted moves and the reading after them may have made each other good, so only both together are clear. */
         @Test
         void aReadingThatAgreesDoesNotClearTheMovesBeforeIt() {
-            job.enter("view v", "datum r 1 at 0", "turn 60 ±0", "view u", "datum q 1", "view v", "turn to 120 ±0", "here 41");
+            job.enter(
+                    "view v",
+                    "datum r 1 at 0",
+                    "turn 60 ±0",
+                    "view u",
+                    "datum q 1",
+                    "view v",
+                    "turn to 120 ±0",
+                    "here 41");
             assertThat(job.airfoils("r", State.SEEN)).isEqualTo(run(1, 1, 41, 60));
             job.enter("view u", "turn to 180 ±0", "here 43");
             assertThat(job.airfoils("r", State.SEEN)).containsExactly(1, 41);
@@ -147,7 +164,15 @@ class LostCountTest {
 
         @Test
         void theOfferedEntrySaysIt() {
-            seam.enter("view ex-t", "datum t 1", "watch tip", "turn on 360", "here 1", "view ig-t", "skip on 120", "datum t 1");
+            seam.enter(
+                    "view ex-t",
+                    "datum t 1",
+                    "watch tip",
+                    "turn on 360",
+                    "here 1",
+                    "view ig-t",
+                    "skip on 120",
+                    "datum t 1");
             assertThat(seam.coverage().lostCount()).isFalse();
         }
 
@@ -203,7 +228,13 @@ class LostCountTest {
         assertThat(stands()).isEqualTo(before);
         job.enter("turn 30 ±1", "view v", "here 41 ±1");
         double closed = width(1);
-        assertThat(closed).isLessThan(before.get(1).place().orElseThrow().high().minus(before.get(1).place().orElseThrow().low()).degrees());
+        assertThat(closed)
+                .isLessThan(before.get(1)
+                        .place()
+                        .orElseThrow()
+                        .high()
+                        .minus(before.get(1).place().orElseThrow().low())
+                        .degrees());
     }
 
     private List<Placing.Stand> stands() {

@@ -189,6 +189,9 @@ final class CoverageText {
                 Math.abs(error.degrees()),
                 error.degrees() < 0 ? "less" : "more",
                 error.since());
+        if (error.unlogged()) {
+            return where + off + ", with no turning entered: turned unlogged? What was seen before stays as it is.";
+        }
         if (error.lost()) {
             return where + "the COUNT WAS LOST, " + off + ", about " + error.airfoils() + " " + airfoil
                     + (error.airfoils() == 1 ? "" : "s") + "; what was seen between is only maybe seen.";

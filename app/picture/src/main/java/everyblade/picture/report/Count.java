@@ -46,6 +46,13 @@ final class Count {
                 .toList();
         List<Words> lines = new ArrayList<>();
         for (CountError error : lost) {
+            if (error.unlogged()) {
+                lines.add(Words.of("At entry " + error.entry() + ", row " + error.row() + " stood elsewhere than entry "
+                        + error.since()
+                        + " left it, with no turning entered between: turned unlogged, it seems. What was"
+                        + " seen before stays as it is."));
+                continue;
+            }
             lines.add(Words.alert("The count was lost between entries " + error.since() + " and " + error.entry()
                     + ", row " + error.row() + ", by about "
                     + Telling.count((int) error.airfoils(), airfoil(job, error))
@@ -57,12 +64,13 @@ final class Count {
                     + " a pitch: the stated errors are too small."));
         }
         if (lines.isEmpty()) {
-            lines.add(
-                    Words.of(
-                            errors.isEmpty()
-                                    ? "No count was ever closed on a known part, so nothing here can show whether it is right."
-                                    : "Wherever a count was closed on a known part, it agreed within the stated errors. A whole turn"
-                                            + " that was entered as one (round) agrees with itself, and shows nothing of the others."));
+            lines.add(Words.of(
+                    errors.isEmpty()
+                            ? "No count was ever closed on a known part, so nothing here can show whether it"
+                                    + " is right."
+                            : "Wherever a count was closed on a known part, it agreed within the stated"
+                                    + " errors. A whole turn that was entered as one (round) agrees with itself,"
+                                    + " and shows nothing of the others."));
         }
         return new Block.Framed(lines);
     }
@@ -107,7 +115,7 @@ final class Count {
                 .filter(error -> error.entry() == entry)
                 .map(error -> {
                     String told = Telling.countError(error, row(job, error));
-                    return error.lost() ? Words.alert(told) : Words.of(told);
+                    return error.lost() && !error.unlogged() ? Words.alert(told) : Words.of(told);
                 })
                 .distinct()
                 .toList();

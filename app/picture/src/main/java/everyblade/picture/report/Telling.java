@@ -94,6 +94,9 @@ final class Telling {
                 Math.abs(error.degrees()),
                 error.degrees() < 0 ? "less" : "more",
                 error.since());
+        if (error.unlogged()) {
+            return off + ", with no turning entered: turned unlogged? What was seen before stays as it is";
+        }
         if (error.lost()) {
             return "COUNT LOST: " + off + ", about " + count((int) error.airfoils(), airfoil)
                     + "; what was watched between is only maybe seen";

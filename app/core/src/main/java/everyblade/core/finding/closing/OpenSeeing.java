@@ -28,7 +28,7 @@ record OpenSeeing(Fold fold, List<Gap> gaps) {
     List<OpenItem> items() {
         List<OpenItem> items = new ArrayList<>();
         for (CountError error : fold.situation().countErrors()) {
-            if (error.lost() && leavesDoubt(error)) {
+            if (error.lost() && !error.unlogged() && leavesDoubt(error)) {
                 items.add(new OpenItem(
                         Kind.COUNT,
                         Optional.of(fold.entries().get(error.entry() - 1)),
