@@ -177,13 +177,12 @@ public final class Explanation {
 
     private String conclusion() {
         State state = coverage.state(airfoil, zone);
-        String name =
-                switch (state) {
-                    case SEEN -> "seen";
-                    case PART -> "seen as far as it can be";
-                    case MAYBE -> "only maybe seen";
-                    case UNSEEN -> "not seen";
-                };
+        String name = switch (state) {
+            case SEEN -> "seen";
+            case PART -> "seen as far as it can be";
+            case MAYBE -> "only maybe seen";
+            case UNSEEN -> "not seen";
+        };
         return name
                 + coverage.why(airfoil, zone)
                         .map(why -> switch (why) {

@@ -138,8 +138,9 @@ final class RowTally {
                 .filter(view -> view.row().equals(row.id()))
                 .filter(view -> !sights.computes(view))
                 .filter(view -> view.window().isPresent())
-                .collect(java.util.stream.Collectors.toMap(everyblade.spi.View::id, view -> DeclaredWindow.of(
-                                view, engine.zonings().get(row.id()))
-                        .orElseThrow()));
+                .collect(java.util.stream.Collectors.toMap(
+                        everyblade.spi.View::id,
+                        view -> DeclaredWindow.of(view, engine.zonings().get(row.id()))
+                                .orElseThrow()));
     }
 }

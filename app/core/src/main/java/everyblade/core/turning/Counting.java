@@ -77,8 +77,9 @@ final class Counting {
 
     /** How well an airfoil is put to the reference: as said, else as well as the view allows; ± degrees. */
     static double aim(Situation now, Seat seat, Optional<BigDecimal> plusMinus) {
-        return plusMinus.map(BigDecimal::doubleValue).orElseGet(() -> now.engine()
-                .aim(seat));
+        return plusMinus
+                .map(BigDecimal::doubleValue)
+                .orElseGet(() -> now.engine().aim(seat));
     }
 
     /**

@@ -48,10 +48,11 @@ class CountTest {
         void anIdentificationBeyondTheErrorsTellsThatTheCountWasLost() {
             Job job = nineTurns(0).enter("here 7");
             assertThat(job.coverage().lostCount()).isTrue();
-            assertThat(job.warnings()).anySatisfy(warning -> assertThat(warning)
-                    .contains("the count was lost")
-                    .contains("4 blades")
-                    .contains("between entries 2 and 12"));
+            assertThat(job.warnings())
+                    .anySatisfy(warning -> assertThat(warning)
+                            .contains("the count was lost")
+                            .contains("4 blades")
+                            .contains("between entries 2 and 12"));
             assertThat(job.airfoils("c1", State.SEEN)).isSubsetOf(List.of(1, 7));
         }
 
