@@ -131,7 +131,7 @@ final class ComputedCells implements Cells {
 
         boolean reaches(int n, int facet) {
             for (Reach.FromStation from : reach.stations()) {
-                if (from.sight().reaches(facet)
+                if (from.sight().reaches(from.sight().kind(row, n), facet)
                         && (from.travels() || first.isEmpty() || stands(n, facet, from.sight()))) {
                     return true;
                 }
@@ -142,7 +142,7 @@ final class ComputedCells implements Cells {
         private boolean stands(int n, int facet, StationSight sight) {
             long clock = first.get().plus(Engine.fromFirst(row, n)).wrapped().floorTicks();
             for (int pose = 0; pose < sight.poses(); pose++) {
-                if (!sight.arcs(pose, facet).contains(clock)) {
+                if (!sight.arcs(sight.kind(row, n), pose, facet).contains(clock)) {
                     return false;
                 }
             }

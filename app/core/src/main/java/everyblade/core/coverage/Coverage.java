@@ -38,13 +38,14 @@ public final class Coverage {
      */
     public static Coverage of(Situation situation, Settings settings, Sights sights) {
         Judging judging = Judging.of(settings);
+        Sights knowing = sights.knowing(situation.places());
         Map<String, RowCoverage> rows = new LinkedHashMap<>();
         for (Row row : situation.engine().rows().values()) {
             rows.put(
                     row.id(),
-                    RowCoverage.start(situation.engine(), row, sights, judging).after(situation));
+                    RowCoverage.start(situation.engine(), row, knowing, judging).after(situation, knowing));
         }
-        return new Coverage(situation, sights, rows);
+        return new Coverage(situation, knowing, rows);
     }
 
     /** The coverage of a situation of an engine without mesh files, nothing remembered of what stations show. */
@@ -63,9 +64,10 @@ public final class Coverage {
 
     /** The coverage of another situation of the same engine. */
     public Coverage after(Situation later) {
+        Sights knowing = sights.knowing(later.places());
         Map<String, RowCoverage> next = new LinkedHashMap<>();
-        rows.forEach((id, row) -> next.put(id, row.after(later)));
-        return new Coverage(later, sights, next);
+        rows.forEach((id, row) -> next.put(id, row.after(later, knowing)));
+        return new Coverage(later, knowing, next);
     }
 
     public Situation situation() {

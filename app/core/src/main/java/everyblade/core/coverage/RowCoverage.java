@@ -74,18 +74,18 @@ public final class RowCoverage {
                 List.of());
     }
 
-    /** With everything that was watched and said up to this situation. */
-    RowCoverage after(Situation situation) {
+    /** With everything that was watched and said up to this situation, and with what stations show in it. */
+    RowCoverage after(Situation situation, Sights knowing) {
         RowTally windows = declared.after(situation);
-        Optional<SightTally> stations = computed.map(tally -> tally.after(situation));
+        Optional<SightTally> stations = computed.map(tally -> tally.after(situation, knowing));
         return new RowCoverage(
                 row,
                 zoning,
-                sights,
+                knowing,
                 judging,
                 windows,
                 stations,
-                stations.map(tally -> cells(situation, tally))
+                stations.map(tally -> cells(situation, tally, knowing))
                         .orElseGet(() -> new DeclaredCells(windows.shown(), windows.seen)),
                 situation.ledger().asked().getOrDefault(row.id(), zoning.all()),
                 situation.ledger().remarks().stream()
@@ -93,10 +93,10 @@ public final class RowCoverage {
                         .toList());
     }
 
-    private Cells cells(Situation situation, SightTally tally) {
-        Scene scene = sights.scene(row);
+    private Cells cells(Situation situation, SightTally tally, Sights knowing) {
+        Scene scene = knowing.scene(row);
         Ledger ledger = situation.ledger();
-        Reach reach = Reach.of(sights, row, ledger.vanes(), ledger.proof(), tally.stances());
+        Reach reach = Reach.of(knowing, row, ledger.vanes(), ledger.proof(), tally.stances());
         return new ComputedCells(situation, row, scene, reach, tally.seen, judging);
     }
 

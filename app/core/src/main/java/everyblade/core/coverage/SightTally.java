@@ -21,6 +21,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * The facets of one row that were in sight and watched, added up pass by pass and placement by placement. Immutable;
@@ -72,7 +73,13 @@ final class SightTally {
     }
 
     /** With everything that was watched up to this situation, which may also be an earlier or another one. */
-    SightTally after(Situation situation) {
+    SightTally after(Situation situation, Sights knowing) {
+        return knowing.placesFor(row).equals(sights.placesFor(row))
+                ? after(situation)
+                : start(row, knowing, leastView).after(situation);
+    }
+
+    private SightTally after(Situation situation) {
         List<Leg> all = situation.legsOf(row).stream()
                 .filter(leg -> sights.computes(view(situation, leg)))
                 .toList();
@@ -169,31 +176,50 @@ final class SightTally {
             Mesh airfoil = sights.scene(row).row().airfoil();
             for (int facet = 0; facet < sight.facets(); facet++) {
                 if (pass.zones().contains(airfoil.zone(facet))) {
-                    Glances glances = Glances.of(pass, row, degrees(sight.arcs(0, facet)), placing, leastView);
-                    for (int pose = 0; pose < placed.poses(); pose++) {
-                        ArcSet arcs = sight.arcs(sight.poses() == 1 ? 0 : pose, facet);
-                        for (Sweep sweep : part.sweeps()) {
-                            add(facet, arcs, sweep, glances, placed.sure(part.slot(), pose));
+                    for (int kind = 0; kind < sight.kinds(); kind++) {
+                        add(pass, part, sight, placed, kind, facet);
+                    }
+                }
+            }
+        }
+
+        private void add(Pass pass, Held part, StationSight sight, Placed placed, int kind, int facet) {
+            Glances glances = Glances.of(pass, row, degrees(sight.arcs(kind, 0, facet)), placing, leastView);
+            for (int pose = 0; pose < placed.poses(); pose++) {
+                ArcSet arcs = sight.arcs(kind, pose % sight.poses(), facet);
+                for (Sweep sweep : part.sweeps()) {
+                    for (Arc arc : arcs.arcs()) {
+                        Turn low = Turn.ofTicks(arc.start());
+                        Turn high = Turn.ofTicks(arc.start() + arc.length());
+                        ofKind(sweep.maybe(row, low, high), sight, kind)
+                                .forEach(run -> addMaybe(run, facet, sweep, glances));
+                        if (sweep.sure()) {
+                            CellBits sure = placed.sure(part.slot(), pose);
+                            ofKind(sweep.surely(row, low, high), sight, kind)
+                                    .forEach(of -> glances.longEnough(of).forEach(run -> sure.add(run, facet)));
                         }
                     }
                 }
             }
         }
 
-        private void add(int facet, ArcSet arcs, Sweep sweep, Glances glances, CellBits sure) {
-            for (Arc arc : arcs.arcs()) {
-                Turn low = Turn.ofTicks(arc.start());
-                Turn high = Turn.ofTicks(arc.start() + arc.length());
-                IndexRun maybe = sweep.maybe(row, low, high);
-                glances.longEnough(maybe).forEach(run -> seen.maybe().add(run, facet));
-                glances.tooBrief(maybe).forEach(run -> seen.brief().add(run, facet));
-                if (sweep.sure()) {
-                    IndexRun met = sweep.surely(row, low, high);
-                    glances.longEnough(met).forEach(run -> sure.add(run, facet));
-                } else {
-                    seen.lost().add(maybe, facet);
-                }
+        private void addMaybe(IndexRun airfoils, int facet, Sweep sweep, Glances glances) {
+            glances.longEnough(airfoils).forEach(run -> seen.maybe().add(run, facet));
+            glances.tooBrief(airfoils).forEach(run -> seen.brief().add(run, facet));
+            if (!sweep.sure()) {
+                seen.lost().add(airfoils, facet);
             }
+        }
+
+        /** Of a run of airfoils those of a kind. */
+        private List<IndexRun> ofKind(IndexRun run, StationSight sight, int kind) {
+            return sight.kinds() == 1
+                    ? List.of(run)
+                    : IntStream.range(0, run.length())
+                            .map(i -> (run.first() + i) % row.count())
+                            .filter(index -> sight.kind(row, index + 1) == kind)
+                            .mapToObj(index -> new IndexRun(index, 1))
+                            .toList();
         }
     }
 

@@ -49,11 +49,13 @@ record Showing(Turn from, Turn width) {
         return new Showing(Turn.ofTicks(best - MARGIN), Turn.ofTicks(Math.min(CIRCLE.ticks(), least + 2 * MARGIN)));
     }
 
-    /** Where every pose shows a facet; if there is no such angle, where the nominal one does. */
+    /** Where every pose shows a facet of all airfoils; if there is no such angle, where the nominal one does. */
     private static ArcSet common(StationSight sight, int facet) {
         ArcSet every = sight.arcs(0, facet);
-        for (int pose = 1; pose < sight.poses() && !every.isEmpty(); pose++) {
-            every = every.intersection(sight.arcs(pose, facet));
+        for (int kind = 0; kind < sight.kinds(); kind++) {
+            for (int pose = 0; pose < sight.poses() && !every.isEmpty(); pose++) {
+                every = every.intersection(sight.arcs(kind, pose, facet));
+            }
         }
         return every.isEmpty() ? sight.arcs(0, facet) : every;
     }

@@ -10,7 +10,7 @@ import java.util.Optional;
 
 /**
  * What the views of an engine can show of a row, facet by facet: a facet is within reach if every pose of some station
- * shows it.
+ * shows it, of all airfoils.
  *
  * @param stations each station with its view, in the model's order
  * @param facets whether each facet is within reach of some station

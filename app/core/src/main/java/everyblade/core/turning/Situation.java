@@ -114,6 +114,27 @@ public record Situation(
         return trackOf(row).knows(row.id());
     }
 
+    /** Where the first airfoil of each row that stands still is, if one of its airfoils was identified: clock angles of the engine. */
+    public Map<String, Placing.Place> places() {
+        Map<String, Placing.Place> places = new HashMap<>();
+        for (Row row : engine.rows().values()) {
+            if (row.kind() != RowKind.ROTOR && counting(row)) {
+                // The track of such a row keeps its angle to the scope tip, which may have been drawn round since.
+                Turn drawn = reading(row);
+                placing(row)
+                        .at(row.id(), row.rock(), stop(row))
+                        .place()
+                        .ifPresent(at -> places.put(
+                                row.id(),
+                                new Placing.Place(
+                                        at.low().minus(drawn),
+                                        at.high().minus(drawn),
+                                        at.best().minus(drawn))));
+            }
+        }
+        return places;
+    }
+
     /** The count errors found on the tracks of this engine, by the entry that found them. */
     public List<CountError> countErrors() {
         return tracks.values().stream()
