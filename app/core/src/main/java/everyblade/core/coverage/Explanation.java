@@ -99,7 +99,7 @@ public final class Explanation {
         boolean sure = false;
         boolean maybe = false;
         boolean lost = false;
-        for (Sweep sweep : Sweep.of(placing, row, pass.from(), pass.to())) {
+        for (Sweep sweep : Sweep.of(placing, row, pass.from(), pass.to(), pass.run())) {
             boolean may = meets(sweep.maybe(row, window.from(), window.to()));
             maybe |= may;
             sure |= meets(sweep.surely(row, window.from(), window.to()));
@@ -146,7 +146,7 @@ public final class Explanation {
         if (leg.watched().contains(zone) || window == null || !window.zones().contains(zone)) {
             return;
         }
-        boolean inSight = Sweep.of(placing, row, leg.from(), leg.to()).stream()
+        boolean inSight = Sweep.of(placing, row, leg.from(), leg.to(), leg.run()).stream()
                 .anyMatch(sweep -> !sweep.anywhere() && meets(sweep.maybe(row, window.from(), window.to())));
         if (inSight) {
             lines.add("entry " + leg.entry() + ", through " + leg.view() + ": in sight, but this part was not"
@@ -172,7 +172,11 @@ public final class Explanation {
                         at -> ", at the end good to −" + degrees(at.best().minus(at.low())) + " +"
                                 + degrees(at.high().minus(at.best())))
                 .orElse(", at the end not known at all");
-        return turned + round + adjusted + off;
+        double widened = Placing.widening(pass.run());
+        String many = widened == 1
+                ? ""
+                : String.format(Locale.ROOT, ", taken %.1f times as wide in run %d of this job", widened, pass.run());
+        return turned + round + adjusted + off + many;
     }
 
     private String conclusion() {

@@ -115,7 +115,7 @@ final class RowTally {
         }
         double[] angles = {window.from().degrees(), window.to().degrees()};
         Glances glances = Glances.of(pass, row, angles, placing, leastView);
-        for (Sweep sweep : Sweep.of(placing, row, pass.from(), pass.to())) {
+        for (Sweep sweep : Sweep.of(placing, row, pass.from(), pass.to(), pass.run())) {
             IndexRun maybe = sweep.maybe(row, window.from(), window.to());
             glances.add(sum.maybe(), sum.brief(), maybe, zones);
             if (sweep.sure()) {

@@ -90,9 +90,13 @@ record Footing(
         return spool.map(turned -> now.padOf(turned).directions()).orElse(Set.of(Direction.values()));
     }
 
+    /** Where it stands, as surely as the next run will claim it. */
     private static Optional<Place> place(Situation now, Row row) {
         return now.counting(row)
-                ? now.placing(row).at(row.id(), row.rock(), now.stop(row)).place()
+                ? now.placing(row)
+                        .at(row.id(), row.rock(), now.stop(row))
+                        .widened(now.runs() + 1)
+                        .place()
                 : Optional.empty();
     }
 

@@ -233,8 +233,19 @@ public record Situation(
                 ledger);
     }
 
-    Situation watched(Row row, Leg leg) {
+    /** How many runs of watching without a seam there were, of all rows. */
+    public int runs() {
+        return legs.values().stream()
+                .mapToInt(trail -> trail.last().run())
+                .max()
+                .orElse(0);
+    }
+
+    Situation watched(Row row, Leg said) {
         Map<String, Trail<Leg>> newLegs = new HashMap<>(legs);
+        Trail<Leg> before = legs.getOrDefault(row.id(), Trail.empty());
+        boolean goesOn = !before.isEmpty() && said.continues(before.last());
+        Leg leg = said.inRun(goesOn ? before.last().run() : runs() + 1);
         newLegs.merge(row.id(), Trail.<Leg>empty().with(leg), (trail, one) -> trail.with(leg));
         return new Situation(
                 engine,
