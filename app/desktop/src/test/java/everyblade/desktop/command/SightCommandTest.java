@@ -66,16 +66,14 @@ class SightCommandTest {
         assertThat(shown).isPositive();
     }
 
-    /** A ring of vanes before the scope tip's eyes; nobody knows where it stands, or nothing is known of it but that it turns. */
-    private void vanes(String kind, int count) {
-        console.write(
-                "blade/engine.json",
-                BLADE.replace(
-                        "\"rows\": [",
-                        "\"rows\": [ { \"id\": \"s0\", \"kind\": \"" + kind + "\", \"count\": " + count
-                                + ", \"shape\": { \"type\":"
-                                + " \"axial\", \"sections\": [ { \"span\": 0, \"chord\": 6, \"stagger\": 30, \"camber\": 0,"
-                                + " \"thickness\": 0.08, \"x\": 9 } ] } }, "));
+    /** With a further row right before the scope tip's eyes. */
+    private void between(String kind, int count) {
+        String section =
+                "{ \"span\": %d, \"chord\": 6, \"stagger\": 30, \"camber\": 0, \"thickness\": 0.08, \"x\": 9 }";
+        String row = "{ \"id\": \"s0\", \"kind\": \"" + kind + "\", \"count\": " + count
+                + ", \"shape\": { \"type\": \"axial\", \"sections\": [ " + section.formatted(0) + ", "
+                + section.formatted(1) + " ] } }, ";
+        console.write("blade/engine.json", BLADE.replace("\"rows\": [", "\"rows\": [ " + row));
     }
 
     @Test
@@ -85,7 +83,7 @@ class SightCommandTest {
         assertThat(open.get("between")).isEmpty();
         assertThat(console.run("sight", "blade", "--view", "v", "--json").err()).isEmpty();
 
-        vanes("rotor", 40);
+        between("rotor", 40);
         Console.Ran ran = console.run("sight", "blade", "--view", "v", "--json");
         JsonNode behind = new ObjectMapper().readTree(ran.out());
         assertThat(ran.err()).contains("s0").contains("0.0 % is left").hasLineCount(1);
