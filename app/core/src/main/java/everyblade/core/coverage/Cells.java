@@ -21,6 +21,9 @@ interface Cells {
     /** Shares of the surface of these zones of one airfoil. */
     Areas areas(int n, ZoneSet zones);
 
+    /** Surface of these zones of one airfoil, mm²; where none is known, how many they are. */
+    double surface(ZoneSet zones);
+
     /** What stations can show of the row; empty where nothing is computed. */
     Optional<Reach> reach();
 

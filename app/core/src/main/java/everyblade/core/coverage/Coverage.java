@@ -21,11 +21,13 @@ import java.util.Map;
 public final class Coverage {
 
     private final Situation situation;
+    private final Settings settings;
     private final Sights sights;
     private final Map<String, RowCoverage> rows;
 
-    private Coverage(Situation situation, Sights sights, Map<String, RowCoverage> rows) {
+    private Coverage(Situation situation, Settings settings, Sights sights, Map<String, RowCoverage> rows) {
         this.situation = situation;
+        this.settings = settings;
         this.sights = sights;
         this.rows = rows;
     }
@@ -45,7 +47,7 @@ public final class Coverage {
                     row.id(),
                     RowCoverage.start(situation.engine(), row, knowing, judging).after(situation, knowing));
         }
-        return new Coverage(situation, knowing, rows);
+        return new Coverage(situation, settings, knowing, rows);
     }
 
     /** The coverage of a situation of an engine without mesh files, nothing remembered of what stations show. */
@@ -67,11 +69,16 @@ public final class Coverage {
         Sights knowing = sights.knowing(later.places());
         Map<String, RowCoverage> next = new LinkedHashMap<>();
         rows.forEach((id, row) -> next.put(id, row.after(later, knowing)));
-        return new Coverage(later, knowing, next);
+        return new Coverage(later, settings, knowing, next);
     }
 
     public Situation situation() {
         return situation;
+    }
+
+    /** By which it is judged. */
+    public Settings settings() {
+        return settings;
     }
 
     /** What the stations of the engine show. */
@@ -95,6 +102,12 @@ public final class Coverage {
                 .filter(row -> row.basis() == basis)
                 .map(row -> row.tally(row.zoning().all()))
                 .reduce(Tally.NONE, Tally::plus);
+    }
+
+    /** The figures of all rows whose states rest on the same. */
+    public Headline headline(Basis basis) {
+        return Headline.of(
+                rows.values().stream().filter(row -> row.basis() == basis).toList());
     }
 
     /** What leads where only one share can be told: what is computed, if anything is. */

@@ -8,6 +8,7 @@ import everyblade.core.sight.Scene;
 import everyblade.core.sight.Sights;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Ledger;
+import everyblade.core.turning.Leg;
 import everyblade.core.turning.Remark;
 import everyblade.core.turning.Situation;
 import everyblade.spi.Row;
@@ -22,6 +23,9 @@ import java.util.stream.IntStream;
  * ways is computed, and what its windows declare changes no state.
  */
 public final class RowCoverage {
+
+    /** Less than half of a surface, but for rounding, is but a glimpse of it. */
+    private static final double GLIMPSED = 0.5 - 1e-9;
 
     private final Row row;
     private final Zoning zoning;
@@ -100,6 +104,23 @@ public final class RowCoverage {
         return new ComputedCells(situation, row, scene, reach, tally.seen, judging);
     }
 
+    /** The cells as one pass by itself leaves them. */
+    Cells only(Situation situation, Pass pass) {
+        return only(situation, declared.only(situation, pass), computed.map(tally -> tally.only(situation, pass)));
+    }
+
+    /** The cells as one leg by itself leaves those that were not being watched. */
+    Cells unwatched(Situation situation, Leg leg) {
+        return only(
+                situation, declared.unwatched(situation, leg), computed.map(tally -> tally.unwatched(situation, leg)));
+    }
+
+    private Cells only(Situation situation, RowTally.Seen windows, Optional<FacetsSeen> facets) {
+        return facets.<Cells>map(seen -> new ComputedCells(
+                        situation, row, sights.scene(row), cells.reach().orElseThrow(), seen, judging))
+                .orElseGet(() -> new DeclaredCells(declared.shown(), windows));
+    }
+
     public Row row() {
         return row;
     }
@@ -133,10 +154,9 @@ public final class RowCoverage {
         if (basis() == Basis.DECLARED) {
             return 0;
         }
-        Cells windows = new DeclaredCells(declared.shown(), declared.seen);
         return (int) IntStream.rangeClosed(1, row.count())
                 .mapToLong(n -> IntStream.range(0, zoning.size())
-                        .filter(zone -> windows.state(n, zone) == State.SEEN)
+                        .filter(zone -> declared.seen.sure().contains(n, zone))
                         .count())
                 .sum();
     }
@@ -161,14 +181,29 @@ public final class RowCoverage {
         return computed.isPresent() && computed.get().seen.sure().contains(n, facet);
     }
 
-    /** What one pass shows by itself; empty where nothing is computed. */
-    Optional<FacetsSeen> only(Situation situation, Pass pass) {
-        return computed.map(tally -> tally.only(situation, pass));
-    }
-
     /** What stations can show of the row; empty where nothing is computed. */
     public Optional<Reach> reach() {
         return cells.reach();
+    }
+
+    /** Whether a cell is seen as far as it can be, and views show less than half of its surface. */
+    public boolean glimpsed(int n, int zone) {
+        return state(n, zone) == State.PART && areas(n, zone).reach() < GLIMPSED;
+    }
+
+    /** Surface of these zones of all airfoils, mm²; where none is known, how many cells they are. */
+    double surface(ZoneSet zones) {
+        return cells.surface(zones) * row.count();
+    }
+
+    /** The figures of the whole row. */
+    public Headline headline() {
+        return headline(zoning.all());
+    }
+
+    /** The figures of these zones of all airfoils. */
+    public Headline headline(ZoneSet zones) {
+        return Headline.of(tally(zones), areas(zones));
     }
 
     /** What was seen of the surface of a cell. */
@@ -214,7 +249,8 @@ public final class RowCoverage {
                         state(n, zone),
                         why(n, zone),
                         remarked(Remark.What.STATED, n, zone),
-                        remarked(Remark.What.FOUND, n, zone)));
+                        remarked(Remark.What.FOUND, n, zone),
+                        glimpsed(n, zone)));
             }
         }
         return sum;

@@ -5,6 +5,7 @@ import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.core.angle.IndexRun;
 import everyblade.core.angle.Turn;
+import everyblade.core.entry.ZoneSet;
 import everyblade.core.sight.Sights;
 import everyblade.core.sight.StationSight;
 import everyblade.core.surface.Mesh;
@@ -12,6 +13,7 @@ import everyblade.core.turning.Leg;
 import everyblade.core.turning.Placing;
 import everyblade.core.turning.Situation;
 import everyblade.core.turning.Stance;
+import everyblade.core.turning.Trail;
 import everyblade.spi.Row;
 import everyblade.spi.View;
 import java.util.ArrayList;
@@ -90,17 +92,13 @@ final class SightTally {
         if (goesOn && all.size() == legs.size()) {
             return this;
         }
-        Sum sum = goesOn
-                ? new Sum(situation, ended.copy(), under.map(Placed::copy))
-                : new Sum(
-                        situation,
-                        FacetsSeen.none(row.count(), sights.scene(row).facets().count()),
-                        Optional.empty());
+        Sum sum = goesOn ? new Sum(situation, ended.copy(), under.map(Placed::copy)) : sum(situation);
         List<Pass> going = goesOn ? open : List.of();
         for (Leg leg : all.subList(goesOn ? legs.size() : 0, all.size())) {
             Pass.Sorted sorted = Pass.Sorted.after(going, leg);
             sorted.ended().forEach(sum::add);
             going = sorted.open();
+            sum.passOver(leg);
         }
         Sum now = new Sum(situation, sum.seen.copy(), sum.under.map(Placed::copy));
         going.forEach(now::add);
@@ -110,13 +108,24 @@ final class SightTally {
 
     /** What one pass shows by itself. */
     FacetsSeen only(Situation situation, Pass pass) {
-        Sum sum = new Sum(
-                situation,
-                FacetsSeen.none(row.count(), sights.scene(row).facets().count()),
-                Optional.empty());
+        Sum sum = sum(situation);
         sum.add(pass);
         sum.under.ifPresent(placed -> placed.addTo(sum.seen));
         return sum.seen;
+    }
+
+    /** What one leg brought into sight of those who watched something else. */
+    FacetsSeen unwatched(Situation situation, Leg leg) {
+        Sum sum = sum(situation);
+        sum.passOver(leg);
+        return sum.seen;
+    }
+
+    private Sum sum(Situation situation) {
+        return new Sum(
+                situation,
+                FacetsSeen.none(row.count(), sights.scene(row).facets().count()),
+                Optional.empty());
     }
 
     private static View view(Situation situation, Leg leg) {
@@ -149,6 +158,37 @@ final class SightTally {
             Placed placed = placed(first, view);
             for (Held part : held) {
                 sights.of(first.stance(), part.station()).ifPresent(sight -> add(pass, part, sight, placed));
+            }
+        }
+
+        /** What a leg brought into sight, seen from exactly the station, while something else was being watched. */
+        void passOver(Leg leg) {
+            ZoneSet zones = sights.scene(row).zoning().all().minus(leg.watched());
+            View view = view(situation, leg);
+            if (zones.isEmpty() || !sights.computes(view)) {
+                return;
+            }
+            Mesh airfoil = sights.scene(row).row().airfoil();
+            Pass pass = new Pass(zones, Trail.<Leg>empty().with(leg));
+            for (Held part : Held.of(placing, row, view, pass)) {
+                sights.of(leg.stance(), part.station()).ifPresent(sight -> {
+                    for (int facet = 0; facet < sight.facets(); facet++) {
+                        for (int kind = 0; zones.contains(airfoil.zone(facet)) && kind < sight.kinds(); kind++) {
+                            passOver(sight, kind, facet, part.sweeps());
+                        }
+                    }
+                });
+            }
+        }
+
+        private void passOver(StationSight sight, int kind, int facet, List<Sweep> sweeps) {
+            for (Arc arc : sight.arcs(kind, 0, facet).arcs()) {
+                Turn low = Turn.ofTicks(arc.start());
+                Turn high = Turn.ofTicks(arc.start() + arc.length());
+                sweeps.stream()
+                        .filter(sweep -> !sweep.anywhere())
+                        .flatMap(sweep -> ofKind(sweep.maybe(row, low, high), sight, kind).stream())
+                        .forEach(run -> seen.unwatched().add(run, facet));
             }
         }
 
@@ -206,7 +246,9 @@ final class SightTally {
         private void addMaybe(IndexRun airfoils, int facet, Sweep sweep, Glances glances) {
             glances.longEnough(airfoils).forEach(run -> seen.maybe().add(run, facet));
             glances.tooBrief(airfoils).forEach(run -> seen.brief().add(run, facet));
-            if (!sweep.sure()) {
+            if (sweep.sure()) {
+                glances.longEnough(airfoils).forEach(run -> seen.counted().add(run, facet));
+            } else if (!sweep.anywhere()) {
                 seen.lost().add(airfoils, facet);
             }
         }

@@ -40,8 +40,14 @@ public record Settings(SortedMap<String, BigDecimal> values) {
             new Setting("reach", "share of a cell that must be within reach", 0, 1, Optional.of("0.05")),
             new Setting("seen", "share of a cell that must be seen", 0.01, 1, Optional.of("0.95")));
 
+    /** The finest detail, mm, that a new job asks for unless it says otherwise: without one no view is too coarse. */
+    public static final BigDecimal DETAIL = new BigDecimal("0.8");
+
     /** What holds unless a job says otherwise. */
     public static final Settings USUAL = of(Map.of());
+
+    /** What a new job is judged by unless it says otherwise. */
+    public static final Settings PROPOSED = of(Map.of("detail", DETAIL));
 
     public Settings {
         values = Collections.unmodifiableSortedMap(new TreeMap<>(values));

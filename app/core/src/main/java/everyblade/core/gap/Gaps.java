@@ -63,9 +63,7 @@ public final class Gaps {
                         zones,
                         state,
                         why,
-                        why == Why.NO_ACCESS || why == Why.COARSE
-                                ? Optional.empty()
-                                : Reaching.of(coverage, row, airfoils, zones)));
+                        why.outOfReach() ? Optional.empty() : Reaching.of(coverage, row, airfoils, zones)));
             }
             at += length;
         }

@@ -3,7 +3,6 @@ package everyblade.core.move;
 import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.State;
-import everyblade.core.coverage.Why;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.ZoneSet;
@@ -46,7 +45,7 @@ public final class Plans {
         this.now = Trial.of(fold);
         List<Gap> gaps = Gaps.of(coverage);
         this.left = gaps.stream()
-                .filter(gap -> gap.why() == Why.NO_ACCESS || gap.why() == Why.COARSE)
+                .filter(gap -> gap.why().outOfReach())
                 .mapToInt(gap -> gap.airfoils().size() * gap.zones().size())
                 .sum();
         this.open = open(gaps.stream()
@@ -72,7 +71,7 @@ public final class Plans {
         record Airfoil(Row row, int number) {}
         Map<Airfoil, ZoneSet> open = new LinkedHashMap<>();
         for (Gap gap : gaps) {
-            if (gap.why() != Why.NO_ACCESS) {
+            if (!gap.why().outOfReach()) {
                 gap.airfoils().forEach(n -> open.merge(new Airfoil(gap.row(), n), gap.zones(), ZoneSet::union));
             }
         }
@@ -118,7 +117,7 @@ public final class Plans {
         Map<Row, Integer> cells = new LinkedHashMap<>();
         gaps.stream()
                 .filter(gap -> coverage.row(gap.row().id()).basis() == Basis.COMPUTED)
-                .filter(gap -> gap.why() != Why.NO_ACCESS && gap.why() != Why.COARSE)
+                .filter(gap -> !gap.why().outOfReach())
                 .filter(gap -> !fold.situation().counting(gap.row()))
                 .forEach(gap -> cells.merge(
                         gap.row(), gap.airfoils().size() * gap.zones().size(), Integer::sum));

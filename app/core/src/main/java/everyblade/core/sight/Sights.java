@@ -198,6 +198,7 @@ public final class Sights {
         if (!computes(view) || tip.isEmpty()) {
             return Optional.empty();
         }
+        Criteria judged = asked.alwaysFine(Pose.of(station, tip.get())) ? asked.withoutDetail() : asked;
         String key = String.join(
                 "\n",
                 VERSION,
@@ -207,10 +208,10 @@ public final class Sights {
                 tip.get().id(),
                 new TreeMap<>(stance.vanes()).toString(),
                 places(view).toString(),
-                asked.written());
+                judged.written());
         StationSight known = stations.get(key);
         if (known == null) {
-            known = found(key, view, station, tip.get(), stance.vanes(), asked);
+            known = found(key, view, station, tip.get(), stance.vanes(), judged);
             stations.put(key, known);
         }
         return Optional.of(known);

@@ -114,8 +114,8 @@ final class PlanText {
                         + " must wait until it is known where the row stands: bring a known "
                         + row.kind().airfoil() + " to the reference of a view and say datum " + row.id() + " N"));
         if (plan.left() > 0) {
-            explain(cells(plan.left()) + " are shown by no view of this engine model: no move reaches them; accept them"
-                    + " with noaccess and a reason, or add a view");
+            explain(cells(plan.left()) + " are shown by no view of this engine model, or by none finely enough: no move"
+                    + " reaches them; accept them with noaccess and a reason, or add a view");
         }
     }
 

@@ -6,6 +6,8 @@ import everyblade.core.sight.Scene;
 import everyblade.core.sight.Sights;
 import everyblade.core.sight.StationSight;
 import everyblade.core.turning.Stance;
+import everyblade.picture.Figures;
+import everyblade.picture.MapWords;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Port;
 import everyblade.spi.Row;
@@ -240,6 +242,6 @@ record SightTables(EngineModel engine, Sights sights) {
     }
 
     private static String percent(double share) {
-        return CoverageText.percent(share);
+        return Figures.percent(share, MapWords.ENGLISH);
     }
 }

@@ -42,7 +42,7 @@ record NextToDo(String words, Optional<String> entry) {
                     reachable.get().how(), reachable.get().entries().stream().findFirst());
         }
         Optional<String> untouched = left.stream()
-                .filter(one -> one.gap().why() != everyblade.core.coverage.Why.NO_ACCESS)
+                .filter(one -> !one.gap().why().outOfReach())
                 .flatMap(one -> now.engine().model().views().stream()
                         .filter(view -> view.row().equals(one.gap().row().id())))
                 .map(view -> view.id())
