@@ -148,8 +148,8 @@ final class SightCommand implements Callable<Integer> {
             around.err()
                     .println("view " + view + ": its arcs leave out what stands between, "
                             + between.rows().stream().map(Row::id).collect(Collectors.joining(", "))
-                            + ", so they show " + CoverageText.percent(alone / all) + " of the surface where "
-                            + CoverageText.percent(left / all) + " is left; \"between\" says which arcs that hides");
+                            + ", so they show " + SightTables.percent(alone / all) + " of the surface where "
+                            + SightTables.percent(left / all) + " is left; \"between\" says which arcs that hides");
         }
     }
 

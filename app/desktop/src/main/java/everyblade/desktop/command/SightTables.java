@@ -241,7 +241,7 @@ record SightTables(EngineModel engine, Sights sights) {
                 .orElse("");
     }
 
-    private static String percent(double share) {
+    static String percent(double share) {
         return Figures.percent(share, MapWords.ENGLISH);
     }
 }
