@@ -76,10 +76,10 @@ final class Job {
     Coverage coverage() {
         Settings all = Settings.of(settings);
         Sights sights = SIGHTS.computeIfAbsent(
-                model.id() + " " + Criteria.of(all),
-                key -> new Sights(
+                model.id(),
+                id -> new Sights(
                         new ViewScene(model, Map.of(), Map.of()),
-                        model.id(),
+                        id,
                         Criteria.of(all),
                         SightStore.NONE,
                         Progress.NONE));

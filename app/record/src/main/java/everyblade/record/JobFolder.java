@@ -110,12 +110,7 @@ public final class JobFolder {
 
     /** Opens the job for reading; a writer may be at work meanwhile. */
     public Reading read() {
-        return read(Understood.NOTHING);
-    }
-
-    /** The same; lines that are understood are read when somebody asks for them. */
-    public Reading read(Understood understood) {
-        return new JobReader(files).read(understood);
+        return new JobReader(files).read();
     }
 
     /** What came of copying a record to compare a later one with. */

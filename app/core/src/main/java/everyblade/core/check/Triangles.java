@@ -1,7 +1,6 @@
 package everyblade.core.check;
 
 import everyblade.core.surface.Mesh;
-import everyblade.core.surface.Nearest;
 import everyblade.spi.MeridionalPoint;
 import java.util.List;
 

@@ -104,7 +104,7 @@ final class Reaching {
             ways.add(new Way(
                     view,
                     Optional.of(from.station()),
-                    () -> Showing.of(from.sight(), wanted),
+                    () -> Showing.of(from.sight(), wanted).wider(),
                     new ZoneSet(shown),
                     worth));
         }

@@ -1,5 +1,6 @@
 package everyblade.core.sight;
 
+import everyblade.core.angle.Turn;
 import everyblade.core.surface.Mesh;
 
 /**
@@ -19,29 +20,17 @@ final class RingShade {
     private double most;
 
     RingShade(Ring ring) {
-        this(new Hierarchy(ring.airfoil()), ring.count(), CriteriaCut.radians(ring.offset()));
-        span(ring.airfoil());
-    }
-
-    private RingShade(Hierarchy hierarchy, int count, double offset) {
-        this.hierarchy = hierarchy;
-        this.count = count;
-        this.offset = offset;
+        hierarchy = new Hierarchy(ring.airfoil());
+        count = ring.count();
+        offset = CriteriaCut.radians(ring.offset());
         cosine = new double[count];
         sine = new double[count];
         for (int i = 0; i < count; i++) {
-            double at = offset + TURN * i / count;
+            double at = CriteriaCut.radians(ring.offset().plus(Turn.ofFraction(i, count)));
             cosine[i] = Math.cos(at);
             sine[i] = Math.sin(at);
         }
-    }
-
-    /** The same airfoils, the first of them standing at a clock angle, radians. */
-    RingShade at(double clock) {
-        RingShade moved = new RingShade(hierarchy, count, clock);
-        moved.least = least;
-        moved.most = most;
-        return moved;
+        span(ring.airfoil());
     }
 
     /** Between which clock angles the airfoil extends; all of them, if an edge comes near the axis. */

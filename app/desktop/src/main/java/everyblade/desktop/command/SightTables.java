@@ -6,8 +6,6 @@ import everyblade.core.sight.Scene;
 import everyblade.core.sight.Sights;
 import everyblade.core.sight.StationSight;
 import everyblade.core.turning.Stance;
-import everyblade.picture.Figures;
-import everyblade.picture.MapWords;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Port;
 import everyblade.spi.Row;
@@ -241,7 +239,7 @@ record SightTables(EngineModel engine, Sights sights) {
                 .orElse("");
     }
 
-    static String percent(double share) {
-        return Figures.percent(share, MapWords.ENGLISH);
+    private static String percent(double share) {
+        return CoverageText.percent(share);
     }
 }

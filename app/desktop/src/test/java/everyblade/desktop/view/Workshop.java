@@ -16,7 +16,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -102,13 +101,7 @@ public record Workshop(Path folder, Disk disk) {
 
     /** A workshop with a job on an engine whose sight is computed. */
     public static Workshop shaped(Path folder) {
-        return shaped(folder, Map.of());
-    }
-
-    /** The same by other settings. */
-    public static Workshop shaped(Path folder, Map<String, BigDecimal> settings) {
-        List<String> facts = List.of("7", "routine", "Ann");
-        return in(folder, new LocalDisk(), SHAPED, Optional.empty(), facts, Settings.of(settings));
+        return in(folder, new LocalDisk(), SHAPED, Optional.empty());
     }
 
     /** The same on another disk. */
@@ -126,22 +119,16 @@ public record Workshop(Path folder, Disk disk) {
     }
 
     private static Workshop in(Path folder, Disk disk, String model, Optional<FrozenFile> limits) {
-        return in(folder, disk, model, limits, List.of("7", "routine", "Ann"), Settings.of(Map.of()));
+        return in(folder, disk, model, limits, List.of("7", "routine", "Ann"));
     }
 
     /** A workshop whose job is on another engine, {@code ring} by its id, and says this as serial number, task and name. */
     public static Workshop of(Path folder, String model, String serial, String task, String by) {
-        List<String> facts = List.of(serial, task, by);
-        return in(folder, new LocalDisk(), model, Optional.empty(), facts, Settings.of(Map.of()));
+        return in(folder, new LocalDisk(), model, Optional.empty(), List.of(serial, task, by));
     }
 
     private static Workshop in(
-            Path folder,
-            Disk disk,
-            String model,
-            Optional<FrozenFile> limits,
-            List<String> serialTaskBy,
-            Settings settings) {
+            Path folder, Disk disk, String model, Optional<FrozenFile> limits, List<String> serialTaskBy) {
         Workshop workshop = new Workshop(folder, disk);
         new JobFolder(new LocalDisk(), workshop.job())
                 .start(
@@ -151,7 +138,7 @@ public record Workshop(Path folder, Disk disk) {
                                 "ring",
                                 serialTaskBy.get(0),
                                 serialTaskBy.get(1),
-                                settings.values(),
+                                Settings.of(Map.of()).values(),
                                 Optional.empty()),
                         new Frozen(frozen(model), Collections.emptySortedMap(), limits, Optional.empty()))
                 .ifPresent(problem -> {
