@@ -135,6 +135,8 @@ class PicturePanelTest {
     @Test
     void comesUpFromTheFindingThatItShows() {
         screen.enter("nick 5 tip 1");
+        screen.strike(
+                KeyEvent.VK_ENTER, KeyEvent.KEY_LOCATION_STANDARD); // it is not in view any more, so it was asked about
         Offscreen.on(() -> {
             screen.screen().act(Act.FIND);
             JList<?> found = Offscreen.find(screen.screen().component(), JList.class, "found");

@@ -311,6 +311,10 @@ class WindowIT {
         untilFocused("entry");
         String finding = Offscreen.find(frame, JTextField.class, "entry").getText();
         hands.strike(KeyEvent.VK_ENTER);
+        hands.until(
+                "a question about a blade that is no longer in view",
+                () -> Offscreen.find(frame, Paragraph.class, "told").getText().contains("Enter keeps it"));
+        hands.strike(KeyEvent.VK_ENTER);
         untilKept(job, finding);
 
         assertThat(finding).matches("nick 5 tip length [0-9.]+ ± [0-9.]+ mm");
