@@ -13,7 +13,7 @@ import net.miginfocom.swing.MigLayout;
 record CodeQuestion(JPanel panel, Words words) {
 
     static CodeQuestion of(CodeJar jar, Words words) {
-        JPanel panel = new JPanel(new MigLayout("insets 0, wrap 2", "[]16[480!, fill]"));
+        JPanel panel = new JPanel(new MigLayout("insets 0, wrap 2", "[]16[580!, fill]"));
         panel.add(new Paragraph(words.say("code.what", jar.plugin())), "span 2, wmin 0, growx");
         fact(panel, words.say("code.jar"), jar.jar().toString());
         fact(panel, words.say("code.hash"), jar.sha256());
@@ -31,7 +31,7 @@ record CodeQuestion(JPanel panel, Words words) {
         field.setEditable(false);
         field.setCaretPosition(0);
         field.getAccessibleContext().setAccessibleName(name);
-        panel.add(new Paragraph(name), "wmin 80");
+        panel.add(Texts.label(name));
         panel.add(field, "wmin 0");
     }
 
