@@ -1,0 +1,66 @@
+package everyblade.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The runnable folder says what it holds, and under which licences. */
+class LicencesIT {
+
+    private static final Path RUNNABLE = Path.of(System.getProperty("everyblade.runnable"));
+    private static final Path LICENCES = RUNNABLE.resolve("licences");
+
+    /** The libraries that others made, by the names of their artifacts. */
+    private static List<String> libraries() throws IOException {
+        try (Stream<Path> files = Files.list(RUNNABLE.resolve("lib"))) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.endsWith(".jar") && !name.startsWith("everyblade-"))
+                    .map(name -> name.replaceFirst("-[0-9][^-]*\\.jar$", ""))
+                    .toList();
+        }
+    }
+
+    @Test
+    void ourOwnLieBesideTheProgram() {
+        assertThat(RUNNABLE.resolve("LICENSE")).hasSameTextualContentAs(Path.of("..", "..", "LICENSE"));
+        assertThat(RUNNABLE.resolve("NOTICE")).hasSameTextualContentAs(Path.of("..", "..", "NOTICE"));
+    }
+
+    @Test
+    void eachLibraryIsNamedAndItsLicenceIsThere() throws IOException {
+        String notice = Files.readString(RUNNABLE.resolve("NOTICE"));
+        List<String> texts;
+        try (Stream<Path> files = Files.list(LICENCES)) {
+            texts = files.map(file -> file.getFileName().toString()).toList();
+        }
+        assertThat(libraries()).hasSizeGreaterThan(10).allSatisfy(library -> {
+            assertThat(notice).contains(library);
+            boolean inItsFolder = Files.exists(LICENCES.resolve(library).resolve("LICENSE"))
+                    || Files.exists(LICENCES.resolve(library).resolve("LICENSE.txt"));
+            boolean beside = texts.stream()
+                    .filter(text -> text.endsWith(".txt"))
+                    .anyMatch(text -> library.startsWith(text.split("-")[0]));
+            boolean apache = notice.lines().anyMatch(line -> line.contains(library) && line.contains("Apache-2.0"));
+            assertThat(inItsFolder || beside || apache && texts.contains("Apache-2.0.txt"))
+                    .as("the licence of " + library)
+                    .isTrue();
+        });
+    }
+
+    @Test
+    void theBillOfMaterialsNamesEveryLibraryAndIsTheSameForTheSameBuild() throws IOException {
+        JsonNode bill = new ObjectMapper().readTree(RUNNABLE.resolve("bom.json").toFile());
+
+        assertThat(bill.get("bomFormat").textValue()).isEqualTo("CycloneDX");
+        assertThat(bill.get("components").findValuesAsText("name")).containsAll(libraries());
+        assertThat(bill.has("serialNumber")).isFalse();
+        assertThat(bill.at("/metadata/timestamp").textValue()).isEqualTo("2026-01-01T00:00:00Z");
+    }
+}
