@@ -40,7 +40,10 @@ public final class FontsHere {
 
     /** The file of a TrueType font, alone or the first of a collection, that has this letter and may be embedded. */
     public synchronized Optional<Path> with(int letter) {
-        return known.computeIfAbsent(letter, this::found);
+        // What stands for a letter of private use, each font decides for itself.
+        return Character.getType(letter) == Character.PRIVATE_USE
+                ? Optional.empty()
+                : known.computeIfAbsent(letter, this::found);
     }
 
     private Optional<Path> found(int letter) {
