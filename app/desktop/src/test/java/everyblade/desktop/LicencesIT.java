@@ -1,6 +1,7 @@
 package everyblade.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -54,9 +55,13 @@ class LicencesIT {
         });
     }
 
+    /** Its plugin works only where Maven is online, which it is where nothing may be left out. */
     @Test
     void theBillOfMaterialsNamesEveryLibraryAndIsTheSameForTheSameBuild() throws IOException {
-        JsonNode bill = new ObjectMapper().readTree(RUNNABLE.resolve("bom.json").toFile());
+        Path file = RUNNABLE.resolve("bom.json");
+        assumeTrue(Boolean.getBoolean("everyblade.bom.required") || Files.exists(file), "it was built offline");
+
+        JsonNode bill = new ObjectMapper().readTree(file.toFile());
 
         assertThat(bill.get("bomFormat").textValue()).isEqualTo("CycloneDX");
         assertThat(bill.get("components").findValuesAsText("name")).containsAll(libraries());
