@@ -114,12 +114,7 @@ record CornerCards(Coverage coverage, ScreenView view, double width) {
         Row row = of.row();
         String airfoils = words.some(row, row.count());
         wrap(lines, words.say("row.title", row.name(), row.id(), row.count(), airfoils), LARGE, 2, Ink.LINE);
-        wrap(
-                lines,
-                words.say("row.inspected", Shares.percent(Shares.tally(of)), words.say("basis.", of.basis())),
-                SIZE,
-                2,
-                Ink.LINE);
+        wrap(lines, new Figures(of.headline(), words).brief(of.basis()), SMALL, 4, Ink.LINE);
         String doubt = Standing.of(coverage.situation(), row).doubt(words);
         if (!doubt.isEmpty()) {
             wrap(lines, words.say("doubt.where", doubt, airfoils), SIZE, 2, Ink.ALERT);

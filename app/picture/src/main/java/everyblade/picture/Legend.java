@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
 final class Legend {
 
     /** Height of one entry, mm. */
-    static final double ENTRY = 8.6;
+    static final double ENTRY = 6.9;
 
     /** Size of the legend that only names the looks, mm. */
     static final double NAMES_WIDTH = 42;

@@ -9,9 +9,12 @@ import everyblade.picture.scene.Ink;
 enum Look {
     SEEN(Pattern.SOLID, Ink.SEEN, Ink.PAPER),
     PART(Pattern.FILLED_UP, Ink.PART, Ink.PART_WASH),
+    /** Seen as far as it can be, which is less than half of it. */
+    GLIMPSED(Pattern.SLITS, Ink.GLIMPSED, Ink.PART_WASH),
     MAYBE(Pattern.HATCH, Ink.MAYBE, Ink.MAYBE_WASH),
     UNSEEN(Pattern.EMPTY, Ink.LINE, Ink.PAPER),
-    NO_ACCESS(Pattern.CROSS, Ink.NO_ACCESS, Ink.NO_ACCESS_WASH),
+    /** No view shows it, or none finely enough. */
+    OUT_OF_REACH(Pattern.CROSS, Ink.NO_ACCESS, Ink.NO_ACCESS_WASH),
     FAST(Pattern.DOTS, Ink.FAST, Ink.FAST_WASH),
     STATED(Pattern.BARS, Ink.STATED, Ink.STATED_WASH);
 
@@ -34,7 +37,7 @@ enum Look {
     static Look of(RowCoverage coverage, int airfoil, int zone, boolean stated) {
         return switch (coverage.state(airfoil, zone)) {
             case SEEN -> SEEN;
-            case PART -> PART;
+            case PART -> coverage.glimpsed(airfoil, zone) ? GLIMPSED : PART;
             case MAYBE -> MAYBE;
             case UNSEEN -> stated ? STATED : unseen(coverage, airfoil, zone);
         };
@@ -42,7 +45,7 @@ enum Look {
 
     private static Look unseen(RowCoverage coverage, int airfoil, int zone) {
         return coverage.why(airfoil, zone)
-                .map(why -> why == Why.NO_ACCESS || why == Why.COARSE ? NO_ACCESS : why == Why.FAST ? FAST : UNSEEN)
+                .map(why -> why.outOfReach() ? OUT_OF_REACH : why == Why.FAST ? FAST : UNSEEN)
                 .orElse(UNSEEN);
     }
 

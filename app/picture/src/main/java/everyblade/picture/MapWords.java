@@ -1,5 +1,6 @@
 package everyblade.picture;
 
+import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Why;
 import everyblade.spi.Row;
 import java.text.MessageFormat;
@@ -47,6 +48,16 @@ public final class MapWords {
     /** Why a cell is not seen. */
     public String why(Why why) {
         return say("why.", why);
+    }
+
+    /** What states rest on. */
+    public String basis(Basis basis) {
+        return say("basis.", basis);
+    }
+
+    /** What the three figures are, in the order in which they stand side by side. */
+    public String figures() {
+        return say("figures.head");
     }
 
     /** From where the engine is looked at, such as {@code seen from aft}. */

@@ -31,7 +31,9 @@ public enum Pattern {
     /** Dots. */
     DOTS,
     /** Lines along the row. */
-    BARS;
+    BARS,
+    /** Lines across the row. */
+    SLITS;
 
     /** Where a share that is not known is drawn. */
     private static final double MIDDLE = 0.5;
@@ -66,12 +68,19 @@ public enum Pattern {
                 }
                 yield Optional.of(new Strokes(lines));
             }
+            case SLITS -> {
+                List<List<Point>> lines = new ArrayList<>();
+                for (int i = 0; i < along; i++) {
+                    lines.add(line(patch, (i + 0.5) / along, 0, (i + 0.5) / along, 1));
+                }
+                yield Optional.of(new Strokes(lines));
+            }
         };
     }
 
     /** Whether its lines have a width of their own; otherwise it is filled. */
     public boolean isLined() {
-        return this == HATCH || this == CROSS || this == BARS;
+        return this == HATCH || this == CROSS || this == BARS || this == SLITS;
     }
 
     private static List<List<Point>> diagonals(Patch patch, int along, int across, boolean falling) {

@@ -2,7 +2,6 @@ package everyblade.picture;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
-import everyblade.core.coverage.Tally;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
@@ -30,7 +29,7 @@ final class RowTable {
         List<Item> items = new ArrayList<>();
         items.add(Item.of(Text.upright(corner.plus(0, 2.6), name, 2.7, Anchor.START), Ink.LINE));
         items.add(Item.of(
-                Text.upright(corner.plus(width, 2.6), "inspected; with in part; of all cells", 2.1, Anchor.END),
+                Text.upright(corner.plus(width, 2.6), "left / surface seen / surface no view shows", 2.1, Anchor.END),
                 Ink.FAINT));
         items.add(Item.of(
                 Strokes.line(corner.plus(0, HEADING - 1.2), corner.plus(width, HEADING - 1.2)),
@@ -43,27 +42,16 @@ final class RowTable {
     }
 
     private static List<Item> line(Point base, double width, double size, Coverage coverage, RowCoverage row) {
-        Tally tally = Shares.tally(row);
         String doubt = Standing.of(coverage.situation(), row.row()).doubt(MapWords.ENGLISH);
+        String name = (doubt.isEmpty() ? "" : doubt + ": ") + row.row().name();
         String count = row.row().count() + " " + row.row().kind().airfoil()
                 + (row.row().count() == 1 ? "" : "s");
         List<Item> items = new ArrayList<>();
         items.add(word(base, row.row().id(), size, 0.11 * width, Anchor.START, Ink.LINE));
-        items.add(word(base.plus(0.12 * width, 0), row.row().name(), size, 0.385 * width, Anchor.START, Ink.LINE));
-        items.add(word(base.plus(0.515 * width, 0), count, size, 0.13 * width, Anchor.START, Ink.FAINT));
-        if (!doubt.isEmpty()) {
-            items.add(word(base.plus(0.65 * width, 0), doubt, 0.84 * size, 0.11 * width, Anchor.START, Ink.FAINT));
-        }
-        items.add(word(
-                base.plus(0.87 * width, 0),
-                tally.seen() + (tally.part() > 0 ? " + " + tally.part() : "") + " / " + tally.cells(),
-                size,
-                0.19 * width,
-                Anchor.END,
-                Ink.FAINT));
-        String done = tally.part() > 0 ? "; " + Shares.donePercent(tally) : "";
-        items.add(word(
-                base.plus(width, 0), Shares.percent(tally) + done + " %", size, 0.12 * width, Anchor.END, Ink.LINE));
+        items.add(word(base.plus(0.12 * width, 0), name, size, 0.43 * width, Anchor.START, Ink.LINE));
+        items.add(word(base.plus(0.56 * width, 0), count, size, 0.13 * width, Anchor.START, Ink.FAINT));
+        String figures = new Figures(row.headline(), MapWords.ENGLISH).brief();
+        items.add(word(base.plus(width, 0), figures, size, 0.27 * width, Anchor.END, Ink.LINE));
         return items;
     }
 

@@ -2,41 +2,22 @@ package everyblade.picture;
 
 import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.Headline;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
 import everyblade.core.turning.CountError;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Optional;
 
 /** Shares and warnings, in words. A share is never rounded up. */
 final class Shares {
 
     private Shares() {}
 
-    /** Whole percent of all cells that are seen, rounded down. */
-    static int percent(Tally tally) {
-        return tally.cells() == 0 ? 0 : (int) (100L * tally.seen() / tally.cells());
-    }
-
     /** All states of a row. */
     static Tally tally(RowCoverage row) {
         return row.tally(row.zoning().all());
-    }
-
-    /** Whole percent of all cells that are seen, or seen as far as they can be, rounded down. */
-    static int donePercent(Tally tally) {
-        return tally.cells() == 0 ? 0 : (int) (100L * (tally.seen() + tally.part()) / tally.cells());
-    }
-
-    /** Such as {@code 61 percent of all cells: 141 of 228}, and with those that are seen in part. */
-    static String told(Tally tally) {
-        return percent(tally) + " percent of all cells: " + tally.seen() + " of " + tally.cells()
-                + (tally.part() == 0
-                        ? ""
-                        : "; " + donePercent(tally) + " percent with the " + tally.part()
-                                + " seen as far as they can be");
     }
 
     /** The states of these rows that rest on the same. */
@@ -47,21 +28,32 @@ final class Shares {
                 .reduce(Tally.NONE, Tally::plus);
     }
 
+    /** The figures of these rows that rest on the same; empty if none does. */
+    static Optional<Figures> figures(List<RowCoverage> rows, Basis basis, MapWords words) {
+        List<RowCoverage> alike =
+                rows.stream().filter(row -> row.basis() == basis).toList();
+        return alike.isEmpty() ? Optional.empty() : Optional.of(new Figures(Headline.of(alike), words));
+    }
+
     /** What the picture of these rows says, for those who cannot see it. */
     static String summary(List<RowCoverage> rows) {
-        return Arrays.stream(Basis.values())
-                .filter(basis -> tally(rows, basis).cells() > 0)
-                .map(basis -> (basis == Basis.COMPUTED ? "Computed: " : "Declared: ") + summary(tally(rows, basis)))
-                .collect(Collectors.joining(" "));
+        List<String> parts = new ArrayList<>();
+        for (Basis basis : Basis.values()) {
+            figures(rows, basis, MapWords.ENGLISH)
+                    .ifPresent(figures -> parts.add((basis == Basis.COMPUTED ? "Computed: " : "Declared: ")
+                            + figures.line() + ". " + summary(tally(rows, basis))));
+        }
+        return String.join(" ", parts);
     }
 
     private static String summary(Tally tally) {
         List<String> parts = new ArrayList<>();
         parts.add(tally.seen() + " cells inspected");
-        parts.add(tally.part() + " inspected in part");
+        parts.add(tally.part() + " inspected in part, " + tally.glimpsed() + " of them only a glimpse");
         parts.add(tally.maybe() + " maybe");
-        parts.add(tally.unseen() + " not inspected, " + tally.noAccess() + " of them not accessible, " + tally.fast()
-                + " in view too briefly, " + tally.stated() + " stated with a picture");
+        parts.add(tally.unseen() + " not inspected, " + tally.noAccess() + " of them shown by no view, "
+                + tally.coarse() + " only too coarsely, " + tally.fast() + " in view too briefly, " + tally.stated()
+                + " stated with a picture");
         return String.join("; ", parts) + ". " + tally.damaged() + " cells are damaged.";
     }
 

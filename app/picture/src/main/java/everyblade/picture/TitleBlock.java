@@ -3,7 +3,6 @@ package everyblade.picture;
 import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
-import everyblade.core.coverage.Tally;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
@@ -20,9 +19,9 @@ import java.util.List;
 /** Whose map it is, what it rests on and what it says in one line; a frame with one field under the other. */
 final class TitleBlock {
 
-    private static final double SIZE = 2.6;
+    private static final double SIZE = 2.3;
     private static final double LABEL = 17;
-    private static final double STEP = 3.4;
+    private static final double STEP = 3;
     private static final int HEAD_LETTERS = 16;
 
     private final Point corner;
@@ -48,11 +47,11 @@ final class TitleBlock {
         block.field("task", facts.task(), 2, Ink.LINE);
         block.field("view", MapWords.ENGLISH.facing(style.facing()), 1, Ink.LINE);
         for (Basis basis : Basis.values()) {
-            Tally tally = Shares.tally(rows, basis);
-            if (tally.cells() > 0) {
-                block.field("inspected", Shares.told(tally), 2, Ink.LINE);
-                block.field("basis", told(basis), 1, Ink.LINE);
-            }
+            Shares.figures(rows, basis, MapWords.ENGLISH)
+                    .ifPresent(figures -> block.field(basis.word(), figures.line() + told(basis), 4, Ink.LINE));
+        }
+        if (rows.stream().anyMatch(row -> row.basis() == Basis.COMPUTED)) {
+            block.field("criteria", Terms.of(coverage, MapWords.ENGLISH).told(), 3, Ink.LINE);
         }
         List<String> lost = Shares.lost(coverage, MapWords.ENGLISH);
         if (!lost.isEmpty()) {
@@ -66,9 +65,7 @@ final class TitleBlock {
     }
 
     private static String told(Basis basis) {
-        return basis == Basis.COMPUTED
-                ? "computed from shapes and stations"
-                : "declared, not computed: rests on stated windows";
+        return basis == Basis.COMPUTED ? "" : "; rests on stated windows, nothing is computed";
     }
 
     private static String shortened(String head) {
@@ -85,6 +82,6 @@ final class TitleBlock {
             down += STEP;
             items.add(Item.of(Text.upright(corner.plus(LABEL, down), line, SIZE, Anchor.START), ink));
         }
-        down += 1.4;
+        down += 1.2;
     }
 }

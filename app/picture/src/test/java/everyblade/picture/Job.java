@@ -76,10 +76,10 @@ final class Job {
     Coverage coverage() {
         Settings all = Settings.of(settings);
         Sights sights = SIGHTS.computeIfAbsent(
-                model.id(),
-                id -> new Sights(
+                model.id() + " " + Criteria.of(all),
+                key -> new Sights(
                         new ViewScene(model, Map.of(), Map.of()),
-                        id,
+                        model.id(),
                         Criteria.of(all),
                         SightStore.NONE,
                         Progress.NONE));

@@ -52,7 +52,10 @@ class MapWordsTest {
         Set<String> keys = bundle("").keySet();
         assertThat(Stream.of(Look.values()).flatMap(look -> Stream.of("look." + key(look), "meaning." + key(look))))
                 .allMatch(keys::contains);
-        assertThat(Stream.of(Why.values()).map(why -> "why." + key(why))).allMatch(keys::contains);
+        assertThat(Why.values())
+                .allSatisfy(why -> assertThat(MapWords.ENGLISH.why(why))
+                        .as("the map says the same as the list of gaps")
+                        .isEqualTo(why.words()));
         assertThat(Stream.of(RowKind.values()).map(kind -> "airfoils." + key(kind)))
                 .allMatch(keys::contains);
         assertThat(Stream.of(Standing.Doubt.values()).map(doubt -> "doubt." + key(doubt)))

@@ -110,7 +110,12 @@ public final class JobFolder {
 
     /** Opens the job for reading; a writer may be at work meanwhile. */
     public Reading read() {
-        return new JobReader(files).read();
+        return read(Understood.NOTHING);
+    }
+
+    /** The same; lines that are understood are read when somebody asks for them. */
+    public Reading read(Understood understood) {
+        return new JobReader(files).read(understood);
     }
 
     /** What came of copying a record to compare a later one with. */

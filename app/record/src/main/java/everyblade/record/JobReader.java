@@ -20,9 +20,9 @@ final class JobReader {
     }
 
     /** The job with the record that it is compared with. */
-    JobFolder.Reading read() {
+    JobFolder.Reading read(Understood understood) {
         try (InputStream in = files.open(Journal.FILE, Journal.LARGEST)) {
-            Journal.Reading reading = Journal.read(in);
+            Journal.Reading reading = Journal.read(in, understood);
             return reading instanceof Journal.Unsound unsound
                     ? new JobFolder.Refused(unsound.problem())
                     : new JobFolder.Readable(withPrevious(alone(((Journal.Sound) reading).journal())));
@@ -121,7 +121,7 @@ final class JobReader {
     }
 
     JobFolder.Copying copy() {
-        JobFolder.Reading reading = read();
+        JobFolder.Reading reading = read(Understood.NOTHING);
         if (reading instanceof JobFolder.Refused refused) {
             return refused;
         }

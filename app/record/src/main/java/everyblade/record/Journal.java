@@ -2,7 +2,6 @@ package everyblade.record;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -39,7 +38,7 @@ public record Journal(
     static final long LARGEST = 512L << 20;
 
     public Journal {
-        lines = List.copyOf(lines);
+        lines = lines instanceof KeptLines ? lines : List.copyOf(lines);
     }
 
     /** Whether a line has this hash, the first one included. */
@@ -72,12 +71,27 @@ public record Journal(
 
     /** Reads a journal from its file. */
     static Reading read(InputStream in) throws IOException {
+        return read(in, Understood.NOTHING);
+    }
+
+    /** The same; lines that are understood are read when somebody asks for them. */
+    static Reading read(InputStream in, Understood understood) throws IOException {
         try {
             JournalStream stream = new JournalStream(in);
-            List<Line> lines = new ArrayList<>();
+            Optional<Understood.Mark> mark = understood.upTo(stream.head());
+            KeptLines lines = new KeptLines(stream);
+            int marked = mark.map(Understood.Mark::entries).orElse(0);
+            int read = 0;
             for (Optional<byte[]> next = stream.next(); next.isPresent(); next = stream.next()) {
-                lines.add(stream.understood(next.get()));
+                lines.add(next.get(), stream.head());
+                if (stream.entries() == marked && mark.get().head().equals(stream.head())) {
+                    read = marked;
+                } else if (stream.entries() >= marked) {
+                    lines.understand(read);
+                    read = stream.entries();
+                }
             }
+            lines.understand(read);
             return new Sound(stream.journal(lines));
         } catch (UnsoundJournal unsound) {
             return new Unsound(unsound.problem());

@@ -30,6 +30,18 @@ public final class Turn implements Comparable<Turn> {
         this.denominator = denominator;
     }
 
+    /**
+     * So many ticks of the standard circle, and a fraction of one.
+     *
+     * @param numerator at least 0, less than the denominator, and without a common factor
+     */
+    public static Turn of(long ticks, long numerator, long denominator) {
+        if (numerator < 0 || numerator >= denominator || gcd(numerator, denominator) != 1) {
+            throw new IllegalArgumentException(numerator + "/" + denominator + " is no fraction in lowest terms");
+        }
+        return new Turn(ticks, numerator, denominator);
+    }
+
     /** So many ticks of the standard circle. */
     public static Turn ofTicks(long ticks) {
         return new Turn(ticks, 0, 1);
@@ -128,6 +140,16 @@ public final class Turn implements Comparable<Turn> {
         BigInteger d = BigInteger.valueOf(denominator);
         BigInteger n = BigInteger.valueOf(ticks).multiply(d).add(BigInteger.valueOf(numerator));
         return exact(n.multiply(above), d.multiply(below));
+    }
+
+    /** Of the fraction of a tick beyond {@link #floorTicks}. */
+    public long numerator() {
+        return numerator;
+    }
+
+    /** Of the fraction of a tick beyond {@link #floorTicks}; 1 if there is none. */
+    public long denominator() {
+        return denominator;
     }
 
     /** −1, 0 or 1. */

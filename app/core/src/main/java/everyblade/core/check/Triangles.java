@@ -1,6 +1,7 @@
 package everyblade.core.check;
 
 import everyblade.core.surface.Mesh;
+import everyblade.core.surface.Nearest;
 import everyblade.spi.MeridionalPoint;
 import java.util.List;
 

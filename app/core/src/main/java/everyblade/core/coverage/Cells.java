@@ -3,7 +3,6 @@ package everyblade.core.coverage;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.Reach;
-import java.util.BitSet;
 import java.util.Optional;
 
 /** The cells of one row as they were seen; airfoils are numbered from 1, zones from 0. */
@@ -19,11 +18,11 @@ interface Cells {
     /** What mostly keeps a cell that is not within reach out of sight, where that is known. */
     Optional<Hindrance> hindrance(int n, int zone);
 
-    /** Whether a cell would be seen, or seen in part, if these parts of it were surely seen too: facets, or zones. */
-    boolean doneWith(int n, int zone, BitSet more);
-
     /** Shares of the surface of these zones of one airfoil. */
     Areas areas(int n, ZoneSet zones);
+
+    /** Surface of these zones of one airfoil, mm²; where none is known, how many they are. */
+    double surface(ZoneSet zones);
 
     /** What stations can show of the row; empty where nothing is computed. */
     Optional<Reach> reach();

@@ -13,10 +13,10 @@ import everyblade.core.turning.Placing.Place;
 import everyblade.core.turning.Situation;
 import everyblade.spi.Row;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Cells whose states rest on computed sight: each has its own surface, what of it is within reach, and what of it was surely
@@ -37,10 +37,10 @@ final class ComputedCells implements Cells {
     private final double[] maybe;
     private final double[] placed;
     private final double[] counted;
+    private final double[] unlost;
     private final double[] brief;
+    private final double[] unwatched;
     private final List<Optional<Hindrance>> hindrances;
-    private final Scene scene;
-    private final FacetsSeen facetsSeen;
     private final ZoneSet shown;
 
     /**
@@ -53,20 +53,20 @@ final class ComputedCells implements Cells {
     ComputedCells(Situation situation, Row row, Scene scene, Reach reach, FacetsSeen facetsSeen, Judging judging) {
         this.judging = judging;
         this.stations = reach;
-        this.scene = scene;
-        this.facetsSeen = facetsSeen;
         Facets facets = scene.facets();
         Mesh airfoil = scene.row().airfoil();
         zones = scene.zoning().size();
         own = new double[zones];
-        anyDetail = new double[zones];
         int cells = row.count() * zones;
+        anyDetail = new double[cells];
         this.reach = new double[cells];
         seen = new double[cells];
         maybe = new double[cells];
         placed = new double[cells];
         counted = new double[cells];
+        unlost = new double[cells];
         brief = new double[cells];
+        unwatched = new double[cells];
         Within within = new Within(situation, row, reach);
         double[] reached = new double[zones];
         double[][] hindered = new double[zones][Hindrance.values().length];
@@ -74,14 +74,16 @@ final class ComputedCells implements Cells {
             int zone = airfoil.zone(facet);
             double area = facets.area(facet);
             own[zone] += area;
-            anyDetail[zone] += reach.anyDetail()[facet] ? area : 0;
             reached[zone] += reach.facets()[facet] ? area : 0;
             Optional<Hindrance> why = reach.why().get(facet);
             if (why.isPresent()) {
                 hindered[zone][why.get().ordinal()] += area;
             }
             for (int n = 1; n <= row.count(); n++) {
-                add(n, zone, facet, area, within.reaches(n, facet), facetsSeen);
+                boolean isReached = within.reaches(n, facet, Reach.FromStation::sight);
+                boolean isCoarse = !isReached && within.reaches(n, facet, Reach.FromStation::anyDetail);
+                add(n, zone, facet, area, isReached, facetsSeen);
+                anyDetail[(n - 1) * zones + zone] += isReached || isCoarse ? area : 0;
             }
         }
         hindrances = Arrays.stream(hindered).map(ComputedCells::dominant).toList();
@@ -111,8 +113,11 @@ final class ComputedCells implements Cells {
         reach[cell] += sure || reached ? area : 0;
         maybe[cell] += may ? area : 0;
         placed[cell] += sure || facets.placed().contains(n, facet) ? area : 0;
-        counted[cell] += sure || may && !facets.lost().contains(n, facet) ? area : 0;
+        boolean isLost = facets.lost().contains(n, facet);
+        counted[cell] += sure || facets.counted().contains(n, facet) && !isLost ? area : 0;
+        unlost[cell] += sure || may && !isLost ? area : 0;
         brief[cell] += may || facets.brief().contains(n, facet) ? area : 0;
+        unwatched[cell] += may || facets.unwatched().contains(n, facet) ? area : 0;
     }
 
     /** Which facets of which airfoils some view can be brought to show. */
@@ -134,10 +139,11 @@ final class ComputedCells implements Cells {
             this.first = place.map(at -> at.best().minus(situation.reading(row)));
         }
 
-        boolean reaches(int n, int facet) {
+        boolean reaches(int n, int facet, Function<Reach.FromStation, StationSight> sightOf) {
             for (Reach.FromStation from : reach.stations()) {
-                if (from.sight().reaches(facet)
-                        && (from.travels() || first.isEmpty() || stands(n, facet, from.sight()))) {
+                StationSight sight = sightOf.apply(from);
+                if (sight.reaches(sight.kind(row, n), facet)
+                        && (from.travels() || first.isEmpty() || stands(n, facet, sight))) {
                     return true;
                 }
             }
@@ -147,7 +153,7 @@ final class ComputedCells implements Cells {
         private boolean stands(int n, int facet, StationSight sight) {
             long clock = first.get().plus(Engine.fromFirst(row, n)).wrapped().floorTicks();
             for (int pose = 0; pose < sight.poses(); pose++) {
-                if (!sight.arcs(pose, facet).contains(clock)) {
+                if (!sight.arcs(sight.kind(row, n), pose, facet).contains(clock)) {
                     return false;
                 }
             }
@@ -179,35 +185,34 @@ final class ComputedCells implements Cells {
     }
 
     @Override
-    public boolean doneWith(int n, int zone, BitSet more) {
-        double area = 0;
-        for (int facet = 0; facet < scene.facets().count(); facet++) {
-            if (scene.row().airfoil().zone(facet) == zone
-                    && (more.get(facet) || facetsSeen.sure().contains(n, facet))) {
-                area += scene.facets().area(facet);
-            }
-        }
-        return done(area, (n - 1) * zones + zone, zone).isPresent();
-    }
-
-    @Override
     public Optional<Why> why(int n, int zone) {
         int cell = (n - 1) * zones + zone;
         return switch (state(n, zone)) {
             case SEEN, PART -> Optional.empty();
-            case MAYBE ->
+            case MAYBE -> Optional.of(doubt(cell, zone));
+            case UNSEEN ->
                 Optional.of(
-                        done(placed[cell], cell, zone).isPresent()
-                                ? Why.PLACEMENT
-                                : done(counted[cell], cell, zone).isPresent() ? Why.PLAY : Why.COUNT_LOST);
-            case UNSEEN -> {
-                if (!enough(reach[cell], zone)) {
-                    boolean coarse = !shown.contains(zone) && enough(anyDetail[zone], zone);
-                    yield Optional.of(coarse ? Why.COARSE : Why.NO_ACCESS);
-                }
-                yield Optional.of(done(brief[cell], cell, zone).isPresent() ? Why.FAST : Why.SKIPPED);
-            }
+                        enough(reach[cell], zone)
+                                ? omission(cell, zone)
+                                : enough(anyDetail[cell], zone) ? Why.COARSE : Why.NO_ACCESS);
         };
+    }
+
+    private Why doubt(int cell, int zone) {
+        if (done(placed[cell], cell, zone).isPresent()) {
+            return Why.PLACEMENT;
+        }
+        if (done(counted[cell], cell, zone).isPresent()) {
+            return Why.PLAY;
+        }
+        return done(unlost[cell], cell, zone).isPresent() ? Why.SLIP : Why.COUNT_LOST;
+    }
+
+    private Why omission(int cell, int zone) {
+        if (done(brief[cell], cell, zone).isPresent()) {
+            return Why.FAST;
+        }
+        return done(unwatched[cell], cell, zone).isPresent() ? Why.NOT_WATCHED : Why.SKIPPED;
     }
 
     @Override
@@ -230,6 +235,14 @@ final class ComputedCells implements Cells {
             may += maybe[cell];
         }
         return all > 0 ? new Areas(reached / all, sure / all, may / all) : new Areas(0, 0, 0);
+    }
+
+    @Override
+    public double surface(ZoneSet of) {
+        return java.util.stream.IntStream.range(0, zones)
+                .filter(of::contains)
+                .mapToDouble(zone -> own[zone])
+                .sum();
     }
 
     @Override

@@ -21,11 +21,13 @@ import java.util.Map;
 public final class Coverage {
 
     private final Situation situation;
+    private final Settings settings;
     private final Sights sights;
     private final Map<String, RowCoverage> rows;
 
-    private Coverage(Situation situation, Sights sights, Map<String, RowCoverage> rows) {
+    private Coverage(Situation situation, Settings settings, Sights sights, Map<String, RowCoverage> rows) {
         this.situation = situation;
+        this.settings = settings;
         this.sights = sights;
         this.rows = rows;
     }
@@ -38,13 +40,14 @@ public final class Coverage {
      */
     public static Coverage of(Situation situation, Settings settings, Sights sights) {
         Judging judging = Judging.of(settings);
+        Sights knowing = sights.knowing(situation.places());
         Map<String, RowCoverage> rows = new LinkedHashMap<>();
         for (Row row : situation.engine().rows().values()) {
             rows.put(
                     row.id(),
-                    RowCoverage.start(situation.engine(), row, sights, judging).after(situation));
+                    RowCoverage.start(situation.engine(), row, knowing, judging).after(situation, knowing));
         }
-        return new Coverage(situation, sights, rows);
+        return new Coverage(situation, settings, knowing, rows);
     }
 
     /** The coverage of a situation of an engine without mesh files, nothing remembered of what stations show. */
@@ -63,20 +66,19 @@ public final class Coverage {
 
     /** The coverage of another situation of the same engine. */
     public Coverage after(Situation later) {
+        Sights knowing = sights.knowing(later.places());
         Map<String, RowCoverage> next = new LinkedHashMap<>();
-        rows.forEach((id, row) -> next.put(id, row.after(later)));
-        return new Coverage(later, sights, next);
-    }
-
-    /** The same, if of all rows only this one was watched since and nothing was learned of the others. */
-    public Coverage afterWatching(Row row, Situation later) {
-        Map<String, RowCoverage> next = new LinkedHashMap<>(rows);
-        next.put(row.id(), rows.get(row.id()).after(later));
-        return new Coverage(later, sights, next);
+        rows.forEach((id, row) -> next.put(id, row.after(later, knowing)));
+        return new Coverage(later, settings, knowing, next);
     }
 
     public Situation situation() {
         return situation;
+    }
+
+    /** By which it is judged. */
+    public Settings settings() {
+        return settings;
     }
 
     /** What the stations of the engine show. */
@@ -100,6 +102,12 @@ public final class Coverage {
                 .filter(row -> row.basis() == basis)
                 .map(row -> row.tally(row.zoning().all()))
                 .reduce(Tally.NONE, Tally::plus);
+    }
+
+    /** The figures of all rows whose states rest on the same. */
+    public Headline headline(Basis basis) {
+        return Headline.of(
+                rows.values().stream().filter(row -> row.basis() == basis).toList());
     }
 
     /** What leads where only one share can be told: what is computed, if anything is. */

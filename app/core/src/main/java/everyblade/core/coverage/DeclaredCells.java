@@ -3,7 +3,6 @@ package everyblade.core.coverage;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.Reach;
-import java.util.BitSet;
 import java.util.Optional;
 
 /**
@@ -28,23 +27,28 @@ record DeclaredCells(ZoneSet shown, RowTally.Seen seen) implements Cells {
     public Optional<Why> why(int n, int zone) {
         return switch (state(n, zone)) {
             case SEEN, PART -> Optional.empty();
-            case MAYBE -> Optional.of(seen.lost().contains(n, zone) ? Why.COUNT_LOST : Why.PLAY);
-            case UNSEEN ->
-                Optional.of(
-                        !shown.contains(zone)
-                                ? Why.NO_ACCESS
-                                : seen.brief().contains(n, zone) ? Why.FAST : Why.SKIPPED);
+            case MAYBE -> Optional.of(doubt(n, zone));
+            case UNSEEN -> Optional.of(shown.contains(zone) ? omission(n, zone) : Why.NO_ACCESS);
         };
+    }
+
+    private Why doubt(int n, int zone) {
+        if (seen.lost().contains(n, zone)) {
+            return Why.COUNT_LOST;
+        }
+        return seen.counted().contains(n, zone) ? Why.PLAY : Why.SLIP;
+    }
+
+    private Why omission(int n, int zone) {
+        if (seen.brief().contains(n, zone)) {
+            return Why.FAST;
+        }
+        return seen.unwatched().contains(n, zone) ? Why.NOT_WATCHED : Why.SKIPPED;
     }
 
     @Override
     public Optional<Hindrance> hindrance(int n, int zone) {
         return Optional.empty();
-    }
-
-    @Override
-    public boolean doneWith(int n, int zone, BitSet more) {
-        return seen.sure().contains(n, zone) || more.get(zone);
     }
 
     @Override
@@ -58,6 +62,11 @@ record DeclaredCells(ZoneSet shown, RowTally.Seen seen) implements Cells {
         }
         double all = Math.max(1, zones.size());
         return new Areas(zones.intersection(shown).size() / all, sure / all, maybe / all);
+    }
+
+    @Override
+    public double surface(ZoneSet zones) {
+        return zones.size();
     }
 
     @Override

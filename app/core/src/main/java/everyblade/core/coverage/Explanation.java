@@ -1,11 +1,9 @@
 package everyblade.core.coverage;
 
-import everyblade.core.angle.IndexRun;
 import everyblade.core.angle.Turn;
+import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
 import everyblade.core.sight.DeclaredWindow;
-import everyblade.core.sight.Scene;
-import everyblade.core.sight.Sights;
 import everyblade.core.turning.Leg;
 import everyblade.core.turning.Placing;
 import everyblade.core.turning.Placing.Place;
@@ -28,7 +26,6 @@ public final class Explanation {
     private final int airfoil;
     private final int zone;
     private final Placing placing;
-    private final Sights sights;
     private final Map<String, DeclaredWindow> windows;
 
     private Explanation(Coverage coverage, String row, int airfoil, int zone) {
@@ -38,7 +35,6 @@ public final class Explanation {
         this.airfoil = airfoil;
         this.zone = zone;
         this.placing = situation.placing(this.row);
-        this.sights = coverage.sights();
         this.windows = RowTally.windows(situation.engine(), this.row, coverage.sights());
     }
 
@@ -64,9 +60,6 @@ public final class Explanation {
                 unwatched(leg, lines);
             }
             open.forEach(pass -> explain(pass, lines));
-            if (lines.isEmpty()) {
-                lines.add("it was never watched while it was in sight");
-            }
         }
         for (Remark.What what : Remark.What.values()) {
             if (coverage.remarked(what, airfoil, zone)) {
@@ -96,45 +89,35 @@ public final class Explanation {
                     who + "this view does not show " + coverage.zoning().names().get(zone));
             return;
         }
-        boolean sure = false;
-        boolean maybe = false;
-        boolean lost = false;
-        for (Sweep sweep : Sweep.of(placing, row, pass.from(), pass.to())) {
-            boolean may = meets(sweep.maybe(row, window.from(), window.to()));
-            maybe |= may;
-            sure |= meets(sweep.surely(row, window.from(), window.to()));
-            lost |= may && !sweep.sure();
-        }
-        String verdict = sure
-                ? "surely in sight"
-                : !maybe
-                        ? "not in sight"
-                        : lost
-                                ? "only maybe in sight, because the count was lost or broken"
-                                : "only maybe in sight, because the angle may be off by that much";
-        lines.add(who + angles(pass) + "; " + verdict);
+        lines.add(who + angles(pass) + "; " + inWindow(coverage.only(situation, pass)));
+    }
+
+    /** What one pass by itself makes of a cell that a window shows. */
+    private String inWindow(Cells only) {
+        return switch (only.state(airfoil, zone)) {
+            case SEEN, PART -> "surely in sight";
+            case MAYBE -> "only maybe in sight: " + because(only);
+            case UNSEEN -> only.why(airfoil, zone).equals(Optional.of(Why.FAST)) ? because(only) : "not in sight";
+        };
+    }
+
+    private String because(Cells of) {
+        return of.why(airfoil, zone).orElseThrow().words();
     }
 
     /** How much of the cell one pass shows. */
     private String inSight(Pass pass) {
-        FacetsSeen seen = coverage.only(situation, pass).orElseThrow();
-        Scene scene = sights.scene(row);
-        double all = 0;
-        double sure = 0;
-        double maybe = 0;
-        for (int facet = 0; facet < scene.facets().count(); facet++) {
-            if (scene.row().airfoil().zone(facet) == zone) {
-                double area = scene.facets().area(facet);
-                all += area;
-                sure += seen.sure().contains(airfoil, facet) ? area : 0;
-                maybe += seen.maybe().contains(airfoil, facet) ? area : 0;
-            }
-        }
+        Cells only = coverage.only(situation, pass);
+        Areas areas = only.areas(airfoil, new ZoneSet(1L << zone));
         List<String> stations = pass.legs().get(0).stance().stations();
         String from = " from " + (stations.size() == 1 ? "station " : "stations ") + String.join(", ", stations);
-        return maybe == 0
-                ? "none of it in sight" + from
-                : percent(sure / all) + " of it surely in sight, " + percent(maybe / all) + " surely or maybe," + from;
+        boolean isBrief = only.why(airfoil, zone).equals(Optional.of(Why.FAST));
+        boolean isDoubtful = only.state(airfoil, zone) == State.MAYBE;
+        return (areas.maybe() == 0
+                        ? "none of it in sight" + (isBrief ? " for long enough" : "") + from
+                        : percent(areas.seen()) + " of it surely in sight, " + percent(areas.maybe())
+                                + " surely or maybe," + from)
+                + (isDoubtful ? ": " + because(only) : "");
     }
 
     private static String percent(double share) {
@@ -142,20 +125,13 @@ public final class Explanation {
     }
 
     private void unwatched(Leg leg, List<String> lines) {
-        DeclaredWindow window = windows.get(leg.view());
-        if (leg.watched().contains(zone) || window == null || !window.zones().contains(zone)) {
+        if (leg.watched().contains(zone)) {
             return;
         }
-        boolean inSight = Sweep.of(placing, row, leg.from(), leg.to()).stream()
-                .anyMatch(sweep -> !sweep.anywhere() && meets(sweep.maybe(row, window.from(), window.to())));
-        if (inSight) {
-            lines.add("entry " + leg.entry() + ", through " + leg.view() + ": in sight, but this part was not"
-                    + " being watched");
+        Cells only = coverage.unwatched(situation, leg);
+        if (only.why(airfoil, zone).equals(Optional.of(Why.NOT_WATCHED))) {
+            lines.add("entry " + leg.entry() + ", through " + leg.view() + ": " + because(only));
         }
-    }
-
-    private boolean meets(IndexRun met) {
-        return met.contains(airfoil - 1, row.count());
     }
 
     private String angles(Pass pass) {
@@ -172,29 +148,25 @@ public final class Explanation {
                         at -> ", at the end good to −" + degrees(at.best().minus(at.low())) + " +"
                                 + degrees(at.high().minus(at.best())))
                 .orElse(", at the end not known at all");
-        return turned + round + adjusted + off;
+        double widened = Placing.widening(pass.run());
+        String many = widened == 1
+                ? ""
+                : String.format(Locale.ROOT, ", taken %.1f times as wide in run %d of this job", widened, pass.run());
+        return turned + round + adjusted + off + many;
     }
 
     private String conclusion() {
         State state = coverage.state(airfoil, zone);
         String name = switch (state) {
             case SEEN -> "seen";
-            case PART -> "seen as far as it can be";
+            case PART ->
+                "seen as far as it can be"
+                        + (coverage.glimpsed(airfoil, zone) ? ", which is less than half of it" : "");
             case MAYBE -> "only maybe seen";
             case UNSEEN -> "not seen";
         };
         return name
-                + coverage.why(airfoil, zone)
-                        .map(why -> switch (why) {
-                            case SKIPPED -> ": never watched while it was in sight";
-                            case NO_ACCESS -> ": no view of this engine model shows it";
-                            case COARSE -> ": every view that shows it is too coarse for the detail asked";
-                            case PLACEMENT -> ": it depends on where within its tolerance the scope tip stood";
-                            case FAST -> ": in view for less than the least time";
-                            case COUNT_LOST -> ": the count was lost or broken";
-                            case PLAY -> ": the turning tool has too much play to be sure";
-                        })
-                        .orElse("")
+                + coverage.why(airfoil, zone).map(why -> ": " + why.words()).orElse("")
                 + (coverage.basis() == Basis.DECLARED ? " (declared, by windows)" : computed());
     }
 

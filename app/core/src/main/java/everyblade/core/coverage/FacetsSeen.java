@@ -5,14 +5,25 @@ package everyblade.core.coverage;
  *
  * @param sure surely, wherever within its tolerance the scope tip stood
  * @param maybe surely or maybe
- * @param placed surely, if the scope tip stood exactly at its station
+ * @param placed surely, from some place at which the scope tip may have stood
+ * @param counted maybe, where the count held
  * @param lost maybe, where the count was lost
  * @param brief in sight, but too briefly
+ * @param unwatched maybe in sight, but not being watched
  */
-record FacetsSeen(CellBits sure, CellBits maybe, CellBits placed, CellBits lost, CellBits brief) {
+record FacetsSeen(
+        CellBits sure,
+        CellBits maybe,
+        CellBits placed,
+        CellBits counted,
+        CellBits lost,
+        CellBits brief,
+        CellBits unwatched) {
 
     static FacetsSeen none(int airfoils, int facets) {
         return new FacetsSeen(
+                CellBits.none(airfoils, facets),
+                CellBits.none(airfoils, facets),
                 CellBits.none(airfoils, facets),
                 CellBits.none(airfoils, facets),
                 CellBits.none(airfoils, facets),
@@ -21,6 +32,7 @@ record FacetsSeen(CellBits sure, CellBits maybe, CellBits placed, CellBits lost,
     }
 
     FacetsSeen copy() {
-        return new FacetsSeen(sure.copy(), maybe.copy(), placed.copy(), lost.copy(), brief.copy());
+        return new FacetsSeen(
+                sure.copy(), maybe.copy(), placed.copy(), counted.copy(), lost.copy(), brief.copy(), unwatched.copy());
     }
 }

@@ -39,7 +39,7 @@ final class Glances {
         }
         double[] seconds = new double[row.count()];
         for (Leg leg : pass.legs()) {
-            List<Stand> course = placing.course(row.id(), row.rock(), leg.from(), leg.to());
+            List<Stand> course = placing.course(row.id(), row.rock(), leg.from(), leg.to(), leg.run());
             Optional<Place> from = course.get(0).place();
             Optional<Place> to = course.get(course.size() - 1).place();
             for (int n = 1; n <= row.count(); n++) {

@@ -34,7 +34,7 @@ record Held(String station, int slot, List<Sweep> sweeps) {
             pass.legs().forEach(leg -> bySector(all, placing, row, view, leg));
             return all;
         }
-        List<Sweep> sweeps = Sweep.of(placing, row, pass.from(), pass.to());
+        List<Sweep> sweeps = Sweep.of(placing, row, pass.from(), pass.to(), pass.run());
         for (int slot = 0; slot < stance.stations().size(); slot++) {
             all.add(new Held(stance.stations().get(slot), slot, sweeps));
         }

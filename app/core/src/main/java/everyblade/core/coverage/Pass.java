@@ -22,6 +22,11 @@ record Pass(ZoneSet zones, Trail<Leg> legs) {
         return legs.last().to();
     }
 
+    /** Number of the run that it belongs to. */
+    int run() {
+        return legs.get(0).run();
+    }
+
     String view() {
         return legs.last().view();
     }

@@ -66,24 +66,20 @@ final class Placed {
      */
     void addTo(FacetsSeen sum) {
         CellBits shown = null;
-        CellBits placed = null;
         for (CellBits[] slot : sure) {
             CellBits every = slot[0].copy();
             for (CellBits pose : slot) {
                 every.keep(pose);
+                sum.placed().add(pose);
             }
             if (shown == null) {
                 shown = every;
-                placed = slot[0].copy();
             } else if (all) {
                 shown.keep(every);
-                placed.keep(slot[0]);
             } else {
                 shown.add(every);
-                placed.add(slot[0]);
             }
         }
         sum.sure().add(shown);
-        sum.placed().add(placed);
     }
 }

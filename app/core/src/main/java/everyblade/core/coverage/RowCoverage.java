@@ -8,10 +8,10 @@ import everyblade.core.sight.Scene;
 import everyblade.core.sight.Sights;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Ledger;
+import everyblade.core.turning.Leg;
 import everyblade.core.turning.Remark;
 import everyblade.core.turning.Situation;
 import everyblade.spi.Row;
-import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -23,6 +23,9 @@ import java.util.stream.IntStream;
  * ways is computed, and what its windows declare changes no state.
  */
 public final class RowCoverage {
+
+    /** Less than half of a surface, but for rounding, is but a glimpse of it. */
+    private static final double GLIMPSED = 0.5 - 1e-9;
 
     private final Row row;
     private final Zoning zoning;
@@ -75,18 +78,18 @@ public final class RowCoverage {
                 List.of());
     }
 
-    /** With everything that was watched and said up to this situation. */
-    RowCoverage after(Situation situation) {
+    /** With everything that was watched and said up to this situation, and with what stations show in it. */
+    RowCoverage after(Situation situation, Sights knowing) {
         RowTally windows = declared.after(situation);
-        Optional<SightTally> stations = computed.map(tally -> tally.after(situation));
+        Optional<SightTally> stations = computed.map(tally -> tally.after(situation, knowing));
         return new RowCoverage(
                 row,
                 zoning,
-                sights,
+                knowing,
                 judging,
                 windows,
                 stations,
-                stations.map(tally -> cells(situation, tally))
+                stations.map(tally -> cells(situation, tally, knowing))
                         .orElseGet(() -> new DeclaredCells(windows.shown(), windows.seen)),
                 situation.ledger().asked().getOrDefault(row.id(), zoning.all()),
                 situation.ledger().remarks().stream()
@@ -94,11 +97,28 @@ public final class RowCoverage {
                         .toList());
     }
 
-    private Cells cells(Situation situation, SightTally tally) {
-        Scene scene = sights.scene(row);
+    private Cells cells(Situation situation, SightTally tally, Sights knowing) {
+        Scene scene = knowing.scene(row);
         Ledger ledger = situation.ledger();
-        Reach reach = Reach.of(sights, row, ledger.vanes(), ledger.proof(), tally.stances());
+        Reach reach = Reach.of(knowing, row, ledger.vanes(), ledger.proof(), tally.stances());
         return new ComputedCells(situation, row, scene, reach, tally.seen, judging);
+    }
+
+    /** The cells as one pass by itself leaves them. */
+    Cells only(Situation situation, Pass pass) {
+        return only(situation, declared.only(situation, pass), computed.map(tally -> tally.only(situation, pass)));
+    }
+
+    /** The cells as one leg by itself leaves those that were not being watched. */
+    Cells unwatched(Situation situation, Leg leg) {
+        return only(
+                situation, declared.unwatched(situation, leg), computed.map(tally -> tally.unwatched(situation, leg)));
+    }
+
+    private Cells only(Situation situation, RowTally.Seen windows, Optional<FacetsSeen> facets) {
+        return facets.<Cells>map(seen -> new ComputedCells(
+                        situation, row, sights.scene(row), cells.reach().orElseThrow(), seen, judging))
+                .orElseGet(() -> new DeclaredCells(declared.shown(), windows));
     }
 
     public Row row() {
@@ -134,10 +154,9 @@ public final class RowCoverage {
         if (basis() == Basis.DECLARED) {
             return 0;
         }
-        Cells windows = new DeclaredCells(declared.shown(), declared.seen);
         return (int) IntStream.rangeClosed(1, row.count())
                 .mapToLong(n -> IntStream.range(0, zoning.size())
-                        .filter(zone -> windows.state(n, zone) == State.SEEN)
+                        .filter(zone -> declared.seen.sure().contains(n, zone))
                         .count())
                 .sum();
     }
@@ -152,15 +171,6 @@ public final class RowCoverage {
         return cells.why(n, zone);
     }
 
-    /**
-     * Whether a cell would be seen, or seen in part, if more of it were surely seen.
-     *
-     * @param more facets of the airfoil where sight is computed, else zones
-     */
-    public boolean doneWith(int n, int zone, BitSet more) {
-        return cells.doneWith(n, zone, more);
-    }
-
     /** What mostly keeps a cell out of sight that no view shows, where it is computed. */
     public Optional<Hindrance> hindrance(int n, int zone) {
         return why(n, zone).filter(Why.NO_ACCESS::equals).isPresent() ? cells.hindrance(n, zone) : Optional.empty();
@@ -171,14 +181,29 @@ public final class RowCoverage {
         return computed.isPresent() && computed.get().seen.sure().contains(n, facet);
     }
 
-    /** What one pass shows by itself; empty where nothing is computed. */
-    Optional<FacetsSeen> only(Situation situation, Pass pass) {
-        return computed.map(tally -> tally.only(situation, pass));
-    }
-
     /** What stations can show of the row; empty where nothing is computed. */
     public Optional<Reach> reach() {
         return cells.reach();
+    }
+
+    /** Whether a cell is seen as far as it can be, and views show less than half of its surface. */
+    public boolean glimpsed(int n, int zone) {
+        return state(n, zone) == State.PART && areas(n, zone).reach() < GLIMPSED;
+    }
+
+    /** Surface of these zones of all airfoils, mm²; where none is known, how many cells they are. */
+    double surface(ZoneSet zones) {
+        return cells.surface(zones) * row.count();
+    }
+
+    /** The figures of the whole row. */
+    public Headline headline() {
+        return headline(zoning.all());
+    }
+
+    /** The figures of these zones of all airfoils. */
+    public Headline headline(ZoneSet zones) {
+        return Headline.of(tally(zones), areas(zones));
     }
 
     /** What was seen of the surface of a cell. */
@@ -224,7 +249,8 @@ public final class RowCoverage {
                         state(n, zone),
                         why(n, zone),
                         remarked(Remark.What.STATED, n, zone),
-                        remarked(Remark.What.FOUND, n, zone)));
+                        remarked(Remark.What.FOUND, n, zone),
+                        glimpsed(n, zone)));
             }
         }
         return sum;

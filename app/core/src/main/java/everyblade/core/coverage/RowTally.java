@@ -32,11 +32,22 @@ final class RowTally {
     /** With the open ones as they stand. */
     final Seen seen;
 
-    /** Cells in sight: surely, at least maybe, maybe for a lost count, and too briefly. */
-    record Seen(CellBits sure, CellBits maybe, CellBits lost, CellBits brief) {
+    /**
+     * Cells in sight.
+     *
+     * @param sure surely
+     * @param maybe surely or maybe
+     * @param counted maybe, where the count held
+     * @param lost maybe, where the count was lost
+     * @param brief too briefly
+     * @param unwatched maybe, but not being watched
+     */
+    record Seen(CellBits sure, CellBits maybe, CellBits counted, CellBits lost, CellBits brief, CellBits unwatched) {
 
         static Seen none(int airfoils, int zones) {
             return new Seen(
+                    CellBits.none(airfoils, zones),
+                    CellBits.none(airfoils, zones),
                     CellBits.none(airfoils, zones),
                     CellBits.none(airfoils, zones),
                     CellBits.none(airfoils, zones),
@@ -44,7 +55,7 @@ final class RowTally {
         }
 
         Seen copy() {
-            return new Seen(sure.copy(), maybe.copy(), lost.copy(), brief.copy());
+            return new Seen(sure.copy(), maybe.copy(), counted.copy(), lost.copy(), brief.copy(), unwatched.copy());
         }
     }
 
@@ -92,6 +103,7 @@ final class RowTally {
                 add(sum, pass, placing);
             }
             going = sorted.open();
+            passOver(sum, leg, placing);
         }
         Seen now = sum.copy();
         for (Pass pass : going) {
@@ -100,8 +112,35 @@ final class RowTally {
         return new RowTally(row, windows, leastView, all, count, going, sum, now);
     }
 
+    /** What one pass shows by itself. */
+    Seen only(Situation situation, Pass pass) {
+        Seen sum = Seen.none(row.count(), zones());
+        add(sum, pass, situation.placing(row));
+        return sum;
+    }
+
+    /** What one leg brought into sight of those who watched something else. */
+    Seen unwatched(Situation situation, Leg leg) {
+        Seen sum = Seen.none(row.count(), zones());
+        passOver(sum, leg, situation.placing(row));
+        return sum;
+    }
+
     private int zones() {
         return everyblade.core.entry.Zoning.of(row).size();
+    }
+
+    private void passOver(Seen sum, Leg leg, Placing placing) {
+        DeclaredWindow window = windows.get(leg.view());
+        ZoneSet zones = window == null ? ZoneSet.NONE : window.zones().minus(leg.watched());
+        if (zones.isEmpty()) {
+            return;
+        }
+        for (Sweep sweep : Sweep.of(placing, row, leg.from(), leg.to(), leg.run())) {
+            if (!sweep.anywhere()) {
+                sum.unwatched().add(sweep.maybe(row, window.from(), window.to()), zones);
+            }
+        }
     }
 
     private void add(Seen sum, Pass pass, Placing placing) {
@@ -115,12 +154,13 @@ final class RowTally {
         }
         double[] angles = {window.from().degrees(), window.to().degrees()};
         Glances glances = Glances.of(pass, row, angles, placing, leastView);
-        for (Sweep sweep : Sweep.of(placing, row, pass.from(), pass.to())) {
+        for (Sweep sweep : Sweep.of(placing, row, pass.from(), pass.to(), pass.run())) {
             IndexRun maybe = sweep.maybe(row, window.from(), window.to());
             glances.add(sum.maybe(), sum.brief(), maybe, zones);
             if (sweep.sure()) {
                 IndexRun sure = sweep.surely(row, window.from(), window.to());
                 glances.add(sum.sure(), sum.brief(), sure, zones);
+                glances.add(sum.counted(), sum.brief(), maybe, zones);
             } else if (!sweep.anywhere()) {
                 sum.lost().add(maybe, zones);
             }

@@ -5,6 +5,7 @@ import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.core.angle.IndexRun;
 import everyblade.core.angle.Turn;
+import everyblade.core.entry.ZoneSet;
 import everyblade.core.sight.Sights;
 import everyblade.core.sight.StationSight;
 import everyblade.core.surface.Mesh;
@@ -12,6 +13,7 @@ import everyblade.core.turning.Leg;
 import everyblade.core.turning.Placing;
 import everyblade.core.turning.Situation;
 import everyblade.core.turning.Stance;
+import everyblade.core.turning.Trail;
 import everyblade.spi.Row;
 import everyblade.spi.View;
 import java.util.ArrayList;
@@ -21,6 +23,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * The facets of one row that were in sight and watched, added up pass by pass and placement by placement. Immutable;
@@ -72,7 +75,13 @@ final class SightTally {
     }
 
     /** With everything that was watched up to this situation, which may also be an earlier or another one. */
-    SightTally after(Situation situation) {
+    SightTally after(Situation situation, Sights knowing) {
+        return knowing.placesFor(row).equals(sights.placesFor(row))
+                ? after(situation)
+                : start(row, knowing, leastView).after(situation);
+    }
+
+    private SightTally after(Situation situation) {
         List<Leg> all = situation.legsOf(row).stream()
                 .filter(leg -> sights.computes(view(situation, leg)))
                 .toList();
@@ -83,17 +92,13 @@ final class SightTally {
         if (goesOn && all.size() == legs.size()) {
             return this;
         }
-        Sum sum = goesOn
-                ? new Sum(situation, ended.copy(), under.map(Placed::copy))
-                : new Sum(
-                        situation,
-                        FacetsSeen.none(row.count(), sights.scene(row).facets().count()),
-                        Optional.empty());
+        Sum sum = goesOn ? new Sum(situation, ended.copy(), under.map(Placed::copy)) : sum(situation);
         List<Pass> going = goesOn ? open : List.of();
         for (Leg leg : all.subList(goesOn ? legs.size() : 0, all.size())) {
             Pass.Sorted sorted = Pass.Sorted.after(going, leg);
             sorted.ended().forEach(sum::add);
             going = sorted.open();
+            sum.passOver(leg);
         }
         Sum now = new Sum(situation, sum.seen.copy(), sum.under.map(Placed::copy));
         going.forEach(now::add);
@@ -103,13 +108,24 @@ final class SightTally {
 
     /** What one pass shows by itself. */
     FacetsSeen only(Situation situation, Pass pass) {
-        Sum sum = new Sum(
-                situation,
-                FacetsSeen.none(row.count(), sights.scene(row).facets().count()),
-                Optional.empty());
+        Sum sum = sum(situation);
         sum.add(pass);
         sum.under.ifPresent(placed -> placed.addTo(sum.seen));
         return sum.seen;
+    }
+
+    /** What one leg brought into sight of those who watched something else. */
+    FacetsSeen unwatched(Situation situation, Leg leg) {
+        Sum sum = sum(situation);
+        sum.passOver(leg);
+        return sum.seen;
+    }
+
+    private Sum sum(Situation situation) {
+        return new Sum(
+                situation,
+                FacetsSeen.none(row.count(), sights.scene(row).facets().count()),
+                Optional.empty());
     }
 
     private static View view(Situation situation, Leg leg) {
@@ -145,6 +161,37 @@ final class SightTally {
             }
         }
 
+        /** What a leg brought into sight, seen from exactly the station, while something else was being watched. */
+        void passOver(Leg leg) {
+            ZoneSet zones = sights.scene(row).zoning().all().minus(leg.watched());
+            View view = view(situation, leg);
+            if (zones.isEmpty() || !sights.computes(view)) {
+                return;
+            }
+            Mesh airfoil = sights.scene(row).row().airfoil();
+            Pass pass = new Pass(zones, Trail.<Leg>empty().with(leg));
+            for (Held part : Held.of(placing, row, view, pass)) {
+                sights.of(leg.stance(), part.station()).ifPresent(sight -> {
+                    for (int facet = 0; facet < sight.facets(); facet++) {
+                        for (int kind = 0; zones.contains(airfoil.zone(facet)) && kind < sight.kinds(); kind++) {
+                            passOver(sight, kind, facet, part.sweeps());
+                        }
+                    }
+                });
+            }
+        }
+
+        private void passOver(StationSight sight, int kind, int facet, List<Sweep> sweeps) {
+            for (Arc arc : sight.arcs(kind, 0, facet).arcs()) {
+                Turn low = Turn.ofTicks(arc.start());
+                Turn high = Turn.ofTicks(arc.start() + arc.length());
+                sweeps.stream()
+                        .filter(sweep -> !sweep.anywhere())
+                        .flatMap(sweep -> ofKind(sweep.maybe(row, low, high), sight, kind).stream())
+                        .forEach(run -> seen.unwatched().add(run, facet));
+            }
+        }
+
         private Placed placed(Leg first, View view) {
             if (under.isEmpty() || under.get().placement() != first.placement()) {
                 under.ifPresent(before -> before.addTo(seen));
@@ -169,31 +216,52 @@ final class SightTally {
             Mesh airfoil = sights.scene(row).row().airfoil();
             for (int facet = 0; facet < sight.facets(); facet++) {
                 if (pass.zones().contains(airfoil.zone(facet))) {
-                    Glances glances = Glances.of(pass, row, degrees(sight.arcs(0, facet)), placing, leastView);
-                    for (int pose = 0; pose < placed.poses(); pose++) {
-                        ArcSet arcs = sight.arcs(sight.poses() == 1 ? 0 : pose, facet);
-                        for (Sweep sweep : part.sweeps()) {
-                            add(facet, arcs, sweep, glances, placed.sure(part.slot(), pose));
+                    for (int kind = 0; kind < sight.kinds(); kind++) {
+                        add(pass, part, sight, placed, kind, facet);
+                    }
+                }
+            }
+        }
+
+        private void add(Pass pass, Held part, StationSight sight, Placed placed, int kind, int facet) {
+            Glances glances = Glances.of(pass, row, degrees(sight.arcs(kind, 0, facet)), placing, leastView);
+            for (int pose = 0; pose < placed.poses(); pose++) {
+                ArcSet arcs = sight.arcs(kind, pose % sight.poses(), facet);
+                for (Sweep sweep : part.sweeps()) {
+                    for (Arc arc : arcs.arcs()) {
+                        Turn low = Turn.ofTicks(arc.start());
+                        Turn high = Turn.ofTicks(arc.start() + arc.length());
+                        ofKind(sweep.maybe(row, low, high), sight, kind)
+                                .forEach(run -> addMaybe(run, facet, sweep, glances));
+                        if (sweep.sure()) {
+                            CellBits sure = placed.sure(part.slot(), pose);
+                            ofKind(sweep.surely(row, low, high), sight, kind)
+                                    .forEach(of -> glances.longEnough(of).forEach(run -> sure.add(run, facet)));
                         }
                     }
                 }
             }
         }
 
-        private void add(int facet, ArcSet arcs, Sweep sweep, Glances glances, CellBits sure) {
-            for (Arc arc : arcs.arcs()) {
-                Turn low = Turn.ofTicks(arc.start());
-                Turn high = Turn.ofTicks(arc.start() + arc.length());
-                IndexRun maybe = sweep.maybe(row, low, high);
-                glances.longEnough(maybe).forEach(run -> seen.maybe().add(run, facet));
-                glances.tooBrief(maybe).forEach(run -> seen.brief().add(run, facet));
-                if (sweep.sure()) {
-                    IndexRun met = sweep.surely(row, low, high);
-                    glances.longEnough(met).forEach(run -> sure.add(run, facet));
-                } else {
-                    seen.lost().add(maybe, facet);
-                }
+        private void addMaybe(IndexRun airfoils, int facet, Sweep sweep, Glances glances) {
+            glances.longEnough(airfoils).forEach(run -> seen.maybe().add(run, facet));
+            glances.tooBrief(airfoils).forEach(run -> seen.brief().add(run, facet));
+            if (sweep.sure()) {
+                glances.longEnough(airfoils).forEach(run -> seen.counted().add(run, facet));
+            } else if (!sweep.anywhere()) {
+                seen.lost().add(airfoils, facet);
             }
+        }
+
+        /** Of a run of airfoils those of a kind. */
+        private List<IndexRun> ofKind(IndexRun run, StationSight sight, int kind) {
+            return sight.kinds() == 1
+                    ? List.of(run)
+                    : IntStream.range(0, run.length())
+                            .map(i -> (run.first() + i) % row.count())
+                            .filter(index -> sight.kind(row, index + 1) == kind)
+                            .mapToObj(index -> new IndexRun(index, 1))
+                            .toList();
         }
     }
 

@@ -40,23 +40,23 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn leng
 
     private static final Sweep ANYWHERE = new Sweep(Turn.ZERO, Turn.ZERO, Turn.ZERO, Turn.FULL, Turn.ZERO, false, true);
 
-    /** The sweeps of a pass from one stop to another of the row's track. */
-    static List<Sweep> of(Placing placing, Row row, int from, int to) {
+    /** The sweeps from one stop of the row's track to another, in a run of this number. */
+    static List<Sweep> of(Placing placing, Row row, int from, int to, int run) {
         List<Sweep> sweeps = new ArrayList<>();
-        List<Stand> run = new ArrayList<>();
+        List<Stand> stands = new ArrayList<>();
         int begun = from;
-        List<Stand> course = placing.course(row.id(), row.rock(), from, to);
+        List<Stand> course = placing.course(row.id(), row.rock(), from, to, run);
         for (int stop = from; stop <= to; stop++) {
             Stand stand = course.get(stop - from);
-            if (!run.isEmpty() && (placing.doubtful(stop) || !alike(run.get(0), stand))) {
-                add(sweeps, placing, row, run, begun);
-                addDoubtful(sweeps, run.get(run.size() - 1), stand, placing.counted(stop - 1, stop));
-                run.clear();
+            if (!stands.isEmpty() && (placing.doubtful(stop) || !alike(stands.get(0), stand))) {
+                add(sweeps, placing, row, stands, begun, run);
+                addDoubtful(sweeps, stands.get(stands.size() - 1), stand, placing.counted(stop - 1, stop));
+                stands.clear();
                 begun = stop;
             }
-            run.add(stand);
+            stands.add(stand);
         }
-        add(sweeps, placing, row, run, begun);
+        add(sweeps, placing, row, stands, begun, run);
         return sweeps;
     }
 
@@ -65,17 +65,18 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn leng
     }
 
     /** Stops that follow each other without a doubt between. */
-    private static void add(List<Sweep> sweeps, Placing placing, Row row, List<Stand> run, int begun) {
-        if (run.get(0).place().isEmpty()) {
+    private static void add(List<Sweep> sweeps, Placing placing, Row row, List<Stand> stands, int begun, int run) {
+        if (stands.get(0).place().isEmpty()) {
             sweeps.add(ANYWHERE);
             return;
         }
-        List<Place> places = run.stream().map(stand -> stand.place().get()).toList();
-        if (run.get(0).sure()) {
-            sweeps.add(over(places, length(placing, row, places, begun)));
+        List<Place> places = stands.stream().map(stand -> stand.place().get()).toList();
+        if (stands.get(0).sure()) {
+            sweeps.add(over(places, length(placing, row, places, begun, run)));
         } else {
             sweeps.add(over(places));
-            sweeps.add(over(run.stream().map(stand -> stand.otherwise().get()).toList()));
+            sweeps.add(
+                    over(stands.stream().map(stand -> stand.otherwise().get()).toList()));
         }
     }
 
@@ -90,7 +91,7 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn leng
     }
 
     /** How far the row surely went between the stops of a run that lie farthest apart. */
-    private static Turn length(Placing placing, Row row, List<Place> places, int begun) {
+    private static Turn length(Placing placing, Row row, List<Place> places, int begun, int run) {
         int least = 0;
         int greatest = 0;
         for (int i = 1; i < places.size(); i++) {
@@ -98,7 +99,7 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn leng
             greatest = places.get(i).best().compareTo(places.get(greatest).best()) > 0 ? i : greatest;
         }
         Turn length = places.get(greatest).best().minus(places.get(least).best());
-        OptionalDouble off = placing.apart(begun + least, begun + greatest);
+        OptionalDouble off = placing.apart(begun + least, begun + greatest, run);
         return off.isEmpty() ? Turn.ZERO : length.minus(Turn.ofDegrees(off.getAsDouble() + 2 * row.rock()));
     }
 
@@ -131,7 +132,7 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn leng
      * @param end by how much at the end of the part
      */
     static Sweep part(Placing placing, Row row, Leg leg, Turn start, Turn end) {
-        List<Stand> course = placing.course(row.id(), row.rock(), leg.from(), leg.to());
+        List<Stand> course = placing.course(row.id(), row.rock(), leg.from(), leg.to(), leg.run());
         Stand from = course.get(0);
         Stand to = course.get(course.size() - 1);
         if (from.place().isEmpty() || to.place().isEmpty()) {

@@ -14,14 +14,24 @@ import java.util.Optional;
  * @param fast of the unseen, those in sight too briefly
  * @param stated of the unseen, those stated with a picture
  * @param damaged of all, those with a finding
+ * @param glimpsed of those seen as far as they can be, those of which views show less than half
  */
 public record Tally(
-        int seen, int part, int maybe, int unseen, int noAccess, int coarse, int fast, int stated, int damaged) {
+        int seen,
+        int part,
+        int maybe,
+        int unseen,
+        int noAccess,
+        int coarse,
+        int fast,
+        int stated,
+        int damaged,
+        int glimpsed) {
 
     /** No cells. */
-    public static final Tally NONE = new Tally(0, 0, 0, 0, 0, 0, 0, 0, 0);
+    public static final Tally NONE = new Tally(0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
-    static Tally of(State state, Optional<Why> why, boolean isStated, boolean isDamaged) {
+    static Tally of(State state, Optional<Why> why, boolean isStated, boolean isDamaged, boolean isGlimpsed) {
         boolean isUnseen = state == State.UNSEEN;
         return new Tally(
                 one(state == State.SEEN),
@@ -32,7 +42,8 @@ public record Tally(
                 one(isUnseen && why.filter(Why.COARSE::equals).isPresent()),
                 one(isUnseen && why.filter(Why.FAST::equals).isPresent()),
                 one(isUnseen && isStated),
-                one(isDamaged));
+                one(isDamaged),
+                one(isGlimpsed));
     }
 
     private static int one(boolean is) {
@@ -50,12 +61,23 @@ public record Tally(
                 coarse + other.coarse,
                 fast + other.fast,
                 stated + other.stated,
-                damaged + other.damaged);
+                damaged + other.damaged,
+                glimpsed + other.glimpsed);
     }
 
     /** All cells. */
     public int cells() {
         return seen + part + maybe + unseen;
+    }
+
+    /** Cells that views can show well enough. */
+    public int within() {
+        return cells() - noAccess - coarse;
+    }
+
+    /** Of these, those that are neither seen nor seen as far as they can be. */
+    public int left() {
+        return within() - seen - part;
     }
 
     /** Seen, of all cells; 0 of none. */

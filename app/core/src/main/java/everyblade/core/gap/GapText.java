@@ -1,7 +1,6 @@
 package everyblade.core.gap;
 
 import everyblade.core.coverage.State;
-import everyblade.core.coverage.Why;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
 import everyblade.core.turning.AirfoilNames;
@@ -26,26 +25,12 @@ public final class GapText {
         String what = gap.row().name() + " (" + gap.row().id() + "): " + AirfoilNames.of(gap.row(), airfoils) + ", "
                 + zones(zoning, gap.zones());
         String state = gap.state() == State.MAYBE ? "only maybe seen" : "not seen";
-        return what + ": " + state + " (" + why(gap.why()) + ")" + reach(gap, zoning) + ".";
-    }
-
-    private static String why(Why why) {
-        return switch (why) {
-            case SKIPPED -> "skipped";
-            case NO_ACCESS -> "no view of this engine model shows it";
-            case COARSE -> "every view that shows it is too coarse";
-            case PLACEMENT -> "it depends on where the scope tip stood";
-            case FAST -> "in view too briefly";
-            case COUNT_LOST -> "the count was lost";
-            case PLAY -> "the turning tool has too much play";
-        };
+        return what + ": " + state + " (" + gap.why().words() + ")" + reach(gap, zoning) + ".";
     }
 
     private static String reach(Gap gap, Zoning zoning) {
         if (gap.reach().isEmpty()) {
-            return gap.why() == Why.NO_ACCESS || gap.why() == Why.COARSE
-                    ? ""
-                    : "; to reach it, first bring a known airfoil to the reference";
+            return gap.why().outOfReach() ? "" : "; to reach it, first bring a known airfoil to the reference";
         }
         Gap.Reach reach = gap.reach().get();
         String part = reach.zones().equals(gap.zones()) ? "" : " for " + zones(zoning, reach.zones());

@@ -104,7 +104,7 @@ final class Reaching {
             ways.add(new Way(
                     view,
                     Optional.of(from.station()),
-                    () -> Showing.of(from.sight(), wanted).wider(),
+                    () -> Showing.of(from.sight(), wanted),
                     new ZoneSet(shown),
                     worth));
         }

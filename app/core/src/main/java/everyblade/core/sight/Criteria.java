@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * What makes a facet count as properly in sight, besides that it is in the cone and not hidden: the line of sight stands
@@ -25,6 +26,8 @@ public record Criteria(Turn grazing, Map<ChordBand, Turn> banded, OptionalDouble
 
     /** As many pixels across a detail as are asked for unless a job says otherwise. */
     private static final double USUAL_PIXELS = 3;
+
+    private static final double ROUNDING = 1e-6;
 
     /** At least 30° everywhere (ISO 17637:2003 clause 2; ASME BPVC Section V Article 9, T-952), no detail asked. */
     public static final Criteria USUAL = new Criteria(Turn.ofDegrees(30), Map.of(), OptionalDouble.empty());
@@ -90,6 +93,15 @@ public record Criteria(Turn grazing, Map<ChordBand, Turn> banded, OptionalDouble
     /** All of it in one line, the same for equal criteria. */
     String written() {
         return grazing + " " + new TreeMap<>(banded) + " " + detail + " " + pixels + " " + proof;
+    }
+
+    /** Whether even the farthest and most slanted surface that else is in sight from there shows the detail. */
+    boolean alwaysFine(Pose pose) {
+        double slant = Stream.concat(Stream.of(grazing), banded.values().stream())
+                .mapToDouble(angle -> Math.sin(Math.toRadians(angle.degrees())))
+                .min()
+                .orElseThrow();
+        return detail.isEmpty() || finest(pose) * pose.far() * (1 + ROUNDING) <= detail.getAsDouble() * slant;
     }
 
     /** The least angle from grazing in a zone, by its index. */

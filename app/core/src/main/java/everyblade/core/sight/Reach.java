@@ -10,14 +10,13 @@ import java.util.Optional;
 
 /**
  * What the views of an engine can show of a row, facet by facet: a facet is within reach if every pose of some station
- * shows it.
+ * shows it, of all airfoils.
  *
  * @param stations each station with its view, in the model's order
  * @param facets whether each facet is within reach of some station
- * @param anyDetail the same however coarse the pixels are
  * @param why what keeps each facet out of reach at the station that comes nearest to showing it; empty if it is within reach
  */
-public record Reach(List<FromStation> stations, boolean[] facets, boolean[] anyDetail, List<Optional<Hindrance>> why) {
+public record Reach(List<FromStation> stations, boolean[] facets, List<Optional<Hindrance>> why) {
 
     /**
      * What one station shows.
@@ -26,8 +25,10 @@ public record Reach(List<FromStation> stations, boolean[] facets, boolean[] anyD
      * @param station its id
      * @param travels whether every airfoil can be brought before it
      * @param sight what it shows
+     * @param anyDetail what it shows, however coarse the pixels are
      */
-    public record FromStation(String view, String station, boolean travels, StationSight sight) {}
+    public record FromStation(
+            String view, String station, boolean travels, StationSight sight, StationSight anyDetail) {}
 
     /**
      * The reach of a row.
@@ -40,7 +41,6 @@ public record Reach(List<FromStation> stations, boolean[] facets, boolean[] anyD
             Sights sights, Row row, Map<String, String> vanes, Optional<Stance.Proof> proof, Collection<Stance> used) {
         int count = sights.scene(row).facets().count();
         boolean[] facets = new boolean[count];
-        boolean[] anyDetail = new boolean[count];
         Hindrance[] why = new Hindrance[count];
         List<Stance> stances = new ArrayList<>(sights.stances(row, vanes, proof));
         stances.addAll(used);
@@ -48,27 +48,22 @@ public record Reach(List<FromStation> stations, boolean[] facets, boolean[] anyD
         for (Stance stance : stances) {
             for (String id : stance.stations()) {
                 sights.of(stance, id).ifPresent(sight -> {
-                    stations.add(new FromStation(stance.view(), id, sights.travels(stance.view()), sight));
+                    StationSight anyDetail = sights.judgesDetail()
+                            ? sights.ofAnyDetail(stance, id).orElse(sight)
+                            : sight;
+                    stations.add(new FromStation(stance.view(), id, sights.travels(stance.view()), sight, anyDetail));
                     for (int facet = 0; facet < count; facet++) {
                         facets[facet] |= sight.reaches(facet);
                         why[facet] = later(why[facet], sight.why(facet).orElse(null));
                     }
                 });
-                if (sights.judgesDetail()) {
-                    sights.ofAnyDetail(stance, id).ifPresent(sight -> {
-                        for (int facet = 0; facet < count; facet++) {
-                            anyDetail[facet] |= sight.reaches(facet);
-                        }
-                    });
-                }
             }
         }
         List<Optional<Hindrance>> reasons = new ArrayList<>();
         for (int facet = 0; facet < count; facet++) {
-            anyDetail[facet] |= facets[facet];
             reasons.add(facets[facet] ? Optional.empty() : Optional.ofNullable(why[facet]));
         }
-        return new Reach(List.copyOf(stations), facets, anyDetail, List.copyOf(reasons));
+        return new Reach(List.copyOf(stations), facets, List.copyOf(reasons));
     }
 
     /** The hindrance that is asked later lets more through before it. */

@@ -1,6 +1,5 @@
 package everyblade.core.sight;
 
-import everyblade.core.angle.Turn;
 import everyblade.core.surface.Mesh;
 
 /**
@@ -20,17 +19,29 @@ final class RingShade {
     private double most;
 
     RingShade(Ring ring) {
-        hierarchy = new Hierarchy(ring.airfoil());
-        count = ring.count();
-        offset = CriteriaCut.radians(ring.offset());
+        this(new Hierarchy(ring.airfoil()), ring.count(), CriteriaCut.radians(ring.offset()));
+        span(ring.airfoil());
+    }
+
+    private RingShade(Hierarchy hierarchy, int count, double offset) {
+        this.hierarchy = hierarchy;
+        this.count = count;
+        this.offset = offset;
         cosine = new double[count];
         sine = new double[count];
         for (int i = 0; i < count; i++) {
-            double at = CriteriaCut.radians(ring.offset().plus(Turn.ofFraction(i, count)));
+            double at = offset + TURN * i / count;
             cosine[i] = Math.cos(at);
             sine[i] = Math.sin(at);
         }
-        span(ring.airfoil());
+    }
+
+    /** The same airfoils, the first of them standing at a clock angle, radians. */
+    RingShade at(double clock) {
+        RingShade moved = new RingShade(hierarchy, count, clock);
+        moved.least = least;
+        moved.most = most;
+        return moved;
     }
 
     /** Between which clock angles the airfoil extends; all of them, if an edge comes near the axis. */

@@ -1,11 +1,13 @@
 package everyblade.core.sight;
 
 import everyblade.core.angle.ArcSet;
-import java.util.ArrayList;
+import everyblade.core.angle.Circle;
+import everyblade.core.sight.Surroundings.Way;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -44,29 +46,63 @@ public final class SightArcs {
      * @throws CancellationException if {@code progress} says so
      */
     public static List<SightArcs> compute(Scene scene, List<Pose> poses, Criteria criteria, Progress progress) {
+        Way alone = new Way(List.of(), List.of());
+        return compute(scene, poses, pose -> List.of(alone), Revolved.of(List.of(), List.of()), criteria, progress)
+                .stream()
+                .map(ways -> ways.get(0))
+                .toList();
+    }
+
+    /**
+     * The sight arcs from each of these poses, in each way in which further rows may stand.
+     *
+     * @param ways from a pose, at least one
+     * @param swept all that those rows may hide
+     */
+    static List<List<SightArcs>> compute(
+            Scene scene,
+            List<Pose> poses,
+            Function<Pose, List<Way>> ways,
+            Revolved swept,
+            Criteria criteria,
+            Progress progress) {
         int facets = scene.facets().count();
         int tasks = (facets + FACETS_A_TASK - 1) / FACETS_A_TASK;
-        List<SightArcs> results = new ArrayList<>();
-        poses.forEach(pose -> results.add(new SightArcs(facets)));
+        List<List<Way>> standing = poses.stream().parallel().map(ways).toList();
+        List<List<SightArcs>> results = standing.stream()
+                .map(each -> each.stream().map(way -> new SightArcs(facets)).toList())
+                .toList();
         AtomicInteger done = new AtomicInteger();
         IntStream.range(0, poses.size() * tasks).parallel().forEach(task -> {
             if (progress.cancelled()) {
                 throw new CancellationException("the computation of sight arcs was cancelled");
             }
-            results.get(task / tasks)
-                    .fill(new FacetSight(scene, poses.get(task / tasks), criteria), task % tasks, tasks);
+            int pose = task / tasks;
+            fill(
+                    results.get(pose),
+                    new FacetSight(scene, poses.get(pose), criteria, standing.get(pose), swept),
+                    task % tasks,
+                    tasks);
             progress.done(done.incrementAndGet(), poses.size() * tasks);
         });
-        return List.copyOf(results);
+        return results;
     }
 
     /** A facet, and each a step after it, so that each thread has its share of those that are seen, which cost most. */
-    private void fill(FacetSight sight, int from, int step) {
+    private static void fill(List<SightArcs> ways, FacetSight sight, int from, int step) {
         double[] rest = new double[HINDRANCES];
-        for (int facet = from; facet < arcs.length; facet += step) {
-            arcs[facet] = sight.arcs(facet, rest);
-            System.arraycopy(rest, 0, left, HINDRANCES * facet, HINDRANCES);
+        for (int facet = from; facet < ways.get(0).facetCount(); facet += step) {
+            List<ArcSet> found = sight.arcs(facet, rest);
+            for (int way = 0; way < ways.size(); way++) {
+                ways.get(way).put(facet, found.get(way), rest);
+            }
         }
+    }
+
+    private void put(int facet, ArcSet found, double[] rest) {
+        arcs[facet] = found;
+        System.arraycopy(rest, 0, left, HINDRANCES * facet, HINDRANCES);
+        left[HINDRANCES * facet + Hindrance.HIDDEN.ordinal()] = (double) found.measure() / Circle.STANDARD.ticks();
     }
 
     /** How many facets the airfoil has. */

@@ -2,18 +2,24 @@ package everyblade.core.sight;
 
 import everyblade.core.surface.Mesh;
 import everyblade.core.surface.UnusableShape;
+import everyblade.core.turning.Placing.Place;
 import everyblade.core.turning.Stance;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.ScopeTip;
 import everyblade.spi.Station;
 import everyblade.spi.View;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * What each station of an engine shows, computed when it is asked for and remembered. Gives the same answers whatever was
@@ -22,15 +28,17 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class Sights {
 
     /** To be raised whenever the same question would get another answer. */
-    private static final String VERSION = "sight 1";
+    private static final String VERSION = "sight 2";
 
     private final ViewScene engine;
     private final String mark;
     private final Criteria criteria;
     private final SightStore store;
     private final Progress progress;
-    private final Map<String, Optional<Scene>> rings = new ConcurrentHashMap<>();
-    private final Map<String, StationSight> stations = new ConcurrentHashMap<>();
+    private final Map<String, Optional<Scene>> rings;
+    private final Map<String, StationSight> stations;
+    /** By view, the rows whose places it matters to know. */
+    private final Map<String, Set<String>> doubtful;
 
     /**
      * The sights of an engine.
@@ -45,6 +53,76 @@ public final class Sights {
         this.criteria = criteria;
         this.store = store;
         this.progress = progress;
+        this.rings = new ConcurrentHashMap<>();
+        this.stations = new ConcurrentHashMap<>();
+        this.doubtful = new ConcurrentHashMap<>();
+    }
+
+    private Sights(Sights other, ViewScene engine) {
+        this.engine = engine;
+        this.mark = other.mark;
+        this.criteria = other.criteria;
+        this.store = other.store;
+        this.progress = other.progress;
+        this.rings = other.rings;
+        this.stations = other.stations;
+        this.doubtful = other.doubtful;
+    }
+
+    /**
+     * The same where these places are known: what is remembered serves both.
+     *
+     * @param places where the first airfoils of rows that stand still are, by row; clock angles of the engine
+     */
+    public Sights knowing(Map<String, Place> places) {
+        return engine.places().equals(places)
+                ? this
+                : new Sights(this, new ViewScene(engine.model(), engine.files(), engine.vanes(), places));
+    }
+
+    /** The places that what is seen of a row depends on. */
+    public Map<String, Place> placesFor(Row row) {
+        Map<String, Place> used = new TreeMap<>();
+        engine.model().views().stream()
+                .filter(view -> view.row().equals(row.id()))
+                .forEach(view -> used.putAll(places(view)));
+        return used;
+    }
+
+    private Map<String, Place> places(View view) {
+        if (engine.places().isEmpty() || !computes(view)) {
+            return Map.of();
+        }
+        Map<String, Place> used = new TreeMap<>();
+        for (String row : doubtful.computeIfAbsent(view.id(), id -> doubtful(view))) {
+            Optional.ofNullable(engine.places().get(row)).ifPresent(place -> used.put(row, place));
+        }
+        return used;
+    }
+
+    /** The rows between a view's stations and its row whose places a journal must tell, and the row itself if it stands still. */
+    private Set<String> doubtful(View view) {
+        Row row = engine.model().row(view.row()).orElseThrow();
+        Optional<ScopeTip> tip =
+                tip(view).or(() -> engine.model().scopeTips().stream().findFirst());
+        Set<String> rows = new TreeSet<>();
+        for (Station station : view.stations()) {
+            tip.ifPresent(any -> between(
+                            row, Pose.of(station, any), station.within().mm())
+                    .stream()
+                    .filter(other -> other.kind() == RowKind.STATOR)
+                    .forEach(other -> rows.addAll(
+                            row.kind() == RowKind.ROTOR ? List.of(other.id()) : List.of(other.id(), row.id()))));
+        }
+        return rows;
+    }
+
+    private List<Row> between(Row row, Pose pose, double reach) {
+        try {
+            return engine.between(scene(row), row, pose, reach);
+        } catch (UnusableShape unusable) {
+            throw new IllegalStateException(unusable.getMessage(), unusable);
+        }
     }
 
     /** Whether what a row shows can be computed: it has a shape, and a view of it stations and a scope tip. */
@@ -120,6 +198,7 @@ public final class Sights {
         if (!computes(view) || tip.isEmpty()) {
             return Optional.empty();
         }
+        Criteria judged = asked.alwaysFine(Pose.of(station, tip.get())) ? asked.withoutDetail() : asked;
         String key = String.join(
                 "\n",
                 VERSION,
@@ -128,10 +207,11 @@ public final class Sights {
                 id,
                 tip.get().id(),
                 new TreeMap<>(stance.vanes()).toString(),
-                asked.written());
+                places(view).toString(),
+                judged.written());
         StationSight known = stations.get(key);
         if (known == null) {
-            known = found(key, view, station, tip.get(), stance.vanes(), asked);
+            known = found(key, view, station, tip.get(), stance.vanes(), judged);
             stations.put(key, known);
         }
         return Optional.of(known);
@@ -148,18 +228,33 @@ public final class Sights {
         }
         Pose pose = Pose.of(station, tip);
         List<Pose> family = PoseFamily.of(pose, station.within());
-        StationSight computed = StationSight.of(
-                SightArcs.compute(scene(row, pose, station.within().mm(), vanes), family, asked, progress));
+        StationSight computed =
+                computed(setting(row, pose, station.within().mm(), tip.diameter() / 2, vanes), family, asked);
         store.keep(key, computed.written());
         return computed;
     }
 
+    private StationSight computed(ViewScene.Setting setting, List<Pose> family, Criteria asked) {
+        Surroundings others = setting.others();
+        List<List<SightArcs>> kinds = IntStream.range(0, others.kinds())
+                .mapToObj(kind -> new ArrayList<SightArcs>())
+                .collect(Collectors.toList());
+        SightArcs.compute(setting.scene(), family, others::ways, others.swept(), asked, progress)
+                .forEach(ways -> {
+                    int each = ways.size() / kinds.size();
+                    for (int kind = 0; kind < kinds.size(); kind++) {
+                        kinds.get(kind).addAll(ways.subList(kind * each, (kind + 1) * each));
+                    }
+                });
+        return StationSight.of(kinds);
+    }
+
     /** The scene as a scope tip at a pose sees it. */
-    private Scene scene(Row row, Pose pose, double reach, Map<String, String> vanes) {
-        ViewScene moved = new ViewScene(engine.model(), engine.files(), vanes);
+    private ViewScene.Setting setting(Row row, Pose pose, double reach, double radius, Map<String, String> vanes) {
+        ViewScene moved = new ViewScene(engine.model(), engine.files(), vanes, engine.places());
         Scene ring = ring(moved, row).orElseThrow();
         try {
-            return moved.with(ring, row, pose, reach);
+            return moved.setting(ring, row, pose, reach, radius);
         } catch (UnusableShape unusable) {
             throw new IllegalStateException(unusable.getMessage(), unusable);
         }

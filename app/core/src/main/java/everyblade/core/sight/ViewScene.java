@@ -7,10 +7,13 @@ import everyblade.core.surface.Meridian;
 import everyblade.core.surface.Mesh;
 import everyblade.core.surface.Surfaces;
 import everyblade.core.surface.UnusableShape;
+import everyblade.core.turning.Placing.Place;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Wall;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,8 +24,10 @@ import java.util.Optional;
  * @param model the engine
  * @param files contents of its mesh files, by name
  * @param vanes positions of movable vanes by row, where they stand at one
+ * @param places where the first airfoils of rows that stand still are, by row, where a journal tells: clock angles of the engine
  */
-public record ViewScene(EngineModel model, Map<String, byte[]> files, Map<String, String> vanes) {
+public record ViewScene(
+        EngineModel model, Map<String, byte[]> files, Map<String, String> vanes, Map<String, Place> places) {
 
     /** A wall so close to a liner, mm, is the liner itself. */
     private static final double SAME_WALL = 0.5;
@@ -30,6 +35,12 @@ public record ViewScene(EngineModel model, Map<String, byte[]> files, Map<String
     public ViewScene {
         files = Map.copyOf(files);
         vanes = Map.copyOf(vanes);
+        places = Map.copyOf(places);
+    }
+
+    /** The surroundings in an engine of which no journal tells where its vanes stand. */
+    public ViewScene(EngineModel model, Map<String, byte[]> files, Map<String, String> vanes) {
+        this(model, files, vanes, Map.of());
     }
 
     /** The surface of one airfoil of a row; empty if it has no shape. */
@@ -89,46 +100,102 @@ public record ViewScene(EngineModel model, Map<String, byte[]> files, Map<String
     }
 
     /**
-     * The scene of a row with the other rows that stand between it and a scope tip: those whose axial extent meets the
-     * stretch from one to the other. What turns hides all that it sweeps. So does what stands still where its phase is not
-     * known, unless the scope tip itself stands in it: then it stands between two vanes, and nobody knows which.
+     * The scene of a row with the other rows that stand between it and a scope tip, as far as one scene can tell: what turns
+     * hides all that it sweeps. So does what stands still where its place is not known exactly, unless the scope tip itself
+     * stands in it: then it hides nothing.
      *
-     * @param ring the scene of the row's ring
+     * @param ring the scene of the row's ring; its first airfoil is the one that is looked at
      * @param pose of the scope tip
      * @param reach how far from there the scope tip may be, mm
      */
     public Scene with(Scene ring, Row row, Pose pose, double reach) throws UnusableShape {
         Scene scene = ring;
-        Meridian own = Meridian.of(ring.row().airfoil());
-        double from = Math.min(own.front(), pose.x() - reach);
-        double to = Math.max(own.rear(), pose.x() + reach);
-        for (Row other : model.rows()) {
-            boolean mate =
-                    other.equals(row) || row.ring().isPresent() && other.ring().equals(row.ring());
-            Optional<Mesh> shape = mate ? Optional.empty() : airfoil(other);
-            if (shape.isEmpty()) {
-                continue;
-            }
-            Meridian swept = Meridian.of(shape.get());
-            if (swept.rear() > from && swept.front() < to) {
-                scene = with(scene, row, other, shape.get(), swept.distance(pose.x(), pose.r()) > reach);
+        for (Neighbour other : neighbours(ring, row, pose, reach)) {
+            if (other.isExact()) {
+                scene = row.kind() == RowKind.ROTOR ? scene.withFixed(other.ring()) : scene.withMate(other.ring());
+            } else if (other.isSwept()) {
+                scene = scene.withSwept(other.airfoil());
             }
         }
         return scene;
     }
 
-    private static Scene with(Scene scene, Row row, Row other, Mesh shape, boolean outside) {
-        boolean turns = other.kind() == RowKind.ROTOR;
-        if (!turns && other.kind() == RowKind.STATOR && other.phase().isPresent()) {
-            Turn phase = Turn.ofDegrees(other.phase().getAsDouble());
-            if (row.kind() == RowKind.ROTOR) {
-                return scene.withFixed(new Ring(shape, other.count(), phase));
-            }
-            if (row.phase().isPresent()) {
-                Turn offset = phase.minus(Turn.ofDegrees(row.phase().getAsDouble()));
-                return scene.withMate(new Ring(shape, other.count(), offset.wrapped()));
+    /** The rows of other rings whose axial extent meets the stretch from a row to a scope tip, as in {@link #with}. */
+    public List<Row> between(Scene ring, Row row, Pose pose, double reach) throws UnusableShape {
+        return neighbours(ring, row, pose, reach).stream().map(Neighbour::row).toList();
+    }
+
+    /**
+     * A scene, and what stands otherwise round each airfoil, or is not known quite.
+     *
+     * @param scene with all that stands alike round every airfoil
+     * @param others the rest
+     */
+    record Setting(Scene scene, Surroundings others) {}
+
+    /**
+     * The same as {@link #with} gives, all told: where a row stands past another of another count, or where it is not known, each
+     * way in which they may stand. Of two rows whose place is not known quite the scope tip's own is told apart, else the first.
+     *
+     * @param radius of the scope tip, mm
+     */
+    Setting setting(Scene ring, Row row, Pose pose, double reach, double radius) throws UnusableShape {
+        Scene scene = ring;
+        List<Neighbour> all = neighbours(ring, row, pose, reach);
+        List<Neighbour> mates = new ArrayList<>();
+        Optional<Neighbour> doubtful = all.stream()
+                .filter(other -> other.span().isPresent() && !other.isExact())
+                .min(Comparator.comparing(other -> !other.among()));
+        for (Neighbour other : all) {
+            boolean rotor = row.kind() == RowKind.ROTOR;
+            if (other.isExact() && rotor) {
+                scene = scene.withFixed(other.ring());
+            } else if (other.isExact() && other.row().count() % row.count() == 0) {
+                scene = scene.withMate(other.ring());
+            } else if (other.isExact()) {
+                mates.add(other);
+            } else if (doubtful.filter(other::equals).isEmpty()) {
+                scene = scene.withSwept(other.airfoil());
             }
         }
-        return turns || outside ? scene.withSwept(shape) : scene;
+        return new Setting(scene, Surroundings.of(row, mates, doubtful, radius));
+    }
+
+    private List<Neighbour> neighbours(Scene ring, Row row, Pose pose, double reach) throws UnusableShape {
+        Meridian own = Meridian.of(ring.row().airfoil());
+        double from = Math.min(own.front(), pose.x() - reach);
+        double to = Math.max(own.rear(), pose.x() + reach);
+        List<Neighbour> between = new ArrayList<>();
+        for (Row other : model.rows()) {
+            boolean mate =
+                    other.equals(row) || row.ring().isPresent() && other.ring().equals(row.ring());
+            Optional<Mesh> shape = mate ? Optional.empty() : airfoil(other);
+            if (shape.isPresent()) {
+                Meridian swept = Meridian.of(shape.get());
+                if (swept.rear() > from && swept.front() < to) {
+                    boolean among = swept.distance(pose.x(), pose.r()) <= reach;
+                    between.add(new Neighbour(other, shape.get(), among, span(row, other)));
+                }
+            }
+        }
+        return between;
+    }
+
+    private Optional<Span> span(Row row, Row other) {
+        if (other.kind() != RowKind.STATOR) {
+            return Optional.empty();
+        }
+        Optional<Span> there = place(other);
+        Optional<Span> known = row.kind() == RowKind.ROTOR
+                ? there
+                : place(row).flatMap(own -> there.map(standing -> standing.after(own)));
+        return Optional.of(known.orElse(Span.anywhere(other.count())));
+    }
+
+    /** Where the first airfoil of a row that stands still is, by its maker or else by the journal. */
+    private Optional<Span> place(Row row) {
+        return row.phase().isPresent()
+                ? Optional.of(Span.at(Turn.ofDegrees(row.phase().getAsDouble())))
+                : Optional.ofNullable(places.get(row.id())).map(Span::of);
     }
 }

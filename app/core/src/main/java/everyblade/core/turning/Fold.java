@@ -116,6 +116,16 @@ public final class Fold {
         return OptionalDouble.of(Math.max(0, seconds));
     }
 
+    /** The fold of these entries, as it stood. */
+    static Fold resumed(Trail<Logged> entries, Situation situation, BitSet voided) {
+        return new Fold(entries, situation, voided, List.of());
+    }
+
+    /** The entries that do not count. */
+    BitSet voided() {
+        return (BitSet) voided.clone();
+    }
+
     /** All entries, void ones included. */
     public List<Logged> entries() {
         return entries;

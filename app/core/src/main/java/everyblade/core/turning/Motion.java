@@ -13,6 +13,7 @@ import everyblade.spi.Spool;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -97,7 +98,30 @@ final class Motion {
         Step watched = watched(ended.situation(), number, watch, track.here(), seconds);
         List<String> warnings = new ArrayList<>(began.warnings());
         warnings.addAll(watched.warnings());
+        further(seat, pad, aim, watched.situation().runs()).ifPresent(warnings::add);
         return new Step(watched.situation(), warnings);
+    }
+
+    /**
+     * How much further to turn until what passes where a round began and ended has surely come into the window too. Where
+     * what is in sight is computed, it mostly is for longer than a round's length may be off, and coverage tells of the rest.
+     */
+    private static Optional<String> further(Seat seat, Pad pad, double aim, int run) {
+        if (seat.view().window().isEmpty() || !seat.view().stations().isEmpty()) {
+            return Optional.empty();
+        }
+        double room = 2 * (seat.view().window().get().halfWidth() - seat.row().rock());
+        double wider = Placing.widening(run);
+        if (wider * Math.hypot(aim, aim) <= room) {
+            return Optional.empty();
+        }
+        double off = wider * (Math.sqrt(2 * aim * aim + pad.play() * pad.play()) + pad.drift());
+        return Optional.of(String.format(
+                Locale.ROOT,
+                "what stood at the reference where the round began is only maybe seen, as it was put there within ±"
+                        + " %s°: turn a little further, turn on %.1f",
+                Seating.plain(aim),
+                Math.ceil(10 * (off - room)) / 10));
     }
 
     private static Situation turned(Situation now, int number, Spool spool, Said<Movement> movement) throws Refusal {
@@ -138,8 +162,8 @@ final class Motion {
                             + row.kind().airfoil() + " to the reference and say datum " + row.id() + " N");
         }
         int to = now.trackOf(row).here();
-        return new Step(
-                now.watched(row, new Leg(number, watch.stance(), watch.placement(), watch.zones(), from, to, seconds)));
+        return new Step(now.watched(
+                row, new Leg(number, watch.stance(), watch.placement(), watch.zones(), from, to, 0, seconds)));
     }
 
     /** The spool that a move turns. */

@@ -114,6 +114,27 @@ public record Situation(
         return trackOf(row).knows(row.id());
     }
 
+    /** Where the first airfoil of each row that stands still is, if one of its airfoils was identified: clock angles of the engine. */
+    public Map<String, Placing.Place> places() {
+        Map<String, Placing.Place> places = new HashMap<>();
+        for (Row row : engine.rows().values()) {
+            if (row.kind() != RowKind.ROTOR && counting(row)) {
+                // The track of such a row keeps its angle to the scope tip, which may have been drawn round since.
+                Turn drawn = reading(row);
+                placing(row)
+                        .at(row.id(), row.rock(), stop(row))
+                        .place()
+                        .ifPresent(at -> places.put(
+                                row.id(),
+                                new Placing.Place(
+                                        at.low().minus(drawn),
+                                        at.high().minus(drawn),
+                                        at.best().minus(drawn))));
+            }
+        }
+        return places;
+    }
+
     /** The count errors found on the tracks of this engine, by the entry that found them. */
     public List<CountError> countErrors() {
         return tracks.values().stream()
@@ -212,8 +233,19 @@ public record Situation(
                 ledger);
     }
 
-    Situation watched(Row row, Leg leg) {
+    /** How many runs of watching without a seam there were, of all rows. */
+    public int runs() {
+        return legs.values().stream()
+                .mapToInt(trail -> trail.last().run())
+                .max()
+                .orElse(0);
+    }
+
+    Situation watched(Row row, Leg said) {
         Map<String, Trail<Leg>> newLegs = new HashMap<>(legs);
+        Trail<Leg> before = legs.getOrDefault(row.id(), Trail.empty());
+        boolean goesOn = !before.isEmpty() && said.continues(before.last());
+        Leg leg = said.inRun(goesOn ? before.last().run() : runs() + 1);
         newLegs.merge(row.id(), Trail.<Leg>empty().with(leg), (trail, one) -> trail.with(leg));
         return new Situation(
                 engine,

@@ -2,6 +2,7 @@ package everyblade.core.turning;
 
 import java.util.AbstractList;
 import java.util.RandomAccess;
+import java.util.function.IntFunction;
 
 /**
  * An append-only list that never changes for those who hold it: {@link #with} gives a longer one and leaves this one as
@@ -15,6 +16,15 @@ public final class Trail<T> extends AbstractList<T> implements RandomAccess {
     private static final class Storage {
         Object[] items = new Object[8];
         int used;
+        /** Makes the items that are not there yet. */
+        IntFunction<?> maker = index -> null;
+
+        synchronized Object made(int index) {
+            if (items[index] == null) {
+                items[index] = maker.apply(index);
+            }
+            return items[index];
+        }
     }
 
     private final Storage storage;
@@ -28,6 +38,15 @@ public final class Trail<T> extends AbstractList<T> implements RandomAccess {
     /** A trail without items. */
     public static <T> Trail<T> empty() {
         return new Trail<>(new Storage(), 0);
+    }
+
+    /** A trail of so many items, each of which is made when somebody first asks for it. */
+    public static <T> Trail<T> onDemand(int size, IntFunction<? extends T> maker) {
+        Storage storage = new Storage();
+        storage.items = new Object[Math.max(8, size)];
+        storage.used = size;
+        storage.maker = maker;
+        return new Trail<>(storage, size);
     }
 
     /** This trail and one more item at its end. */
@@ -46,6 +65,7 @@ public final class Trail<T> extends AbstractList<T> implements RandomAccess {
         copy.items = java.util.Arrays.copyOf(storage.items, Math.max(8, size * 2));
         copy.items[size] = item;
         copy.used = size + 1;
+        copy.maker = storage.maker;
         return new Trail<>(copy, size + 1);
     }
 
@@ -58,7 +78,8 @@ public final class Trail<T> extends AbstractList<T> implements RandomAccess {
     @SuppressWarnings("unchecked")
     public T get(int index) {
         java.util.Objects.checkIndex(index, size);
-        return (T) storage.items[index];
+        Object item = storage.items[index];
+        return (T) (item == null ? storage.made(index) : item);
     }
 
     @Override

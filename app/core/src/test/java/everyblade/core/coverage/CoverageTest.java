@@ -257,7 +257,7 @@ class CoverageTest {
             Tally tally = job.coverage()
                     .row("c1")
                     .tally(job.coverage().row("c1").zoning().all());
-            assertThat(tally).isEqualTo(new Tally(4, 0, 1, 67, 36, 0, 0, 3, 1));
+            assertThat(tally).isEqualTo(new Tally(4, 0, 1, 67, 36, 0, 0, 3, 1, 0));
             assertThat(tally.cells()).isEqualTo(72);
             assertThat(tally.seenShare()).isCloseTo(4 / 72.0, within(1e-15));
             assertThat(job.coverage().tally()).isEqualTo(tally);

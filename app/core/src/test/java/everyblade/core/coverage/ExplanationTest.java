@@ -48,8 +48,8 @@ class ExplanationTest {
         Job job = job(0).enter("view v", "datum c1 1", "watch root", "turn on 360");
         assertThat(Explanation.of(job.coverage(), "c1", 5, 1))
                 .containsExactly(
-                        "entry 4, through v: in sight, but this part was not being watched",
-                        "so blade 5 of row c1 (c1), tip is not seen: never watched while it was in sight (declared, by"
+                        "entry 4, through v: not watched while it was in sight",
+                        "so blade 5 of row c1 (c1), tip is not seen: not watched while it was in sight (declared, by"
                                 + " windows)");
     }
 

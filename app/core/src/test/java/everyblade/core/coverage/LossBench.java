@@ -132,7 +132,7 @@ final class LossBench {
         double by = lostBy();
         for (int i = 0; i < portions; i++) {
             ahead.add(new double[] {1 + random.nextInt(steps / 2), i == 1 && loss == Loss.CANCELLED ? -by : by});
-            by = lostBy();
+            by = Math.copySign(lostBy(), by);
         }
         look(rows.get(0));
         for (int i = 0; i < steps; i++) {

@@ -39,7 +39,7 @@ class GapsTest {
         Job job = new Job(halves()).enter("view v", "datum c1 1", "turn on 100", "skip on 50", "turn on 210");
         assertThat(told(job))
                 .containsExactly(
-                        "row c1 (c1): blades 23–26, everything: not seen (skipped); through view v turn unwatched"
+                        "row c1 (c1): blades 23–26, everything: not seen (skipped, or too little of it in sight); through view v turn unwatched"
                                 + " to 110°, then turn 30° clockwise watching.");
     }
 
@@ -54,7 +54,10 @@ class GapsTest {
     @Test
     void halvesThatWereNotWatchedAreGapsOfTheirOwn() {
         Job job = new Job(halves()).enter("view v", "datum c1 1", "watch root", "turn on 360");
-        assertThat(told(job)).singleElement().asString().contains("all 36 blades, tip: not seen (skipped)");
+        assertThat(told(job))
+                .singleElement()
+                .asString()
+                .contains("all 36 blades, tip: not seen (not watched while it was in sight)");
     }
 
     @Test

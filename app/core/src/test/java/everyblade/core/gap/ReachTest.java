@@ -148,8 +148,9 @@ class ReachTest {
             assertThat(gap.reach().orElseThrow().from()).isEqualTo(105);
             assertThat(gap.reach().orElseThrow().sweep()).isEqualTo(240);
             assertThat(GapText.of(gap))
-                    .isEqualTo("row s1 (s1): vanes 8–24, everything: not seen (skipped); through view v feed the scope"
-                            + " tip to 105°, then draw it 240° clockwise watching.");
+                    .isEqualTo(
+                            "row s1 (s1): vanes 8–24, everything: not seen (skipped, or too little of it in sight); through view v feed the scope"
+                                    + " tip to 105°, then draw it 240° clockwise watching.");
         }
 
         @Test

@@ -6,7 +6,6 @@ import everyblade.core.Engines;
 import everyblade.core.Job;
 import everyblade.core.coverage.Why;
 import everyblade.core.entry.EntryText;
-import everyblade.core.entry.Settings;
 import everyblade.core.gap.Gaps;
 import everyblade.core.turning.Engine;
 import everyblade.spi.Direction;
@@ -75,10 +74,10 @@ class DoubtTest {
         for (int seed = 0; seed < JOBS; seed++) {
             Job job = random(seed);
             int before = open(job);
-            Plan plan = PlanBuilder.of(job.fold(), job.coverage(), Prices.of(Settings.USUAL));
-            plan.moves().forEach(move -> move.entries().forEach(entry -> job.enter(EntryText.of(entry))));
+            Plan plan = Plans.of(job.fold(), job.coverage());
+            plan.entries().forEach(move -> move.forEach(entry -> job.enter(EntryText.of(entry))));
             assertThat(open(job)).as("job %d: %s", seed, job.fold().entries()).isEqualTo(plan.unsure());
-            assertThat(plan.bound()).as("job %d", seed).isLessThanOrEqualTo(plan.minutes() + 1e-6);
+            assertThat(plan.bound()).isLessThanOrEqualTo(plan.turning());
             closed += before - plan.unsure();
             unsure += plan.unsure();
         }

@@ -21,7 +21,7 @@ class NetworkTest {
     }
 
     private static double best(Placing placing, String row, int stop) {
-        Placing.Estimate estimate = placing.estimates(row, 0, stop).get(0);
+        Reckoning.Estimate estimate = placing.estimates(row, 0, stop).get(0);
         return estimate.counted().degrees() + estimate.correction();
     }
 

@@ -5,8 +5,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import everyblade.core.coverage.Areas;
 import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.Headline;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
+import everyblade.core.entry.Settings;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.turning.Remark;
 import java.util.List;
@@ -37,13 +39,15 @@ final class CoverageJson {
         for (Basis basis : Basis.values()) {
             Tally total = coverage.tally(basis);
             if (total.cells() > 0) {
-                json.set(basis.word(), total(total));
+                json.set(basis.word(), total(total, coverage.headline(basis)));
             } else {
                 json.putNull(basis.word());
             }
         }
         json.put("seenShare", JsonText.share(all.seen(), all.cells()));
         json.put("doneShare", JsonText.share(all.seen() + all.part(), all.cells()));
+        json.set("headline", headline(coverage.headline(headline)));
+        json.set("judgedBy", terms(coverage.settings()));
         json.put("findings", findings(coverage));
         if (job.limits().isPresent()) {
             ObjectNode judged = FindingsCommand.json(job, coverage);
@@ -69,6 +73,7 @@ final class CoverageJson {
         json.put("basis", row.basis().word());
         json.put("airfoils", row.row().count());
         states(json, all);
+        json.put("glimpsed", all.glimpsed());
         json.put("noAccess", all.noAccess());
         json.put("coarse", all.coarse());
         json.put("fast", all.fast());
@@ -77,6 +82,7 @@ final class CoverageJson {
         json.put("declaredCells", row.declaredCells());
         json.put("seenShare", JsonText.share(all.seen(), all.cells()));
         json.put("doneShare", JsonText.share(all.seen() + all.part(), all.cells()));
+        json.set("headline", headline(row.headline()));
         json.set("area", area(row.areas(row.zoning().all())));
         json.set("bySpan", bands(row, row.zoning().spans(), row.zoning()::span));
         json.set("bySide", bands(row, row.zoning().sides(), row.zoning()::side));
@@ -102,9 +108,34 @@ final class CoverageJson {
         json.put("unseen", tally.unseen());
     }
 
-    private static ObjectNode total(Tally all) {
+    /** The three figures, in their order: what is left of what views can show, surface seen, surface that no view shows. */
+    private static ObjectNode headline(Headline figures) {
+        ObjectNode json = JsonText.object();
+        json.put("left", JsonText.rest(figures.leftShare()));
+        json.put("seen", JsonText.share(figures.seen()));
+        json.put("beyond", JsonText.rest(figures.beyond()));
+        json.put("leftCells", figures.left());
+        json.put("withinCells", figures.within());
+        return json;
+    }
+
+    /** The settings that say what counts; what is not judged is null. */
+    private static ObjectNode terms(Settings settings) {
+        ObjectNode json = JsonText.object();
+        Settings.ALL.forEach(
+                setting -> json.put(setting.name(), settings.values().get(setting.name())));
+        json.putNull("light");
+        json.putNull("depthOfField");
+        return json;
+    }
+
+    private static ObjectNode total(Tally all, Headline figures) {
         ObjectNode json = JsonText.object();
         states(json, all);
+        json.put("glimpsed", all.glimpsed());
+        json.put("noAccess", all.noAccess());
+        json.put("coarse", all.coarse());
+        json.set("headline", headline(figures));
         json.put("seenShare", JsonText.share(all.seen(), all.cells()));
         json.put("doneShare", JsonText.share(all.seen() + all.part(), all.cells()));
         return json;

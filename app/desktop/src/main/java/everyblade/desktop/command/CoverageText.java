@@ -1,14 +1,17 @@
 package everyblade.desktop.command;
 
-import everyblade.core.coverage.Areas;
 import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.Headline;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.finding.Verdict;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.TakenAsExact;
+import everyblade.picture.Figures;
+import everyblade.picture.MapWords;
+import everyblade.picture.Terms;
 import everyblade.record.Beginning;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
@@ -35,9 +38,11 @@ final class CoverageText {
     static List<String> of(OpenedJob job, Coverage coverage, List<RowCoverage> rows) {
         List<String> lines = new ArrayList<>(heading(job));
         lines.add("");
+        lines.addAll(figures(coverage));
+        lines.add("");
         lines.addAll(table(coverage, rows));
         lines.add("");
-        lines.add("Done (seen, or as far as it can be seen), by part:");
+        lines.add("By part: " + MapWords.ENGLISH.figures() + ":");
         rows.forEach(row -> lines.add(parts(row)));
         lines.add("");
         lines.addAll(bases(coverage));
@@ -78,7 +83,8 @@ final class CoverageText {
         List<String> lines = new ArrayList<>();
         if (coverage.tally(Basis.COMPUTED).cells() > 0) {
             lines.add("Computed: what each station can show of the shape of the airfoils, wherever within its tolerance"
-                    + " the scope tip stood. Seen: nearly all of a cell. In part: as much of it as any view can show.");
+                    + " the scope tip stood. Seen: nearly all of a cell. In part: as much of it as any view can show; a"
+                    + " glimpse, if views show less than half of it.");
         }
         if (coverage.tally(Basis.DECLARED).cells() > 0) {
             lines.add(
@@ -92,52 +98,70 @@ final class CoverageText {
         return lines;
     }
 
+    /** The three figures of all rows, and what they are judged by. */
+    static List<String> figures(Coverage coverage) {
+        List<String> lines = new ArrayList<>();
+        for (Basis basis : Basis.values()) {
+            if (coverage.tally(basis).cells() > 0) {
+                lines.add("All rows, " + basis.word() + ": "
+                        + new Figures(coverage.headline(basis), MapWords.ENGLISH).line() + ".");
+            }
+        }
+        lines.add(Terms.of(coverage, MapWords.ENGLISH).line());
+        return lines;
+    }
+
     private static List<String> table(Coverage coverage, List<RowCoverage> rows) {
         Table table = new Table()
                 .row(
                         "row",
                         "name",
                         "basis",
+                        "left",
+                        "surface seen",
+                        "no view shows",
                         "cells",
                         "seen",
                         "in part",
-                        "done",
+                        "a glimpse",
                         "maybe seen",
                         "not seen",
                         "no access",
-                        "surface seen",
-                        "within reach");
+                        "too coarse");
         for (RowCoverage row : rows) {
-            Areas areas = row.areas(row.zoning().all());
             add(
                     table,
                     List.of(
                             row.row().id(),
                             OneLine.of(row.row().name()),
                             row.basis().word()),
-                    row.tally(row.zoning().all()),
-                    List.of(percent(areas.seen()), percent(areas.reach())));
+                    row.headline(),
+                    row.tally(row.zoning().all()));
         }
         for (Basis basis : Basis.values()) {
             Tally tally = coverage.tally(basis);
             if (rows.size() > 1 && tally.cells() > 0) {
-                add(table, List.of("all", "", basis.word()), tally, List.of("", ""));
+                add(table, List.of("all", "", basis.word()), coverage.headline(basis), tally);
             }
         }
         return table.lines();
     }
 
-    private static void add(Table table, List<String> head, Tally tally, List<String> areas) {
+    private static void add(Table table, List<String> head, Headline headline, Tally tally) {
+        Figures figures = new Figures(headline, MapWords.ENGLISH);
         List<String> cells = new ArrayList<>(head);
         cells.addAll(List.of(
+                figures.left(),
+                figures.seen(),
+                figures.beyond(),
                 "" + tally.cells(),
-                percent(tally.seen(), tally.cells()),
+                "" + tally.seen(),
                 "" + tally.part(),
-                percent(tally.seen() + tally.part(), tally.cells()),
+                "" + tally.glimpsed(),
                 "" + tally.maybe(),
                 "" + tally.unseen(),
-                "" + tally.noAccess()));
-        cells.addAll(areas);
+                "" + tally.noAccess(),
+                "" + tally.coarse()));
         table.row(cells.toArray(String[]::new));
     }
 
@@ -155,8 +179,7 @@ final class CoverageText {
     private static List<String> bands(RowCoverage row, List<String> names, IntFunction<ZoneSet> zones) {
         List<String> bands = new ArrayList<>();
         for (int band = 0; band < names.size(); band++) {
-            Tally tally = row.tally(zones.apply(band));
-            bands.add(names.get(band) + " " + percent(tally.seen() + tally.part(), tally.cells()));
+            bands.add(names.get(band) + " " + new Figures(row.headline(zones.apply(band)), MapWords.ENGLISH).brief());
         }
         return bands.isEmpty() ? bands : List.of(String.join(", ", bands));
     }
@@ -201,16 +224,5 @@ final class CoverageText {
                 + (error.outside()
                         ? ", more than the stated ± allow for; it is shared out, but they are too small."
                         : ", within the stated ±; it is shared out.");
-    }
-
-    /** A share from 0 to 1 to a tenth of a per cent, rounded down but for rounding errors. */
-    static String percent(double share) {
-        return percent((int) Math.floor(1e9 * share + 0.5), 1_000_000_000);
-    }
-
-    /** To a tenth of a per cent, rounded down. */
-    static String percent(int part, int whole) {
-        long tenths = whole == 0 ? 0 : 1000L * part / whole;
-        return tenths / 10 + "." + tenths % 10 + " %";
     }
 }

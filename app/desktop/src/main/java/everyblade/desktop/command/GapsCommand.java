@@ -55,6 +55,7 @@ final class GapsCommand implements Callable<Integer> {
     private void text(List<LeftAgain.Left> gaps, Coverage coverage) {
         if (gaps.isEmpty()) {
             around.out().println(NothingLeft.told(coverage));
+            CoverageText.figures(coverage).forEach(around.out()::println);
             return;
         }
         for (int i = 0; i < gaps.size(); i++) {

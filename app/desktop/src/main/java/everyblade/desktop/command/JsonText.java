@@ -55,6 +55,11 @@ final class JsonText {
         return share < 1 - ROUNDING ? rounded.min(NEARLY_ALL) : rounded;
     }
 
+    /** A share from 0 to 1 that is missing, to four decimals; zero only if nothing is missing but rounding. */
+    static BigDecimal rest(double share) {
+        return BigDecimal.valueOf(Math.max(0, share - ROUNDING)).setScale(SHARE_DIGITS, RoundingMode.CEILING);
+    }
+
     /** Degrees to five decimals. */
     static BigDecimal degrees(double degrees) {
         return plain(BigDecimal.valueOf(degrees).setScale(DEGREE_DIGITS, RoundingMode.HALF_EVEN));

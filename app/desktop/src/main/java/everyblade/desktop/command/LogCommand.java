@@ -113,6 +113,11 @@ final class LogCommand implements Callable<Integer> {
             }
             around.seenHeads()
                     .saw(opened.journal().firstHash(), said.get(said.size() - 1).number(), writer.head());
+            new KeptFolds(around.derived())
+                    .keep(
+                            opened.journal().firstHash(),
+                            writer.head(),
+                            said.get(said.size() - 1).after().fold());
             for (Speech.Said one : said) {
                 around.out().println("kept " + one.number());
                 one.remarks(words).forEach(around.err()::println);

@@ -1,24 +1,20 @@
 package everyblade.desktop.command;
 
 import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.Tally;
 
 /** What it means that nothing is left: seen in part is as far as any view shows, and no more. */
-public final class NothingLeft {
+final class NothingLeft {
 
     private NothingLeft() {}
 
-    /** Cells that are seen only in part. */
-    public static int inPart(Coverage coverage) {
-        return coverage.rows().stream()
-                .mapToInt(row -> row.tally(row.zoning().all()).part())
-                .sum();
-    }
-
     static String told(Coverage coverage) {
-        int part = inPart(coverage);
-        return part == 0
-                ? "nothing is left: all that the task asks for is seen, or accepted as not seen"
-                : "nothing is left to do, but not all is seen: " + part + (part == 1 ? " cell" : " cells")
-                        + " only in part, as far as any view of this engine model shows";
+        Tally all = coverage.tally();
+        if (all.part() == 0) {
+            return "nothing is left: all that the task asks for is seen, or accepted as not seen";
+        }
+        return "nothing is left to do, but not all is seen: " + all.part() + (all.part() == 1 ? " cell" : " cells")
+                + " only in part, as far as any view of this engine model shows, of these " + all.glimpsed()
+                + " less than half";
     }
 }

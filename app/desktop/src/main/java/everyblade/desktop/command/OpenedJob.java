@@ -7,7 +7,6 @@ import everyblade.core.finding.Judgement;
 import everyblade.core.finding.Judging;
 import everyblade.core.finding.Limits;
 import everyblade.core.finding.closing.ClosingList;
-import everyblade.core.move.Prices;
 import everyblade.core.sight.Clearances;
 import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Progress;
@@ -53,23 +52,25 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress,
     /** Reads a job, and tells what a person should know of its state. */
     static OpenedJob read(Surroundings around, Path path) {
         JobFolder folder = new JobFolder(around.disk(), around.path(path));
-        Job job = job(folder);
+        KeptFolds folds = new KeptFolds(around.derived());
+        Job job = job(folder, folds);
         job.notices().forEach(around.err()::println);
         Progress patience = new Patience(
                 around.err(),
                 around.clock(),
                 "Computing what each station shows of the blades; it is kept in your cache for next time.");
-        return of(around, folder, job, patience);
+        return of(around, folder, job, patience, folds);
     }
 
     /** Reads a job that is then written to; its writer tells what a person should know. */
     static OpenedJob readToWrite(Surroundings around, Path path) {
         JobFolder folder = new JobFolder(around.disk(), around.path(path));
-        return of(around, folder, job(folder), Progress.NONE);
+        KeptFolds folds = new KeptFolds(around.derived());
+        return of(around, folder, job(folder, folds), Progress.NONE, folds);
     }
 
-    private static Job job(JobFolder folder) {
-        JobFolder.Reading reading = folder.read();
+    private static Job job(JobFolder folder, KeptFolds folds) {
+        JobFolder.Reading reading = folder.read(folds);
         if (reading instanceof JobFolder.Refused refused) {
             throw new Failure(refused.problem().message());
         }
@@ -83,20 +84,25 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress,
 
     /** The same; {@code progress} watches what its coverage takes. */
     public static OpenedJob of(Surroundings around, JobFolder folder, Job job, Progress progress) {
-        Journal journal = job.journal();
-        around.seenHeads().saw(journal.firstHash(), journal.lines().size(), journal.head());
-        return of(folder, job, progress, around.derived());
+        return of(around, folder, job, progress, new KeptFolds(around.derived()));
     }
 
-    private static OpenedJob of(JobFolder folder, Job job, Progress progress, DerivedFiles derived) {
+    private static OpenedJob of(Surroundings around, JobFolder folder, Job job, Progress progress, KeptFolds folds) {
+        Journal journal = job.journal();
+        around.seenHeads().saw(journal.firstHash(), journal.lines().size(), journal.head());
+        return of(folder, job, progress, around.derived(), folds);
+    }
+
+    private static OpenedJob of(JobFolder folder, Job job, Progress progress, DerivedFiles derived, KeptFolds folds) {
         if (!(EngineJsonReader.read(
                         "model/" + EngineJsonReader.FILE, job.model().bytes())
                 instanceof Reading.Read read)) {
             throw new Failure(folder.path() + ": its frozen engine model cannot be read by this version; open the job"
                     + " with the version that started it");
         }
-        Fold fold = Fold.start(engine(folder, job, read.model()));
-        for (Line line : job.journal().lines()) {
+        List<Line> lines = job.journal().lines();
+        Fold fold = folds.from(job.journal(), engine(folder, job, read.model()));
+        for (Line line : lines.subList(fold.entries().size(), lines.size())) {
             try {
                 fold = fold.with(logged(line.k(), line.entry()));
             } catch (Refusal refusal) {
@@ -105,6 +111,7 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress,
                         + "), so another version wrote it; open the job with that version");
             }
         }
+        folds.keep(job.journal().firstHash(), job.journal().head(), fold);
         return new OpenedJob(folder, job, fold, progress, derived);
     }
 
@@ -170,7 +177,7 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress,
 
     /** The record that this one is compared with, if there is one. */
     Optional<OpenedJob> previous() {
-        return job.previous().map(then -> of(folder, then, progress, derived));
+        return job.previous().map(then -> of(folder, then, progress, derived, new KeptFolds(derived)));
     }
 
     /** What the limits say of each finding; nothing without limits. */
@@ -190,11 +197,6 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress,
                 fold,
                 scene(job, engine().model()),
                 JobPhoto.of(fold, journal().lines()));
-    }
-
-    /** What steps cost in this job. */
-    Prices prices() {
-        return Prices.of(settings(beginning()));
     }
 
     public Engine engine() {

@@ -4,9 +4,11 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import everyblade.core.angle.Arc;
+import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.core.entry.Zoning;
 import everyblade.core.sight.Criteria;
+import everyblade.core.sight.InTheWay;
 import everyblade.core.sight.Pose;
 import everyblade.core.sight.Progress;
 import everyblade.core.sight.Scene;
@@ -119,10 +121,35 @@ final class SightCommand implements Callable<Integer> {
                         + " one in engine.json"));
         try {
             Scene scene = engineScene.ring(of).orElseThrow(() -> MeshCommand.noShape(of));
-            SightArcs arcs = SightArcs.compute(scene, Pose.of(from, tip), criteria, Progress.NONE);
-            return told(engine, seen, from, of, scene, arcs);
+            Pose pose = Pose.of(from, tip);
+            SightArcs arcs = SightArcs.compute(scene, pose, criteria, Progress.NONE);
+            InTheWay between = InTheWay.of(engineScene, scene, arcs, of, pose, tip.diameter() / 2, criteria);
+            warn(scene, arcs, between);
+            return told(engine, seen, from, of, scene, arcs, between);
         } catch (UnusableShape unusable) {
             throw new Failure(model + ": " + unusable.getMessage());
+        }
+    }
+
+    /** Arcs are those among the row's own ring and the walls, so nobody may take them for what is seen past rows between. */
+    private void warn(Scene scene, SightArcs arcs, InTheWay between) {
+        double all = 0;
+        double alone = 0;
+        double left = 0;
+        boolean takes = false;
+        for (int facet = 0; facet < arcs.facetCount(); facet++) {
+            double area = scene.facets().area(facet);
+            all += area;
+            alone += arcs.arcs(facet).isEmpty() ? 0 : area;
+            left += between.left().get(facet).isEmpty() ? 0 : area;
+            takes |= !between.left().get(facet).equals(arcs.arcs(facet));
+        }
+        if (takes) {
+            around.err()
+                    .println("view " + view + ": its arcs leave out what stands between, "
+                            + between.rows().stream().map(Row::id).collect(Collectors.joining(", "))
+                            + ", so they show " + SightTables.percent(alone / all) + " of the surface where "
+                            + SightTables.percent(left / all) + " is left; \"between\" says which arcs that hides");
         }
     }
 
@@ -141,7 +168,7 @@ final class SightCommand implements Callable<Integer> {
     }
 
     private static ObjectNode told(
-            EngineModel engine, View view, Station station, Row row, Scene scene, SightArcs arcs) {
+            EngineModel engine, View view, Station station, Row row, Scene scene, SightArcs arcs, InTheWay between) {
         Facets facets = scene.facets();
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("model", engine.id());
@@ -150,6 +177,8 @@ final class SightCommand implements Callable<Integer> {
         json.put("row", row.id());
         json.put("airfoils", row.count());
         json.put("reference", view.reference());
+        ArrayNode rows = json.putArray("between");
+        between.rows().forEach(other -> rows.add(other.id()));
         ArrayNode list = json.putArray("facets");
         List<String> zones = Zoning.of(row).names();
         for (int facet = 0; facet < arcs.facetCount(); facet++) {
@@ -160,16 +189,22 @@ final class SightCommand implements Callable<Integer> {
             one.put("area", facets.area(id));
             vector(one.putArray("centroid"), axis -> facets.centroid(id, axis));
             vector(one.putArray("normal"), axis -> facets.normal(id, axis));
-            ArrayNode shown = one.putArray("arcs");
-            for (Arc arc : arcs.arcs(id).arcs()) {
-                double from = (double) arc.start() / Circle.TICKS_PER_DEGREE;
-                double length = (double) arc.length() / Circle.TICKS_PER_DEGREE;
-                if (length >= LEAST_ARC) {
-                    shown.addArray().add(from).add(from + length);
-                }
-            }
+            list(one.putArray("arcs"), arcs.arcs(id));
+            list(
+                    one.putArray("between"),
+                    arcs.arcs(id).difference(between.left().get(id)));
         }
         return json;
+    }
+
+    private static void list(ArrayNode array, ArcSet arcs) {
+        for (Arc arc : arcs.arcs()) {
+            double from = (double) arc.start() / Circle.TICKS_PER_DEGREE;
+            double length = (double) arc.length() / Circle.TICKS_PER_DEGREE;
+            if (length >= LEAST_ARC) {
+                array.addArray().add(from).add(from + length);
+            }
+        }
     }
 
     private static void vector(ArrayNode array, IntToDoubleFunction along) {

@@ -6,6 +6,8 @@ import everyblade.core.sight.Scene;
 import everyblade.core.sight.Sights;
 import everyblade.core.sight.StationSight;
 import everyblade.core.turning.Stance;
+import everyblade.picture.Figures;
+import everyblade.picture.MapWords;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Port;
 import everyblade.spi.Row;
@@ -239,7 +241,7 @@ record SightTables(EngineModel engine, Sights sights) {
                 .orElse("");
     }
 
-    private static String percent(double share) {
-        return CoverageText.percent(share);
+    static String percent(double share) {
+        return Figures.percent(share, MapWords.ENGLISH);
     }
 }

@@ -3,6 +3,8 @@ package everyblade.desktop.command;
 import everyblade.core.entry.Settings;
 import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Engine;
+import everyblade.picture.MapWords;
+import everyblade.picture.Terms;
 import everyblade.record.Beginning;
 import everyblade.record.Frozen;
 import everyblade.record.FrozenFile;
@@ -33,6 +35,8 @@ import picocli.CommandLine.Parameters;
 final class StartCommand implements Callable<Integer> {
 
     private static final String LIMITS = "--limits ";
+
+    private static final String NO_DETAIL = "none";
 
     private final Surroundings around;
     private final Everyblade everyblade;
@@ -65,7 +69,10 @@ final class StartCommand implements Callable<Integer> {
     @Option(names = "--previous", paramLabel = "JOB", description = "an earlier job on this engine")
     private Path previous;
 
-    @Option(names = "--detail", paramLabel = "MM", description = "the finest detail that must show, mm")
+    @Option(
+            names = "--detail",
+            paramLabel = "MM",
+            description = "the finest detail that must show, mm; 0.8 unless given, none if no view is to be too coarse")
     private String detail;
 
     @Option(names = "--least-view", paramLabel = "S", description = "how long a part must be in view, seconds")
@@ -114,6 +121,7 @@ final class StartCommand implements Callable<Integer> {
                 .println("started " + job + ": " + chosen.model().name() + " (" + beginning.model() + "), serial "
                         + beginning.serial());
         chosen.model().notice().map(OneLine::of).ifPresent(around.out()::println);
+        around.out().println(new Terms(settings, true, MapWords.ENGLISH).line());
         judgedBy.ifPresent(this::tell);
         return Commands.FINE;
     }
@@ -134,7 +142,7 @@ final class StartCommand implements Callable<Integer> {
 
     private Settings settings() {
         Map<String, BigDecimal> given = new TreeMap<>();
-        if (detail != null) {
+        if (detail != null && !detail.equals(NO_DETAIL)) {
             given.put("detail", Given.number("--detail", detail, "mm"));
         }
         if (leastView != null) {
@@ -149,6 +157,9 @@ final class StartCommand implements Callable<Integer> {
             if (given.put(name, Given.number("--set " + name, setting.substring(equals + 1), "")) != null) {
                 throw new Failure("--set " + name + ": it is given twice; give it once");
             }
+        }
+        if (detail == null) {
+            given.putIfAbsent("detail", Settings.DETAIL);
         }
         try {
             return Settings.of(given);

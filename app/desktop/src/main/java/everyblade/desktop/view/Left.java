@@ -77,7 +77,7 @@ public record Left(Gap gap, String what, String why, String how, List<String> en
                         .isPresent())
                 .thenComparingDouble(gap ->
                         gap.reach().map(reach -> turn(now, gap.row(), reach)).orElse(0.0))
-                .thenComparing(Left::beyondReach);
+                .thenComparing(gap -> gap.why().outOfReach());
     }
 
     /** Degrees from here to where the gap begins, the shorter way. */
@@ -87,9 +87,9 @@ public record Left(Gap gap, String what, String why, String how, List<String> en
     }
 
     private static Comparator<Gap> review() {
-        return Comparator.comparing((Gap gap) -> gap.why() != Why.SKIPPED)
+        return Comparator.comparing((Gap gap) -> gap.why() != Why.SKIPPED && gap.why() != Why.NOT_WATCHED)
                 .thenComparing(gap -> gap.state() != State.MAYBE)
-                .thenComparing(Left::beyondReach);
+                .thenComparing(gap -> gap.why().outOfReach());
     }
 
     private static Left told(Situation now, Gap gap, Words words) {
@@ -103,13 +103,9 @@ public record Left(Gap gap, String what, String why, String how, List<String> en
         return new Left(gap, what, state, how(now, gap, words), entries(now, gap));
     }
 
-    private static boolean beyondReach(Gap gap) {
-        return gap.why() == Why.NO_ACCESS || gap.why() == Why.COARSE;
-    }
-
     private static String how(Situation now, Gap gap, Words words) {
         if (gap.reach().isEmpty()) {
-            return words.say(beyondReach(gap) ? "left.noAccess" : "left.noCount");
+            return words.say(gap.why().outOfReach() ? "left.noAccess" : "left.noCount");
         }
         Gap.Reach reach = gap.reach().get();
         String far = words.number(Math.abs(reach.sweep()), 1);

@@ -1,23 +1,30 @@
 package everyblade.desktop.view;
 
+import everyblade.core.coverage.Basis;
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.Headline;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
 import everyblade.desktop.words.Words;
+import everyblade.picture.Figures;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How much of something was seen: the four parts are shares of all its cells and make one together.
+ * How much of something was seen: its parts are shares of all its cells and make one with what is not seen.
  *
  * @param name what it is
  * @param seen surely seen
- * @param part seen as far as it can be
+ * @param part seen as far as it can be, which is half or more
+ * @param glimpsed seen as far as it can be, which is less than half
  * @param maybe only maybe
+ * @param figures what is left, surface seen, surface that no view shows
  * @param told the numbers in words
  */
-public record ShareBar(String name, double seen, double part, double maybe, String told) {
+public record ShareBar(
+        String name, double seen, double part, double glimpsed, double maybe, String figures, String told) {
 
     /** The bars of one row: the whole, then each span band, side and chord band. */
     public static List<ShareBar> of(RowCoverage row, Words words) {
@@ -37,18 +44,33 @@ public record ShareBar(String name, double seen, double part, double maybe, Stri
     }
 
     private static ShareBar bar(RowCoverage row, String name, ZoneSet zones, Words words) {
-        Tally tally = row.tally(zones);
+        return bar(name, row.tally(zones), row.headline(zones), words);
+    }
+
+    /** The bar of all rows whose states rest on the same as what leads. */
+    public static ShareBar all(Coverage coverage, Words words) {
+        Basis basis = coverage.leading();
+        String name = words.say("share.all", words.map().basis(basis));
+        return bar(name, coverage.tally(basis), coverage.headline(basis), words);
+    }
+
+    private static ShareBar bar(String name, Tally tally, Headline headline, Words words) {
+        Figures figures = new Figures(headline, words.map());
         return new ShareBar(
                 name,
                 tally.seenShare(),
-                tally.share(tally.part()),
+                tally.share(tally.part() - tally.glimpsed()),
+                tally.share(tally.glimpsed()),
                 tally.share(tally.maybe()),
+                figures.brief(),
                 words.say(
                         "share.told",
                         name,
-                        words.percent(tally.seenShare()),
-                        words.percent(tally.doneShare()),
-                        words.percent(tally.share(tally.maybe())),
-                        tally.cells()));
+                        figures.line(),
+                        tally.cells(),
+                        tally.seen(),
+                        tally.part(),
+                        tally.glimpsed(),
+                        tally.maybe()));
     }
 }

@@ -1,6 +1,6 @@
 package everyblade.desktop.window;
 
-import everyblade.desktop.command.NothingLeft;
+import everyblade.core.coverage.Tally;
 import everyblade.desktop.map.CellAt;
 import everyblade.desktop.view.Left;
 import everyblade.desktop.view.Shown;
@@ -78,8 +78,8 @@ final class LeftPanel {
     }
 
     private String nothing(Shown shown) {
-        int part = NothingLeft.inPart(shown.state().coverage());
-        return part == 0 ? words.say("left.nothing") : words.say("left.nothingMore", part);
+        Tally all = shown.state().coverage().tally();
+        return all.part() == 0 ? words.say("left.nothing") : words.say("left.nothingMore", all.part(), all.glimpsed());
     }
 
     private void chosen() {

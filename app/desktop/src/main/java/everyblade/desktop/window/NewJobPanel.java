@@ -1,8 +1,10 @@
 package everyblade.desktop.window;
 
+import everyblade.core.entry.Settings;
 import everyblade.desktop.view.NewJob;
 import everyblade.desktop.words.Words;
 import everyblade.json.jar.CodeJar;
+import everyblade.picture.Terms;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
 import everyblade.spi.EngineModel;
@@ -84,6 +86,7 @@ final class NewJobPanel {
         });
         field("form.scopeTip", scopeTip);
         field("form.folder", folder);
+        panel.add(new Paragraph(new Terms(Settings.PROPOSED, true, words.map()).line()), "skip, wmin 0, growx");
         panel.add(new Paragraph(words.say("caution.before")), "span 2, wmin 0, growx");
         panel.add(problem, "span 2, wmin 0, growx");
         JButton begin = Texts.button(words.say("form.start"));

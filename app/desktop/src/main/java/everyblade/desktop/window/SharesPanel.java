@@ -1,11 +1,13 @@
 package everyblade.desktop.window;
 
 import everyblade.core.coverage.Basis;
+import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.ShareBar;
 import everyblade.desktop.words.Words;
+import everyblade.picture.Terms;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
 import everyblade.spi.Row;
@@ -45,24 +47,27 @@ final class SharesPanel {
 
     void show(JobState state, String row) {
         RowCoverage coverage = state.coverage().row(row);
-        List<ShareBar> now = ShareBar.of(coverage, words);
+        List<ShareBar> now = new ArrayList<>(List.of(ShareBar.all(state.coverage(), words)));
+        now.addAll(ShareBar.of(coverage, words));
         Theme theme = Looks.theme(choices.get());
         if (!row.equals(shownRow) || lines.size() != now.size()) {
             shownRow = row;
-            lay(coverage, now.size());
+            lay(state.coverage(), coverage, now.size());
         }
         for (int i = 0; i < now.size(); i++) {
             lines.get(i).show(now.get(i), theme);
         }
     }
 
-    private void lay(RowCoverage coverage, int count) {
+    private void lay(Coverage all, RowCoverage coverage, int count) {
         bars.removeAll();
         lines.clear();
         Row row = coverage.row();
-        bars.add(Texts.bold(Texts.label(row.name() + " (" + row.id() + ")"), 1), "span 2, wmin 0");
-        bars.add(Texts.label(words.say("share.head")));
+        bars.add(new Paragraph(words.map().figures()), "span 3, wmin 0, growx");
         for (int i = 0; i < count; i++) {
+            if (i == 1) {
+                bars.add(Texts.bold(Texts.label(row.name() + " (" + row.id() + ")"), 1), "span 3, wmin 0");
+            }
             Line line = new Line();
             bars.add(line.name);
             bars.add(line.bar, "hmin 14");
@@ -72,6 +77,7 @@ final class SharesPanel {
         Paragraph basis =
                 new Paragraph(words.say(coverage.basis() == Basis.COMPUTED ? "share.computed" : "share.declared"));
         bars.add(basis, "span 3, wmin 0, growx");
+        bars.add(new Paragraph(Terms.of(all, words.map()).line()), "span 3, wmin 0, growx");
         bars.revalidate();
         bars.repaint();
     }
@@ -85,15 +91,12 @@ final class SharesPanel {
 
         void show(ShareBar share, Theme theme) {
             Texts.say(name, share.name());
-            Texts.say(
-                    numbers,
-                    words.say(
-                            "share.numbers", words.percent(share.seen()), words.percent(share.seen() + share.part())));
+            Texts.say(numbers, share.figures());
             bar.show(share, theme);
         }
     }
 
-    /** Seen is solid, seen in part filled from below, maybe hatched: no colour is needed to tell them apart. */
+    /** Seen is solid, in part filled from below, a glimpse lined, maybe hatched: no colour is needed to tell them apart. */
     private static final class Bar extends JPanel {
 
         private static final long serialVersionUID = 1;
@@ -120,15 +123,26 @@ final class SharesPanel {
             g.fillRect(0, 0, width, height);
             int seen = (int) Math.round(bar.seen() * width);
             int part = (int) Math.round(bar.part() * width);
+            int glimpsed = (int) Math.round(bar.glimpsed() * width);
             int maybe = (int) Math.round(bar.maybe() * width);
             g.setColor(Looks.colour(theme, Ink.SEEN));
             g.fillRect(0, 0, seen, height);
             g.setColor(Looks.colour(theme, Ink.PART));
             g.fillRect(seen, height / 3, part, height - height / 3);
-            hatch(g, seen + part, maybe, height);
+            slits(g, seen + part, glimpsed, height);
+            hatch(g, seen + part + glimpsed, maybe, height);
             g.setColor(Looks.colour(theme, Ink.LINE));
             g.drawRect(0, 0, width, height);
             g.dispose();
+        }
+
+        private void slits(Graphics2D g, int from, int width, int height) {
+            g.setColor(Looks.colour(theme, Ink.PART_WASH));
+            g.fillRect(from, 0, width, height);
+            g.setColor(Looks.colour(theme, Ink.GLIMPSED));
+            for (int x = from + 1; x < from + width; x += HATCH) {
+                g.drawLine(x, 0, x, height);
+            }
         }
 
         private void hatch(Graphics2D g, int from, int width, int height) {

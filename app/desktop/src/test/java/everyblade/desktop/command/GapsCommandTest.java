@@ -39,7 +39,7 @@ class GapsCommandTest {
                         + "\"reach\":{\"view\":\"p-r\",\"station\":null,\"turnTo\":120,\"sweep\":210}}");
         assertThat(list.get(1))
                 .hasToString("{\"row\":\"r\",\"airfoils\":[10,11,12,1],\"zones\":[\"tip\"],"
-                        + "\"state\":\"unseen\",\"why\":\"skipped\","
+                        + "\"state\":\"unseen\",\"why\":\"not watched\","
                         + "\"reach\":{\"view\":\"p-r\",\"station\":null,\"turnTo\":0.0,\"sweep\":90}}");
         assertThat(list.get(2).get("reach").isNull()).isTrue();
     }
@@ -65,9 +65,14 @@ class GapsCommandTest {
 
         Ran nothing = console.run("gaps", "job");
 
-        assertThat(nothing)
-                .isEqualTo(new Ran(
-                        0, "nothing is left: all that the task asks for is seen, or accepted as not seen\n", ""));
+        assertThat(nothing.status()).isZero();
+        assertThat(nothing.outLines())
+                .containsExactly(
+                        "nothing is left: all that the task asks for is seen, or accepted as not seen",
+                        "All rows, declared: 25.0 % left of what these views can show (8 of 32 cells); 75.0 % of the surface"
+                                + " seen; 0.0 % of the surface no view shows.",
+                        "Judged by: windows that the model states, however slanted and coarse what they show; light, depth"
+                                + " of field and time in view are not judged.");
 
         console.run("log", "job", "void 3 because the light was out");
         Ran left = console.run("gaps", "job");

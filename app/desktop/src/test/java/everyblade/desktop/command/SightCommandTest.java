@@ -66,6 +66,39 @@ class SightCommandTest {
         assertThat(shown).isPositive();
     }
 
+    /** With a further row right before the scope tip's eyes. */
+    private void between(String kind, int count) {
+        String section =
+                "{ \"span\": %d, \"chord\": 6, \"stagger\": 30, \"camber\": 0, \"thickness\": 0.08, \"x\": 9 }";
+        String row = "{ \"id\": \"s0\", \"kind\": \"" + kind + "\", \"count\": " + count
+                + ", \"shape\": { \"type\": \"axial\", \"sections\": [ " + section.formatted(0) + ", "
+                + section.formatted(1) + " ] } }, ";
+        console.write("blade/engine.json", BLADE.replace("\"rows\": [", "\"rows\": [ " + row));
+    }
+
+    @Test
+    void whatRowsBetweenHideStandsBesideTheArcsAndIsCalledOut() throws IOException {
+        JsonNode open = new ObjectMapper()
+                .readTree(console.run("sight", "blade", "--view", "v", "--json").out());
+        assertThat(open.get("between")).isEmpty();
+        assertThat(console.run("sight", "blade", "--view", "v", "--json").err()).isEmpty();
+
+        between("rotor", 40);
+        Console.Ran ran = console.run("sight", "blade", "--view", "v", "--json");
+        JsonNode behind = new ObjectMapper().readTree(ran.out());
+        assertThat(ran.err()).contains("s0").contains("0.0 % is left").hasLineCount(1);
+        assertThat(behind.get("between").toString()).isEqualTo("[\"s0\"]");
+        for (int i = 0; i < open.get("facets").size(); i++) {
+            JsonNode facet = behind.get("facets").get(i);
+            assertThat(facet.get("arcs")).isEqualTo(open.get("facets").get(i).get("arcs"));
+            assertThat(facet.get("between")).isEqualTo(facet.get("arcs"));
+        }
+        assertThat(console.run("sight", "blade", "--view", "v").outLines())
+                .filteredOn(line -> line.startsWith("root") || line.startsWith("tip"))
+                .isNotEmpty()
+                .allMatch(line -> line.matches("\\S+ +0\\.0 % +0\\.0 % .*"));
+    }
+
     @Test
     void theRootOfThePressureSideIsMostlyInTheShade() {
         Console.Ran ran = console.run("sight", "blade", "--view", "v");

@@ -29,6 +29,8 @@ class StartCommandTest {
         assertThat(started).isEqualTo(new Ran(0, """
                 started job: Ring of twelve (ring), serial 7
                 Invented for tests.
+                Judged by: line of sight at least 30° to the surface; a detail of 0.8 mm on 3 picture points; light, depth \
+                of field and time in view are not judged.
                 """, ""));
         assertThat(console.journal())
                 .singleElement()
@@ -57,6 +59,25 @@ class StartCommandTest {
         assertThat(console.journal().get(0))
                 .contains("\"detail\":0.5", "\"least-view\":0.3", "\"grazing\":40", "\"grazing-leading\":40")
                 .contains("\"seen\":0.9", "\"pixels\":3");
+    }
+
+    /** Without a detail no view is too coarse, and "seen" says little. */
+    @Test
+    void asksForADetailThatAPersonCanSeeUnlessToldOtherwise() {
+        Console console = Console.in(folder);
+
+        assertThat(console.start().out()).contains("Judged by: line of sight at least 30°", "a detail of 0.8 mm");
+        assertThat(console.journal().get(0)).contains("\"detail\":0.8");
+        assertThat(Console.in(folder.resolve("fine")).start("--detail", "0.3mm").out())
+                .contains("a detail of 0.3 mm");
+        assertThat(Console.in(folder.resolve("set"))
+                        .start("--set", "detail=0.5")
+                        .out())
+                .contains("a detail of 0.5 mm");
+
+        Console any = Console.in(folder.resolve("any"));
+        assertThat(any.start("--detail", "none").out()).contains("no detail asked, so no view is too coarse");
+        assertThat(any.journal().get(0)).doesNotContain("detail");
     }
 
     @Test

@@ -2,10 +2,13 @@ package everyblade.desktop.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.coverage.RowCoverage;
 import everyblade.desktop.words.Words;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
@@ -114,6 +117,30 @@ class DoubtsTest {
             })
     void whatMayBeMeantOtherwiseIsQuestionedInWords(String line, String question) {
         assertThat(about(line)).containsExactly(question);
+    }
+
+    /** What the cone holds is more than what is in sight, and never less. */
+    @ParameterizedTest
+    @ValueSource(strings = {"far", "near"})
+    void noFindingIsQuestionedOnABladeThatTheStationShows(String station) {
+        session.close();
+        session = Workshop.shaped(folder.resolve("shaped")).open("view p-r", "at " + station, "datum r 1", "look");
+        RowCoverage seen = session.state().coverage().row("r");
+        List<Integer> questioned = new ArrayList<>();
+        List<Integer> shown = new ArrayList<>();
+        for (int n = 1; n <= 12; n++) {
+            int blade = n;
+            // Maybe seen is in the field, too.
+            if (IntStream.range(0, seen.zoning().size())
+                    .anyMatch(zone -> seen.areas(blade, zone).maybe() > 0)) {
+                shown.add(blade);
+            }
+            if (!about("nick " + blade + " tip").isEmpty()) {
+                questioned.add(blade);
+            }
+        }
+        assertThat(shown).isNotEmpty().doesNotContainAnyElementsOf(questioned);
+        assertThat(questioned).contains(7).hasSizeGreaterThan(5);
     }
 
     @Test

@@ -16,6 +16,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -101,7 +102,13 @@ public record Workshop(Path folder, Disk disk) {
 
     /** A workshop with a job on an engine whose sight is computed. */
     public static Workshop shaped(Path folder) {
-        return in(folder, new LocalDisk(), SHAPED, Optional.empty());
+        return shaped(folder, Map.of());
+    }
+
+    /** The same by other settings. */
+    public static Workshop shaped(Path folder, Map<String, BigDecimal> settings) {
+        List<String> facts = List.of("7", "routine", "Ann");
+        return in(folder, new LocalDisk(), SHAPED, Optional.empty(), facts, Settings.of(settings));
     }
 
     /** The same on another disk. */
@@ -119,16 +126,22 @@ public record Workshop(Path folder, Disk disk) {
     }
 
     private static Workshop in(Path folder, Disk disk, String model, Optional<FrozenFile> limits) {
-        return in(folder, disk, model, limits, List.of("7", "routine", "Ann"));
+        return in(folder, disk, model, limits, List.of("7", "routine", "Ann"), Settings.of(Map.of()));
     }
 
     /** A workshop whose job is on another engine, {@code ring} by its id, and says this as serial number, task and name. */
     public static Workshop of(Path folder, String model, String serial, String task, String by) {
-        return in(folder, new LocalDisk(), model, Optional.empty(), List.of(serial, task, by));
+        List<String> facts = List.of(serial, task, by);
+        return in(folder, new LocalDisk(), model, Optional.empty(), facts, Settings.of(Map.of()));
     }
 
     private static Workshop in(
-            Path folder, Disk disk, String model, Optional<FrozenFile> limits, List<String> serialTaskBy) {
+            Path folder,
+            Disk disk,
+            String model,
+            Optional<FrozenFile> limits,
+            List<String> serialTaskBy,
+            Settings settings) {
         Workshop workshop = new Workshop(folder, disk);
         new JobFolder(new LocalDisk(), workshop.job())
                 .start(
@@ -138,7 +151,7 @@ public record Workshop(Path folder, Disk disk) {
                                 "ring",
                                 serialTaskBy.get(0),
                                 serialTaskBy.get(1),
-                                Settings.of(Map.of()).values(),
+                                settings.values(),
                                 Optional.empty()),
                         new Frozen(frozen(model), Collections.emptySortedMap(), limits, Optional.empty()))
                 .ifPresent(problem -> {

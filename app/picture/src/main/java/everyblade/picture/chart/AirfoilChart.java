@@ -35,7 +35,8 @@ public final class AirfoilChart {
     /** From dark to light, so that grey print tells them apart. */
     private static final List<Part> PARTS = List.of(
             new Part("seen", ChartLook.colour(Ink.SEEN), Tally::seen),
-            new Part("seen in part", ChartLook.colour(Ink.PART), Tally::part),
+            new Part("seen in part", ChartLook.colour(Ink.PART), tally -> tally.part() - tally.glimpsed()),
+            new Part("only a glimpse", ChartLook.between(Ink.PART, Ink.PART_WASH), Tally::glimpsed),
             new Part("maybe", ChartLook.between(Ink.MAYBE, Ink.MAYBE_WASH), Tally::maybe),
             new Part("not seen", ChartLook.colour(Ink.PAPER), Tally::unseen));
 

@@ -5,6 +5,9 @@ import everyblade.core.coverage.Tally;
 import everyblade.core.entry.Entry;
 import everyblade.core.finding.Verdict;
 import everyblade.core.turning.Logged;
+import everyblade.picture.Figures;
+import everyblade.picture.MapWords;
+import everyblade.picture.Terms;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
@@ -13,7 +16,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** The first page: the answer in short. */
 final class Answer {
@@ -29,6 +31,7 @@ final class Answer {
         blocks.add(new Block.Table(List.of(Column.of("", 1.1), Column.of("", 3.4)), facts(job)));
         blocks.add(new Block.Heading(2, "What was seen"));
         blocks.add(shares(job));
+        blocks.add(new Block.Paragraph(Words.of(terms(job))));
         blocks.add(new Block.Heading(2, "What was found"));
         blocks.addAll(listed(Findings.lines(job), "Nothing was entered as found.", "Findings"));
         blocks.add(new Block.Heading(2, "What is open"));
@@ -59,15 +62,6 @@ final class Answer {
                 .count();
         if (beyond > 0) {
             lines.add(Words.alert(Telling.count((int) beyond, "finding") + " beyond the entered limits."));
-        }
-        List<String> unjudged = Stream.of("least-view", "detail")
-                .filter(setting -> !job.facts().settings().containsKey(setting))
-                .map(setting -> setting.equals("detail")
-                        ? "how fine a detail could be told"
-                        : "how long each place was in view")
-                .toList();
-        if (!unjudged.isEmpty()) {
-            lines.add(Words.of("Not judged in this job: " + String.join(", and ", unjudged) + "."));
         }
         lines.add(Words.of("Whether the engine may go on is for licensed people to decide, by the manual in force."));
         return new Block.Framed(lines);
@@ -127,29 +121,40 @@ final class Answer {
         for (Basis basis : Basis.values()) {
             Tally all = job.coverage().tally(basis);
             if (all.cells() > 0) {
+                Figures figures = new Figures(job.coverage().headline(basis), MapWords.ENGLISH);
                 lines.add(List.of(
                         basis == Basis.COMPUTED
                                 ? Cell.of(Words.strong("computed"), Words.faint("from shapes and stations"))
                                 : Cell.of(
                                         Words.strong("declared"), Words.faint("rests on stated windows; not computed")),
-                        Cell.of("" + all.cells()),
+                        Cell.of(
+                                Words.strong(figures.left()),
+                                Words.of(all.left() + " of " + Telling.count(all.within(), "cell"))),
+                        Cell.of(Words.strong(figures.seen())),
+                        Cell.of(Words.strong(figures.beyond())),
                         share(all.seen(), all.cells()),
                         share(all.part(), all.cells()),
+                        share(all.glimpsed(), all.cells()),
                         share(all.maybe(), all.cells()),
-                        share(all.unseen(), all.cells()),
-                        share(all.noAccess() + all.coarse(), all.cells())));
+                        share(all.unseen(), all.cells())));
             }
         }
         return new Block.Table(
                 List.of(
-                        Column.of("basis", 3.2),
-                        Column.number("cells", 1),
-                        Column.number("seen", 1.7),
-                        Column.number("seen in part", 1.5),
-                        Column.number("maybe", 1.5),
-                        Column.number("not seen", 1.5),
-                        Column.number("of these not accessible", 1.7)),
+                        Column.of("basis", 2.2),
+                        Column.number("left of what these views can show", 2),
+                        Column.number("surface seen", 1.4),
+                        Column.number("surface that no view shows", 1.6),
+                        Column.number("cells seen", 1.2),
+                        Column.number("in part", 1.2),
+                        Column.number("of these a glimpse", 1.4),
+                        Column.number("maybe", 1.1),
+                        Column.number("not seen", 1.2)),
                 lines);
+    }
+
+    private static String terms(Reported job) {
+        return Terms.of(job.coverage(), MapWords.ENGLISH).line();
     }
 
     private static Cell share(int part, int whole) {

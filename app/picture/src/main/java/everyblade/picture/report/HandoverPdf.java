@@ -1,5 +1,6 @@
 package everyblade.picture.report;
 
+import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Entry;
 import everyblade.core.finding.closing.OpenItem;
@@ -8,6 +9,9 @@ import everyblade.core.gap.GapText;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Seat;
+import everyblade.picture.Figures;
+import everyblade.picture.MapWords;
+import everyblade.picture.Terms;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
@@ -56,6 +60,15 @@ public final class HandoverPdf {
                         + " steps before going on."))));
         blocks.add(new Block.Heading(2, "Where everything is"));
         blocks.add(new Block.Table(List.of(Column.of("", 1.2), Column.of("", 4)), places(job)));
+        blocks.add(new Block.Heading(2, "What was seen"));
+        for (Basis basis : Basis.values()) {
+            if (job.coverage().tally(basis).cells() > 0) {
+                Figures figures = new Figures(job.coverage().headline(basis), MapWords.ENGLISH);
+                blocks.add(new Block.Item(Words.of(basis.word() + ": " + figures.line())));
+            }
+        }
+        blocks.add(new Block.Item(
+                Words.of(Terms.of(job.coverage(), MapWords.ENGLISH).line())));
         blocks.add(new Block.Heading(2, "The last three steps done"));
         blocks.add(steps(job));
         blocks.add(new Block.Heading(2, "Next"));

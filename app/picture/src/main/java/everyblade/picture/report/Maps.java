@@ -4,6 +4,8 @@ import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
 import everyblade.picture.Facing;
+import everyblade.picture.Figures;
+import everyblade.picture.MapWords;
 import everyblade.picture.PageScenes;
 import everyblade.picture.chart.AirfoilChart;
 import everyblade.picture.chart.ShareChart;
@@ -67,10 +69,12 @@ final class Maps {
 
     private static String summary(RowCoverage row) {
         Tally tally = tally(row);
-        return Telling.count(row.row().count(), row.row().kind().airfoil()) + "; of " + tally.cells() + " cells "
-                + tally.seen() + " seen (" + Telling.percent(tally.seen(), tally.cells()) + "), " + tally.part()
-                + " in part, " + tally.maybe() + " maybe, " + tally.unseen() + " not seen, of these "
-                + tally.noAccess() + " not accessible. "
+        return Telling.count(row.row().count(), row.row().kind().airfoil()) + ": "
+                + new Figures(row.headline(), MapWords.ENGLISH).line() + ". Of " + tally.cells() + " cells "
+                + tally.seen() + " seen, " + tally.part() + " in part, of these " + tally.glimpsed()
+                + " only a glimpse, "
+                + tally.maybe() + " maybe, " + tally.unseen() + " not seen, of these " + tally.noAccess()
+                + " shown by no view and " + tally.coarse() + " only too coarsely. "
                 + (row.basis() == Basis.COMPUTED ? "Computed." : "Declared.");
     }
 

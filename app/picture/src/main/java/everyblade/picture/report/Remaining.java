@@ -1,6 +1,8 @@
 package everyblade.picture.report;
 
 import everyblade.core.coverage.RowCoverage;
+import everyblade.core.coverage.State;
+import everyblade.core.coverage.Why;
 import everyblade.core.entry.Entry;
 import everyblade.core.gap.Gap;
 import everyblade.core.gap.GapText;
@@ -11,9 +13,9 @@ import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
 import everyblade.picture.report.page.Words;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /** The chapters on what is left: gaps, rechecks and questions, and what was not done and why. */
 final class Remaining {
@@ -174,38 +176,33 @@ final class Remaining {
     }
 
     private static Block byReason(Reported job) {
-        Map<String, int[]> counts = new TreeMap<>();
+        Map<Why, int[]> counts = new EnumMap<>(Why.class);
         for (RowCoverage row : job.coverage().rows()) {
             for (int n = 1; n <= row.row().count(); n++) {
                 for (int zone = 0; zone < row.zoning().size(); zone++) {
                     boolean isAccepted = row.remarked(Remark.What.ACCEPTED, n, zone);
+                    boolean isMaybe = row.state(n, zone) == State.MAYBE;
                     row.why(n, zone).ifPresent(why -> {
-                        int[] both = counts.computeIfAbsent(why(why), key -> new int[2]);
-                        both[0]++;
-                        both[1] += isAccepted ? 1 : 0;
+                        int[] all = counts.computeIfAbsent(why, key -> new int[3]);
+                        all[0]++;
+                        all[1] += isMaybe ? 1 : 0;
+                        all[2] += isAccepted ? 1 : 0;
                     });
                 }
             }
         }
         return new Block.Table(
-                List.of(Column.of("why", 6), Column.number("cells", 1), Column.number("of these accepted", 1.6)),
+                List.of(
+                        Column.of("why", 6),
+                        Column.number("cells", 1),
+                        Column.number("of these maybe seen", 1.6),
+                        Column.number("of these accepted", 1.6)),
                 counts.entrySet().stream()
                         .map(each -> List.of(
-                                Cell.of(each.getKey()),
+                                Cell.of(each.getKey().words()),
                                 Cell.of("" + each.getValue()[0]),
-                                Cell.of("" + each.getValue()[1])))
+                                Cell.of("" + each.getValue()[1]),
+                                Cell.of("" + each.getValue()[2])))
                         .toList());
-    }
-
-    private static String why(everyblade.core.coverage.Why why) {
-        return switch (why) {
-            case SKIPPED -> "never watched while in sight";
-            case NO_ACCESS -> "no view of this engine model shows it";
-            case COARSE -> "every view that shows it is too coarse for the detail asked";
-            case FAST -> "in view for less than the least time";
-            case COUNT_LOST -> "maybe: the count was lost, or had not begun";
-            case PLAY -> "maybe: the turning tool has too much play to be sure";
-            case PLACEMENT -> "maybe: it depends on where within its tolerance the scope tip stood";
-        };
     }
 }

@@ -4,6 +4,8 @@ import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
 import everyblade.core.entry.ZoneSet;
+import everyblade.picture.Figures;
+import everyblade.picture.MapWords;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
@@ -24,68 +26,100 @@ final class ShareTables {
         List<RowCoverage> rows = job.coverage().rows();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "Coverage"));
-        blocks.add(new Block.Paragraph(Words.of("Cells counted; a cell is one zone of one blade, vane or sector."
-                + " Shares are of all cells, not accessible ones included, and are rounded down, so 100 % means all."
-                + " Seen: surely in sight and watched. In part: not all of it, but as much as any view can show. Maybe:"
-                + " only if count, errors and the place of the scope tip were kind. Computed: from the shape of the"
-                + " airfoils and where the scope tip stood. Declared: the share rests on windows that the engine model"
-                + " states for its views; nothing is computed.")));
+        blocks.add(new Block.Paragraph(
+                Words.of("First what is left of the cells that these views can show, then how much of the"
+                        + " surface is seen, then how much of it no view shows well enough; what is left and what no view shows is"
+                        + " rounded up, what is seen down. Then cells counted; a cell is one zone of one blade, vane or sector."
+                        + " Seen: surely in sight and watched. In part: not all of it, but as much as any view can show; a glimpse,"
+                        + " if views show less than half of it. Maybe:"
+                        + " only if count, errors and the place of the scope tip were kind. Computed: from the shape of the"
+                        + " airfoils and where the scope tip stood. Declared: the share rests on windows that the engine model"
+                        + " states for its views; nothing is computed.")));
         blocks.add(new Block.Heading(2, "By row"));
-        blocks.add(byRow(job, rows));
+        List<Line> lines = lines(job, rows);
+        blocks.add(byRow(lines));
+        blocks.add(new Block.Heading(2, "Cells not seen, by row"));
+        blocks.add(notSeen(lines));
         blocks.addAll(byBand("By span", rows, row -> bands(row, row.zoning().spans(), row.zoning()::span)));
         blocks.addAll(byBand("By side", rows, row -> bands(row, row.zoning().sides(), row.zoning()::side)));
         blocks.addAll(byBand("By edge", rows, row -> bands(row, row.zoning().chords(), row.zoning()::chord)));
         return blocks;
     }
 
-    private static Block byRow(Reported job, List<RowCoverage> rows) {
-        List<List<Cell>> lines = new ArrayList<>();
+    /**
+     * A row, or all of one basis.
+     *
+     * @param name as it is told
+     * @param figures of it
+     * @param cells of it, counted
+     */
+    private record Line(Cell name, Figures figures, Tally cells) {}
+
+    private static List<Line> lines(Reported job, List<RowCoverage> rows) {
+        List<Line> lines = new ArrayList<>();
         for (RowCoverage row : rows) {
             Words name = Words.of(Telling.row(row.row()));
             Cell cell = job.situation().counting(row.row()) ? Cell.of(name) : Cell.of(name, Words.faint("no datum"));
-            lines.add(line(cell, "" + row.row().count(), all(row)));
+            lines.add(new Line(cell, new Figures(row.headline(), MapWords.ENGLISH), all(row)));
         }
         for (Basis basis : Basis.values()) {
-            List<RowCoverage> alike =
-                    rows.stream().filter(row -> row.basis() == basis).toList();
-            if (!alike.isEmpty()) {
-                lines.add(line(
-                        Cell.of(Words.strong("all rows, " + basis.word())),
-                        "" + alike.stream().mapToInt(row -> row.row().count()).sum(),
-                        job.coverage().tally(basis)));
+            Tally all = job.coverage().tally(basis);
+            if (all.cells() > 0) {
+                Figures figures = new Figures(job.coverage().headline(basis), MapWords.ENGLISH);
+                lines.add(new Line(Cell.of(Words.strong("all rows, " + basis.word())), figures, all));
             }
         }
-        return new Block.Table(
-                List.of(
-                        Column.of("row", 3.9),
-                        Column.number("parts", 0.9),
-                        Column.number("cells", 1),
-                        Column.number("seen", 1),
-                        Column.number("of cells", 1.25),
-                        Column.number("in part", 0.9),
-                        Column.number("maybe", 1.15),
-                        Column.number("not seen", 1.1),
-                        Column.number("no access", 1.1),
-                        Column.number("too fast", 0.9),
-                        Column.number("stated", 1.15),
-                        Column.number("damaged", 1.3)),
-                lines);
+        return lines;
     }
 
-    private static List<Cell> line(Cell name, String parts, Tally tally) {
-        return List.of(
-                name,
-                Cell.of(parts),
-                Cell.of("" + tally.cells()),
-                Cell.of("" + tally.seen()),
-                Cell.of(Words.strong(Telling.percent(tally.seen(), tally.cells()))),
-                Cell.of("" + tally.part()),
-                Cell.of("" + tally.maybe()),
-                Cell.of("" + tally.unseen()),
-                Cell.of("" + (tally.noAccess() + tally.coarse())),
-                Cell.of("" + tally.fast()),
-                Cell.of("" + tally.stated()),
-                Cell.of("" + tally.damaged()));
+    private static Block byRow(List<Line> lines) {
+        return new Block.Table(
+                List.of(
+                        Column.of("row", 3.6),
+                        Column.number("left", 1.3),
+                        Column.number("surface seen", 1.3),
+                        Column.number("no view shows", 1.3),
+                        Column.number("cells", 1),
+                        Column.number("seen", 1),
+                        Column.number("in part", 1),
+                        Column.number("a glimpse", 1.3),
+                        Column.number("maybe", 1.2),
+                        Column.number("not seen", 1)),
+                lines.stream()
+                        .map(line -> List.of(
+                                line.name(),
+                                Cell.of(Words.strong(line.figures().left())),
+                                Cell.of(Words.strong(line.figures().seen())),
+                                Cell.of(Words.strong(line.figures().beyond())),
+                                Cell.of("" + line.cells().cells()),
+                                Cell.of("" + line.cells().seen()),
+                                Cell.of("" + line.cells().part()),
+                                Cell.of("" + line.cells().glimpsed()),
+                                Cell.of("" + line.cells().maybe()),
+                                Cell.of("" + line.cells().unseen())))
+                        .toList());
+    }
+
+    private static Block notSeen(List<Line> lines) {
+        return new Block.Table(
+                List.of(
+                        Column.of("row", 3.6),
+                        Column.number("not seen", 1.2),
+                        Column.number("of these shown by no view", 2),
+                        Column.number("only too coarsely", 1.6),
+                        Column.number("too fast", 1.2),
+                        Column.number("stated with a picture", 1.6),
+                        Column.number("of all damaged", 1.4)),
+                lines.stream()
+                        .map(line -> List.of(
+                                line.name(),
+                                Cell.of("" + line.cells().unseen()),
+                                Cell.of("" + line.cells().noAccess()),
+                                Cell.of("" + line.cells().coarse()),
+                                Cell.of("" + line.cells().fast()),
+                                Cell.of("" + line.cells().stated()),
+                                Cell.of("" + line.cells().damaged())))
+                        .toList());
     }
 
     private static Tally all(RowCoverage row) {
@@ -123,18 +157,13 @@ final class ShareTables {
             List<String> names, List<RowCoverage> rows, Function<RowCoverage, Map<String, ZoneSet>> bandsOf) {
         List<Column> columns = new ArrayList<>();
         columns.add(Column.of("row", 2.4));
-        names.forEach(name -> columns.add(Column.number(name + ": seen of cells; with in part", 1.9)));
+        names.forEach(name -> columns.add(Column.number(name + ": left / surface seen / no view shows", 1.9)));
         List<List<Cell>> lines = new ArrayList<>();
         for (RowCoverage row : rows) {
             List<Cell> line = new ArrayList<>();
             line.add(Cell.of(Telling.row(row.row())));
             bandsOf.apply(row).values().forEach(zones -> {
-                Tally tally = row.tally(zones);
-                line.add(Cell.of(Words.of(
-                        tally.seen() + " of " + tally.cells() + ", " + Telling.percent(tally.seen(), tally.cells())
-                                + (tally.part() > 0
-                                        ? "; " + Telling.percent(tally.seen() + tally.part(), tally.cells())
-                                        : ""))));
+                line.add(Cell.of(new Figures(row.headline(zones), MapWords.ENGLISH).brief()));
             });
             lines.add(line);
         }

@@ -13,6 +13,8 @@ public enum Ink {
     SEEN,
     PART,
     PART_WASH,
+    /** On {@link #PART_WASH}. */
+    GLIMPSED,
     MAYBE,
     MAYBE_WASH,
     NO_ACCESS,

@@ -98,6 +98,7 @@ enum Tone {
             case HATCH -> rest(x + y) < 1.8;
             case CROSS -> rest(x + y) < 1.6 || rest(x - y) < 1.6;
             case BARS -> rest(y) < 2;
+            case SLITS -> rest(x) < 2;
             case DOTS -> square(rest(x) - PERIOD / 2.0) + square(rest(y) - PERIOD / 2.0) < square(2.1);
             case EMPTY, SOLID, FILLED_UP -> false;
         };

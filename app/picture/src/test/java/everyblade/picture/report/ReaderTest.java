@@ -102,8 +102,8 @@ class ReaderTest {
     void itFindsTheSameNumbersThatTheRecordGives() throws Exception {
         Tally all = coverage.tally();
         assertThat(text())
-                .contains(all.cells() + " " + all.seen() + " " + all.part() + " " + all.maybe() + " " + all.unseen()
-                        + " " + all.noAccess())
+                .contains(all.cells() + " " + all.seen() + " " + all.part() + " " + all.glimpsed() + " " + all.maybe()
+                        + " " + all.unseen())
                 .contains(Gaps.of(coverage).size() + " gaps")
                 .contains("hours 8412.6", "cycles: not recorded", "revision: not recorded");
     }

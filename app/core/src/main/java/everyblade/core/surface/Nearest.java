@@ -1,16 +1,16 @@
-package everyblade.core.check;
+package everyblade.core.surface;
 
 /**
  * Distance of a point from a triangle, by the region of the triangle that is nearest to it.
  *
  * @see <a href="https://doi.org/10.1201/b14581">Ericson: Real-Time Collision Detection, 2005, section 5.1.5</a>
  */
-final class Nearest {
+public final class Nearest {
 
     private Nearest() {}
 
     /** The square of the distance; the corners stand one after the other from an index on. */
-    static double squared(double[] corners, int at, double[] point) {
+    public static double squared(double[] corners, int at, double[] point) {
         double[] ab = less(corners, at + 3, corners, at);
         double[] ac = less(corners, at + 6, corners, at);
         double[] ap = less(point, 0, corners, at);

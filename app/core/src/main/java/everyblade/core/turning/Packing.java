@@ -1,0 +1,194 @@
+package everyblade.core.turning;
+
+import everyblade.core.angle.Turn;
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Writes values as {@link Packed} says. */
+final class Packing {
+
+    private final Map<Object, Integer> pool = new LinkedHashMap<>();
+    private final List<byte[]> pooled = new ArrayList<>();
+    private final Map<Class<?>, List<RecordComponent>> components = new HashMap<>();
+
+    /** A value and all that it needs, by itself. */
+    static byte[] of(Object value) {
+        try {
+            Packing packing = new Packing();
+            byte[] body = packing.packed(value);
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            DataOutputStream out = new DataOutputStream(bytes);
+            out.writeInt(body.length);
+            out.write(body);
+            packing.table(out, packing.pooled);
+            return bytes.toByteArray();
+        } catch (IOException impossible) {
+            throw new AssertionError("memory takes what is written", impossible);
+        }
+    }
+
+    private byte[] packed(Object value) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        write(value, new DataOutputStream(bytes));
+        return bytes.toByteArray();
+    }
+
+    /** How many there are, where each ends, and all of them. */
+    private void table(DataOutputStream out, List<byte[]> items) throws IOException {
+        out.writeInt(items.size());
+        int end = 0;
+        for (byte[] item : items) {
+            end += item.length;
+            out.writeInt(end);
+        }
+        for (byte[] item : items) {
+            out.write(item);
+        }
+    }
+
+    private void write(Object value, DataOutputStream out) throws IOException {
+        if (value instanceof String || value instanceof Stance) {
+            out.writeByte(Packed.TEXT);
+            out.writeInt(pooled(value));
+        } else if (value instanceof Integer number) {
+            out.writeByte(Packed.INT);
+            out.writeInt(number);
+        } else if (value instanceof Long number) {
+            out.writeByte(Packed.LONG);
+            out.writeLong(number);
+        } else if (value instanceof Double number) {
+            out.writeByte(Packed.DOUBLE);
+            out.writeDouble(number);
+        } else if (value instanceof Boolean yes) {
+            out.writeByte(yes ? Packed.TRUE : Packed.FALSE);
+        } else if (value instanceof Turn turn) {
+            out.writeByte(Packed.TURN);
+            out.writeLong(turn.floorTicks());
+            out.writeLong(turn.numerator());
+            out.writeLong(turn.denominator());
+        } else if (value instanceof Engine) {
+            out.writeByte(Packed.ENGINE);
+        } else if (value instanceof Trail<?> trail) {
+            List<byte[]> items = new ArrayList<>();
+            for (Object item : trail) {
+                items.add(packed(item));
+            }
+            out.writeByte(Packed.TRAIL);
+            table(out, items);
+        } else if (value instanceof Record said) {
+            writeRecord(said, out);
+        } else {
+            writeFurther(value, out);
+        }
+    }
+
+    private void writeRecord(Record said, DataOutputStream out) throws IOException {
+        out.writeByte(Packed.RECORD);
+        out.writeInt(pooled(said.getClass().getName()));
+        for (RecordComponent component : components.computeIfAbsent(said.getClass(), Packing::components)) {
+            try {
+                write(component.getAccessor().invoke(said), out);
+            } catch (ReflectiveOperationException failure) {
+                throw new IllegalStateException("a record gives its components", failure);
+            }
+        }
+    }
+
+    private static List<RecordComponent> components(Class<?> type) {
+        List<RecordComponent> components = List.of(type.getRecordComponents());
+        components.forEach(component -> component.getAccessor().setAccessible(true));
+        return components;
+    }
+
+    private void writeFurther(Object value, DataOutputStream out) throws IOException {
+        if (value instanceof Optional<?> optional) {
+            out.writeByte(optional.isPresent() ? Packed.SOME : Packed.NONE);
+            if (optional.isPresent()) {
+                write(optional.get(), out);
+            }
+        } else if (value instanceof OptionalDouble optional) {
+            out.writeByte(optional.isPresent() ? Packed.NUMBER : Packed.NO_NUMBER);
+            if (optional.isPresent()) {
+                out.writeDouble(optional.getAsDouble());
+            }
+        } else if (value instanceof BigDecimal number) {
+            out.writeByte(Packed.DECIMAL);
+            out.writeInt(pooled(number.toString()));
+        } else if (value instanceof Enum<?> constant) {
+            out.writeByte(Packed.CONSTANT);
+            out.writeInt(pooled(constant.getDeclaringClass().getName()));
+            out.writeInt(constant.ordinal());
+        } else if (value instanceof List<?> || value instanceof Set<?>) {
+            Collection<?> items = (Collection<?>) value;
+            out.writeByte(value instanceof Set<?> ? Packed.SET : Packed.LIST);
+            out.writeInt(items.size());
+            for (Object item : items) {
+                write(item, out);
+            }
+        } else if (value instanceof Map<?, ?> map) {
+            out.writeByte(Packed.MAP);
+            out.writeInt(map.size());
+            for (Map.Entry<?, ?> entry : map.entrySet()) {
+                write(entry.getKey(), out);
+                write(entry.getValue(), out);
+            }
+        } else if (value instanceof BitSet bits) {
+            long[] words = bits.toLongArray();
+            out.writeByte(Packed.BITS);
+            out.writeInt(words.length);
+            for (long word : words) {
+                out.writeLong(word);
+            }
+        } else if (value instanceof double[] numbers) {
+            out.writeByte(Packed.DOUBLES);
+            out.writeInt(numbers.length);
+            for (double number : numbers) {
+                out.writeDouble(number);
+            }
+        } else if (value instanceof Object[] items) {
+            out.writeByte(Packed.ARRAY);
+            out.writeInt(pooled(items.getClass().getComponentType().getName()));
+            out.writeInt(items.length);
+            for (Object item : items) {
+                write(item, out);
+            }
+        } else {
+            throw new IllegalArgumentException("a " + value.getClass().getName() + " cannot be packed");
+        }
+    }
+
+    private int pooled(Object value) throws IOException {
+        Integer known = pool.get(value);
+        if (known != null) {
+            return known;
+        }
+        byte[] bytes;
+        if (value instanceof Stance stance) {
+            ByteArrayOutputStream packed = new ByteArrayOutputStream();
+            writeRecord(stance, new DataOutputStream(packed));
+            bytes = packed.toByteArray();
+        } else {
+            byte[] text = ((String) value).getBytes(StandardCharsets.UTF_8);
+            bytes = new byte[text.length + 1];
+            bytes[0] = Packed.TEXT;
+            System.arraycopy(text, 0, bytes, 1, text.length);
+        }
+        pooled.add(bytes);
+        pool.put(value, pooled.size() - 1);
+        return pooled.size() - 1;
+    }
+}
