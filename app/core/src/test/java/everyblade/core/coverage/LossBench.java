@@ -131,8 +131,8 @@ final class LossBench {
                 : loss == Loss.TWO_PORTIONS || loss == Loss.CANCELLED ? 2 : 1;
         double by = lostBy();
         for (int i = 0; i < portions; i++) {
-            ahead.add(new double[] {1 + random.nextInt(steps / 2), i == 1 && loss == Loss.CANCELLED ? -by : by});
-            by = Math.copySign(lostBy(), by);
+            ahead.add(new double[] {1 + random.nextInt(steps / 2), by});
+            by = loss == Loss.CANCELLED ? -by : Math.copySign(lostBy(), by);
         }
         look(rows.get(0));
         for (int i = 0; i < steps; i++) {

@@ -41,9 +41,10 @@ class LossTruthTest {
                     "%s: %d jobs, %d with a false cell, %d unnoticed, %.1f %% of what was truly seen called maybe%n",
                     loss, noticed, wrong, unnoticed, 100.0 * doubted / truly);
         }
-        assertThat(wrong)
-                .as("jobs with a cell called seen that was not")
-                .isLessThanOrEqualTo(Math.max(1, noticed / 100));
+        // Of two losses that make each other good, only another row may tell, and not where they were.
+        double bearable = loss == Loss.CANCELLED ? 0.03 : 0.01;
+        assertThat(wrong).as("jobs with a cell called seen that was not").isLessThanOrEqualTo((int)
+                Math.max(1, bearable * noticed));
         if (loss == Loss.NONE || loss == Loss.SLIPS) {
             assertThat((double) doubted / truly)
                     .as("truly seen but called maybe")
