@@ -35,7 +35,8 @@ public final class ShapedEngine {
 
     private final List<Row> rows = new ArrayList<>();
     private final List<View> views = new ArrayList<>();
-    private final List<ScopeTip> tips = new ArrayList<>(List.of(tip("fwd60", 60, 400), tip("coarse60", 60, 40)));
+    private final List<ScopeTip> tips =
+            new ArrayList<>(List.of(tip("fwd60", 60, 400), tip("coarse60", 60, 40), tip("wide120", 120, 800)));
     private double play;
 
     private static ScopeTip tip(String id, double cone, int pixels) {
@@ -51,6 +52,19 @@ public final class ShapedEngine {
     public ShapedEngine row(String id, RowKind kind, int count, double stagger, double x, OptionalDouble phase) {
         Shape.Section section = new Shape.Section(0, 30, stagger, 0, 0.06, x);
         return row(id, kind, count, phase, new Shape.Axial(List.of(section)));
+    }
+
+    /** Twisted and cambered blades of 30 mm chord whose leading edges stand at x. */
+    public ShapedEngine twisted(String id, int count, double x) {
+        return row(
+                id,
+                RowKind.ROTOR,
+                count,
+                OptionalDouble.empty(),
+                new Shape.Axial(List.of(
+                        new Shape.Section(0, 30, 15, 30, 0.09, x),
+                        new Shape.Section(0.5, 30, 30, 20, 0.07, x),
+                        new Shape.Section(1, 30, 48, 8, 0.05, x))));
     }
 
     /** A combustor of so many sectors between cylinders of 105 and 145 mm radius, x from 0 to 60. */

@@ -40,13 +40,23 @@ final class ShapeReader {
 
     private static String[] keysOf(String type) {
         return switch (type) {
-            case "axial" -> new String[] {"type", "sections"};
+            case "axial" -> new String[] {"type", "clearance", "sections"};
             case "radial" -> new String[] {"type", "hub", "shroud", "wrap", "thickness", "splitterFrom"};
             case "liner" -> new String[] {"type", "outer", "inner"};
             case "mesh" -> new String[] {"type", "file"};
             default ->
                 new String[] {
-                    "type", "sections", "hub", "shroud", "wrap", "thickness", "splitterFrom", "outer", "inner", "file"
+                    "type",
+                    "clearance",
+                    "sections",
+                    "hub",
+                    "shroud",
+                    "wrap",
+                    "thickness",
+                    "splitterFrom",
+                    "outer",
+                    "inner",
+                    "file"
                 };
         };
     }
@@ -79,7 +89,7 @@ final class ShapeReader {
         }
         refuseFewerThanTwo(shape, "sections", sections);
         refuseFalling(shape, "sections-out-of-order", "sections", "span", sections, Shape.Section::span);
-        return new Shape.Axial(sections);
+        return new Shape.Axial(sections, shape.number("clearance", Shape.Axial.USUAL_CLEARANCE, Range.LENGTH));
     }
 
     private static Shape radial(Fields shape) {

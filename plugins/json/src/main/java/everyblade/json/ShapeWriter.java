@@ -12,6 +12,9 @@ final class ShapeWriter {
     static void write(CanonicalJson json, Shape shape) throws IOException {
         if (shape instanceof Shape.Axial axial) {
             json.text("type", "axial");
+            if (axial.clearance() != Shape.Axial.USUAL_CLEARANCE) {
+                json.number("clearance", axial.clearance());
+            }
             json.objects("sections", axial.sections(), section -> {
                 json.number("span", section.span());
                 json.number("chord", section.chord());

@@ -15,6 +15,8 @@ final class StationReader {
     /** Sine of the smallest angle between two headings that still tells which way is up. */
     private static final double LEAST_SINE = 1e-6;
 
+    private static final Tolerance TYPICAL = new Tolerance(0.5, 2);
+
     private StationReader() {}
 
     static List<Station> stations(Fields view) {
@@ -86,12 +88,29 @@ final class StationReader {
         return Math.hypot(Math.hypot(x, y), z);
     }
 
+    /** As far off as a careful hand holds a scope tip; that it stands exactly has to be said. */
     private static Tolerance within(Fields station) {
-        return station.present("within")
-                .flatMap(json -> station.object("tolerance of " + station.subject(), json, "mm", "deg"))
-                .map(fields -> new Tolerance(
-                        fields.number("mm", 0, Range.LENGTH), fields.number("deg", 0, Range.closed(0, 90))))
-                .orElse(new Tolerance(0, 0));
+        Optional<Fields> stated = station.present("within")
+                .flatMap(json -> station.object("tolerance of " + station.subject(), json, "mm", "deg"));
+        boolean whole = stated.isPresent()
+                && stated.get().present("mm").isPresent()
+                && stated.get().present("deg").isPresent();
+        if (!whole && station.present("within").isPresent() == stated.isPresent()) {
+            station.log()
+                    .warning(
+                            "tolerance-not-stated",
+                            station.present("within").isPresent()
+                                    ? station.place("within")
+                                    : station.object().place(),
+                            station.subject() + " does not say how far off the scope tip may be",
+                            "nobody holds one exactly, so that ± " + TYPICAL.mm() + " mm and ± " + TYPICAL.deg()
+                                    + "° are taken for what is not stated",
+                            "add \"within\" with \"mm\" and \"deg\"; 0 says that it stands exactly");
+        }
+        return stated.map(fields -> new Tolerance(
+                        fields.number("mm", TYPICAL.mm(), Range.LENGTH),
+                        fields.number("deg", TYPICAL.deg(), Range.closed(0, 90))))
+                .orElse(TYPICAL);
     }
 
     private static Optional<Sector> forClock(Fields station) {

@@ -17,9 +17,10 @@ public interface EngineModelSource {
 
     /**
      * The version of this package, major and minor. A plugin compiled against one minor works with every later one of
-     * the same major. A new component of a record or a new abstract method makes a new major.
+     * the same major. A new component of a record without a constructor as it was, or a new abstract method, makes a new
+     * major.
      */
-    String SPI_VERSION = "1.0";
+    String SPI_VERSION = "1.1";
 
     /** In the manifest: what the plugin is called; letters, digits, hyphens and dots. */
     String MANIFEST_ID = "Everyblade-Plugin";

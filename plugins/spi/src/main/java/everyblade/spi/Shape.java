@@ -10,17 +10,27 @@ public sealed interface Shape {
      * Blade sections stacked from root to tip between the walls {@code hub} and {@code casing}.
      *
      * @param sections in rising order of span, at least two
+     * @param clearance how far the tips stay from the casing, mm, not negative
      */
-    record Axial(List<Section> sections) implements Shape {
+    record Axial(List<Section> sections, double clearance) implements Shape {
+
+        /** The clearance unless it is stated, mm. */
+        public static final double USUAL_CLEARANCE = 0.5;
+
         public Axial {
             sections = List.copyOf(sections);
+        }
+
+        /** With tips {@value #USUAL_CLEARANCE} mm inside the casing. */
+        public Axial(List<Section> sections) {
+            this(sections, USUAL_CLEARANCE);
         }
     }
 
     /**
      * One section of an axial airfoil.
      *
-     * @param span share of the way from hub to tip, 0 to 1; the tip lies 0.5 mm inside the casing
+     * @param span share of the way from hub to tip, 0 to 1; the tip lies inside the casing by the clearance
      * @param chord mm
      * @param stagger angle of the chord from the axial direction, degrees, positive when the trailing edge lies
      *     clockwise of the leading edge

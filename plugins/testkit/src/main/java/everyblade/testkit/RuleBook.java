@@ -82,6 +82,7 @@ public final class RuleBook {
                     "A travelling view holds at every clock angle in one station only.",
                     Set.of("sectors-leave-gap", "sectors-overlap", "sector-without-travel", "travels-past-rotor")),
             sight("3.7", OPTIONAL, "At the reference of each view an airfoil is in sight.", Set.of("reference-unseen")),
+            codes("3.8", OPTIONAL, "Each station says how far off it may be.", Set.of("tolerance-not-stated")),
             of(
                     "4.1",
                     REQUIRED,

@@ -30,4 +30,10 @@ public record Circle(long ticks) {
     public long wrap(long tick) {
         return Math.floorMod(tick, ticks);
     }
+
+    /** From one position to another the shorter way, below 0 if that is back; half a turn is on. */
+    public long apart(long from, long to) {
+        long on = wrap(to - from);
+        return on > ticks / 2 ? on - ticks : on;
+    }
 }

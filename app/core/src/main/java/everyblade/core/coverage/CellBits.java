@@ -32,6 +32,15 @@ final class CellBits {
         return new CellBits(airfoils, bits.clone());
     }
 
+    /** Of a set of one part, so many parts like it. */
+    CellBits repeated(int parts) {
+        long[] all = new long[parts * words];
+        for (int part = 0; part < parts; part++) {
+            System.arraycopy(bits, 0, all, part * words, words);
+        }
+        return new CellBits(airfoils, all);
+    }
+
     /** Adds these zones of a run of airfoils. */
     void add(IndexRun run, ZoneSet zones) {
         for (long rest = zones.bits(); rest != 0; rest &= rest - 1) {

@@ -15,6 +15,9 @@ interface Cells {
     /** Why a cell is not seen; empty if it is. */
     Optional<Why> why(int n, int zone);
 
+    /** Whether enough of a cell was seen, but not of its outermost strip at the leading or trailing edge. */
+    boolean lacksEdgeAlone(int n, int zone);
+
     /** What mostly keeps a cell that is not within reach out of sight, where that is known. */
     Optional<Hindrance> hindrance(int n, int zone);
 

@@ -47,6 +47,11 @@ record DeclaredCells(ZoneSet shown, RowTally.Seen seen) implements Cells {
     }
 
     @Override
+    public boolean lacksEdgeAlone(int n, int zone) {
+        return false;
+    }
+
+    @Override
     public Optional<Hindrance> hindrance(int n, int zone) {
         return Optional.empty();
     }

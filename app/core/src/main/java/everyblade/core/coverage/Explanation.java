@@ -161,7 +161,10 @@ public final class Explanation {
             case SEEN -> "seen";
             case PART ->
                 "seen as far as it can be"
-                        + (coverage.glimpsed(airfoil, zone) ? ", which is less than half of it" : "");
+                        + (coverage.glimpsed(airfoil, zone) ? ", which is less than half of it" : "")
+                        + (coverage.lacksEdgeAlone(airfoil, zone)
+                                ? ", which leaves out its outermost strip at the edge, where nicks sit"
+                                : "");
             case MAYBE -> "only maybe seen";
             case UNSEEN -> "not seen";
         };

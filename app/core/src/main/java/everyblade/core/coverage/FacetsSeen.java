@@ -1,7 +1,7 @@
 package everyblade.core.coverage;
 
 /**
- * Facets in sight and watched, airfoil by airfoil.
+ * Facets in sight and watched, airfoil by airfoil; what is sure, patch by patch where an edge of sight crosses a facet.
  *
  * @param sure surely, wherever within its tolerance the scope tip stood
  * @param maybe surely or maybe
@@ -12,7 +12,7 @@ package everyblade.core.coverage;
  * @param unwatched maybe in sight, but not being watched
  */
 record FacetsSeen(
-        CellBits sure,
+        PatchBits sure,
         CellBits maybe,
         CellBits placed,
         CellBits counted,
@@ -22,7 +22,7 @@ record FacetsSeen(
 
     static FacetsSeen none(int airfoils, int facets) {
         return new FacetsSeen(
-                CellBits.none(airfoils, facets),
+                PatchBits.none(airfoils, facets),
                 CellBits.none(airfoils, facets),
                 CellBits.none(airfoils, facets),
                 CellBits.none(airfoils, facets),

@@ -8,13 +8,17 @@ import java.util.OptionalDouble;
  *
  * @param seen share of its surface that must be in sight
  * @param reach share of its surface that some view must show for it to be within reach
+ * @param edge share of its outermost strip that must be in sight too, of a cell at the leading or trailing edge
  * @param leastView seconds for which it must be in view, where the job asks for it
  */
-public record Judging(double seen, double reach, OptionalDouble leastView) {
+public record Judging(double seen, double reach, double edge, OptionalDouble leastView) {
 
     /** What the settings of a job ask for. */
     public static Judging of(Settings settings) {
         return new Judging(
-                settings.number("seen").orElseThrow(), settings.number("reach").orElseThrow(), settings.leastView());
+                settings.number("seen").orElseThrow(),
+                settings.number("reach").orElseThrow(),
+                settings.number("edge").orElseThrow(),
+                settings.leastView());
     }
 }

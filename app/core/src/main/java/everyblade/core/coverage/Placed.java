@@ -13,9 +13,9 @@ final class Placed {
 
     private final int placement;
     private final boolean all;
-    private final CellBits[][] sure;
+    private final PatchBits[][] sure;
 
-    private Placed(int placement, boolean all, CellBits[][] sure) {
+    private Placed(int placement, boolean all, PatchBits[][] sure) {
         this.placement = placement;
         this.all = all;
         this.sure = sure;
@@ -30,19 +30,19 @@ final class Placed {
     static Placed start(Leg leg, int poses, int airfoils, int facets) {
         Stance stance = leg.stance();
         int slots = stance.moved() ? stance.stations().size() : 1;
-        CellBits[][] sure = new CellBits[slots][poses];
-        for (CellBits[] slot : sure) {
+        PatchBits[][] sure = new PatchBits[slots][poses];
+        for (PatchBits[] slot : sure) {
             for (int pose = 0; pose < poses; pose++) {
-                slot[pose] = CellBits.none(airfoils, facets);
+                slot[pose] = PatchBits.none(airfoils, facets);
             }
         }
         return new Placed(leg.placement(), leg.from() != leg.to(), sure);
     }
 
     Placed copy() {
-        CellBits[][] copies = new CellBits[sure.length][];
+        PatchBits[][] copies = new PatchBits[sure.length][];
         for (int slot = 0; slot < sure.length; slot++) {
-            copies[slot] = List.of(sure[slot]).stream().map(CellBits::copy).toArray(CellBits[]::new);
+            copies[slot] = List.of(sure[slot]).stream().map(PatchBits::copy).toArray(PatchBits[]::new);
         }
         return new Placed(placement, all, copies);
     }
@@ -56,7 +56,7 @@ final class Placed {
     }
 
     /** What was surely in sight from one pose of the family at one station of those through which it was moved. */
-    CellBits sure(int station, int pose) {
+    PatchBits sure(int station, int pose) {
         return sure[station][pose];
     }
 
@@ -65,12 +65,11 @@ final class Placed {
      * way shows, of one moved while the rotor turned what all of them show.
      */
     void addTo(FacetsSeen sum) {
-        CellBits shown = null;
-        for (CellBits[] slot : sure) {
-            CellBits every = slot[0].copy();
-            for (CellBits pose : slot) {
+        PatchBits shown = null;
+        for (PatchBits[] slot : sure) {
+            PatchBits every = slot[0].copy();
+            for (PatchBits pose : slot) {
                 every.keep(pose);
-                sum.placed().add(pose);
             }
             if (shown == null) {
                 shown = every;

@@ -4,8 +4,8 @@ import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.Reach;
-import everyblade.core.sight.Scene;
 import everyblade.core.sight.Sights;
+import everyblade.core.sight.StationSight;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Ledger;
 import everyblade.core.turning.Leg;
@@ -98,10 +98,9 @@ public final class RowCoverage {
     }
 
     private Cells cells(Situation situation, SightTally tally, Sights knowing) {
-        Scene scene = knowing.scene(row);
         Ledger ledger = situation.ledger();
         Reach reach = Reach.of(knowing, row, ledger.vanes(), ledger.proof(), tally.stances());
-        return new ComputedCells(situation, row, scene, reach, tally.seen, judging);
+        return new ComputedCells(situation, row, zoning, knowing.grain(row).patches(), reach, tally.seen, judging);
     }
 
     /** The cells as one pass by itself leaves them. */
@@ -117,7 +116,13 @@ public final class RowCoverage {
 
     private Cells only(Situation situation, RowTally.Seen windows, Optional<FacetsSeen> facets) {
         return facets.<Cells>map(seen -> new ComputedCells(
-                        situation, row, sights.scene(row), cells.reach().orElseThrow(), seen, judging))
+                        situation,
+                        row,
+                        zoning,
+                        sights.grain(row).patches(),
+                        cells.reach().orElseThrow(),
+                        seen,
+                        judging))
                 .orElseGet(() -> new DeclaredCells(declared.shown(), windows));
     }
 
@@ -176,9 +181,19 @@ public final class RowCoverage {
         return why(n, zone).filter(Why.NO_ACCESS::equals).isPresent() ? cells.hindrance(n, zone) : Optional.empty();
     }
 
-    /** Whether a facet of airfoil n was surely seen; not where nothing is computed. */
+    /** Whether all of a facet of airfoil n was surely seen; not where nothing is computed. */
     public boolean sees(int n, int facet) {
-        return computed.isPresent() && computed.get().seen.sure().contains(n, facet);
+        return computed.map(tally -> tally.sees(n, facet)).orElse(false);
+    }
+
+    /** How much of a facet of airfoil n a station shows that was not surely seen, mm²; nothing where nothing is computed. */
+    public double unseen(StationSight station, int n, int facet) {
+        return computed.map(tally -> tally.unseen(station, n, facet)).orElse(0.0);
+    }
+
+    /** Whether enough of a cell was seen, but not of its outermost strip at the leading or trailing edge. */
+    public boolean lacksEdgeAlone(int n, int zone) {
+        return cells.lacksEdgeAlone(n, zone);
     }
 
     /** What stations can show of the row; empty where nothing is computed. */

@@ -128,6 +128,23 @@ final class SightTally {
                 Optional.empty());
     }
 
+    /** Whether all of a facet of airfoil n was surely seen. */
+    boolean sees(int n, int facet) {
+        int patches = seen.sure().whole(facet) ? 1 : sights.grain(row).patches().count(facet);
+        return IntStream.range(0, patches).allMatch(patch -> seen.sure().contains(n, facet, patch));
+    }
+
+    /** How much of a facet of airfoil n a station shows that was not surely seen, mm². */
+    double unseen(StationSight station, int n, int facet) {
+        int kind = station.kind(row, n);
+        return sights.grain(row)
+                .patches()
+                .area(
+                        facet,
+                        patch -> station.reaches(kind, facet, patch)
+                                && !seen.sure().contains(n, facet, patch));
+    }
+
     private static View view(Situation situation, Leg leg) {
         return situation.engine().model().view(leg.view()).orElseThrow();
     }
@@ -233,10 +250,30 @@ final class SightTally {
                         Turn high = Turn.ofTicks(arc.start() + arc.length());
                         ofKind(sweep.maybe(row, low, high), sight, kind)
                                 .forEach(run -> addMaybe(run, facet, sweep, glances));
-                        if (sweep.sure()) {
-                            CellBits sure = placed.sure(part.slot(), pose);
-                            ofKind(sweep.surely(row, low, high), sight, kind)
-                                    .forEach(of -> glances.longEnough(of).forEach(run -> sure.add(run, facet)));
+                        ofKind(sweep.surely(row, low, high), sight, kind).stream()
+                                .flatMap(of -> glances.longEnough(of).stream())
+                                .forEach(run -> seen.placed().add(run, facet));
+                    }
+                    if (sweep.sure()) {
+                        addSure(sight, kind, pose, facet, sweep, glances, placed.sure(part.slot(), pose));
+                    }
+                }
+            }
+        }
+
+        private void addSure(
+                StationSight sight, int kind, int pose, int facet, Sweep sweep, Glances glances, PatchBits sure) {
+            int own = pose % sight.poses();
+            int patches = sight.patches(facet);
+            for (int patch = 0; patch < patches; patch++) {
+                // Wherever the ends are, a whole turn passes them.
+                long slack = sweep.length().compareTo(Turn.FULL) < 0 ? sight.slack(kind, own, facet, patch) : 0;
+                for (Arc arc : sight.arcs(kind, own, facet, patch).arcs()) {
+                    Turn low = Turn.ofTicks(arc.start() + slack);
+                    Turn high = Turn.ofTicks(arc.start() + arc.length() - slack);
+                    for (IndexRun of : ofKind(sweep.surely(row, low, high), sight, kind)) {
+                        for (IndexRun run : glances.longEnough(of)) {
+                            sure.add(run, facet, patch, patches);
                         }
                     }
                 }

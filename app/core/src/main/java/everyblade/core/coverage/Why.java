@@ -10,6 +10,8 @@ public enum Why {
     NO_ACCESS("noAccess", "no view of this engine model shows enough of it"),
     /** Only views that are too coarse for the detail asked show it. */
     COARSE("coarse", "every view that shows it is too coarse for the detail asked"),
+    /** Only its outermost strip at the leading or trailing edge, where nicks sit, was not in sight. */
+    EDGE("edge", "its outermost strip at the edge, where nicks sit, was not in sight"),
     /** In sight for less than the least time. */
     FAST("fast", "in view for less than the least time"),
     /** The count was lost while it may have been watched. */

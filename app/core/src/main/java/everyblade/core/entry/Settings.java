@@ -31,6 +31,7 @@ public record Settings(SortedMap<String, BigDecimal> values) {
     public static final List<Setting> ALL = List.of(
             new Setting("clearance", "mm from the scope tip to what turns, at least", 0, 100, Optional.of("2")),
             new Setting("detail", "mm, the finest detail that must show", 0.001, 100, Optional.empty()),
+            new Setting("edge", "share of an edge's outermost strip that must be seen too", 0, 1, Optional.of("0.95")),
             new Setting("grazing", "degrees between line of sight and surface, at least", 0, 89, Optional.of("30")),
             new Setting("grazing-leading", "the same at leading edges", 0, 89, Optional.of("30")),
             new Setting("grazing-middle", "the same between the edges", 0, 89, Optional.of("30")),

@@ -5,6 +5,7 @@ import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * How the airfoils of one row are divided into zones: every combination of one span band, one side and one chord band,
@@ -16,6 +17,8 @@ import java.util.List;
  * @param chords leading before trailing, forward before aft; empty if undivided
  */
 public record Zoning(List<String> spans, List<String> sides, List<String> chords) {
+
+    private static final Set<String> EDGES = Set.of(ChordBand.LEADING.word(), ChordBand.TRAILING.word());
 
     public Zoning {
         spans = List.copyOf(spans);
@@ -75,6 +78,11 @@ public record Zoning(List<String> spans, List<String> sides, List<String> chords
     /** The zones of one chord band. */
     public ZoneSet chord(int band) {
         return where(-1, -1, band);
+    }
+
+    /** Whether a zone lies at the leading or trailing edge. */
+    public boolean atEdge(int zone) {
+        return !chords.isEmpty() && EDGES.contains(chords.get(zone % chords.size()));
     }
 
     /** The zones behind these on the other side; the same ones of a row without sides. */

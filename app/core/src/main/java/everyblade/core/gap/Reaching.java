@@ -6,7 +6,6 @@ import everyblade.core.coverage.RowCoverage;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.sight.DeclaredWindow;
 import everyblade.core.sight.Reach;
-import everyblade.core.surface.Facets;
 import everyblade.core.surface.Mesh;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Placing.Place;
@@ -85,18 +84,19 @@ final class Reaching {
     private static List<Way> stations(
             Coverage coverage, RowCoverage of, Reach reach, List<Integer> airfoils, ZoneSet zones) {
         Mesh airfoil = coverage.sights().scene(of.row()).row().airfoil();
-        Facets facets = coverage.sights().scene(of.row()).facets();
         List<Way> ways = new ArrayList<>();
         for (Reach.FromStation from : reach.stations()) {
             BitSet wanted = new BitSet();
             double worth = 0;
             long shown = 0;
-            for (int facet = 0; facet < facets.count(); facet++) {
-                if (zones.contains(airfoil.zone(facet)) && from.sight().reaches(facet)) {
+            for (int facet = 0; facet < airfoil.faceCount(); facet++) {
+                if (zones.contains(airfoil.zone(facet))) {
                     int at = facet;
-                    long unseen = airfoils.stream().filter(n -> !of.sees(n, at)).count();
+                    double unseen = airfoils.stream()
+                            .mapToDouble(n -> of.unseen(from.sight(), n, at))
+                            .sum();
                     wanted.set(facet, unseen > 0);
-                    worth += unseen * facets.area(facet);
+                    worth += unseen;
                     shown |= unseen > 0 ? 1L << airfoil.zone(facet) : 0;
                 }
             }

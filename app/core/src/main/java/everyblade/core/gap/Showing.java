@@ -1,7 +1,5 @@
 package everyblade.core.gap;
 
-import everyblade.core.angle.Arc;
-import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.core.angle.Turn;
 import everyblade.core.sight.StationSight;
@@ -27,15 +25,17 @@ record Showing(Turn from, Turn width) {
         return new Showing(Turn.ofDegrees(clock), Turn.ZERO);
     }
 
-    /** The range for facets each of which the station shows from every pose. */
+    /** The range for what the station surely shows of these facets. */
     static Showing of(StationSight sight, BitSet facets) {
-        List<ArcSet> wanted =
-                facets.stream().mapToObj(facet -> common(sight, facet)).toList();
+        List<List<Need>> wanted = facets.stream()
+                .mapToObj(facet -> Need.of(sight, facet))
+                .filter(needs -> !needs.isEmpty())
+                .toList();
         long best = 0;
         long least = CIRCLE.ticks();
-        for (ArcSet facet : wanted) {
-            for (Arc arc : facet.arcs()) {
-                long start = CIRCLE.wrap(arc.start() + arc.length() - 1);
+        for (List<Need> facet : wanted) {
+            for (Need need : facet) {
+                long start = CIRCLE.wrap(need.low());
                 long width = wanted.stream()
                         .mapToLong(other -> until(start, other))
                         .max()
@@ -49,24 +49,10 @@ record Showing(Turn from, Turn width) {
         return new Showing(Turn.ofTicks(best - MARGIN), Turn.ofTicks(Math.min(CIRCLE.ticks(), least + 2 * MARGIN)));
     }
 
-    /** Where every pose shows a facet of all airfoils; if there is no such angle, where the nominal one does. */
-    private static ArcSet common(StationSight sight, int facet) {
-        ArcSet every = sight.arcs(0, facet);
-        for (int kind = 0; kind < sight.kinds(); kind++) {
-            for (int pose = 0; pose < sight.poses() && !every.isEmpty(); pose++) {
-                every = every.intersection(sight.arcs(kind, pose, facet));
-            }
-        }
-        return every.isEmpty() ? sight.arcs(0, facet) : every;
-    }
-
-    /** How far clockwise from a tick these arcs begin; 0 if it lies in one. */
-    private static long until(long tick, ArcSet arcs) {
-        if (arcs.contains(tick)) {
-            return 0;
-        }
-        return arcs.arcs().stream()
-                .mapToLong(arc -> CIRCLE.wrap(arc.start() - tick))
+    /** How far clockwise from a tick a range must reach that begins there. */
+    private static long until(long start, List<Need> needs) {
+        return needs.stream()
+                .mapToLong(need -> Math.max(0, CIRCLE.wrap(need.low() - start) + need.high() - need.low()))
                 .min()
                 .orElse(0);
     }

@@ -3,6 +3,7 @@ package everyblade.core.sight;
 import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
+import everyblade.core.angle.Turn;
 import everyblade.core.sight.Surroundings.Way;
 import everyblade.core.surface.Facets;
 import java.util.ArrayList;
@@ -20,6 +21,10 @@ final class FacetSight {
     private static final double WIDEST_PIECE = Math.toRadians(20);
 
     private static final double TURN = 2 * Math.PI;
+
+    /** What may be missing from an arc that is lit from end to end, radians. */
+    private static final double WHOLE = 1e-9;
+
     private static final Circle CIRCLE = Circle.STANDARD;
     private static final long LEAST_ARC = CIRCLE.ticks() / 36_000;
 
@@ -62,16 +67,58 @@ final class FacetSight {
      * @param left where the share of the turn goes that is left after each hindrance but the last
      */
     List<ArcSet> arcs(int facet, double[] left) {
-        Facets facets = scene.facets();
-        int zone = scene.row().airfoil().zone(facet);
-        cut.find(facets, facet, criteria.grazing(scene.zoning(), zone), allowed, left);
+        return arcs(scene.facets(), facet, facet, left);
+    }
+
+    /**
+     * The same of a place on a facet.
+     *
+     * @param facets places of which it is one
+     * @param place its index there
+     * @param facet on which it lies, which never hides it
+     */
+    List<ArcSet> arcs(Facets facets, int place, int facet, double[] left) {
+        allow(facets, place, facet, left);
         if (allowed.isEmpty()) {
             return Collections.nCopies(ways.size(), ArcSet.empty(CIRCLE));
         }
-        double y = facets.centroid(facet, 1);
-        double z = facets.centroid(facet, 2);
+        if (!light(facets, place, facet)) {
+            return Collections.nCopies(ways.size(), onCircle(lit.get(0)));
+        }
+        return lit.stream().map(this::onCircle).toList();
+    }
+
+    /**
+     * Whether a place on a facet is in sight for so long at the middle of an arc, in the first way; that costs much less than
+     * all of its arcs.
+     *
+     * @param length ticks
+     * @param left is used
+     */
+    boolean shows(Facets facets, int place, int facet, Arc arc, long length, double[] left) {
+        allow(facets, place, facet, left);
+        double middle = CriteriaCut.radians(pose.clock().minus(Turn.ofTicks(arc.start() + arc.length() / 2)));
+        double half = (double) length / CIRCLE.ticks() * TURN / 2;
+        Revolved.subtractTurned(middle + half, middle + TURN - half, allowed);
+        light(facets, place, facet);
+        return lit.get(0).length() >= 2 * half - WHOLE;
+    }
+
+    private void allow(Facets facets, int place, int facet, double[] left) {
+        int zone = scene.row().airfoil().zone(facet);
+        cut.find(facets, place, criteria.grazing(scene.zoning(), zone), allowed, left);
+    }
+
+    /**
+     * Finds, of the angles that criteria allow, those at which nothing hides the place.
+     *
+     * @return whether that depends on the way; else the first tells of all
+     */
+    private boolean light(Facets facets, int place, int facet) {
+        double y = facets.centroid(place, 1);
+        double z = facets.centroid(place, 2);
         double clock = Math.atan2(y, z);
-        double x = facets.centroid(facet, 0);
+        double x = facets.centroid(place, 0);
         double r = Math.hypot(y, z);
         scene.revolved().shade(x, r, clock, pose.x(), pose.r(), allowed);
         touched.set(allowed);
@@ -84,27 +131,21 @@ final class FacetSight {
             double width = allowed.to(i) - from;
             int pieces = (int) Math.ceil(width / WIDEST_PIECE);
             for (int k = 0; k < pieces; k++) {
-                piece(facet, clock, from + width * k / pieces, from + width * (k + 1) / pieces, near);
+                double start = from + width * k / pieces;
+                double end = from + width * (k + 1) / pieces;
+                fan.aim(x, y, z, pose.x(), pose.r(), start, end);
+                piece(facet, x, r, clock, start, end, near);
             }
         }
-        if (!near) {
-            return Collections.nCopies(ways.size(), onCircle(lit.get(0)));
-        }
-        return lit.stream().map(this::onCircle).toList();
+        return near;
     }
 
     /** Adds what is lit of a piece of the scope tip's circle: in each way if those rows are near, else in the first. */
-    private void piece(int facet, double clock, double from, double to, boolean near) {
-        Facets facets = scene.facets();
-        double x = facets.centroid(facet, 0);
-        double y = facets.centroid(facet, 1);
-        double z = facets.centroid(facet, 2);
+    private void piece(int facet, double x, double r, double clock, double from, double to, boolean near) {
         open.set(0, 1);
-        fan.aim(x, y, z, pose.x(), pose.r(), from, to);
         for (int i = 0; i < scene.turning().size() && !open.isEmpty(); i++) {
             scene.turning().get(i).shade(fan, turned, clock, from, to, open, i == 0 ? facet : -1);
         }
-        double r = Math.hypot(y, z);
         double start = stand + clock - from;
         double end = stand + clock - to;
         standing(scene.fixed(), x, r, start, end, open);

@@ -1,10 +1,14 @@
 package everyblade.core.sight;
 
 import everyblade.core.angle.Turn;
+import everyblade.core.sight.ToleranceCost.Way;
 import everyblade.spi.Station.Heading;
 import everyblade.spi.Station.Tolerance;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * The 27 poses that stand for a tolerance: the nominal one first, then every other combination of −, 0 and + the
@@ -35,6 +39,25 @@ public final class PoseFamily {
             }
         }
         return List.copyOf(family);
+    }
+
+    /** The poses that are off in one way only, the nominal one not among them; none where a tolerance is 0. */
+    static Map<Way, List<Pose>> oneWay(Pose nominal, Tolerance within) {
+        double mm = within.mm();
+        Map<Way, List<Pose>> ways = new EnumMap<>(Way.class);
+        if (mm > 0) {
+            ways.put(Way.AXIALLY, List.of(moved(nominal, mm, 0, 0), moved(nominal, -mm, 0, 0)));
+            ways.put(Way.ROUND, List.of(moved(nominal, 0, mm, 0), moved(nominal, 0, -mm, 0)));
+            ways.put(Way.OUTWARD, List.of(moved(nominal, 0, 0, mm), moved(nominal, 0, 0, -mm)));
+        }
+        if (within.deg() > 0) {
+            ways.put(
+                    Way.TILTED,
+                    IntStream.rangeClosed(1, 4)
+                            .mapToObj(index -> tilted(nominal, index, Math.toRadians(within.deg())))
+                            .toList());
+        }
+        return ways;
     }
 
     private static Pose tilted(Pose pose, int index, double angle) {

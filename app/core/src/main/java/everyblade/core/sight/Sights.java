@@ -1,6 +1,6 @@
 package everyblade.core.sight;
 
-import everyblade.core.surface.Mesh;
+import everyblade.core.angle.ArcSet;
 import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Placing.Place;
 import everyblade.core.turning.Stance;
@@ -28,7 +28,7 @@ import java.util.stream.IntStream;
 public final class Sights {
 
     /** To be raised whenever the same question would get another answer. */
-    private static final String VERSION = "sight 2";
+    private static final String VERSION = "sight 3";
 
     private final ViewScene engine;
     private final String mark;
@@ -36,6 +36,7 @@ public final class Sights {
     private final SightStore store;
     private final Progress progress;
     private final Map<String, Optional<Scene>> rings;
+    private final Map<String, Grain> grains;
     private final Map<String, StationSight> stations;
     /** By view, the rows whose places it matters to know. */
     private final Map<String, Set<String>> doubtful;
@@ -54,6 +55,7 @@ public final class Sights {
         this.store = store;
         this.progress = progress;
         this.rings = new ConcurrentHashMap<>();
+        this.grains = new ConcurrentHashMap<>();
         this.stations = new ConcurrentHashMap<>();
         this.doubtful = new ConcurrentHashMap<>();
     }
@@ -65,6 +67,7 @@ public final class Sights {
         this.store = other.store;
         this.progress = other.progress;
         this.rings = other.rings;
+        this.grains = other.grains;
         this.stations = other.stations;
         this.doubtful = other.doubtful;
     }
@@ -152,8 +155,32 @@ public final class Sights {
         return ring(engine, row).orElseThrow(() -> new IllegalStateException("row " + row.id() + " has no shape"));
     }
 
+    /**
+     * How finely the airfoils of a row are judged, at their usual stagger.
+     *
+     * @throws IllegalStateException if its shape gives no surface; models are checked for that before
+     */
+    public Grain grain(Row row) {
+        return grain(engine, row);
+    }
+
+    private Grain grain(ViewScene moved, Row row) {
+        return grains.computeIfAbsent(key(moved, row), key -> {
+            try {
+                return moved.grain(row)
+                        .orElseThrow(() -> new IllegalStateException("row " + row.id() + " has no shape"));
+            } catch (UnusableShape unusable) {
+                throw new IllegalStateException(unusable.getMessage(), unusable);
+            }
+        });
+    }
+
+    private static String key(ViewScene moved, Row row) {
+        return row.id() + " " + new TreeMap<>(moved.vanes());
+    }
+
     private Optional<Scene> ring(ViewScene moved, Row row) {
-        return rings.computeIfAbsent(row.id() + " " + new TreeMap<>(moved.vanes()), key -> {
+        return rings.computeIfAbsent(key(moved, row), key -> {
             try {
                 return moved.ring(row);
             } catch (UnusableShape unusable) {
@@ -191,10 +218,7 @@ public final class Sights {
     private Optional<StationSight> of(Stance stance, String id, Criteria asked) {
         View view = engine.model().view(stance.view()).orElseThrow();
         Optional<ScopeTip> tip = stance.scopeTip().flatMap(engine.model()::scopeTip);
-        Station station = view.stations().stream()
-                .filter(one -> one.id().equals(id))
-                .findFirst()
-                .orElseThrow();
+        Station station = station(view, id);
         if (!computes(view) || tip.isEmpty()) {
             return Optional.empty();
         }
@@ -220,21 +244,21 @@ public final class Sights {
     private StationSight found(
             String key, View view, Station station, ScopeTip tip, Map<String, String> vanes, Criteria asked) {
         Row row = engine.model().row(view.row()).orElseThrow();
-        Mesh airfoil = scene(row).row().airfoil();
-        Optional<StationSight> kept =
-                store.find(key).flatMap(content -> StationSight.read(content, airfoil.faceCount()));
+        ViewScene moved = moved(vanes);
+        Grain grain = grain(moved, row);
+        Optional<StationSight> kept = store.find(key).flatMap(content -> StationBytes.read(content, grain));
         if (kept.isPresent()) {
             return kept.get();
         }
         Pose pose = Pose.of(station, tip);
         List<Pose> family = PoseFamily.of(pose, station.within());
         StationSight computed =
-                computed(setting(row, pose, station.within().mm(), tip.diameter() / 2, vanes), family, asked);
+                computed(setting(moved, row, pose, station.within().mm(), tip.diameter() / 2), grain, family, asked);
         store.keep(key, computed.written());
         return computed;
     }
 
-    private StationSight computed(ViewScene.Setting setting, List<Pose> family, Criteria asked) {
+    private StationSight computed(ViewScene.Setting setting, Grain grain, List<Pose> family, Criteria asked) {
         Surroundings others = setting.others();
         List<List<SightArcs>> kinds = IntStream.range(0, others.kinds())
                 .mapToObj(kind -> new ArrayList<SightArcs>())
@@ -246,12 +270,59 @@ public final class Sights {
                         kinds.get(kind).addAll(ways.subList(kind * each, (kind + 1) * each));
                     }
                 });
-        return StationSight.of(kinds);
+        return StationSight.of(kinds, grain, arcs -> {
+            boolean once = arcs.length == 1 && arcs[0][0].length == family.size();
+            return once
+                    ? EdgeOfSight.find(
+                            setting.scene(),
+                            grain,
+                            family,
+                            family.stream()
+                                    .map(pose -> others.ways(pose).get(0))
+                                    .toList(),
+                            others.swept(),
+                            asked,
+                            arcs[0],
+                            progress)
+                    : new ArcSet[arcs[0].length][][];
+        });
+    }
+
+    /**
+     * What the tolerance of a station costs; empty if the scope tip is not known, or the station is exact.
+     *
+     * @throws CancellationException if {@code progress} says so
+     */
+    public Optional<ToleranceCost> cost(Stance stance, String id) {
+        View view = engine.model().view(stance.view()).orElseThrow();
+        Station station = station(view, id);
+        boolean exact = station.within().mm() == 0 && station.within().deg() == 0;
+        return exact
+                ? Optional.empty()
+                : of(stance, id).map(shown -> {
+                    ScopeTip tip =
+                            stance.scopeTip().flatMap(engine.model()::scopeTip).orElseThrow();
+                    Row row = engine.model().row(view.row()).orElseThrow();
+                    Pose pose = Pose.of(station, tip);
+                    ViewScene.Setting setting = setting(
+                            moved(stance.vanes()), row, pose, station.within().mm(), tip.diameter() / 2);
+                    return ToleranceCost.of(setting, pose, station.within(), shown, withProof(stance), progress);
+                });
+    }
+
+    private static Station station(View view, String id) {
+        return view.stations().stream()
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private ViewScene moved(Map<String, String> vanes) {
+        return new ViewScene(engine.model(), engine.files(), vanes, engine.places());
     }
 
     /** The scene as a scope tip at a pose sees it. */
-    private ViewScene.Setting setting(Row row, Pose pose, double reach, double radius, Map<String, String> vanes) {
-        ViewScene moved = new ViewScene(engine.model(), engine.files(), vanes, engine.places());
+    private ViewScene.Setting setting(ViewScene moved, Row row, Pose pose, double reach, double radius) {
         Scene ring = ring(moved, row).orElseThrow();
         try {
             return moved.setting(ring, row, pose, reach, radius);

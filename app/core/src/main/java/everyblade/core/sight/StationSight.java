@@ -4,38 +4,50 @@ import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.spi.Row;
-import java.nio.BufferUnderflowException;
-import java.nio.ByteBuffer;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * What a scope tip shows that stands somewhere within the tolerance of a station: the sight arcs of each facet from each
  * pose of the family, those under 0.2° left out as marginal. A station without a tolerance has one pose, the nominal one,
  * which always comes first. Where a row between may stand in several ways, each way from each pose counts as a pose of its
  * own. Past rows of another count the airfoils are of several kinds, in turn clockwise from the first. Never changes.
+ *
+ * <p>The arcs of a facet are those of its middle. Where an edge of sight crosses it, it is divided, and each of its patches
+ * has arcs of its own; elsewhere {@link #slack} says by how much they may change towards its borders. It is not divided past
+ * rows between that make several kinds, or may stand in several ways.
  */
 public final class StationSight {
 
     /** Facets in sight over less than this are marginal and do not count. */
     static final long LEAST_ARC = Circle.TICKS_PER_DEGREE / 5;
 
-    /** Stands for the number of arcs of a facet that a pose shows as the one before does. */
-    private static final byte REPEATED = -1;
-
     /** By kind, facet and pose. */
     private final ArcSet[][][] arcs;
     /** By kind and facet. */
     private final byte[][] why;
 
-    private StationSight(ArcSet[][][] arcs, byte[][] why) {
+    /** By facet, patch and pose; null where a facet is not divided, or a patch is as its facet. */
+    private final ArcSet[][][] divided;
+    /** By kind, facet and pose, ticks. */
+    private final long[][][] slack;
+
+    StationSight(ArcSet[][][] arcs, byte[][] why, ArcSet[][][] divided, Grain grain) {
         this.arcs = arcs;
         this.why = why;
+        this.divided = divided;
+        this.slack =
+                Arrays.stream(arcs).map(kind -> Slack.of(kind, grain.smooth())).toArray(long[][][]::new);
     }
 
-    /** Of each kind of airfoils what the poses of the family show, in each way. */
-    static StationSight of(List<List<SightArcs>> kinds) {
+    /**
+     * Of each kind of airfoils what the poses of the family show, in each way.
+     *
+     * @param edges divides facets, by facet and pose, where there is one kind and one way
+     */
+    static StationSight of(List<List<SightArcs>> kinds, Grain grain, UnaryOperator<ArcSet[][][]> edges) {
         int facets = kinds.get(0).get(0).facetCount();
         ArcSet[][][] arcs = new ArcSet[kinds.size()][facets][];
         byte[][] why = new byte[kinds.size()][facets];
@@ -56,10 +68,10 @@ public final class StationSight {
                 }
             }
         }
-        return new StationSight(arcs, why);
+        return new StationSight(arcs, why, edges.apply(arcs), grain);
     }
 
-    private static ArcSet counted(ArcSet arcs) {
+    static ArcSet counted(ArcSet arcs) {
         List<Arc> wide =
                 arcs.arcs().stream().filter(arc -> arc.length() >= LEAST_ARC).toList();
         return wide.size() == arcs.arcs().size() ? arcs : ArcSet.of(Circle.STANDARD, wide);
@@ -95,6 +107,51 @@ public final class StationSight {
         return arcs[kind][facet][pose];
     }
 
+    /** Whether a facet is judged patch by patch. */
+    public boolean divides(int facet) {
+        return divided[facet] != null;
+    }
+
+    /** Into how many patches a facet is divided; 1 if it is not. */
+    public int patches(int facet) {
+        return divided[facet] == null ? 1 : divided[facet].length;
+    }
+
+    /**
+     * The clock angles at which a patch of airfoils of a kind is in sight from a pose; none from any if some pose does not
+     * show it.
+     *
+     * @param patch counted from the first of the facet
+     */
+    public ArcSet arcs(int kind, int pose, int facet, int patch) {
+        return asItsFacet(pose, facet, patch) ? arcs[kind][facet][pose] : divided[facet][patch][pose];
+    }
+
+    /**
+     * By how much the ends of a patch's arcs may lie elsewhere at its borders, ticks: half of what they change from its facet
+     * to the next; none where the patch has arcs of its own.
+     */
+    public long slack(int kind, int pose, int facet, int patch) {
+        return asItsFacet(pose, facet, patch) ? slack[kind][facet][pose] : 0;
+    }
+
+    private boolean asItsFacet(int pose, int facet, int patch) {
+        return divided[facet] == null || divided[facet][patch][pose] == null;
+    }
+
+    /** Whether every pose shows a patch of airfoils of a kind at some clock angle. */
+    public boolean reaches(int kind, int facet, int patch) {
+        if (divided[facet] == null) {
+            return reaches(kind, facet);
+        }
+        for (int pose = 0; pose < poses(); pose++) {
+            if (arcs(kind, pose, facet, patch).isEmpty()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Whether every pose shows a facet of each airfoil at some clock angle. */
     public boolean reaches(int facet) {
         return hiding(facet) < 0;
@@ -120,83 +177,8 @@ public final class StationSight {
         return -1;
     }
 
-    /** What {@link #read} reads: of poses that show the same one after the other only the first. */
+    /** What {@link StationBytes#read} reads. */
     byte[] written() {
-        int length = 3 * Integer.BYTES + kinds() * facets();
-        for (ArcSet[][] kind : arcs) {
-            for (ArcSet[] facet : kind) {
-                for (int pose = 0; pose < facet.length; pose++) {
-                    length += 1
-                            + (isRepeated(facet, pose)
-                                    ? 0
-                                    : 2 * Long.BYTES * facet[pose].arcs().size());
-                }
-            }
-        }
-        ByteBuffer bytes = ByteBuffer.allocate(length);
-        bytes.putInt(kinds()).putInt(poses()).putInt(facets());
-        for (byte[] kind : why) {
-            bytes.put(kind);
-        }
-        for (ArcSet[][] kind : arcs) {
-            for (ArcSet[] facet : kind) {
-                for (int pose = 0; pose < facet.length; pose++) {
-                    if (isRepeated(facet, pose)) {
-                        bytes.put(REPEATED);
-                    } else {
-                        bytes.put((byte) facet[pose].arcs().size());
-                        facet[pose]
-                                .arcs()
-                                .forEach(arc -> bytes.putLong(arc.start()).putLong(arc.length()));
-                    }
-                }
-            }
-        }
-        return bytes.array();
-    }
-
-    private static boolean isRepeated(ArcSet[] facet, int pose) {
-        return pose > 0 && facet[pose].equals(facet[pose - 1]);
-    }
-
-    /** What was written for an airfoil of so many facets; empty if these bytes are something else. */
-    static Optional<StationSight> read(byte[] content, int facets) {
-        ByteBuffer bytes = ByteBuffer.wrap(content);
-        try {
-            int kinds = bytes.getInt();
-            int poses = bytes.getInt();
-            if (kinds < 1 || poses < 1 || bytes.getInt() != facets || (long) kinds * poses * facets > content.length) {
-                return Optional.empty();
-            }
-            byte[][] why = new byte[kinds][facets];
-            boolean known = true;
-            for (byte[] kind : why) {
-                bytes.get(kind);
-                for (byte reason : kind) {
-                    known &= reason >= -1 && reason < Hindrance.values().length;
-                }
-            }
-            ArcSet[][][] arcs = new ArcSet[kinds][facets][poses];
-            for (ArcSet[][] kind : arcs) {
-                for (ArcSet[] facet : kind) {
-                    for (int pose = 0; pose < poses; pose++) {
-                        int count = bytes.get();
-                        known &= count >= 0 || count == REPEATED && pose > 0;
-                        facet[pose] = count == REPEATED && pose > 0 ? facet[pose - 1] : arcs(bytes, count);
-                    }
-                }
-            }
-            return known && !bytes.hasRemaining() ? Optional.of(new StationSight(arcs, why)) : Optional.empty();
-        } catch (BufferUnderflowException | IllegalArgumentException notOurs) {
-            return Optional.empty();
-        }
-    }
-
-    private static ArcSet arcs(ByteBuffer bytes, int count) {
-        List<Arc> list = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            list.add(new Arc(Circle.STANDARD, bytes.getLong(), bytes.getLong()));
-        }
-        return ArcSet.of(Circle.STANDARD, list);
+        return StationBytes.of(arcs, why, divided);
     }
 }

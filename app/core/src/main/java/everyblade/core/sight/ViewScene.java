@@ -5,6 +5,7 @@ import everyblade.core.entry.Zoning;
 import everyblade.core.surface.Facets;
 import everyblade.core.surface.Meridian;
 import everyblade.core.surface.Mesh;
+import everyblade.core.surface.Patches;
 import everyblade.core.surface.Surfaces;
 import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Placing.Place;
@@ -51,6 +52,15 @@ public record ViewScene(
                 Optional.ofNullable(vanes.get(row.id())).map(row.positions()::get),
                 everyblade.core.surface.Fineness.STANDARD,
                 files);
+    }
+
+    /** How finely one airfoil of a row is judged; empty if it has no shape. */
+    public Optional<Grain> grain(Row row) throws UnusableShape {
+        Optional<Patches> patches = Surfaces.patches(
+                model, row, Optional.ofNullable(vanes.get(row.id())).map(row.positions()::get), files);
+        return patches.isPresent()
+                ? Optional.of(Grain.of(airfoil(row).orElseThrow(), patches.get()))
+                : Optional.empty();
     }
 
     /**

@@ -6,26 +6,32 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * The channel between the walls {@code hub} and {@code casing} in which axial airfoils stand; their tips end
- * {@value #CLEARANCE} mm short of the casing.
+ * The channel between the walls {@code hub} and {@code casing} in which axial airfoils stand; their tips end short of the
+ * casing by a clearance.
  */
 final class Annulus {
 
     static final String HUB = "hub";
     static final String CASING = "casing";
-    static final double CLEARANCE = 0.5;
 
     private final Curve hub;
     private final Curve casing;
+    private final double clearance;
 
-    private Annulus(Curve hub, Curve casing) {
+    private Annulus(Curve hub, Curve casing, double clearance) {
         this.hub = hub;
         this.casing = casing;
+        this.clearance = clearance;
     }
 
-    /** @throws UnusableShape if a wall is missing */
-    static Annulus of(EngineModel model) throws UnusableShape {
-        return new Annulus(curve(model, HUB), curve(model, CASING));
+    /**
+     * The channel of a model.
+     *
+     * @param clearance mm
+     * @throws UnusableShape if a wall is missing
+     */
+    static Annulus of(EngineModel model, double clearance) throws UnusableShape {
+        return new Annulus(curve(model, HUB), curve(model, CASING), clearance);
     }
 
     private static Curve curve(EngineModel model, String id) throws UnusableShape {
@@ -45,16 +51,16 @@ final class Annulus {
      */
     double radius(double x, double span) throws UnusableShape {
         double root = hub.radiusAt(x);
-        double tip = casing.radiusAt(x) - CLEARANCE;
+        double tip = casing.radiusAt(x) - clearance;
         if (!(root > 0 && tip > root)) {
             throw new UnusableShape(String.format(
                     Locale.ROOT,
                     "at x = %.2f mm the casing (r = %.2f) leaves no room above the hub (r = %.2f), which must be above 0"
                             + " and %.1f mm of clearance below it; correct the walls or the sections' x",
                     x,
-                    tip + CLEARANCE,
+                    tip + clearance,
                     root,
-                    CLEARANCE));
+                    clearance));
         }
         return Between.mix(root, tip, span);
     }

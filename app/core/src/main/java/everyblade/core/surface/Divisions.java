@@ -13,10 +13,13 @@ final class Divisions {
     /**
      * Shares of the chord: a quarter of the facets, at least one, in each edge band, crowding towards the edge; the others
      * evenly between.
+     *
+     * @param split into how many each of these is divided, by the same law
      */
-    static double[] chord(int facets) {
-        int edge = Math.max(1, Math.round(facets / 4f));
-        int middle = Math.max(1, facets - 2 * edge);
+    static double[] chord(int facets, int split) {
+        int whole = Math.max(1, Math.round(facets / 4f));
+        int edge = split * whole;
+        int middle = split * Math.max(1, facets - 2 * whole);
         double[] shares = new double[2 * edge + middle + 1];
         for (int i = 0; i <= edge; i++) {
             double crowded = EDGE * i * i / ((double) edge * edge);
@@ -29,9 +32,9 @@ final class Divisions {
         return shares;
     }
 
-    /** Shares of the span: equal bands, each divided evenly and alike. */
-    static double[] span(int bands, int facets) {
-        int each = (facets + bands - 1) / bands;
+    /** Shares of the span: equal bands, each divided evenly and alike, and each of these split again. */
+    static double[] span(int bands, int facets, int split) {
+        int each = (facets + bands - 1) / bands * split;
         double[] shares = new double[bands * each + 1];
         Arrays.setAll(shares, i -> (double) i / (bands * each));
         return shares;

@@ -21,14 +21,15 @@ final class LinerSector {
 
     private LinerSector() {}
 
-    static Mesh of(Shape.Liner liner, int count, Zoning zoning, Fineness fineness) throws UnusableShape {
+    /** @param split into how many parts each facet is divided both ways */
+    static Grid of(Shape.Liner liner, int count, Zoning zoning, Fineness fineness, int split) throws UnusableShape {
         MeshBuilder mesh = new MeshBuilder();
         double sector = 2 * Math.PI / count;
-        int steps = Math.max(fineness.span(), (int) Math.ceil(360.0 / count / WIDEST));
+        int steps = split * Math.max(fineness.span(), (int) Math.ceil(360.0 / count / WIDEST));
         for (boolean outer : new boolean[] {true, false}) {
             Curve curve =
                     frontToRear(outer ? liner.outer() : liner.inner(), outer ? "the outer liner" : "the inner liner");
-            double[] shares = shares(curve, fineness.chord());
+            double[] shares = shares(curve, fineness.chord(), split);
             double[] x = Arrays.stream(shares).map(curve::xAt).toArray();
             double[] r = Arrays.stream(shares).map(curve::rAt).toArray();
             int wall = outer || zoning.spans().isEmpty()
@@ -44,7 +45,7 @@ final class LinerSector {
                             !outer,
                             i -> wall + (halves && shares[i] + shares[i + 1] > 1 ? 1 : 0));
         }
-        return mesh.built();
+        return new Grid(mesh.built(), steps, column -> false);
     }
 
     private static Curve frontToRear(List<MeridionalPoint> points, String name) throws UnusableShape {
@@ -56,7 +57,7 @@ final class LinerSector {
     }
 
     /** The corners of the wall and its middle, and evenly between them what it takes. */
-    private static double[] shares(Curve curve, int facets) {
+    private static double[] shares(Curve curve, int facets, int split) {
         List<Double> breaks = new ArrayList<>(List.of(0.5));
         for (int i = 0; i < curve.size(); i++) {
             breaks.add(curve.shareOf(i));
@@ -65,7 +66,7 @@ final class LinerSector {
         List<Double> shares = new ArrayList<>(List.of(0.0));
         for (double end : breaks) {
             double begin = shares.get(shares.size() - 1);
-            int pieces = (int) Math.ceil((end - begin) * facets - SAME);
+            int pieces = split * (int) Math.ceil((end - begin) * facets - SAME);
             for (int i = 1; i <= pieces; i++) {
                 shares.add(Between.mix(begin, end, (double) i / pieces));
             }

@@ -18,15 +18,18 @@ final class Skin {
     private final double[] spans;
     private final MeshBuilder mesh = new MeshBuilder();
 
-    private Skin(Airfoil airfoil, Zoning zoning, Fineness fineness) {
+    private Skin(Airfoil airfoil, Zoning zoning, Fineness fineness, int split) {
         this.airfoil = airfoil;
         this.zoning = zoning;
-        this.chords = Divisions.chord(fineness.chord());
-        this.spans = Divisions.span(Math.max(1, zoning.spans().size()), fineness.span());
+        this.chords = Divisions.chord(fineness.chord(), split);
+        this.spans = Divisions.span(Math.max(1, zoning.spans().size()), fineness.span(), split);
     }
 
-    static Mesh of(Airfoil airfoil, Zoning zoning, Fineness fineness) throws UnusableShape {
-        return new Skin(airfoil, zoning, fineness).built();
+    /** @param split into how many parts each facet is divided both ways */
+    static Grid of(Airfoil airfoil, Zoning zoning, Fineness fineness, int split) throws UnusableShape {
+        Skin skin = new Skin(airfoil, zoning, fineness, split);
+        int side = skin.chords.length - 1;
+        return new Grid(skin.built(), 2 * side, column -> column % side < split || column % side >= side - split);
     }
 
     private Mesh built() throws UnusableShape {

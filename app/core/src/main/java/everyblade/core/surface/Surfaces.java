@@ -48,20 +48,55 @@ public final class Surfaces {
         }
     }
 
+    /**
+     * The facets of an airfoil at {@link Fineness#STANDARD}, each divided into patches that lie on the true surface; of a
+     * mesh from a file, on its faces.
+     *
+     * @param position of movable vanes, if they stand at one
+     * @param files the contents of the model's mesh files, by name
+     * @return empty if the row has no shape
+     * @throws UnusableShape if its shape gives no surface
+     */
+    public static Optional<Patches> patches(
+            EngineModel model, Row row, Optional<Position> position, Map<String, byte[]> files) throws UnusableShape {
+        if (row.shape().isEmpty()) {
+            return Optional.empty();
+        }
+        double turned = position.map(Position::stagger).orElse(0.0);
+        Optional<Grid> grid = grid(model, row, turned, Fineness.STANDARD, Patches.SPLIT);
+        return Optional.of(
+                grid.isPresent()
+                        ? Patches.of(grid.get())
+                        : Patches.of(of(model, row, turned, Fineness.STANDARD, files), Zoning.of(row)));
+    }
+
     private static Mesh of(EngineModel model, Row row, double turned, Fineness fineness, Map<String, byte[]> files)
+            throws UnusableShape {
+        Optional<Grid> grid = grid(model, row, turned, fineness, 1);
+        return grid.isPresent() ? grid.get().mesh() : read(row, files);
+    }
+
+    /** Empty if the surface is in a file. */
+    private static Optional<Grid> grid(EngineModel model, Row row, double turned, Fineness fineness, int split)
             throws UnusableShape {
         Zoning zoning = Zoning.of(row);
         Shape shape = row.shape().orElseThrow();
         if (shape instanceof Shape.Axial axial) {
-            return Skin.of(new AxialAirfoil(axial, Annulus.of(model), turned), zoning, fineness);
+            return Optional.of(Skin.of(
+                    new AxialAirfoil(axial, Annulus.of(model, axial.clearance()), turned), zoning, fineness, split));
         }
         if (shape instanceof Shape.Radial radial) {
-            return Skin.of(new RadialAirfoil(radial), zoning, fineness);
+            return Optional.of(Skin.of(new RadialAirfoil(radial), zoning, fineness, split));
         }
         if (shape instanceof Shape.Liner liner) {
-            return LinerSector.of(liner, row.count(), zoning, fineness);
+            return Optional.of(LinerSector.of(liner, row.count(), zoning, fineness, split));
         }
-        String file = ((Shape.Mesh) shape).file();
+        return Optional.empty();
+    }
+
+    private static Mesh read(Row row, Map<String, byte[]> files) throws UnusableShape {
+        Zoning zoning = Zoning.of(row);
+        String file = ((Shape.Mesh) row.shape().orElseThrow()).file();
         byte[] content = files.get(file);
         if (content == null) {
             throw new UnusableShape("the mesh file " + file

@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 public final class Walls {
 
     /** How far a facet stands off the true wall at most, mm. */
-    public static final double CHORDAL_ERROR = 0.02;
+    public static final double CHORDAL_ERROR = 0.002;
 
     private static final int LEAST_STEPS = 24;
 

@@ -1,121 +1,143 @@
 package everyblade.core.coverage;
 
 import everyblade.core.angle.Arc;
-import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
-import everyblade.core.sight.Criteria;
-import everyblade.core.sight.Pose;
+import everyblade.core.entry.Zoning;
 import everyblade.core.sight.PoseFamily;
-import everyblade.core.sight.Progress;
-import everyblade.core.sight.Scene;
-import everyblade.core.sight.SightArcs;
-import everyblade.spi.ScopeTip;
+import everyblade.core.sight.StationSight;
+import everyblade.core.surface.Patches;
 import everyblade.spi.Station;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
+import java.util.function.Function;
 
 /**
- * What stations show of one row whose angles are exact, worked out the slow way: for each airfoil and facet the poses are
+ * What stations show of one row whose angles are exact, worked out the slow way: for each airfoil and patch the poses are
  * listed that may have been the true one, and struck out as soon as one of them shows it.
  */
 final class SightOracle {
 
     private static final long TURN = Circle.STANDARD.ticks();
-    private static final long MARGINAL = Circle.TICKS_PER_DEGREE / 5;
 
-    private final Scene scene;
-    private final ScopeTip tip;
-    private final Map<String, List<SightArcs>> families = new HashMap<>();
+    private final Zoning zoning;
+    private final Patches patches;
+    private final Function<Station, StationSight> sights;
     private final int count;
-    /** By airfoil and facet: poses of the placement under way that have not shown it. */
+    /** By airfoil and patch: poses of the placement under way that have not shown it. */
     private final boolean[][][] missing;
 
     private final boolean[][] sure;
     private final boolean[][] maybe;
 
-    SightOracle(Scene scene, ScopeTip tip, int count) {
-        this.scene = scene;
-        this.tip = tip;
+    SightOracle(Zoning zoning, Patches patches, Function<Station, StationSight> sights, int count) {
+        this.zoning = zoning;
+        this.patches = patches;
+        this.sights = sights;
         this.count = count;
-        int facets = scene.facets().count();
-        missing = new boolean[count][facets][];
-        sure = new boolean[count][facets];
-        maybe = new boolean[count][facets];
+        missing = new boolean[count][patches.count()][];
+        sure = new boolean[count][patches.count()];
+        maybe = new boolean[count][patches.count()];
         seated();
     }
 
     /** A new placement. */
     void seated() {
         for (boolean[][] airfoil : missing) {
-            for (int facet = 0; facet < airfoil.length; facet++) {
-                airfoil[facet] = new boolean[PoseFamily.SIZE];
-                java.util.Arrays.fill(airfoil[facet], true);
+            for (int patch = 0; patch < airfoil.length; patch++) {
+                airfoil[patch] = new boolean[PoseFamily.SIZE];
+                Arrays.fill(airfoil[patch], true);
             }
         }
-    }
-
-    private List<SightArcs> family(Station station) {
-        return families.computeIfAbsent(
-                station.id(),
-                id -> SightArcs.compute(
-                        scene, PoseFamily.of(Pose.of(station, tip), station.within()), Criteria.USUAL, Progress.NONE));
     }
 
     /** Watched while airfoil 1 ran from one tick to another, both included; the scope tip held. */
     void hold(Station station, long from, long to, List<Integer> zones) {
-        for (int n = 0; n < count; n++) {
-            for (int facet = 0; facet < scene.facets().count(); facet++) {
-                if (!zones.contains(scene.row().airfoil().zone(facet))) {
-                    continue;
-                }
-                boolean none = true;
-                for (int pose = 0; pose < PoseFamily.SIZE; pose++) {
-                    missing[n][facet][pose] &= !shows(station, pose, facet, n, from, to);
-                    none &= !missing[n][facet][pose];
-                    maybe[n][facet] |= !missing[n][facet][pose];
-                }
-                sure[n][facet] |= none;
+        watch(List.of(station), from, to, zones, (n, patch, surely) -> {
+            for (int pose = 0; pose < PoseFamily.SIZE; pose++) {
+                missing[n][patch][pose] &= !surely.get(0)[pose];
             }
-        }
+            sure[n][patch] |= !contains(missing[n][patch], true);
+        });
     }
 
     /** The scope tip was moved through stations: at rest any of them shows, turning all of them must. */
     void through(List<Station> stations, long from, long to, List<Integer> zones) {
+        watch(stations, from, to, zones, (n, patch, surely) -> {
+            List<Boolean> every =
+                    surely.stream().map(poses -> !contains(poses, false)).toList();
+            sure[n][patch] |= from == to ? every.contains(true) : !every.contains(false);
+        });
+    }
+
+    /** Told of each airfoil and patch which poses of each station surely show it. */
+    private interface Shown {
+        void of(int n, int patch, List<boolean[]> surely);
+    }
+
+    private void watch(List<Station> stations, long from, long to, List<Integer> zones, Shown told) {
         for (int n = 0; n < count; n++) {
-            for (int facet = 0; facet < scene.facets().count(); facet++) {
-                if (!zones.contains(scene.row().airfoil().zone(facet))) {
+            for (int facet = 0; facet < patches.facetCount(); facet++) {
+                int first = patches.first(facet);
+                if (!zones.contains(patches.zone(first))) {
                     continue;
                 }
-                List<Boolean> surely = new ArrayList<>();
-                for (Station station : stations) {
-                    boolean every = true;
-                    for (int pose = 0; pose < PoseFamily.SIZE; pose++) {
-                        boolean shows = shows(station, pose, facet, n, from, to);
-                        every &= shows;
-                        maybe[n][facet] |= shows;
+                int at = facet;
+                boolean alike = stations.stream()
+                        .noneMatch(station -> sights.apply(station).divides(at));
+                List<boolean[]> surely = List.of();
+                boolean may = false;
+                for (int patch = first; patch < first + patches.count(facet); patch++) {
+                    if (patch == first || !alike) {
+                        surely = new ArrayList<>();
+                        may = false;
+                        for (Station station : stations) {
+                            boolean[] poses = new boolean[PoseFamily.SIZE];
+                            for (int pose = 0; pose < PoseFamily.SIZE; pose++) {
+                                poses[pose] = surely(station, pose, patch, n, from, to);
+                                may = may || perhaps(station, pose, patch, n, from, to);
+                            }
+                            surely.add(poses);
+                        }
                     }
-                    surely.add(every);
+                    maybe[n][patch] |= may;
+                    told.of(n, patch, surely);
                 }
-                sure[n][facet] |= from == to ? surely.contains(true) : !surely.contains(false);
             }
         }
     }
 
-    private boolean shows(Station station, int pose, int facet, int n, long from, long to) {
-        List<SightArcs> family = family(station);
-        ArcSet arcs = family.get(family.size() == 1 ? 0 : pose).arcs(facet);
-        long offset = TURN / count * n;
-        for (Arc arc : arcs.arcs()) {
-            if (arc.length() < MARGINAL) {
-                continue;
+    private static boolean contains(boolean[] values, boolean value) {
+        for (boolean one : values) {
+            if (one == value) {
+                return true;
             }
-            for (long turn = -4 * TURN; turn <= 4 * TURN; turn += TURN) {
-                long first = arc.start() + turn;
-                if (first <= to + offset && first + arc.length() - 1 >= from + offset) {
-                    return true;
-                }
+        }
+        return false;
+    }
+
+    private boolean surely(Station station, int pose, int patch, int n, long from, long to) {
+        StationSight sight = sights.apply(station);
+        int own = sight.poses() == 1 ? 0 : pose;
+        int facet = patches.facet(patch);
+        int part = patch - patches.first(facet);
+        long slack = to - from < TURN ? sight.slack(0, own, facet, part) : 0;
+        return meets(sight.arcs(0, own, facet, part).arcs(), slack, n, from, to);
+    }
+
+    private boolean perhaps(Station station, int pose, int patch, int n, long from, long to) {
+        StationSight sight = sights.apply(station);
+        return meets(
+                sight.arcs(sight.poses() == 1 ? 0 : pose, patches.facet(patch)).arcs(), 0, n, from, to);
+    }
+
+    private boolean meets(List<Arc> arcs, long slack, int n, long from, long to) {
+        long offset = TURN / count * n;
+        for (Arc arc : arcs) {
+            // The last turn at which it begins in time is the one at which it ends latest.
+            long turns = Math.floorDiv(to + offset - arc.start() - slack, TURN);
+            if (arc.start() + arc.length() - 1 - slack + turns * TURN >= from + offset) {
+                return true;
             }
         }
         return false;
@@ -123,39 +145,81 @@ final class SightOracle {
 
     /** The state of a cell whose reach is told; by areas. */
     State state(int n, int zone, boolean[] reach) {
-        double own = 0;
-        double reached = 0;
-        double surely = 0;
-        double perhaps = 0;
-        for (int facet = 0; facet < scene.facets().count(); facet++) {
-            if (scene.row().airfoil().zone(facet) == zone) {
-                double area = scene.facets().area(facet);
-                own += area;
-                reached += reach[facet] ? area : 0;
-                surely += sure[n - 1][facet] ? area : 0;
-                perhaps += maybe[n - 1][facet] ? area : 0;
-            }
+        boolean[] own = new boolean[patches.count()];
+        boolean[] reached = new boolean[patches.count()];
+        boolean[] may = new boolean[patches.count()];
+        for (int patch = 0; patch < own.length; patch++) {
+            own[patch] = patches.zone(patch) == zone;
+            reached[patch] = own[patch] && (reach[patch] || sure[n - 1][patch]);
+            may[patch] = own[patch] && (maybe[n - 1][patch] || sure[n - 1][patch]);
         }
-        double slack = 1e-9 * own;
-        boolean within = reached >= 0.05 * own - slack;
-        if (surely >= 0.95 * own - slack) {
+        boolean within = area(reached) >= 0.05 * area(own) - slack(own);
+        boolean[] seen = sure[n - 1];
+        if (enough(seen, own, own, all(true), true)) {
             return State.SEEN;
         }
-        if (within && surely >= 0.95 * reached - slack) {
+        if (within && enough(seen, own, reached, reach(n, reach), true)) {
             return State.PART;
         }
-        return perhaps >= 0.95 * own - slack || within && perhaps >= 0.95 * reached - slack
+        return enough(may, own, own, all(true), false) || within && enough(may, own, reached, all(true), false)
                 ? State.MAYBE
                 : State.UNSEEN;
     }
 
+    private boolean[] all(boolean value) {
+        boolean[] all = new boolean[patches.count()];
+        Arrays.fill(all, value);
+        return all;
+    }
+
+    private boolean[] reach(int n, boolean[] reach) {
+        boolean[] all = new boolean[patches.count()];
+        for (int patch = 0; patch < all.length; patch++) {
+            all[patch] = reach[patch] || sure[n - 1][patch];
+        }
+        return all;
+    }
+
+    /** Whether enough of some patches was seen, and of those in the outermost strip; half of the patches along an edge is doubtful. */
+    private boolean enough(boolean[] seen, boolean[] own, boolean[] of, boolean[] beyond, boolean surely) {
+        boolean[] both = new boolean[of.length];
+        boolean[] strip = new boolean[of.length];
+        boolean[] seenStrip = new boolean[of.length];
+        boolean[] edge = new boolean[of.length];
+        for (int patch = 0; patch < of.length; patch++) {
+            boolean atEdge = patches.atEdge(patch) && zoning.atEdge(patches.zone(patch));
+            both[patch] = seen[patch] && own[patch];
+            strip[patch] = of[patch] && atEdge;
+            seenStrip[patch] = both[patch] && atEdge;
+            for (int k = 0; k < patches.edges(patch); k++) {
+                int other = patches.beyond(patch, k);
+                edge[patch] |= both[patch] && other >= 0 && !seen[other] && beyond[other];
+            }
+        }
+        double slack = slack(of);
+        boolean isAll = area(both) >= area(of) - slack;
+        double doubtful = surely && !isAll ? area(edge) / 2 : 0;
+        return area(both) - doubtful >= 0.95 * area(of) - slack && area(seenStrip) >= 0.95 * area(strip) - slack;
+    }
+
+    private double slack(boolean[] of) {
+        return 1e-9 * area(of);
+    }
+
+    private double area(boolean[] of) {
+        double sum = 0;
+        for (int patch = 0; patch < of.length; patch++) {
+            sum += of[patch] ? patches.facets().area(patch) : 0;
+        }
+        return sum;
+    }
+
     boolean[] reach(List<Station> stations) {
-        boolean[] reach = new boolean[scene.facets().count()];
+        boolean[] reach = new boolean[patches.count()];
         for (Station station : stations) {
-            for (int facet = 0; facet < reach.length; facet++) {
-                int at = facet;
-                reach[facet] |= family(station).stream()
-                        .allMatch(pose -> pose.arcs(at).arcs().stream().anyMatch(arc -> arc.length() >= MARGINAL));
+            for (int patch = 0; patch < reach.length; patch++) {
+                int facet = patches.facet(patch);
+                reach[patch] |= sights.apply(station).reaches(0, facet, patch - patches.first(facet));
             }
         }
         return reach;

@@ -25,6 +25,16 @@ class AxialSurfaceTest {
     class WhereItStands {
 
         @Test
+        void tipsStayFromTheCasingByTheClearance() throws UnusableShape {
+            for (double clearance : new double[] {0.2, 0.5, 3}) {
+                Solid solid = annulus()
+                        .solid(new everyblade.spi.Shape.Axial(
+                                prism(40, 30, 0, 0.1, 12).sections(), clearance));
+                assertThat(solid.mesh().mostRadius()).isCloseTo(150.5 - clearance, within(1e-9));
+            }
+        }
+
+        @Test
         void theChordIsAsGivenAndRunsFromTheLeadingEdgesXAtTheStagger() throws UnusableShape {
             Solid solid = annulus().solid(prism(40, 30, 0, 0.1, 12));
             int[] edges = solid.farthest(solid.least(solid::r));

@@ -136,7 +136,7 @@ class RevolutionTest {
                 double x = wall.facets().centroid(face, 0);
                 double r = Math.hypot(
                         wall.facets().centroid(face, 1), wall.facets().centroid(face, 2));
-                assertThat(400 - 2 * x - r).isBetween(0.0, Walls.CHORDAL_ERROR);
+                assertThat(400 - 2 * x - r).isBetween(0.0, 0.002);
             }
         }
 

@@ -8,6 +8,7 @@ import everyblade.core.sight.Scene;
 import everyblade.core.sight.SightStore;
 import everyblade.core.sight.Sights;
 import everyblade.core.sight.StationSight;
+import everyblade.core.sight.ToleranceCost;
 import everyblade.core.turning.Stance;
 import everyblade.spi.Row;
 import everyblade.spi.View;
@@ -27,8 +28,9 @@ import java.util.function.IntToDoubleFunction;
  * @param row that is looked at
  * @param positions in how many places within the station's tolerance the scope tip was thought to stand
  * @param zones the whole airfoil first, then its zones as the row numbers them
+ * @param cost what the station's tolerance takes; empty if it is exact
  */
-public record SightShares(Row row, int positions, List<Zone> zones) {
+public record SightShares(Row row, int positions, List<Zone> zones, Optional<ToleranceCost> cost) {
 
     public SightShares {
         zones = List.copyOf(zones);
@@ -58,13 +60,13 @@ public record SightShares(Row row, int positions, List<Zone> zones) {
         String station = from.station().orElseThrow();
         Stance stance = new Stance(view.id(), List.of(station), false, view.scopeTip(), Map.of(), Optional.empty());
         StationSight sight = sights.of(stance, station).orElseThrow();
-        return new Measuring(sights.scene(row), sight).shares(row);
+        return new Measuring(sights.scene(row), sight).shares(row, sights.cost(stance, station));
     }
 
     /** What is measured, and on which facets. */
     private record Measuring(Scene scene, StationSight sight) {
 
-        SightShares shares(Row row) {
+        SightShares shares(Row row, Optional<ToleranceCost> cost) {
             Zoning zoning = scene.zoning();
             List<Zone> zones = new ArrayList<>();
             zones.add(zone("all", facet -> true));
@@ -73,7 +75,7 @@ public record SightShares(Row row, int positions, List<Zone> zones) {
                 zones.add(zone(
                         zoning.names().get(zone), facet -> scene.row().airfoil().zone(facet) == index));
             }
-            return new SightShares(row, sight.poses(), zones);
+            return new SightShares(row, sight.poses(), zones, cost);
         }
 
         private Zone zone(String name, IntPredicate within) {

@@ -5,6 +5,7 @@ import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.Scene;
 import everyblade.core.sight.Sights;
 import everyblade.core.sight.StationSight;
+import everyblade.core.sight.ToleranceCost;
 import everyblade.core.turning.Stance;
 import everyblade.picture.Figures;
 import everyblade.picture.MapWords;
@@ -83,7 +84,24 @@ record SightTables(EngineModel engine, Sights sights) {
         lines.add("view " + view.id() + ", station " + station.id() + ", " + OneLine.of(row.name()) + " (" + row.id()
                 + "): of the surface of each zone, what is in sight at some time of a turn");
         lines.addAll(table.lines());
+        sights.cost(stance(view), station.id()).ifPresent(cost -> lines.add(told(station, cost)));
         return lines;
+    }
+
+    private static String told(Station station, ToleranceCost cost) {
+        return "its tolerance of ± " + number(station.within().mm()) + " mm and ± "
+                + number(station.within().deg()) + "° costs: " + percent(cost.sure())
+                + " of the airfoil surely in sight, " + percent(cost.nominal()) + " if placed exactly"
+                + cost.most()
+                        .map(way -> "; most costs "
+                                + switch (way) {
+                                    case AXIALLY -> "standing off along the axis";
+                                    case ROUND -> "standing off round the axis";
+                                    case OUTWARD -> "standing off inward or outward";
+                                    case TILTED -> "tilting";
+                                }
+                                + " (" + percent(cost.alone().get(way)) + " if off only so)")
+                        .orElse("");
     }
 
     private static boolean any(StationSight sight, int facet) {

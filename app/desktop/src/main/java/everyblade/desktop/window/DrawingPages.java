@@ -1,5 +1,6 @@
 package everyblade.desktop.window;
 
+import everyblade.core.sight.ToleranceCost;
 import everyblade.desktop.author.AuthorState;
 import everyblade.desktop.author.SheetPart;
 import everyblade.desktop.author.Sight;
@@ -9,6 +10,7 @@ import everyblade.picture.scene.Theme;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -94,15 +96,29 @@ final class DrawingPages {
         }
     }
 
+    /** What the tolerance takes, in percent, and which way of being off takes most. */
+    private Optional<String> told(ToleranceCost cost) {
+        return cost.most()
+                .map(way -> words.say(
+                        "author.sight.cost." + way.name().toLowerCase(Locale.ROOT),
+                        words.percent(cost.sure()),
+                        words.percent(cost.nominal()),
+                        words.percent(cost.alone().get(way))));
+    }
+
     private String told(Sight sight, String place) {
         if (sight instanceof Sight.Known known) {
             SightShares shown = known.shares();
-            return words.say(
+            String told = words.say(
                     shown.positions() == 1 ? "author.sight.exact" : "author.sight.known",
                     place,
                     shown.row().name(),
                     shown.row().id(),
                     shown.positions());
+            return shown.cost()
+                    .flatMap(this::told)
+                    .map(cost -> told + " " + cost)
+                    .orElse(told);
         } else if (sight instanceof Sight.Impossible impossible) {
             return words.say(impossible.key(), place);
         } else if (sight instanceof Sight.Stopped) {

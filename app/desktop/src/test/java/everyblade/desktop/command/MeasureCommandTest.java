@@ -34,10 +34,12 @@ class MeasureCommandTest {
               "views": [
                 { "id": "square", "row": "r", "scopeTip": "side", "reference": 0, "stations": [
                   { "id": "mid", "x": 10, "r": 94.868330, "clock": 18.434949,
-                    "forward": [0, -0.948683, -0.316228], "up": [0, -0.316228, 0.948683] } ] },
+                    "forward": [0, -0.948683, -0.316228], "up": [0, -0.316228, 0.948683],
+                    "within": { "mm": 0, "deg": 0 } } ] },
                 { "id": "slanted", "row": "r", "scopeTip": "side", "reference": 0, "stations": [
                   { "id": "mid", "x": -20, "r": 94.868330, "clock": 18.434949,
-                    "forward": [0.707107, -0.670820, -0.223607], "up": [0, -0.316228, 0.948683] } ] } ] }
+                    "forward": [0.707107, -0.670820, -0.223607], "up": [0, -0.316228, 0.948683],
+                    "within": { "mm": 0, "deg": 0 } } ] } ] }
             """;
 
     @TempDir

@@ -100,6 +100,18 @@ class SightCommandTest {
     }
 
     @Test
+    void aStationSaysWhatItsToleranceCostsAndWhichWayMost() {
+        console.write("loose/engine.json", BLADE.replace("\"mm\": 0, \"deg\": 0", "\"mm\": 2, \"deg\": 1"));
+
+        assertThat(console.run("sight", "loose", "--view", "v").outLines())
+                .anyMatch(
+                        line -> line.matches(
+                                "its tolerance of ± 2 mm and ± 1° costs: [0-9.]+ % of the airfoil surely in"
+                                        + " sight, [0-9.]+ % if placed exactly; most costs (standing off|tilting).*if off only so\\)"));
+        assertThat(console.run("sight", "blade", "--view", "v").out()).doesNotContain("costs");
+    }
+
+    @Test
     void theRootOfThePressureSideIsMostlyInTheShade() {
         Console.Ran ran = console.run("sight", "blade", "--view", "v");
 

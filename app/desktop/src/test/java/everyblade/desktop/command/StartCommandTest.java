@@ -58,7 +58,7 @@ class StartCommandTest {
 
         assertThat(console.journal().get(0))
                 .contains("\"detail\":0.5", "\"least-view\":0.3", "\"grazing\":40", "\"grazing-leading\":40")
-                .contains("\"seen\":0.9", "\"pixels\":3");
+                .contains("\"seen\":0.9", "\"pixels\":3", "\"edge\":0.95");
     }
 
     /** Without a detail no view is too coarse, and "seen" says little. */

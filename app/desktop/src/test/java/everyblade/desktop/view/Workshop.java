@@ -96,8 +96,10 @@ public record Workshop(Path folder, Disk disk) {
                             { "span": 1, "chord": 22, "stagger": 50, "camber": 10, "thickness": 0.05, "x": 32 } ] } } ],
               "scopeTips": [ { "id": "t", "cone": 90, "near": 2, "far": 80, "pixels": 640, "diameter": 4 } ],
               "views": [ { "id": "p-r", "row": "r", "scopeTip": "t", "stations": [
-                { "id": "far", "x": 1, "r": 98, "clock": 0, "forward": [1, 0, 0.4], "up": [0, 0, 1] },
-                { "id": "near", "x": 12, "r": 85, "clock": 0, "forward": [1, 0.3, 0], "up": [0, 0, 1] } ] } ] }
+                { "id": "far", "x": 1, "r": 98, "clock": 0, "forward": [1, 0, 0.4], "up": [0, 0, 1],
+                  "within": { "mm": 0, "deg": 0 } },
+                { "id": "near", "x": 12, "r": 85, "clock": 0, "forward": [1, 0.3, 0], "up": [0, 0, 1],
+                  "within": { "mm": 0, "deg": 0 } } ] } ] }
             """;
 
     /** A workshop with a job on an engine whose sight is computed. */

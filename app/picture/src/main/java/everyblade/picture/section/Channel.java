@@ -25,18 +25,15 @@ interface Channel {
         if (shape instanceof Shape.Radial radial) {
             return new Curved(new Curve(radial.hub()), new Curve(radial.shroud()));
         }
-        if (shape instanceof Shape.Axial) {
+        if (shape instanceof Shape.Axial axial) {
             Curve hub = new Curve(wall(model, "hub"));
             Curve casing = new Curve(wall(model, "casing"));
-            return new Straight(hub::radiusAt, x -> casing.radiusAt(x) - CLEARANCE);
+            return new Straight(hub::radiusAt, x -> casing.radiusAt(x) - axial.clearance());
         }
         double least = surface.leastRadius();
         double most = surface.mostRadius();
         return new Straight(x -> least, x -> most);
     }
-
-    /** By how much the tips of axial airfoils end short of the casing, mm. */
-    double CLEARANCE = 0.5;
 
     private static List<MeridionalPoint> wall(EngineModel model, String id) {
         return model.walls().stream()

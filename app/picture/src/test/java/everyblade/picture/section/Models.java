@@ -38,7 +38,7 @@ final class Models {
                   "rows": [ { "id": "r", "kind": "rotor", "count": %3$d, "shape": { "type": "axial", "sections": [
                     { "span": 0, "chord": %4$s, "stagger": %5$s, "camber": 0, "thickness": 0.02, "x": 0 },
                     { "span": 1, "chord": %4$s, "stagger": %5$s, "camber": 0, "thickness": 0.02, "x": 0 } ] } } ] }
-                """.formatted(hub, tip + Channel.CLEARANCE, count, chord, stagger));
+                """.formatted(hub, tip + everyblade.spi.Shape.Axial.USUAL_CLEARANCE, count, chord, stagger));
     }
 
     static SpanCut cut(EngineModel model, double share) {

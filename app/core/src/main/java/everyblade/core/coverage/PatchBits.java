@@ -1,0 +1,93 @@
+package everyblade.core.coverage;
+
+import everyblade.core.angle.IndexRun;
+
+/**
+ * A set of patches of the airfoils of one row, facet by facet: a facet is kept as one as long as all its patches belong to the
+ * same airfoils. Grows by runs of airfoils; copied before it is shared.
+ */
+final class PatchBits {
+
+    private final int airfoils;
+    private final CellBits[] facets;
+    /** How many parts each facet has here: one, or its patches. */
+    private final int[] parts;
+
+    private PatchBits(int airfoils, CellBits[] facets, int[] parts) {
+        this.airfoils = airfoils;
+        this.facets = facets;
+        this.parts = parts;
+    }
+
+    static PatchBits none(int airfoils, int facets) {
+        CellBits[] none = new CellBits[facets];
+        int[] parts = new int[facets];
+        for (int facet = 0; facet < facets; facet++) {
+            none[facet] = CellBits.none(airfoils, 1);
+            parts[facet] = 1;
+        }
+        return new PatchBits(airfoils, none, parts);
+    }
+
+    PatchBits copy() {
+        CellBits[] copies = new CellBits[facets.length];
+        for (int facet = 0; facet < facets.length; facet++) {
+            copies[facet] = facets[facet].copy();
+        }
+        return new PatchBits(airfoils, copies, parts.clone());
+    }
+
+    /** Adds all patches of a facet of a run of airfoils. */
+    private void add(IndexRun run, int facet) {
+        for (int part = 0; part < parts[facet]; part++) {
+            facets[facet].add(run, part);
+        }
+    }
+
+    /** Adds one patch of a facet, of so many; all of it, if that is the only one. */
+    void add(IndexRun run, int facet, int patch, int patches) {
+        divide(facet, patches);
+        if (patches == 1) {
+            add(run, facet);
+        } else {
+            facets[facet].add(run, patch);
+        }
+    }
+
+    private void divide(int facet, int patches) {
+        if (parts[facet] < patches) {
+            facets[facet] = facets[facet].repeated(patches);
+            parts[facet] = patches;
+        }
+    }
+
+    /** Adds all that another set of the same row holds. */
+    void add(PatchBits other) {
+        for (int facet = 0; facet < facets.length; facet++) {
+            divide(facet, other.parts[facet]);
+            facets[facet].add(other.as(facet, parts[facet]));
+        }
+    }
+
+    /** Takes out all that another set of the same row does not hold. */
+    void keep(PatchBits other) {
+        for (int facet = 0; facet < facets.length; facet++) {
+            divide(facet, other.parts[facet]);
+            facets[facet].keep(other.as(facet, parts[facet]));
+        }
+    }
+
+    private CellBits as(int facet, int patches) {
+        return parts[facet] < patches ? facets[facet].repeated(patches) : facets[facet];
+    }
+
+    /** Whether all patches of a facet belong to the same airfoils, so that any of them tells of all. */
+    boolean whole(int facet) {
+        return parts[facet] == 1;
+    }
+
+    /** Whether a patch of a facet of airfoil number n (from 1) belongs to it. */
+    boolean contains(int n, int facet, int patch) {
+        return facets[facet].contains(n, parts[facet] == 1 ? 0 : patch);
+    }
+}

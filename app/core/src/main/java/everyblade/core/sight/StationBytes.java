@@ -1,0 +1,155 @@
+package everyblade.core.sight;
+
+import everyblade.core.angle.Arc;
+import everyblade.core.angle.ArcSet;
+import everyblade.core.angle.Circle;
+import java.nio.BufferUnderflowException;
+import java.nio.ByteBuffer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a station shows as bytes and back, for those who keep it. Of poses that show the same one after the other only the
+ * first is written.
+ */
+final class StationBytes {
+
+    private static final byte AS_THE_ONE_BEFORE = -1;
+    private static final byte AS_ITS_FACET = -2;
+
+    private final ByteBuffer bytes;
+    private boolean known = true;
+
+    private StationBytes(ByteBuffer bytes) {
+        this.bytes = bytes;
+    }
+
+    /**
+     * The bytes.
+     *
+     * @param arcs by kind, facet and pose
+     * @param why by kind, number of the hindrance of each facet, −1 if there is none
+     * @param divided by facet, patch and pose; null where a facet is not divided, or a patch is as its facet
+     */
+    static byte[] of(ArcSet[][][] arcs, byte[][] why, ArcSet[][][] divided) {
+        int size = 3 * Integer.BYTES + arcs.length * divided.length + divided.length;
+        for (ArcSet[][] kind : arcs) {
+            size += size(kind);
+        }
+        for (ArcSet[][] facet : divided) {
+            size += facet == null ? 0 : size(facet);
+        }
+        StationBytes to = new StationBytes(ByteBuffer.allocate(size));
+        to.bytes.putInt(arcs.length).putInt(arcs[0][0].length).putInt(divided.length);
+        for (byte[] kind : why) {
+            to.bytes.put(kind);
+        }
+        for (ArcSet[][] kind : arcs) {
+            to.put(kind);
+        }
+        for (ArcSet[][] facet : divided) {
+            to.bytes.put((byte) (facet == null ? 0 : 1));
+            if (facet != null) {
+                to.put(facet);
+            }
+        }
+        return to.bytes.array();
+    }
+
+    private static int size(ArcSet[][] places) {
+        int size = 0;
+        for (ArcSet[] place : places) {
+            for (int pose = 0; pose < place.length; pose++) {
+                size += 1
+                        + (head(place, pose) < 0
+                                ? 0
+                                : 2 * Long.BYTES * place[pose].arcs().size());
+            }
+        }
+        return size;
+    }
+
+    /** How many arcs follow, or why none do. */
+    private static byte head(ArcSet[] place, int pose) {
+        if (place[pose] == null) {
+            return AS_ITS_FACET;
+        }
+        boolean repeated = pose > 0 && place[pose].equals(place[pose - 1]);
+        return repeated ? AS_THE_ONE_BEFORE : (byte) place[pose].arcs().size();
+    }
+
+    private void put(ArcSet[][] places) {
+        for (ArcSet[] place : places) {
+            for (int pose = 0; pose < place.length; pose++) {
+                byte head = head(place, pose);
+                bytes.put(head);
+                if (head > 0) {
+                    place[pose].arcs().forEach(arc -> bytes.putLong(arc.start()).putLong(arc.length()));
+                }
+            }
+        }
+    }
+
+    /** What was written for an airfoil of this grain; empty if these bytes are something else. */
+    static Optional<StationSight> read(byte[] content, Grain grain) {
+        try {
+            return new StationBytes(ByteBuffer.wrap(content)).read(grain);
+        } catch (BufferUnderflowException | IllegalArgumentException notOurs) {
+            return Optional.empty();
+        }
+    }
+
+    private Optional<StationSight> read(Grain grain) {
+        int kinds = bytes.getInt();
+        int poses = bytes.getInt();
+        int facets = grain.patches().facetCount();
+        if (kinds < 1 || poses < 1 || bytes.getInt() != facets || (long) kinds * poses * facets > bytes.capacity()) {
+            return Optional.empty();
+        }
+        byte[][] why = new byte[kinds][facets];
+        for (byte[] kind : why) {
+            bytes.get(kind);
+            for (byte reason : kind) {
+                known &= reason >= -1 && reason < Hindrance.values().length;
+            }
+        }
+        ArcSet[][][] arcs = new ArcSet[kinds][facets][poses];
+        for (ArcSet[][] kind : arcs) {
+            get(kind, false);
+        }
+        ArcSet[][][] divided = new ArcSet[facets][][];
+        for (int facet = 0; facet < facets; facet++) {
+            if (bytes.get() != 0) {
+                divided[facet] = new ArcSet[grain.patches().count(facet)][poses];
+                get(divided[facet], true);
+            }
+        }
+        return known && !bytes.hasRemaining()
+                ? Optional.of(new StationSight(arcs, why, divided, grain))
+                : Optional.empty();
+    }
+
+    private void get(ArcSet[][] places, boolean ofPatches) {
+        for (ArcSet[] place : places) {
+            for (int pose = 0; pose < place.length; pose++) {
+                int head = bytes.get();
+                if (head == AS_THE_ONE_BEFORE && pose > 0) {
+                    place[pose] = place[pose - 1];
+                } else if (head >= 0) {
+                    place[pose] = arcs(head);
+                } else {
+                    known &= head == AS_ITS_FACET && ofPatches;
+                }
+            }
+        }
+    }
+
+    private ArcSet arcs(int count) {
+        List<Arc> list = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            list.add(new Arc(Circle.STANDARD, bytes.getLong(), bytes.getLong()));
+        }
+        return ArcSet.of(Circle.STANDARD, list);
+    }
+}

@@ -1,0 +1,186 @@
+package everyblade.core.coverage;
+
+import everyblade.core.FineCaster;
+import everyblade.core.angle.Turn;
+import everyblade.core.entry.Zoning;
+import everyblade.core.sight.Criteria;
+import everyblade.core.sight.Pose;
+import everyblade.core.surface.Facets;
+import everyblade.core.surface.Fineness;
+import everyblade.core.surface.Mesh;
+import everyblade.core.surface.Surfaces;
+import everyblade.core.surface.UnusableShape;
+import everyblade.spi.EngineModel;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
+import everyblade.spi.Wall;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What is truly seen of a row on a surface twenty times as fine as that which coverage is computed with. */
+final class Truth {
+
+    /** 20 times as many facets, and none of them where those of the program are. */
+    private static final Fineness FINE = new Fineness(72, 36);
+
+    /** So many columns of facets at each edge reach 1.0 % into the chord, within the outermost strip of 1.25 %. */
+    private static final int STRIP = 4;
+
+    private final Row row;
+    private final Zoning zoning;
+    private final Mesh mesh;
+    private final Facets facets;
+    private final FineCaster caster;
+    private final BitSet[] seen;
+
+    Truth(EngineModel model, Row row) throws UnusableShape {
+        this.row = row;
+        this.zoning = Zoning.of(row);
+        this.mesh = fine(model, row);
+        this.facets = Facets.of(mesh);
+        List<Wall> walls = row.kind() == RowKind.LINER ? List.of() : model.walls();
+        FineCaster cast = new FineCaster(mesh, row.count(), walls);
+        List<Row> ring = model.rows().stream()
+                .filter(other -> row.ring().isPresent() && other.ring().equals(row.ring()))
+                .toList();
+        for (Row mate : ring) {
+            if (!mate.equals(row)) {
+                double offset = (offset(ring, mate) - offset(ring, row)) * 2 * Math.PI / row.count();
+                cast.with(fine(model, mate), mate.count(), offset);
+            }
+        }
+        this.caster = cast;
+        this.seen = new BitSet[facets.count()];
+        java.util.Arrays.setAll(seen, facet -> new BitSet(row.count()));
+    }
+
+    private static double offset(List<Row> ring, Row row) {
+        return ring.get(0).equals(row) ? 0 : row.ringOffset();
+    }
+
+    private static Mesh fine(EngineModel model, Row row) throws UnusableShape {
+        return Surfaces.of(model, row, Optional.empty(), FINE, Map.of()).orElseThrow();
+    }
+
+    /**
+     * Watched from a pose while airfoil 1 ran from one clock angle to another.
+     *
+     * @param from degrees
+     * @param to degrees, not less
+     */
+    void watch(Pose pose, double from, double to) {
+        BitSet[] steps = caster.sees(pose, Criteria.USUAL);
+        for (int facet = 0; facet < seen.length; facet++) {
+            for (int n = 1; n <= row.count(); n++) {
+                double clock = everyblade.core.turning.Engine.fromFirst(row, n).degrees();
+                if (meets(steps[facet], from + clock, to + clock)) {
+                    seen[facet].set(n - 1);
+                }
+            }
+        }
+    }
+
+    private static boolean meets(BitSet steps, double from, double to) {
+        double step = 360.0 / FineCaster.STEPS;
+        long first = (long) Math.ceil(from / step - 1e-9);
+        long last = Math.min(first + FineCaster.STEPS - 1, (long) Math.floor(to / step + 1e-9));
+        for (long at = first; at <= last; at++) {
+            if (steps.get((int) Math.floorMod(at, (long) FineCaster.STEPS))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The share of a zone of airfoil n that was in sight. */
+    double share(int n, int zone) {
+        return share(n, zone, false);
+    }
+
+    /** The same of its outermost strip; 1 where it has none. */
+    double strip(int n, int zone) {
+        return zoning.atEdge(zone) ? share(n, zone, true) : 1;
+    }
+
+    private double share(int n, int zone, boolean stripOnly) {
+        int columns = FINE.chord();
+        double all = 0;
+        double sum = 0;
+        for (int facet = 0; facet < seen.length; facet++) {
+            int column = facet % columns;
+            boolean within = !stripOnly || column < STRIP || column >= columns - STRIP;
+            if (mesh.zone(facet) == zone && within) {
+                all += facets.area(facet);
+                sum += seen[facet].get(n - 1) ? facets.area(facet) : 0;
+            }
+        }
+        return sum / all;
+    }
+
+    /** A pose somewhere within a tolerance: each figure from −1 to 1, the direction of tilt in turns. */
+    static Pose within(Pose pose, double mm, double deg, double[] off, double tilt, double towards) {
+        return Moved.pose(pose, new double[] {off[0] * mm, off[1] * mm, off[2] * mm}, tilt * deg, 360 * towards);
+    }
+
+    /** Moves poses as one would say it, in space. */
+    private static final class Moved {
+
+        static Pose pose(Pose pose, double[] by, double tilt, double towards) {
+            double[] forward = {
+                pose.forward().axial(),
+                pose.forward().tangential(),
+                pose.forward().radial()
+            };
+            double[] up = {pose.up().axial(), pose.up().tangential(), pose.up().radial()};
+            double along = dot(forward, up);
+            double[] top = unit(plus(up, -along, forward));
+            double[] side = {
+                forward[1] * top[2] - forward[2] * top[1],
+                forward[2] * top[0] - forward[0] * top[2],
+                forward[0] * top[1] - forward[1] * top[0]
+            };
+            double[] aside = plus(
+                    new double[3],
+                    1,
+                    plus(
+                            plus(new double[3], Math.cos(Math.toRadians(towards)), top),
+                            Math.sin(Math.toRadians(towards)),
+                            side));
+            double angle = Math.toRadians(tilt);
+            double[] looks = plus(plus(new double[3], Math.cos(angle), forward), Math.sin(angle), aside);
+            double outward = pose.r() + by[2];
+            double turned = Math.atan2(by[1], outward);
+            return new Pose(
+                    pose.x() + by[0],
+                    Math.hypot(by[1], outward),
+                    pose.clock().plus(Turn.ofDegrees(Math.toDegrees(turned))),
+                    heading(looks, turned),
+                    heading(top, turned),
+                    pose.cone(),
+                    pose.near(),
+                    pose.far(),
+                    pose.pixels());
+        }
+
+        private static everyblade.spi.Station.Heading heading(double[] v, double turned) {
+            return new everyblade.spi.Station.Heading(
+                    v[0],
+                    v[1] * Math.cos(turned) - v[2] * Math.sin(turned),
+                    v[2] * Math.cos(turned) + v[1] * Math.sin(turned));
+        }
+
+        private static double dot(double[] a, double[] b) {
+            return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+        }
+
+        private static double[] plus(double[] a, double times, double[] b) {
+            return new double[] {a[0] + times * b[0], a[1] + times * b[1], a[2] + times * b[2]};
+        }
+
+        private static double[] unit(double[] v) {
+            return plus(new double[3], 1 / Math.sqrt(dot(v, v)), v);
+        }
+    }
+}

@@ -1,0 +1,165 @@
+package everyblade.core.coverage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import everyblade.core.Job;
+import everyblade.core.sight.Pose;
+import everyblade.core.sight.Scene;
+import everyblade.core.sight.ViewScene;
+import everyblade.core.turning.Engine;
+import everyblade.json.EngineJsonReader;
+import everyblade.json.Reading;
+import everyblade.spi.Direction;
+import everyblade.spi.EngineModel;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
+import everyblade.spi.Spool;
+import everyblade.spi.Station;
+import everyblade.spi.View;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Whole jobs on the shipped engines, the scope tip truly somewhere within each station's tolerance, judged by the tests' own
+ * caster on a surface twenty times as fine: what is called seen is so, and little of what is so is called less. Stations past
+ * other rows are left out.
+ */
+class WholeJobsTest {
+
+    private static final boolean CAMPAIGN = Boolean.getBoolean("everyblade.campaign");
+    private static final int JOBS = CAMPAIGN ? 240 : 1;
+
+    private record Chance(EngineModel model, Row row, View view, Station station) {}
+
+    /** Of one class of jobs. */
+    private static final class Figures {
+        int jobs;
+        int held;
+        int seen;
+        int trulySeen;
+        int calledLess;
+
+        @Override
+        public String toString() {
+            return held + " of " + jobs + " jobs held, " + seen + " cells called seen; of " + trulySeen
+                    + " truly seen, called less: " + calledLess;
+        }
+    }
+
+    @Test
+    void whatIsCalledSeenWasTrulySeenInNineteenOfTwentyJobs() throws Exception {
+        List<Chance> chances = chances();
+        Map<String, Figures> classes = new TreeMap<>();
+        for (int seed = 0; seed < JOBS; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            // Each row in turn, from a station drawn by lot.
+            List<Row> rows = chances.stream().map(Chance::row).distinct().toList();
+            Row row = rows.get(seed % rows.size());
+            List<Chance> own =
+                    chances.stream().filter(chance -> chance.row() == row).toList();
+            run(own.get(random.nextInt(own.size())), random, classes);
+        }
+        assertThat(classes).isNotEmpty().allSatisfy((name, figures) -> {
+            assertThat((double) figures.held / figures.jobs)
+                    .as("%s: %s", name, figures)
+                    .isGreaterThanOrEqualTo(0.95);
+            assertThat(figures.calledLess)
+                    .as("%s: %s", name, figures)
+                    .isLessThanOrEqualTo((int) Math.ceil(0.06 * figures.trulySeen) + (CAMPAIGN ? 0 : 2));
+        });
+    }
+
+    private static List<Chance> chances() throws Exception {
+        List<Chance> chances = new ArrayList<>();
+        for (String id : CAMPAIGN ? List.of("larkspur-4", "corncrake-12", "tansy-a1") : List.of("tansy-a1")) {
+            Path file = Path.of("..", "..", "engine-models", id, EngineJsonReader.FILE);
+            EngineModel model = ((Reading.Read) EngineJsonReader.read(file)).model();
+            ViewScene scene = new ViewScene(model, Map.of(), Map.of());
+            for (View view : model.views()) {
+                Row row = model.row(view.row()).orElseThrow();
+                if (row.shape().isEmpty() || view.stations().isEmpty()) {
+                    continue;
+                }
+                Scene ring = scene.ring(row).orElseThrow();
+                for (Station station : view.stations()) {
+                    Pose pose = Pose.of(
+                            station,
+                            model.scopeTip(view.scopeTip().orElseThrow()).orElseThrow());
+                    boolean alone = scene.between(
+                                    ring, row, pose, station.within().mm())
+                            .isEmpty();
+                    if (alone && station.forClock().isEmpty()) {
+                        chances.add(new Chance(model, row, view, station));
+                    }
+                }
+            }
+        }
+        return chances;
+    }
+
+    private static void run(Chance chance, SplittableRandom random, Map<String, Figures> classes) throws Exception {
+        Row row = chance.row();
+        boolean rotor = row.kind() == RowKind.ROTOR;
+        boolean whole = random.nextInt(3) > 0;
+        int amount = whole ? 360 : 60 + random.nextInt(240);
+        Job job = new Job(Engine.of(chance.model()))
+                .enter(
+                        "heat 20 C",
+                        "view " + chance.view().id(),
+                        "at " + chance.station().id())
+                .enter("datum " + row.id() + " 1 ±0", rotor ? "turn on " + amount + " ±0" : "draw " + amount);
+        RowCoverage coverage = job.coverage().row(row.id());
+        Truth truth = new Truth(chance.model(), row);
+        double reference = chance.view().reference();
+        boolean rising = rotor && normal(chance) == Direction.CW;
+        truth.watch(
+                placed(chance, random),
+                rising ? reference : reference - amount,
+                rising ? reference + amount : reference);
+        String name = (rotor ? "rotor" : "static row") + (whole ? ", once round" : ", a part of a turn");
+        count(coverage, truth, classes.computeIfAbsent(name, key -> new Figures()));
+    }
+
+    private static Direction normal(Chance chance) {
+        return chance.model().spools().stream()
+                .filter(spool -> spool.id().equals(chance.row().spool().orElseThrow()))
+                .map(Spool::normal)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Pose placed(Chance chance, SplittableRandom random) {
+        Pose pose = Pose.of(
+                chance.station(),
+                chance.model().scopeTip(chance.view().scopeTip().orElseThrow()).orElseThrow());
+        double[] off = {2 * random.nextDouble() - 1, 2 * random.nextDouble() - 1, 2 * random.nextDouble() - 1};
+        return Truth.within(
+                pose,
+                chance.station().within().mm(),
+                chance.station().within().deg(),
+                off,
+                random.nextDouble(),
+                random.nextDouble());
+    }
+
+    private static void count(RowCoverage coverage, Truth truth, Figures figures) {
+        boolean held = true;
+        for (int n = 1; n <= coverage.row().count(); n++) {
+            for (int zone = 0; zone < coverage.zoning().size(); zone++) {
+                boolean truly = truth.share(n, zone) >= 0.95 && truth.strip(n, zone) >= 0.95;
+                boolean seen = coverage.state(n, zone) == State.SEEN;
+                held &= truly || !seen;
+                figures.seen += seen ? 1 : 0;
+                figures.trulySeen += truly ? 1 : 0;
+                figures.calledLess += truly && !seen ? 1 : 0;
+            }
+        }
+        figures.jobs++;
+        figures.held += held ? 1 : 0;
+    }
+}
