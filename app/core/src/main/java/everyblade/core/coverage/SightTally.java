@@ -199,13 +199,15 @@ final class SightTally {
         }
 
         private void passOver(StationSight sight, int kind, int facet, List<Sweep> sweeps) {
-            for (Arc arc : sight.arcs(kind, 0, facet).arcs()) {
-                Turn low = Turn.ofTicks(arc.start());
-                Turn high = Turn.ofTicks(arc.start() + arc.length());
-                sweeps.stream()
-                        .filter(sweep -> !sweep.anywhere())
-                        .flatMap(sweep -> ofKind(sweep.maybe(row, low, high), sight, kind).stream())
-                        .forEach(run -> seen.unwatched().add(run, facet));
+            for (int patch = 0; patch < sight.patches(facet); patch++) {
+                for (Arc arc : sight.arcs(kind, 0, facet, patch).arcs()) {
+                    Turn low = Turn.ofTicks(arc.start());
+                    Turn high = Turn.ofTicks(arc.start() + arc.length());
+                    sweeps.stream()
+                            .filter(sweep -> !sweep.anywhere())
+                            .flatMap(sweep -> ofKind(sweep.maybe(row, low, high), sight, kind).stream())
+                            .forEach(run -> seen.unwatched().add(run, facet));
+                }
             }
         }
 
