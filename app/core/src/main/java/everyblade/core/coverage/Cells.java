@@ -3,6 +3,7 @@ package everyblade.core.coverage;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.Reach;
+import java.util.BitSet;
 import java.util.Optional;
 
 /** The cells of one row as they were seen; airfoils are numbered from 1, zones from 0. */
@@ -20,6 +21,12 @@ interface Cells {
 
     /** What mostly keeps a cell that is not within reach out of sight, where that is known. */
     Optional<Hindrance> hindrance(int n, int zone);
+
+    /** Whether a cell would be seen, or seen in part, if these parts of it were surely seen too: patches, or zones. */
+    boolean doneWith(int n, int zone, BitSet more);
+
+    /** Whether a part of airfoil n was surely seen: a patch, or a zone. */
+    boolean sees(int n, int part);
 
     /** Shares of the surface of these zones of one airfoil. */
     Areas areas(int n, ZoneSet zones);

@@ -8,6 +8,7 @@ import everyblade.core.surface.Patches;
 import everyblade.core.turning.Situation;
 import everyblade.spi.Row;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -128,8 +129,10 @@ final class ComputedCells implements Cells {
     }
 
     private Optional<State> done(Surface of, int cell, int zone, double lessOfOwn, double lessOfReach) {
-        double area = of.all()[cell];
-        double strip = of.strip()[cell];
+        return done(of.all()[cell], of.strip()[cell], cell, zone, lessOfOwn, lessOfReach);
+    }
+
+    private Optional<State> done(double area, double strip, int cell, int zone, double lessOfOwn, double lessOfReach) {
         double slack = ROUNDING * seen.own.all()[zone];
         if (area - lessOfOwn >= judging.seen() * seen.own.all()[zone] - slack
                 && strip >= judging.edge() * seen.own.strip()[zone] - slack) {
@@ -140,6 +143,18 @@ final class ComputedCells implements Cells {
                         && strip >= judging.edge() * seen.reach.strip()[cell] - slack
                 ? Optional.of(State.PART)
                 : Optional.empty();
+    }
+
+    @Override
+    public boolean sees(int n, int part) {
+        return seen.isSure(n, part);
+    }
+
+    @Override
+    public boolean doneWith(int n, int zone, BitSet more) {
+        int cell = (n - 1) * zones + zone;
+        return done(seen.with(n, zone, more, false), seen.with(n, zone, more, true), cell, zone, 0, 0)
+                .isPresent();
     }
 
     @Override

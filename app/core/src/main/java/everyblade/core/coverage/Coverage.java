@@ -72,6 +72,17 @@ public final class Coverage {
         return new Coverage(later, settings, knowing, next);
     }
 
+    /** The same, if of all rows only this one was watched since. */
+    public Coverage afterWatching(Row row, Situation later) {
+        Sights knowing = sights.knowing(later.places());
+        if (knowing != sights) {
+            return after(later);
+        }
+        Map<String, RowCoverage> next = new LinkedHashMap<>(rows);
+        next.put(row.id(), rows.get(row.id()).after(later, knowing));
+        return new Coverage(later, settings, knowing, next);
+    }
+
     public Situation situation() {
         return situation;
     }

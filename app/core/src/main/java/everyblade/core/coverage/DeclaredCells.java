@@ -3,6 +3,7 @@ package everyblade.core.coverage;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.Reach;
+import java.util.BitSet;
 import java.util.Optional;
 
 /**
@@ -54,6 +55,16 @@ record DeclaredCells(ZoneSet shown, RowTally.Seen seen) implements Cells {
     @Override
     public Optional<Hindrance> hindrance(int n, int zone) {
         return Optional.empty();
+    }
+
+    @Override
+    public boolean sees(int n, int part) {
+        return seen.sure().contains(n, part);
+    }
+
+    @Override
+    public boolean doneWith(int n, int zone, BitSet more) {
+        return seen.sure().contains(n, zone) || more.get(zone);
     }
 
     @Override

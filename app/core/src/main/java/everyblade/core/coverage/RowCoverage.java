@@ -12,6 +12,7 @@ import everyblade.core.turning.Leg;
 import everyblade.core.turning.Remark;
 import everyblade.core.turning.Situation;
 import everyblade.spi.Row;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -174,6 +175,20 @@ public final class RowCoverage {
     /** Why a cell is not seen; empty if it is. */
     public Optional<Why> why(int n, int zone) {
         return cells.why(n, zone);
+    }
+
+    /** Whether a part of airfoil n was surely seen: a patch where sight is computed, else a zone. */
+    public boolean seesPart(int n, int part) {
+        return cells.sees(n, part);
+    }
+
+    /**
+     * Whether a cell would be seen, or seen in part, if more of it were surely seen.
+     *
+     * @param more patches of the airfoil where sight is computed, else zones
+     */
+    public boolean doneWith(int n, int zone, BitSet more) {
+        return cells.doneWith(n, zone, more);
     }
 
     /** What mostly keeps a cell out of sight that no view shows, where it is computed. */

@@ -3,6 +3,7 @@ package everyblade.core.coverage;
 import everyblade.core.entry.Zoning;
 import everyblade.core.surface.Patches;
 import everyblade.spi.Row;
+import java.util.BitSet;
 import java.util.function.IntPredicate;
 
 /** What was seen of the surface of each cell of a row, added up over its facets, and where one crosses an edge of sight, its patches. */
@@ -104,7 +105,18 @@ final class SeenSurface {
         brief.addIf(may || facets.brief().contains(n, facet), cell, area, strip);
     }
 
-    private boolean isSure(int n, int patch) {
+    /** What would be seen of a zone of airfoil n if these patches were seen too, mm²; of its edge alone if that is asked. */
+    double with(int n, int zone, BitSet more, boolean ofEdge) {
+        double sum = 0;
+        for (int patch : patches.ofZone(zone)) {
+            if (more.get(patch) || isSure(n, patch)) {
+                sum += ofEdge ? strip(patch) : area(patch);
+            }
+        }
+        return sum;
+    }
+
+    boolean isSure(int n, int patch) {
         int facet = patches.facet(patch);
         return facets.sure().contains(n, facet, patch - patches.first(facet));
     }

@@ -10,7 +10,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * What a job counts as seen, fixed when it starts: every setting by name, defaults filled in, each within its range.
+ * What a job counts as seen and what its steps take, fixed when it starts: every setting by name, defaults filled in,
+ * each within its range.
  *
  * @param values by name; settings without a default are absent unless given
  */
@@ -37,6 +38,14 @@ public record Settings(SortedMap<String, BigDecimal> values) {
             new Setting("grazing-middle", "the same between the edges", 0, 89, Optional.of("30")),
             new Setting("grazing-trailing", "the same at trailing edges", 0, 89, Optional.of("30")),
             new Setting("least-view", "seconds in view, at least", 0.001, 3600, Optional.empty()),
+            new Setting(
+                    "minutes-identify", "minutes to bring a known airfoil to the reference", 0, 60, Optional.of("0.5")),
+            new Setting("minutes-move", "minutes to begin and end a move", 0, 60, Optional.of("0.25")),
+            new Setting("minutes-port", "minutes to open a port and shut it again", 0, 600, Optional.of("8")),
+            new Setting("minutes-station", "minutes to reach another station of a view", 0, 60, Optional.of("0.5")),
+            new Setting("minutes-unwatched", "minutes for an unwatched turn", 0, 60, Optional.of("1")),
+            new Setting("minutes-view", "minutes to reach another view", 0, 60, Optional.of("2")),
+            new Setting("minutes-watched", "minutes for a watched turn", 0, 60, Optional.of("4")),
             new Setting("pixels", "picture points across a detail, at least", 1, 100, Optional.of("3")),
             new Setting("reach", "share of a cell that must be within reach", 0, 1, Optional.of("0.05")),
             new Setting("seen", "share of a cell that must be seen", 0.01, 1, Optional.of("0.95")));

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 
 /** Finds the gaps of a coverage: what the task asks for, is not seen, and nobody has accepted as not seen. */
@@ -70,12 +71,26 @@ public final class Gaps {
         return gaps;
     }
 
+    /** The zones of an airfoil that are left and that some view can be brought to show. */
+    public static ZoneSet within(RowCoverage row, int n) {
+        return left(row, n, (state, why) -> !why.outOfReach());
+    }
+
+    /** The zones of an airfoil that are left and that no view shows, or none finely enough. */
+    public static ZoneSet beyond(RowCoverage row, int n) {
+        return left(row, n, (state, why) -> why.outOfReach());
+    }
+
     private static ZoneSet open(RowCoverage row, int n, State state, Why why) {
+        return left(row, n, (is, because) -> is == state && because == why);
+    }
+
+    private static ZoneSet left(RowCoverage row, int n, BiPredicate<State, Why> wanted) {
         long bits = 0;
         for (int zone = 0; zone < row.zoning().size(); zone++) {
-            boolean is = row.asked().contains(zone)
-                    && row.state(n, zone) == state
-                    && row.why(n, zone).filter(why::equals).isPresent()
+            Optional<Why> why = row.asked().contains(zone) ? row.why(n, zone) : Optional.empty();
+            boolean is = why.isPresent()
+                    && wanted.test(row.state(n, zone), why.get())
                     && !row.remarked(Remark.What.ACCEPTED, n, zone);
             bits |= is ? 1L << zone : 0;
         }

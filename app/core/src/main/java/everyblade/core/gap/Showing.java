@@ -13,7 +13,7 @@ import java.util.List;
  * @param from where it begins, clockwise
  * @param width how far it goes
  */
-record Showing(Turn from, Turn width) {
+public record Showing(Turn from, Turn width) {
 
     /** So that a reading in tenths of a degree still does. */
     private static final long MARGIN = Circle.TICKS_PER_DEGREE;
@@ -26,7 +26,7 @@ record Showing(Turn from, Turn width) {
     }
 
     /** The range for what the station surely shows of these facets. */
-    static Showing of(StationSight sight, BitSet facets) {
+    public static Showing of(StationSight sight, BitSet facets) {
         List<List<Need>> wanted = facets.stream()
                 .mapToObj(facet -> Need.of(sight, facet))
                 .filter(needs -> !needs.isEmpty())

@@ -1,41 +1,75 @@
 package everyblade.core.move;
 
-import everyblade.core.entry.Entry;
-import everyblade.spi.Row;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 
 /**
- * Moves that close all gaps that can be closed. Turning is in degrees of shaft, from where the rotors stand now,
- * unwatched moves included; what a scope tip is drawn round a row that stands still is no turning.
+ * Moves that close all gaps that can be closed.
  *
  * @param moves in order
- * @param entries that say each move, as many lists as moves
- * @param turning how far the shafts turn in all
- * @param bound what every plan turns at least that seats the scope tip at each view at most once and is as sure
- * @param drawing how far the scope tip is fed and drawn in all
+ * @param bound minutes that every such plan takes at least, told of plans that say a whole turn as a round; a turn that
+ *     had to be said otherwise may take a little less
  * @param left cells that no view can show
- * @param unidentified cells by row that wait until a known airfoil was brought to the reference
- * @param unsure cells that the moves do not surely close, because the pads have too much play
+ * @param unsure cells that some view can show and that the moves do not surely close
  */
-public record Plan(
-        List<Move> moves,
-        List<List<Entry>> entries,
-        BigDecimal turning,
-        BigDecimal bound,
-        BigDecimal drawing,
-        int left,
-        Map<Row, Integer> unidentified,
-        int unsure) {
+public record Plan(List<Move> moves, double bound, int left, int unsure) {
+
+    private static final double ROUNDING = 1e-6;
 
     public Plan {
         moves = List.copyOf(moves);
-        entries = List.copyOf(entries);
     }
 
-    /** Whether no such plan turns less. */
+    /** Whether no plan takes less. */
     public boolean proved() {
-        return turning.compareTo(bound) == 0;
+        return unsure == 0 && Math.abs(minutes() - bound) <= ROUNDING;
+    }
+
+    public double minutes() {
+        return moves.stream().mapToDouble(Move::minutes).sum();
+    }
+
+    /** How far the shafts turn in all, unwatched moves included, as far as anybody knows; degrees. */
+    public BigDecimal turning() {
+        return length(false);
+    }
+
+    /** How far the scope tip is fed and drawn in all, degrees. */
+    public BigDecimal drawing() {
+        return length(true);
+    }
+
+    private BigDecimal length(boolean drawn) {
+        BigDecimal sum = moves.stream()
+                .filter(move -> move.drawn() == drawn)
+                .map(move -> move.way().abs().add(move.sweep().abs()))
+                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                .stripTrailingZeros();
+        return sum.scale() < 0 ? sum.setScale(0) : sum;
+    }
+
+    /** How often a port is entered. */
+    public int openings() {
+        int openings = 0;
+        Optional<String> at = Optional.empty();
+        for (Move move : moves) {
+            Optional<String> port = move.view().port();
+            boolean enters = move.seated() && port.isPresent() && !port.equals(at);
+            openings += enters ? 1 : 0;
+            at = port;
+        }
+        return openings;
+    }
+
+    /** How often the scope tip is brought to a view. */
+    public int views() {
+        int views = 0;
+        String at = "";
+        for (Move move : moves) {
+            views += move.seated() && !move.view().id().equals(at) ? 1 : 0;
+            at = move.view().id();
+        }
+        return views;
     }
 }

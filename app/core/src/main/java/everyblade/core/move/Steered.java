@@ -6,6 +6,7 @@ import everyblade.core.entry.Movement;
 import everyblade.core.entry.Said;
 import everyblade.core.entry.Sense;
 import everyblade.core.entry.Unit;
+import everyblade.spi.Direction;
 import everyblade.spi.Spool;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -35,6 +36,13 @@ record Steered(Optional<Spool> spool) {
         return spool.<Entry>map(turned -> new Entry.Turn(
                         said(by(Optional.of(sense(turned, amount)), amount.abs())), Optional.empty(), Optional.empty()))
                 .orElseGet(() -> new Entry.Draw(said(drawn(amount)), Optional.empty()));
+    }
+
+    /** By so many airfoils of the row in view, watched. */
+    Entry watchedBlades(long count, boolean clockwise) {
+        Sense sense = clockwise == (spool.orElseThrow().normal() == Direction.CW) ? Sense.ON : Sense.BACK;
+        Movement by = new Movement.By(Optional.of(sense), BigDecimal.valueOf(count), Unit.BLADES, Optional.empty());
+        return new Entry.Turn(said(by), Optional.empty(), Optional.empty());
     }
 
     private static Sense sense(Spool turned, Turn amount) {

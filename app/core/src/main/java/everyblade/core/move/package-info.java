@@ -1,15 +1,24 @@
 /**
- * The moves that close all gaps with the least further turning.
+ * What to do next, and all that is to be done, so that it takes least time.
  *
- * <p>Takes a fold, its coverage and its gaps. Gives entries that a person can do and type, with what they close, how far
- * the shafts turn, and a bound below which no plan can be.
+ * <p>Takes a fold, its coverage and what steps cost. Gives moves as entries that a person can do and log as they stand,
+ * with what they close, the minutes they take, and a bound that no plan can be under.
  *
- * <p>A plan seats the scope tip at each view at most once: nobody takes a scope out of one port and into another for
- * every few degrees. Among all such plans, in any order and by any way that the pads allow, the one that turns least is
- * looked for, unwatched moves included; among equals the one that seats the scope tip least often.
+ * <p>A row is small: a handful of {@link everyblade.core.move.ViewOption}s, and airfoils of few kinds. So
+ * {@link everyblade.core.move.CoverSearch} tries all covers of it (set cover; Karp 1972, in Complexity of Computer
+ * Computations, 85-103, from memory), and each way of sharing the airfoils out among them.
+ * {@link everyblade.core.move.VisibilityWindow} says where an airfoil must pass, {@link everyblade.core.move.Sweeping} how
+ * to pass all of them (hitting intervals on a circle; Lee and Lee 1984, Information Processing Letters 18, 109-115, from
+ * memory), {@link everyblade.core.move.RotationProblem} in which order the stations come and which way to turn (dynamic
+ * programming over sets; Held and Karp 1962, Journal of SIAM 10, 196-210, from memory). Rows meet only in ports:
+ * {@link everyblade.core.move.PortChoice} finds those that cost least by branch and bound (Land and Doig 1960,
+ * Econometrica 28, 497-520, from memory).
  *
- * <p>{@link everyblade.core.move.Walk} is the bare problem: a shaft on its line, and what must be passed while which view
- * is in use. {@link everyblade.core.move.CourseSearch} solves it; {@link everyblade.core.move.Plans} makes walks of
- * coverage and entries of courses, and follows every plan through fold and coverage before it gives it away.
+ * <p>{@link everyblade.core.move.PlanBuilder} follows the plan through fold and coverage, move by move, and
+ * {@link everyblade.core.move.Spoken} says each as entries. Declared and computed rows are the same to all of them.
+ *
+ * <p>The bound is over plans that enter no port twice, stand at no station twice, and turn a rotor whole where all or
+ * nearly all its airfoils must pass a station and its moves have errors: only then the turn ends at the airfoil at which
+ * it began, and closes the count.
  */
 package everyblade.core.move;

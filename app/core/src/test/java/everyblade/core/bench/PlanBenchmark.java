@@ -3,8 +3,10 @@ package everyblade.core.bench;
 import everyblade.core.Engines;
 import everyblade.core.Job;
 import everyblade.core.coverage.Coverage;
+import everyblade.core.entry.Settings;
 import everyblade.core.move.Plan;
-import everyblade.core.move.Plans;
+import everyblade.core.move.PlanBuilder;
+import everyblade.core.move.Prices;
 import everyblade.core.turning.Fold;
 import everyblade.spi.Direction;
 import everyblade.spi.Ratio;
@@ -34,7 +36,6 @@ public class PlanBenchmark {
 
     private static final int[] COUNTS = {28, 32, 38, 44, 50, 54, 58, 62, 66, 70, 74, 78};
 
-    /** Up to six rows the course is proved to be the least; twelve end at the search's limit. */
     @Param({"1", "3", "6", "12"})
     public int rows;
 
@@ -59,6 +60,6 @@ public class PlanBenchmark {
 
     @Benchmark
     public Plan closeAllGaps() {
-        return Plans.of(fold, coverage);
+        return PlanBuilder.of(fold, coverage, Prices.of(Settings.USUAL));
     }
 }

@@ -86,8 +86,8 @@ final class SmallJob {
     /** A cell that a view shows and that was not seen. */
     private record Cell(SmallRow row, int blade, int band) {}
 
-    /** How many marks must be turned at least; −1 if that would take too long to work out. */
-    int leastTurning(Job job) {
+    /** The least time in which all gaps can be closed, half seconds; −1 if that would take too long to work out. */
+    int leastTime(Job job) {
         List<Cell> open = views.stream()
                 .flatMap(view -> cells(view).stream())
                 .distinct()
@@ -96,12 +96,12 @@ final class SmallJob {
                     return row.state(cell.blade(), cell.band()) != State.SEEN;
                 })
                 .toList();
-        if (open.size() > 10) {
+        if (open.size() > 10 - 2 * views.size()) {
             return -1;
         }
         List<SlowView> slow =
                 views.stream().map(view -> new SlowView(shows(view, open))).toList();
-        return SlowPlan.of(MARKS, open.size(), slow, way >= 0, way <= 0);
+        return SlowPlan.of(MARKS, open.size(), slow, views.size() - 1, way >= 0, way <= 0);
     }
 
     private static List<Cell> cells(SmallView view) {

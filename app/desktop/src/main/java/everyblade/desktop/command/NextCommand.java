@@ -2,7 +2,7 @@ package everyblade.desktop.command;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.move.Plan;
-import everyblade.core.move.Plans;
+import everyblade.core.move.PlanBuilder;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -13,8 +13,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "next",
         description =
-                "The moves that close all gaps with the least further turning, as entries, and a bound that says how"
-                        + " much less any other moves could turn. Lines that begin with # only explain.")
+                "The moves that close all gaps in the least time, as entries, and a bound that says how much less time"
+                        + " any other moves could take. Lines that begin with # only explain.")
 final class NextCommand implements Callable<Integer> {
 
     private final Surroundings around;
@@ -33,7 +33,7 @@ final class NextCommand implements Callable<Integer> {
     public Integer call() {
         OpenedJob opened = OpenedJob.read(around, job);
         Coverage coverage = opened.coverage();
-        Plan plan = Plans.of(opened.fold(), coverage);
+        Plan plan = PlanBuilder.of(opened.fold(), coverage, opened.prices());
         if (json) {
             around.out().println(JsonText.of(PlanJson.of(plan)));
         } else {

@@ -7,6 +7,7 @@ import everyblade.core.finding.Judgement;
 import everyblade.core.finding.Judging;
 import everyblade.core.finding.Limits;
 import everyblade.core.finding.closing.ClosingList;
+import everyblade.core.move.Prices;
 import everyblade.core.sight.Clearances;
 import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Progress;
@@ -197,6 +198,11 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress,
                 fold,
                 scene(job, engine().model()),
                 JobPhoto.of(fold, journal().lines()));
+    }
+
+    /** What steps cost in this job. */
+    Prices prices() {
+        return Prices.of(settings(beginning()));
     }
 
     public Engine engine() {

@@ -2,10 +2,13 @@ package everyblade.desktop.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Zoning;
 import everyblade.core.move.Move;
 import everyblade.core.move.Plan;
 import everyblade.core.move.WatchWords;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 
 /** A plan as {@code next --json} prints it. */
@@ -18,26 +21,38 @@ final class PlanJson {
         ArrayNode moves = json.putArray("moves");
         plan.moves().forEach(move -> moves.add(of(move)));
         json.put("turning", plan.turning());
-        json.put("bound", plan.bound());
-        json.put("proved", plan.proved());
         json.put("drawing", plan.drawing());
+        json.put("openings", plan.openings());
+        json.put("views", plan.views());
+        json.put("minutes", minutes(plan.minutes()));
+        json.put("bound", minutes(Math.min(plan.bound(), plan.minutes())));
+        json.put("proved", plan.proved());
         json.put("left", plan.left());
         json.put("unsure", plan.unsure());
-        ObjectNode unidentified = json.putObject("unidentified");
-        plan.unidentified().forEach((row, cells) -> unidentified.put(row.id(), cells));
         return json;
     }
 
-    /** Where nothing needs to be skipped, the reading at which watching begins is the present one. */
+    static BigDecimal minutes(double minutes) {
+        BigDecimal rounded =
+                BigDecimal.valueOf(minutes).setScale(3, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
+    }
+
+    /** Where nothing needs to be skipped, the reading at which watching begins is the present one, if anybody knows it. */
     private static ObjectNode of(Move move) {
         ObjectNode json = JsonText.object();
         json.put("view", move.view().id());
-        move.station().ifPresent(station -> json.put("station", station));
-        json.put(move.drawn() ? "feedTo" : "skipTo", move.from());
+        json.put("port", move.view().port().orElse(null));
+        json.put("station", move.station().orElse(null));
+        json.put(move.drawn() ? "feedTo" : "skipTo", move.from().orElse(null));
         json.put(move.drawn() ? "draw" : "turn", move.sweep());
         Zoning zoning = Zoning.of(move.row());
         WatchWords.of(zoning, move.watch()).forEach(json.putArray("watch")::add);
         json.put("row", move.row().id());
+        move.identifies().ifPresent(airfoil -> json.put("identifies", airfoil));
+        ArrayNode entries = json.putArray("entries");
+        move.entries().forEach(entry -> entries.add(EntryText.of(entry)));
+        json.put("minutes", minutes(move.minutes()));
         ArrayNode closes = json.putArray("closes");
         for (Move.Closing closing : move.closes()) {
             ObjectNode one = closes.addObject();

@@ -15,6 +15,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** A plan for people: entries that can be typed as they stand, and lines that begin with # and explain. */
@@ -38,12 +39,13 @@ final class PlanText {
 
     private List<String> lines() {
         heat();
-        for (int i = 0; i < plan.moves().size(); i++) {
-            explain(closes(plan.moves().get(i)));
-            plan.entries().get(i).forEach(entry -> lines.add(EntryText.of(entry)));
+        for (Move move : plan.moves()) {
+            explain(closes(move));
+            identification(move).ifPresent(this::explain);
+            move.entries().forEach(entry -> lines.add(EntryText.of(entry)));
         }
         if (!plan.moves().isEmpty()) {
-            turning();
+            effort();
         }
         remaining();
         if (lines.isEmpty()) {
@@ -80,7 +82,28 @@ final class PlanText {
                 .map(closing -> airfoils(row, closing) + ", " + GapText.zones(zoning, closing.zones()))
                 .collect(Collectors.joining("; "));
         return row.name() + " (" + row.id() + ") through " + move.view().id()
-                + move.station().map(station -> ", station " + station + ",").orElse("") + " closes " + what;
+                + move.station().map(station -> ", station " + station + ",").orElse("")
+                + (what.isEmpty() ? " closes nothing by itself, but leaves less for what follows" : " closes " + what);
+    }
+
+    /** Which airfoil must be brought to the reference of which view, and how it is told from the others. */
+    static Optional<String> identification(Move move) {
+        Row row = move.row();
+        return move.identifies().isPresent()
+                ? Optional.of((move.drawn() ? "feed the scope tip" : "turn, unwatched,") + " until "
+                        + row.kind().airfoil() + " "
+                        + landmark(row, move.identifies().getAsInt()) + " stands at the reference of "
+                        + move.view().id() + ", at "
+                        + degrees(BigDecimal.valueOf(move.view().reference())) + "°")
+                : Optional.empty();
+    }
+
+    private static String landmark(Row row, int airfoil) {
+        return row.landmarks().stream()
+                .filter(landmark -> landmark.airfoil() == airfoil)
+                .findFirst()
+                .map(landmark -> airfoil + " (" + landmark.what() + ")")
+                .orElse(airfoil + " (any that you mark)");
     }
 
     private static String airfoils(Row row, Move.Closing closing) {
@@ -89,30 +112,36 @@ final class PlanText {
         return AirfoilNames.of(row, airfoils);
     }
 
-    private void turning() {
-        if (plan.turning().signum() > 0) {
-            String least = plan.proved()
-                    ? "no moves that seat the scope tip at each view at most once turn less"
-                    : (plan.bound().signum() > 0 ? "no moves turn less than " + degrees(plan.bound()) + "°, but " : "")
-                            + "it was not proved that these are the least";
-            explain("turning " + degrees(plan.turning()) + "° of shaft in all; " + least);
-        } else {
-            explain("no shaft needs to be turned");
-        }
+    private void effort() {
+        explain(
+                plan.turning().signum() > 0
+                        ? "turning " + degrees(plan.turning()) + "° of shaft in all"
+                        : "no shaft needs to be turned");
         if (plan.drawing().signum() > 0) {
             explain("drawing the scope tip " + degrees(plan.drawing()) + "° in all round rows that stand still");
         }
+        String openings = plan.openings() == 0 ? "" : ports(plan.openings()) + ", ";
+        explain(openings + plan.views() + (plan.views() == 1 ? " view, " : " views, ") + minutes(plan.minutes())
+                + " in all; "
+                + (plan.proved()
+                        ? "no plan takes less"
+                        : "no plan takes less than " + minutes(Math.min(plan.bound(), plan.minutes()))));
+    }
+
+    private static String ports(int number) {
+        return number + (number == 1 ? " port" : " ports");
+    }
+
+    static String minutes(double minutes) {
+        return degrees(BigDecimal.valueOf(minutes)) + " min";
     }
 
     private void remaining() {
         if (plan.unsure() > 0) {
-            explain(cells(plan.unsure()) + " would still be only maybe seen: the pads have too much play; bring a known"
-                    + " airfoil to the reference and say here N, then ask again");
+            explain(cells(plan.unsure())
+                    + " would still not be surely seen, with the errors that were stated: ask again"
+                    + " when these moves are done");
         }
-        plan.unidentified()
-                .forEach((row, cells) -> explain(row.name() + " (" + row.id() + "): " + cells(cells)
-                        + " must wait until it is known where the row stands: bring a known "
-                        + row.kind().airfoil() + " to the reference of a view and say datum " + row.id() + " N"));
         if (plan.left() > 0) {
             explain(cells(plan.left()) + " are shown by no view of this engine model, or by none finely enough: no move"
                     + " reaches them; accept them with noaccess and a reason, or add a view");

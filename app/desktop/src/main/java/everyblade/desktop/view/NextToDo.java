@@ -1,79 +1,83 @@
 package everyblade.desktop.view;
 
+import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryText;
+import everyblade.core.entry.Settings;
+import everyblade.core.move.Move;
+import everyblade.core.move.PlanBuilder;
+import everyblade.core.move.Prices;
 import everyblade.core.turning.Situation;
 import everyblade.desktop.words.CountWords;
 import everyblade.desktop.words.Words;
-import everyblade.spi.Landmark;
-import everyblade.spi.Row;
-import everyblade.spi.ScopeTip;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * What a technician does next: what a rule demands first, then what is left, most useful first, then closing up.
+ * What a technician does next: the next move of the plan, then closing up.
  *
  * @param words in words
  * @param entry what to enter, or how the entry begins; empty if nothing is entered for it
  */
 record NextToDo(String words, Optional<String> entry) {
 
-    /** What is next.
+    /**
+     * What is next: the first move of the same plan that {@code next} prints, then closing up.
      *
      * @param left what is left, most useful first
      */
     static NextToDo of(JobState state, List<Left> left, Words words) {
         Situation now = state.situation();
-        if (now.among()) {
-            return new NextToDo(words.say("next.clear"), Optional.of("clear"));
+        Optional<Move> move = PlanBuilder.next(
+                state.fold(),
+                state.coverage(),
+                Prices.of(new Settings(state.beginning().settings())));
+        if (move.isEmpty()) {
+            return now.engine().model().views().isEmpty()
+                    ? new NextToDo(words.say("next.noViews"), Optional.empty())
+                    : closing(now, left, words);
         }
-        if (now.seat().isEmpty()) {
-            return seating(now, words);
-        }
-        Row row = now.seat().get().row();
-        boolean counted =
-                now.placing(row).at(row.id(), row.rock(), now.stop(row)).place().isPresent();
-        if (!counted) {
-            return counting(now, row, words);
-        }
-        Optional<Left> reachable =
-                left.stream().filter(one -> !one.entries().isEmpty()).findFirst();
-        if (reachable.isPresent()) {
-            return new NextToDo(
-                    reachable.get().how(), reachable.get().entries().stream().findFirst());
-        }
-        Optional<String> untouched = left.stream()
-                .filter(one -> !one.gap().why().outOfReach())
-                .flatMap(one -> now.engine().model().views().stream()
-                        .filter(view -> view.row().equals(one.gap().row().id())))
-                .map(view -> view.id())
-                .findFirst();
-        if (untouched.isPresent()) {
-            return new NextToDo(words.say("next.view", untouched.get()), Optional.of("view " + untouched.get()));
-        }
-        return closing(now, left, words);
+        return tooHot(now, move.get())
+                ? new NextToDo(words.say("next.heat"), Optional.of("heat "))
+                : new NextToDo(
+                        steps(move.get(), words),
+                        move.get().entries().stream().findFirst().map(EntryText::of));
     }
 
-    private static NextToDo seating(Situation now, Words words) {
-        boolean needsHeat = now.engine().model().scopeTips().stream()
-                        .map(ScopeTip::hottest)
-                        .anyMatch(java.util.OptionalDouble::isPresent)
-                && now.celsius().isEmpty();
-        if (needsHeat) {
-            return new NextToDo(words.say("next.heat"), Optional.of("heat "));
+    /** Whether the metal must be measured, or cool down, before the scope tip of a move goes in. */
+    private static boolean tooHot(Situation now, Move move) {
+        return move.seated()
+                && move.view()
+                        .scopeTip()
+                        .flatMap(now.engine().model()::scopeTip)
+                        .filter(tip -> tip.hottest().isPresent())
+                        .filter(tip -> now.celsius().isEmpty()
+                                || now.celsius().get().doubleValue()
+                                        > tip.hottest().getAsDouble())
+                        .isPresent();
+    }
+
+    /** The entries of a move, numbered, and how to tell the airfoil that must come to the reference. */
+    private static String steps(Move move, Words words) {
+        List<String> steps = new ArrayList<>();
+        for (Entry entry : move.entries()) {
+            steps.add((steps.size() + 1) + ". " + EntryText.of(entry));
         }
-        return now.engine().model().views().stream()
+        String all = String.join("  ", steps);
+        return move.identifies().isPresent()
+                ? all + " – "
+                        + words.say(
+                                "next.bring", landmark(move, words), move.row().id())
+                : all;
+    }
+
+    private static String landmark(Move move, Words words) {
+        int airfoil = move.identifies().getAsInt();
+        return move.row().landmarks().stream()
+                .filter(landmark -> landmark.airfoil() == airfoil)
                 .findFirst()
-                .map(view -> new NextToDo(words.say("next.view", view.id()), Optional.of("view " + view.id())))
-                .orElseGet(() -> new NextToDo(words.say("next.noViews"), Optional.empty()));
-    }
-
-    private static NextToDo counting(Situation now, Row row, Words words) {
-        String verb = now.counting(row) ? "here " : "datum " + row.id() + " ";
-        Optional<Landmark> landmark = row.landmarks().stream().findFirst();
-        String what = landmark.map(
-                        one -> CountWords.airfoil(words, row) + " " + one.airfoil() + " (" + one.what() + ")")
-                .orElseGet(() -> words.say("next.anyAirfoil", CountWords.airfoil(words, row)));
-        return new NextToDo(words.say("next.count", what, row.id()), Optional.of(verb));
+                .map(landmark -> CountWords.airfoil(words, move.row()) + " " + airfoil + " (" + landmark.what() + ")")
+                .orElseGet(() -> words.say("next.anyAirfoil", CountWords.airfoil(words, move.row())));
     }
 
     private static NextToDo closing(Situation now, List<Left> left, Words words) {

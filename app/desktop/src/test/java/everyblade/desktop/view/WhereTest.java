@@ -57,13 +57,13 @@ class WhereTest {
             Where where = after("heat 20 C", "view p-r");
 
             assertThat(where.next()).contains("blade 1 (etched)");
-            assertThat(where.entry()).isEqualTo(Optional.of("datum r "));
+            assertThat(where.entry()).isEqualTo(Optional.of("round 1"));
         }
 
         @Test
         void isToIdentifyABladeAgainAfterASlip() {
             assertThat(after("heat 20 C", "view p-r", "datum r 1", "slip").entry())
-                    .isEqualTo(Optional.of("here "));
+                    .isEqualTo(Optional.of("round 1"));
         }
 
         @Test

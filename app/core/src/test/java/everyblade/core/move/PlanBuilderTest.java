@@ -1,11 +1,13 @@
 package everyblade.core.move;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import everyblade.core.Engines;
 import everyblade.core.Job;
 import everyblade.core.coverage.Why;
 import everyblade.core.entry.EntryText;
+import everyblade.core.entry.Settings;
 import everyblade.core.gap.Gaps;
 import everyblade.core.turning.Engine;
 import everyblade.spi.Direction;
@@ -15,14 +17,17 @@ import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
-class PlansTest {
+class PlanBuilderTest {
 
     private static Plan plan(Job job) {
-        return Plans.of(job.fold(), job.coverage());
+        return PlanBuilder.of(job.fold(), job.coverage(), Prices.of(Settings.USUAL));
     }
 
     private static List<String> lines(Plan plan) {
-        return plan.entries().stream().flatMap(List::stream).map(EntryText::of).toList();
+        return plan.moves().stream()
+                .flatMap(move -> move.entries().stream())
+                .map(EntryText::of)
+                .toList();
     }
 
     private static Job followed(Job job, Plan plan) {
@@ -43,14 +48,14 @@ class PlansTest {
         private final Engine blades36 =
                 new Engines().rotor("c1", 36).view("v", "c1", 118, 2).built();
 
-        /** Blades 27 to 24 are left, 22° to 58° on; 27 comes into sight 8° before, at 108°, and 24 leaves with the turn. */
+        /** Blades 27 to 24 are left; watching may begin at 112°, where 27 is about to leave the window, and end with 24 in it. */
         @Test
         void aSkippedSectorIsReachedTheShorterWay() {
             Job job = new Job(blades36).enter("view v", "datum c1 1", "turn on 100", "skip on 50", "turn on 210");
             Plan plan = plan(job);
-            assertThat(lines(plan)).containsExactly("skip on to 108", "turn on 30");
+            assertThat(lines(plan)).containsExactly("skip on to 112", "turn on 26");
             assertThat(plan.turning()).isEqualByComparingTo("138");
-            assertThat(plan.bound()).isEqualByComparingTo("138");
+            assertThat(plan.minutes()).isCloseTo(0.25 + 112 / 360.0 + 0.25 + 4 * 26 / 360.0, within(1e-9));
             assertThat(plan.proved()).isTrue();
             assertThat(open(followed(job, plan))).isZero();
         }
@@ -64,11 +69,24 @@ class PlansTest {
         }
 
         @Test
-        void whatWasNeverIdentifiedWaits() {
-            Plan plan = plan(new Job(blades36).enter("view v", "turn on 360"));
-            assertThat(plan.moves()).isEmpty();
-            assertThat(plan.unidentified().values()).containsExactly(36);
-            assertThat(plan.left()).isZero();
+        void whatWasNeverIdentifiedIsIdentifiedFirst() {
+            Job job = new Job(blades36).enter("view v", "turn on 360");
+            Plan plan = plan(job);
+            assertThat(lines(plan)).first().asString().isIn("datum c1 1", "round 1");
+            assertThat(plan.moves().get(0).identifies()).hasValue(1);
+            assertThat(open(followed(job, plan))).isZero();
+        }
+
+        @Test
+        void aPartThatIsNotWatchedIsWatchedAgain() {
+            Engine engine = new Engines()
+                    .row("c1", RowKind.ROTOR, 36, Direction.CW, 2, List.of(), false, 0)
+                    .view("v", "c1", 118, 2, "all")
+                    .built();
+            Job job = new Job(engine).enter("view v", "datum c1 1", "watch tip", "turn on 360");
+            Plan plan = plan(job);
+            assertThat(lines(plan)).first().isEqualTo("watch all");
+            assertThat(open(followed(job, plan))).isZero();
         }
 
         @Test
@@ -98,9 +116,7 @@ class PlansTest {
                     .built();
             Job job = new Job(engine).enter("view roots", "datum c1 1", "turn on 270", "view tips", "turn on 10");
             Plan plan = plan(job);
-            assertThat(lines(plan))
-                    .filteredOn(line -> line.startsWith("view"))
-                    .containsExactly("view roots", "view tips");
+            assertThat(lines(plan)).filteredOn(line -> line.startsWith("view")).containsExactly("view roots");
             assertThat(open(followed(job, plan))).isZero();
         }
 
@@ -112,7 +128,7 @@ class PlansTest {
             assertThat(plan.turning()).isZero();
             assertThat(plan.proved()).isTrue();
             assertThat(plan.drawing()).isEqualByComparingTo("220");
-            assertThat(lines(plan)).containsExactly("view v", "feed -40", "draw -180");
+            assertThat(lines(plan)).containsExactly("feed 50", "draw 170");
             assertThat(open(followed(job, plan))).isZero();
         }
 

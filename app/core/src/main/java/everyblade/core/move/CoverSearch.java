@@ -1,0 +1,240 @@
+package everyblade.core.move;
+
+import everyblade.core.angle.Arc;
+import everyblade.core.angle.ArcSet;
+import everyblade.core.angle.Circle;
+import everyblade.core.angle.Turn;
+import everyblade.core.move.RotationProblem.Course;
+import everyblade.core.move.RotationProblem.How;
+import everyblade.core.move.RotationProblem.Stay;
+import everyblade.core.turning.Engine;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * Tries every set of options that covers a row, and every way of sharing its airfoils out among them, and keeps for each
+ * set of ports the quickest. A row has a handful of options, so all sets can be tried; where there are too many ways of
+ * sharing out, airfoils of one kind are shared out together.
+ */
+final class CoverSearch {
+
+    private static final int MOST_SHARINGS = 256;
+    /** To pass so many airfoils, evenly spaced, takes nearly a whole turn. */
+    private static final int LEAST_WHOLE = 6;
+
+    private final RowNeeds needs;
+    private final RotationProblem problem;
+    private final Map<ViewOption, VisibilityWindow> windows = new IdentityHashMap<>();
+    private final Map<ViewOption, Optional<VisibilityWindow>> anywhere = new IdentityHashMap<>();
+
+    /**
+     * A way of seeing a row.
+     *
+     * @param ports that it needs
+     * @param course what is done
+     * @param bound minutes that every way through these ports takes at least
+     */
+    record RowPlan(Set<String> ports, Course course, double bound) {
+
+        double minutes() {
+            return course.minutes();
+        }
+    }
+
+    /** Airfoils that are shared out alike, and the covers among which there is to choose. */
+    private record Portion(RowNeeds.Kind kind, BitSet airfoils, List<Integer> covers) {}
+
+    private CoverSearch(RowNeeds needs, RotationProblem problem) {
+        this.needs = needs;
+        this.problem = problem;
+    }
+
+    /** The quickest way through each set of ports that will do. */
+    static List<RowPlan> of(RowNeeds needs, RotationProblem problem) {
+        CoverSearch search = new CoverSearch(needs, problem);
+        Map<Set<String>, RowPlan> best = new HashMap<>();
+        for (int mask = 1; mask < 1 << needs.options().size(); mask++) {
+            int set = mask;
+            if (needs.kinds().stream().allMatch(kind -> needs.covers(set, kind))) {
+                for (RowPlan plan : search.plans(mask)) {
+                    best.merge(plan.ports(), plan, CoverSearch::better);
+                }
+            }
+        }
+        return List.copyOf(best.values());
+    }
+
+    private static RowPlan better(RowPlan a, RowPlan b) {
+        RowPlan quicker = b.minutes() < a.minutes() ? b : a;
+        return new RowPlan(quicker.ports(), quicker.course(), Math.min(a.bound(), b.bound()));
+    }
+
+    private List<RowPlan> plans(int mask) {
+        List<Portion> portions = portions(mask);
+        List<RowPlan> plans = new ArrayList<>();
+        boolean all = sharings(portions) <= MOST_SHARINGS;
+        int[] choice = new int[portions.size()];
+        do {
+            Map<Integer, BitSet> served = served(portions, choice);
+            if (served.size() == Integer.bitCount(mask)) {
+                plans.add(plan(served, all ? served : essential(mask)));
+            }
+        } while (all && advance(choice, portions));
+        return plans;
+    }
+
+    private List<Portion> portions(int mask) {
+        List<Portion> byAirfoil = new ArrayList<>();
+        List<Portion> byKind = new ArrayList<>();
+        for (RowNeeds.Kind kind : needs.kinds()) {
+            List<Integer> covers = needs.leastCovers(kind, mask);
+            byKind.add(new Portion(kind, kind.airfoils(), covers));
+            if (covers.size() == 1) {
+                byAirfoil.add(byKind.get(byKind.size() - 1));
+            } else {
+                kind.airfoils().stream().forEach(n -> {
+                    BitSet one = new BitSet();
+                    one.set(n);
+                    byAirfoil.add(new Portion(kind, one, covers));
+                });
+            }
+        }
+        return sharings(byAirfoil) <= MOST_SHARINGS ? byAirfoil : byKind;
+    }
+
+    private static double sharings(List<Portion> portions) {
+        return portions.stream().mapToDouble(portion -> portion.covers().size()).reduce(1, (a, b) -> a * b);
+    }
+
+    private static boolean advance(int[] choice, List<Portion> portions) {
+        for (int i = 0; i < choice.length; i++) {
+            if (++choice[i] < portions.get(i).covers().size()) {
+                return true;
+            }
+            choice[i] = 0;
+        }
+        return false;
+    }
+
+    /** The airfoils that each option must serve. */
+    private static Map<Integer, BitSet> served(List<Portion> portions, int[] choice) {
+        Map<Integer, BitSet> served = new HashMap<>();
+        for (int i = 0; i < choice.length; i++) {
+            Portion portion = portions.get(i);
+            for (int rest = portion.covers().get(choice[i]); rest != 0; rest &= rest - 1) {
+                served.computeIfAbsent(Integer.numberOfTrailingZeros(rest), option -> new BitSet())
+                        .or(portion.airfoils());
+            }
+        }
+        return served;
+    }
+
+    /** The airfoils that each option must serve however they are shared out. */
+    private Map<Integer, BitSet> essential(int mask) {
+        Map<Integer, BitSet> served = new HashMap<>();
+        for (int option = 0; option < needs.options().size(); option++) {
+            if ((mask >> option & 1) != 0) {
+                BitSet airfoils = new BitSet();
+                for (RowNeeds.Kind kind : needs.kinds()) {
+                    if (!needs.covers(mask & ~(1 << option), kind)) {
+                        airfoils.or(kind.airfoils());
+                    }
+                }
+                served.put(option, airfoils);
+            }
+        }
+        return served;
+    }
+
+    private RowPlan plan(Map<Integer, BitSet> served, Map<Integer, BitSet> atLeast) {
+        List<Stay> stays = served.entrySet().stream()
+                .map(entry -> stay(needs.options().get(entry.getKey()), entry.getValue()))
+                .toList();
+        Course course = problem.solved(stays);
+        Set<String> ports = stays.stream()
+                .flatMap(stay -> stay.option().view().port().stream())
+                .collect(Collectors.toCollection(TreeSet::new));
+        return new RowPlan(ports, course, bound(course, atLeast));
+    }
+
+    /** A row that is turned whole anyway passes everything: nobody needs to know where. */
+    private Stay stay(ViewOption option, BitSet airfoils) {
+        boolean all = airfoils.cardinality() == needs.row().count()
+                && !problem.slack().none()
+                && option.travels();
+        return all && needs.row().count() >= LEAST_WHOLE
+                ? new Stay(option, List.of(), true)
+                : stay(option, airfoils, windows.computeIfAbsent(option, this::window));
+    }
+
+    private Stay stay(ViewOption option, BitSet airfoils, VisibilityWindow window) {
+        return new Stay(
+                option,
+                airfoils.stream()
+                        .mapToObj(n ->
+                                window.moved(-Engine.fromFirst(needs.row(), n).degrees()))
+                        .toList());
+    }
+
+    /** Where an airfoil must pass so that all that an option shows of what is left anywhere is seen. */
+    private VisibilityWindow window(ViewOption option) {
+        BitSet parts = new BitSet();
+        int number = needs.options().indexOf(option);
+        needs.kinds().forEach(kind -> parts.or(kind.shown().get(number)));
+        return option.window(parts);
+    }
+
+    /**
+     * Minutes that this set of options takes at least: what must be turned whole is; elsewhere an airfoil must at least
+     * come to where anything of it can be seen at all.
+     */
+    private double bound(Course course, Map<Integer, BitSet> atLeast) {
+        List<Stay> stays = new ArrayList<>();
+        for (Map.Entry<Integer, BitSet> entry : atLeast.entrySet()) {
+            ViewOption option = needs.options().get(entry.getKey());
+            boolean whole = course.works().stream()
+                    .anyMatch(work ->
+                            work.option().equals(option) && (work.how() == How.ROUND || work.how() == How.WHOLE));
+            if (whole && !problem.slack().none() && !entry.getValue().isEmpty()) {
+                stays.add(new Stay(option, List.of(), true));
+            } else {
+                stays.add(anywhere.computeIfAbsent(option, CoverSearch::atLeast)
+                        .filter(window -> !entry.getValue().isEmpty())
+                        .map(window -> stay(option, entry.getValue(), window.before(problem.slack())))
+                        .orElseGet(() -> new Stay(option, List.of())));
+            }
+        }
+        return problem.solved(stays).minutes();
+    }
+
+    /** Where anything can be seen at all of an airfoil; empty if anywhere. */
+    private static Optional<VisibilityWindow> atLeast(ViewOption option) {
+        if (option.sight().isEmpty()) {
+            return Optional.of(option.window(option.shows()));
+        }
+        ArcSet all = ArcSet.of(
+                Circle.STANDARD,
+                option.facets(option.shows()).stream()
+                        .mapToObj(facet -> option.sight().get().arcs(0, facet).arcs())
+                        .flatMap(List::stream)
+                        .toList());
+        List<Arc> gaps = all.complement().arcs();
+        if (gaps.isEmpty()) {
+            return Optional.empty();
+        }
+        Arc widest = gaps.stream()
+                .max(java.util.Comparator.comparingLong(Arc::length))
+                .orElseThrow();
+        Turn from = Turn.ofTicks(widest.start() + widest.length());
+        return Optional.of(
+                VisibilityWindow.anywhereIn(from, from.plus(Turn.ofTicks(Circle.STANDARD.ticks() - widest.length()))));
+    }
+}

@@ -1,0 +1,222 @@
+package everyblade.core.move;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.entry.Refusal;
+import everyblade.core.gap.Gaps;
+import everyblade.core.move.CoverSearch.RowPlan;
+import everyblade.core.move.RotationProblem.Work;
+import everyblade.core.move.VisibilityWindow.Slack;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Seat;
+import everyblade.spi.Port;
+import everyblade.spi.Row;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/**
+ * Plans what closes all gaps, port by port: the port in use first, then those that are open, then the others in the
+ * model's order, and each is finished before it is left. Every move is followed through fold and coverage before it is
+ * given away, so what it claims is so.
+ */
+public final class PlanBuilder {
+
+    /** How often a row is gone back to where moves showed less than they should. */
+    private static final int MOST_TRIES = 4;
+
+    private static final int MOST_STAYS = 40;
+
+    private final Prices prices;
+    private final int most;
+    private final List<Move> moves = new ArrayList<>();
+    /** Options of rows that showed nothing, or from which nothing may be turned. */
+    private final Set<ViewOption> vain = new HashSet<>();
+
+    private final Map<String, Slack> slacks = new HashMap<>();
+
+    private RemainingState state;
+
+    private PlanBuilder(RemainingState state, Prices prices, int most) {
+        this.state = state;
+        this.prices = prices;
+        this.most = most;
+    }
+
+    /**
+     * The moves that close all gaps of a fold.
+     *
+     * @param coverage of this fold
+     */
+    public static Plan of(Fold fold, Coverage coverage, Prices prices) {
+        return built(fold, coverage, prices, Integer.MAX_VALUE);
+    }
+
+    /** The first of these moves; empty if none closes anything. */
+    public static Optional<Move> next(Fold fold, Coverage coverage, Prices prices) {
+        return built(fold, coverage, prices, 1).moves().stream().findFirst();
+    }
+
+    private static Plan built(Fold fold, Coverage coverage, Prices prices, int most) {
+        try {
+            RemainingState now = new RemainingState(Trial.of(fold), coverage);
+            PlanBuilder builder = new PlanBuilder(now, prices, most);
+            PortChoice first = builder.choice();
+            builder.follow(first);
+            for (int tries = 1; tries < MOST_TRIES && builder.goesOn(); tries++) {
+                builder.follow(builder.choice());
+            }
+            return new Plan(builder.moves, first.bound(), beyond(coverage), builder.unsure());
+        } catch (Refusal refused) {
+            throw new IllegalStateException("a planned entry was refused: " + refused.getMessage(), refused);
+        }
+    }
+
+    private static int beyond(Coverage coverage) {
+        int cells = 0;
+        for (RowCoverage row : coverage.rows()) {
+            for (int n = 1; n <= row.row().count(); n++) {
+                cells += Gaps.beyond(row, n).size();
+            }
+        }
+        return cells;
+    }
+
+    private int unsure() {
+        Coverage after = state.coverage().after(state.now());
+        int cells = 0;
+        for (RowCoverage row : after.rows()) {
+            for (int n = 1; n <= row.row().count(); n++) {
+                cells += Gaps.within(row, n).size();
+            }
+        }
+        return cells;
+    }
+
+    private boolean goesOn() {
+        return moves.size() < most
+                && rows().stream().anyMatch(row -> !needs(row, option -> true).none());
+    }
+
+    /** All rows, the one in view first. */
+    private List<Row> rows() {
+        Optional<Row> inView = state.now().seat().map(Seat::row);
+        return state.now().engine().rows().values().stream()
+                .sorted(Comparator.comparing(row -> !inView.equals(Optional.of(row))))
+                .toList();
+    }
+
+    private RowNeeds needs(Row row, Predicate<ViewOption> allowed) {
+        return RowNeeds.of(
+                state.coverage(), row, state.setBackOrClock(row), allowed.and(option -> !vain.contains(option)));
+    }
+
+    private PortChoice choice() {
+        List<String> order = ports();
+        List<RowNeeds> open = rows().stream()
+                .map(row -> needs(row, option -> true))
+                .filter(needs -> !needs.none())
+                .toList();
+        List<List<RowPlan>> plans = new ArrayList<>();
+        for (RowNeeds needs : open) {
+            // Where a shaft stands when the turn comes to a row is not known while others turn it too.
+            boolean shared = open.stream()
+                    .anyMatch(other -> other != needs
+                            && RemainingState.turns(needs.row())
+                            && RemainingState.turns(other.row())
+                            && other.row().spool().equals(needs.row().spool()));
+            plans.add(CoverSearch.of(needs, problem(needs, order, shared)));
+        }
+        return PortChoice.of(order, plans, port -> openingPrice(port));
+    }
+
+    private double openingPrice(String port) {
+        return state.now().ledger().openings().containsKey(port) ? 0 : prices.port();
+    }
+
+    /** All ports, first the one in use, then those that are open. */
+    private List<String> ports() {
+        Set<String> open = state.now().ledger().openings().keySet();
+        Optional<String> inUse = state.port();
+        return state.now().engine().model().ports().stream()
+                .map(Port::id)
+                .sorted(Comparator.comparing((String port) -> !inUse.equals(Optional.of(port)))
+                        .thenComparing(port -> !open.contains(port)))
+                .toList();
+    }
+
+    private RotationProblem problem(RowNeeds needs, List<String> order, boolean fromAnywhere) {
+        Row row = needs.row();
+        return new RotationProblem(
+                row,
+                RemainingState.turns(row),
+                state.ways(row),
+                state.spool(row)
+                        .filter(spool -> state.ways(row).contains(spool.normal()))
+                        .isPresent(),
+                slack(row, needs.options().get(0)),
+                state.clock(row),
+                state.setBack(row),
+                fromAnywhere,
+                state.seated(needs.options()),
+                option -> option.view().port().map(order::indexOf).orElse(-1),
+                prices);
+    }
+
+    /** The same at every stop that is known, and at every one that is not: worth finding out once. */
+    private Slack slack(Row row, ViewOption option) {
+        String key = option.view().id() + state.ways(row) + state.place(row).isPresent();
+        return slacks.computeIfAbsent(key, one -> state.slack(row, option));
+    }
+
+    private void follow(PortChoice choice) {
+        List<String> left = new ArrayList<>(choice.ports());
+        left.add(0, PortChoice.NO_PORT);
+        while (!left.isEmpty() && moves.size() < most) {
+            String port = left.get(0);
+            for (Row row : rows()) {
+                finish(row, port, left);
+            }
+            left.remove(0);
+        }
+    }
+
+    /**
+     * Does at a port whatever a row needs there, so that the ports to come can do the rest. What is left of a stay after
+     * it was done, at the seam of a turn, comes before the next: the scope tip is still there.
+     */
+    private void finish(Row row, String port, List<String> ports) {
+        for (int done = 0; done < MOST_STAYS && moves.size() < most; done++) {
+            RowNeeds needs = needs(row, option -> ports.contains(PortChoice.portOf(option)));
+            if (needs.none()) {
+                return;
+            }
+            RotationProblem problem = problem(needs, ports, false);
+            Optional<Work> here = CoverSearch.of(needs, problem).stream()
+                    .min(Comparator.comparingDouble(RowPlan::minutes))
+                    .flatMap(plan -> plan.course().works().stream().findFirst())
+                    .filter(work -> PortChoice.portOf(work.option()).equals(port));
+            if (here.isEmpty()) {
+                return;
+            }
+            say(problem, here.get());
+        }
+    }
+
+    private void say(RotationProblem problem, Work work) {
+        List<Spoken.Done> done = Spoken.of(state, problem, work);
+        if (done.isEmpty()) {
+            vain.add(work.option());
+        }
+        for (Spoken.Done one : done) {
+            moves.add(one.move());
+            state = one.after();
+        }
+    }
+}

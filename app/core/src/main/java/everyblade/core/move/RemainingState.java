@@ -1,0 +1,192 @@
+package everyblade.core.move;
+
+import everyblade.core.angle.Turn;
+import everyblade.core.coverage.Coverage;
+import everyblade.core.entry.Entry;
+import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Said;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.gap.Gaps;
+import everyblade.core.move.VisibilityWindow.Slack;
+import everyblade.core.turning.Placing.Place;
+import everyblade.core.turning.Placing.Stand;
+import everyblade.core.turning.Seat;
+import everyblade.core.turning.Situation;
+import everyblade.spi.Direction;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
+import everyblade.spi.Spool;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Where everything stands after the moves so far, followed through fold and coverage, and what is left then. */
+record RemainingState(Trial trial, Coverage coverage) {
+
+    private static final Turn STEP = Turn.ofFraction(1, 360);
+
+    Situation now() {
+        return trial.situation();
+    }
+
+    /** After entries that watch one row at most. */
+    RemainingState after(Row row, List<Entry> entries) throws Refusal {
+        Trial later = trial.with(entries);
+        return new RemainingState(later, coverage.afterWatching(row, later.situation()));
+    }
+
+    /** The place of a row at which it surely stands; empty if a known airfoil must be seen first. */
+    Optional<Place> place(Row row) {
+        return place(now(), row);
+    }
+
+    private static Optional<Place> place(Situation now, Row row) {
+        if (!now.counting(row)) {
+            return Optional.empty();
+        }
+        Stand stand = now.placing(row).at(row.id(), row.rock(), now.stop(row)).widened(now.runs() + 1);
+        double pitch = 360.0 / row.count();
+        return stand.sure()
+                ? stand.place().filter(place -> place.high().minus(place.low()).degrees() < pitch || row.count() == 1)
+                : Optional.empty();
+    }
+
+    OptionalDouble clock(Row row) {
+        return place(row)
+                .map(place -> OptionalDouble.of(place.best().degrees()))
+                .orElseGet(OptionalDouble::empty);
+    }
+
+    /** Where a row that stands still is from the scope tip as newly seated, if that is known. */
+    OptionalDouble setBack(Row row) {
+        return turns(row)
+                ? OptionalDouble.empty()
+                : place(row)
+                        .map(place -> OptionalDouble.of(
+                                place.best().minus(now().reading(row)).degrees()))
+                        .orElseGet(OptionalDouble::empty);
+    }
+
+    /** Clock angle of airfoil 1 of a row that stands still, or of a rotor now; empty if nobody knows. */
+    OptionalDouble setBackOrClock(Row row) {
+        return turns(row) ? clock(row) : setBack(row);
+    }
+
+    static boolean turns(Row row) {
+        return row.kind() == RowKind.ROTOR;
+    }
+
+    Optional<Spool> spool(Row row) {
+        return now().engine().spool(row);
+    }
+
+    /** The ways in which a row may be turned at the pad in use; a scope tip is drawn either way. */
+    Set<Direction> ways(Row row) {
+        return spool(row).map(turned -> now().padOf(turned).directions()).orElse(Set.of(Direction.values()));
+    }
+
+    /** The way in which a row is turned where nothing speaks against it. */
+    Direction usual(Row row) {
+        Direction normal = spool(row).map(Spool::normal).orElse(Direction.CW);
+        return ways(row).contains(normal) ? normal : normal.opposite();
+    }
+
+    /** Whether any row that turns with this one is where somebody knows it, so that an unsaid move would be a lie. */
+    boolean anyKnown(Row row) {
+        return now().engine().rows().values().stream()
+                .filter(RemainingState::turns)
+                .filter(other -> other.spool().equals(row.spool()))
+                .anyMatch(other -> place(other).isPresent());
+    }
+
+    /**
+     * What a planned move of a row may be off where it begins and where it ends: found by trying such moves, so that
+     * whatever errors they have, plans allow for them.
+     */
+    Slack slack(Row row, ViewOption option) {
+        try {
+            Trial there = trial.with(new Entry.View(new Said<>(option.view().id(), 1), Optional.empty()));
+            if (place(there.situation(), row).isEmpty()) {
+                Said<Integer> known = new Said<>(
+                        row.landmarks().stream()
+                                .findFirst()
+                                .map(everyblade.spi.Landmark::airfoil)
+                                .orElse(1),
+                        1);
+                there = there.with(new Entry.Datum(new Said<>(row.id(), 1), known, Optional.empty(), Optional.empty()));
+            }
+            Slack slack = off(there.situation(), row, Optional.empty());
+            Steered steered = new Steered(spool(row));
+            for (Direction way : ways(row)) {
+                Turn reading = there.situation().reading(row);
+                Turn there2 = Steps.turn(Steps.floor(reading)).plus(STEP.times(way.sign(), 1));
+                Turn offset = place(there.situation(), row).orElseThrow().best().minus(reading);
+                Trial moved = there.with(steered.unwatched(there2, there2.minus(reading)));
+                slack = slack.or(off(moved.situation(), row, Optional.of(there2.plus(offset))));
+                moved = moved.with(steered.watched(STEP.times(way.sign(), 1)));
+                slack = slack.or(off(
+                        moved.situation(), row, Optional.of(there2.plus(offset).plus(STEP.times(way.sign(), 1)))));
+            }
+            return slack;
+        } catch (Refusal closed) {
+            return Slack.NONE;
+        }
+    }
+
+    private static Slack off(Situation now, Row row, Optional<Turn> meant) {
+        Place place = now.placing(row)
+                .at(row.id(), row.rock(), now.stop(row))
+                .widened(now.runs() + 1)
+                .place()
+                .orElseThrow();
+        Turn half = Turn.ofFraction(1, 2);
+        double beyond = meant.map(angle -> angle.minus(place.best())
+                        .plus(half)
+                        .wrapped()
+                        .minus(half)
+                        .degrees())
+                .orElse(0.0);
+        return new Slack(
+                Math.max(0, beyond + place.best().minus(place.low()).degrees()),
+                Math.max(0, place.high().minus(place.best()).degrees() - beyond));
+    }
+
+    /** Where the scope tip is, as one of these options. */
+    Optional<ViewOption> seated(List<ViewOption> options) {
+        return options.stream().filter(option -> option.holds(now().seat())).findFirst();
+    }
+
+    Optional<String> port() {
+        return now().seat().map(Seat::view).flatMap(everyblade.spi.View::port);
+    }
+
+    /** How much of a row was surely seen, as a share of its surface. */
+    double seen(Row row) {
+        return coverage.row(row.id())
+                .areas(coverage.row(row.id()).zoning().all())
+                .seen();
+    }
+
+    /** What of a row is closed in a later state that was open here. */
+    List<Move.Closing> closed(Row row, RemainingState later) {
+        Map<Integer, ZoneSet> byAirfoil = new TreeMap<>();
+        for (int n = 1; n <= row.count(); n++) {
+            ZoneSet closed = Gaps.within(coverage.row(row.id()), n)
+                    .minus(Gaps.within(later.coverage().row(row.id()), n));
+            if (!closed.isEmpty()) {
+                byAirfoil.put(n, closed);
+            }
+        }
+        Map<ZoneSet, List<Integer>> byZones = new LinkedHashMap<>();
+        byAirfoil.forEach((airfoil, zones) ->
+                byZones.computeIfAbsent(zones, key -> new ArrayList<>()).add(airfoil));
+        return byZones.entrySet().stream()
+                .map(same -> new Move.Closing(same.getValue(), same.getKey()))
+                .toList();
+    }
+}

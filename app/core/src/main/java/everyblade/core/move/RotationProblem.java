@@ -1,0 +1,281 @@
+package everyblade.core.move;
+
+import everyblade.core.move.VisibilityWindow.Slack;
+import everyblade.core.turning.Engine;
+import everyblade.spi.Direction;
+import everyblade.spi.Landmark;
+import everyblade.spi.Row;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.ToIntFunction;
+
+/**
+ * One row, and what must pass before which station: in which order to go to the stations, where to begin at each and which
+ * way to turn, so that it takes least time. Exact over all orders in which no port is entered twice, all beginnings and
+ * both ways (dynamic programming over sets of stations).
+ *
+ * @param row that is turned, or round which the scope tip is drawn
+ * @param turns whether it turns
+ * @param ways in which it may be turned
+ * @param rounds whether a whole turn may be told by an airfoil that comes round again
+ * @param slack by how much it may be off where watching begins and ends
+ * @param place clock angle of airfoil 1, degrees; empty if nobody knows
+ * @param setBack where a row that stands still is from the scope tip as newly seated
+ * @param fromAnywhere whether the way to where the first stay begins costs nothing
+ * @param seated where the scope tip is
+ * @param rank ports of lower rank come first
+ */
+record RotationProblem(
+        Row row,
+        boolean turns,
+        Set<Direction> ways,
+        boolean rounds,
+        Slack slack,
+        OptionalDouble place,
+        OptionalDouble setBack,
+        boolean fromAnywhere,
+        Optional<ViewOption> seated,
+        ToIntFunction<ViewOption> rank,
+        Prices prices) {
+
+    /**
+     * From here on a rotor whose moves have errors is turned whole: it then ends where it began, at an airfoil that is
+     * known, and that closes the count.
+     */
+    static final double NEARLY_WHOLE = 300;
+
+    private static final double TURN = 360;
+    private static final double ROUNDING = 1e-7;
+
+    /**
+     * What must pass before an option.
+     *
+     * @param windows by airfoil that must pass, where airfoil 1 then stands; none if a look is all that is sure
+     * @param all whether every airfoil must pass, and the rotor is turned whole
+     */
+    record Stay(ViewOption option, List<VisibilityWindow> windows, boolean all) {
+
+        Stay(ViewOption option, List<VisibilityWindow> windows) {
+            this(option, windows, false);
+        }
+    }
+
+    /** How a stay is done. */
+    enum How {
+        /** A whole watched turn from an airfoil that is known until it is back. */
+        ROUND,
+        /** A whole watched turn from wherever it stands, and as much further as it may be off. */
+        WHOLE,
+        /** Watched stretches. */
+        SWEEP,
+        /** A look at rest. */
+        LOOK
+    }
+
+    /**
+     * A stay, and how it is done.
+     *
+     * @param rising whether clock angles rise on the way
+     * @param landmark of a round
+     * @param minutes it takes once there
+     */
+    record Work(Stay stay, How how, Optional<Sweeping> sweeping, boolean rising, OptionalInt landmark, double minutes) {
+
+        ViewOption option() {
+            return stay.option();
+        }
+    }
+
+    /** Works in order, and the minutes they take with all that leads to them. */
+    record Course(List<Work> works, double minutes) {}
+
+    /** The quickest course through all stays. */
+    Course solved(List<Stay> stays) {
+        return new Search(stays.stream().map(this::works).toList()).best(0, place, seated);
+    }
+
+    /** Every sensible way of doing a stay. */
+    List<Work> works(Stay stay) {
+        if (!stay.option().travels() || !stay.all() && stay.windows().isEmpty()) {
+            return List.of(work(stay, How.LOOK, prices.watching(0)));
+        }
+        List<Sweeping> sweepings = stay.all()
+                ? List.of()
+                : Sweeping.of(
+                        stay.windows().stream()
+                                .map(window -> window.safe(slack))
+                                .toList(),
+                        prices);
+        double least = sweepings.stream().mapToDouble(Sweeping::length).min().orElse(TURN);
+        boolean whole = least >= TURN - ROUNDING || !slack.none() && least >= NEARLY_WHOLE;
+        List<Work> works = new ArrayList<>();
+        if (whole && rounds) {
+            for (int landmark : landmarks()) {
+                works.add(new Work(
+                        stay,
+                        How.ROUND,
+                        Optional.empty(),
+                        true,
+                        OptionalInt.of(landmark),
+                        prices.identification() + prices.watching(TURN)));
+            }
+        }
+        if (whole && (!rounds || slack.none() && !stay.all())) {
+            works.add(work(stay, How.WHOLE, prices.watching(TURN + slack.below() + slack.above())));
+        }
+        if (!whole) {
+            // Watching may also begin right here, before anything comes into sight, if that saves a move.
+            List<Sweeping> all = new ArrayList<>(sweepings);
+            if (slack.none() && place.isPresent()) {
+                List<VisibilityWindow> andHere = new ArrayList<>(stay.windows());
+                andHere.add(new VisibilityWindow(place.getAsDouble(), place.getAsDouble()));
+                all.addAll(Sweeping.of(andHere, prices));
+            }
+            all.forEach(sweeping -> {
+                for (Direction way : ways) {
+                    works.add(new Work(
+                            stay,
+                            How.SWEEP,
+                            Optional.of(sweeping),
+                            way == Direction.CW,
+                            OptionalInt.empty(),
+                            sweeping.minutes(prices)));
+                }
+            });
+        }
+        return works;
+    }
+
+    private static Work work(Stay stay, How how, double minutes) {
+        return new Work(stay, how, Optional.empty(), true, OptionalInt.empty(), minutes);
+    }
+
+    /** Airfoils that can be told from the others; the first if none was described, to be marked. */
+    List<Integer> landmarks() {
+        return row.landmarks().isEmpty()
+                ? List.of(1)
+                : row.landmarks().stream().map(Landmark::airfoil).toList();
+    }
+
+    /** Where airfoil 1 stands while this one is at the reference of an option. */
+    double atReference(ViewOption option, int airfoil) {
+        return option.view().reference() - Engine.fromFirst(row, airfoil).degrees();
+    }
+
+    /** Degrees from one place to another, the shorter way of those allowed; positive clockwise. */
+    double way(double from, double to) {
+        double clockwise = (to - from) - TURN * Math.floor((to - from) / TURN);
+        if (clockwise < ROUNDING || clockwise > TURN - ROUNDING) {
+            return 0;
+        }
+        if (!ways.contains(Direction.CCW)) {
+            return clockwise;
+        }
+        return ways.contains(Direction.CW) && clockwise <= TURN / 2 ? clockwise : clockwise - TURN;
+    }
+
+    private final class Search {
+
+        private final List<List<Work>> works;
+        private final Map<Node, Course> known = new HashMap<>();
+
+        private record Node(int done, Optional<ViewOption> from, long place) {}
+
+        Search(List<List<Work>> works) {
+            this.works = works;
+        }
+
+        Course best(int done, OptionalDouble from, Optional<ViewOption> at) {
+            if (done == (1 << works.size()) - 1) {
+                return new Course(List.of(), 0);
+            }
+            Node node = new Node(done, at, from.isPresent() ? Math.round(from.getAsDouble() * 1e6) : Long.MIN_VALUE);
+            Course before = known.get(node);
+            if (before == null) {
+                before = looked(done, from, at);
+                known.put(node, before);
+            }
+            return before;
+        }
+
+        private Course looked(int done, OptionalDouble from, Optional<ViewOption> at) {
+            int least = Integer.MAX_VALUE;
+            for (int stay = 0; stay < works.size(); stay++) {
+                if ((done >> stay & 1) == 0) {
+                    least = Math.min(
+                            least, rank.applyAsInt(works.get(stay).get(0).option()));
+                }
+            }
+            Course best = null;
+            for (int stay = 0; stay < works.size(); stay++) {
+                if ((done >> stay & 1) != 0
+                        || rank.applyAsInt(works.get(stay).get(0).option()) != least) {
+                    continue;
+                }
+                for (Work work : works.get(stay)) {
+                    double minutes = work.minutes() + leading(work, from, at, done == 0);
+                    if (best == null || minutes < best.minutes()) {
+                        Course rest = best(done | 1 << stay, after(work, from), Optional.of(work.option()));
+                        if (best == null || minutes + rest.minutes() < best.minutes() - ROUNDING) {
+                            List<Work> all = new ArrayList<>(List.of(work));
+                            all.addAll(rest.works());
+                            best = new Course(all, minutes + rest.minutes());
+                        }
+                    }
+                }
+            }
+            return best;
+        }
+
+        /** Minutes until the work can begin. */
+        private double leading(Work work, OptionalDouble from, Optional<ViewOption> at, boolean first) {
+            double seating = work.option().awayFrom(at, prices);
+            if (from.isEmpty()) {
+                return seating + prices.searching() + (work.how() == How.ROUND ? 0 : prices.identification());
+            }
+            double here = seating > 0 && setBack.isPresent() ? setBack.getAsDouble() : from.getAsDouble();
+            double way = first && fromAnywhere ? 0 : way(here, begin(work, here));
+            double turning = Math.min(prices.turning(way), watchedToo(work, way)) + further(work, here);
+            return seating + (work.how() == How.ROUND ? Math.min(turning, prices.searching()) : turning);
+        }
+    }
+
+    /** What the way costs if it is watched too, as a part of the move that follows; not where that goes the other way. */
+    double watchedToo(Work work, double way) {
+        boolean joins = work.how() == How.SWEEP && way > 0 == work.rising();
+        return joins ? prices.watching(way) - prices.watching(0) : Double.POSITIVE_INFINITY;
+    }
+
+    /** What a sweep costs more for beginning where it best begins for whoever comes from here. */
+    private double further(Work work, double here) {
+        return work.how() == How.SWEEP
+                ? prices.unwatched() * work.sweeping().get().longer(begin(work, here), work.rising()) / TURN
+                : 0;
+    }
+
+    /** Where a work begins, for whoever comes from here. */
+    double begin(Work work, double here) {
+        return switch (work.how()) {
+            case ROUND -> atReference(work.option(), work.landmark().getAsInt());
+            case SWEEP -> work.sweeping().get().begin(here, work.rising(), this::way);
+            case WHOLE, LOOK -> here;
+        };
+    }
+
+    private OptionalDouble after(Work work, OptionalDouble from) {
+        double here =
+                from.orElseGet(() -> atReference(work.option(), landmarks().get(0)));
+        double end = work.how() == How.SWEEP && work.sweeping().get().length() > 0
+                ? work.rising()
+                        ? work.sweeping().get().to()
+                        : work.sweeping().get().from()
+                : begin(work, here);
+        return OptionalDouble.of(end - TURN * Math.floor(end / TURN));
+    }
+}

@@ -1,0 +1,172 @@
+package everyblade.core.move;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.gap.Gaps;
+import everyblade.core.turning.Engine;
+import everyblade.spi.Row;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+
+/**
+ * What is left of a row, and from where it can be seen: airfoils of which the same is left are of one kind, and a set of
+ * options covers a kind if all of them together show enough of it. Sets of options are bit masks over {@link #options}.
+ */
+final class RowNeeds {
+
+    /** Above this many options the later ones of the model are left out. */
+    private static final int MOST_OPTIONS = 12;
+
+    private final RowCoverage coverage;
+    private final List<ViewOption> options;
+    private final List<Kind> kinds;
+
+    /**
+     * Airfoils of which the same is left.
+     *
+     * @param airfoils their numbers
+     * @param open zones that are left
+     * @param shown by option, what it would show of what is left
+     * @param covered by mask, whether that was found out to be enough
+     */
+    record Kind(BitSet airfoils, ZoneSet open, List<BitSet> shown, Map<Integer, Boolean> covered) {}
+
+    private RowNeeds(RowCoverage coverage, List<ViewOption> options, List<Kind> kinds) {
+        this.coverage = coverage;
+        this.options = options;
+        this.kinds = kinds;
+    }
+
+    /**
+     * What is left of a row for those options that are allowed; what they cannot finish is left out.
+     *
+     * @param first clock angle of airfoil 1, degrees, where it is known
+     */
+    static RowNeeds of(Coverage coverage, Row row, OptionalDouble first, Predicate<ViewOption> allowed) {
+        RowCoverage of = coverage.row(row.id());
+        List<ViewOption> options = ViewOption.of(coverage, of).stream()
+                .filter(allowed)
+                .limit(MOST_OPTIONS)
+                .toList();
+        record Left(ZoneSet open, List<BitSet> shown) {}
+        Map<Left, BitSet> alike = new HashMap<>();
+        for (int n = 1; n <= row.count(); n++) {
+            ZoneSet open = Gaps.within(of, n);
+            if (!open.isEmpty() && !options.isEmpty()) {
+                List<BitSet> shown = shown(coverage, of, options, n, open, first);
+                ZoneSet feasible = feasible(of, n, open, shown);
+                alike.computeIfAbsent(new Left(feasible, shown), left -> new BitSet())
+                        .set(n);
+            }
+        }
+        List<Kind> kinds = alike.entrySet().stream()
+                .filter(entry -> !entry.getKey().open().isEmpty())
+                .map(entry -> new Kind(
+                        entry.getValue(), entry.getKey().open(), entry.getKey().shown(), new HashMap<>()))
+                .sorted(java.util.Comparator.comparing(kind -> kind.airfoils().nextSetBit(0)))
+                .toList();
+        return new RowNeeds(of, options, kinds);
+    }
+
+    private static List<BitSet> shown(
+            Coverage coverage, RowCoverage of, List<ViewOption> options, int n, ZoneSet open, OptionalDouble first) {
+        List<BitSet> shown = new ArrayList<>();
+        for (ViewOption option : options) {
+            boolean fixed = !option.travels() && first.isPresent();
+            BitSet parts = fixed
+                    ? option.showsAt(
+                            first.getAsDouble() + Engine.fromFirst(of.row(), n).degrees())
+                    : (BitSet) option.shows().clone();
+            if (option.patches().isPresent()) {
+                BitSet wanted = new BitSet();
+                parts.stream()
+                        .filter(patch -> !of.seesPart(n, patch)
+                                && open.contains(option.patches().get().zone(patch)))
+                        .forEach(wanted::set);
+                shown.add(wanted);
+            } else {
+                parts.and(BitSet.valueOf(new long[] {open.bits()}));
+                shown.add(parts);
+            }
+        }
+        return shown;
+    }
+
+    private static ZoneSet feasible(RowCoverage of, int n, ZoneSet open, List<BitSet> shown) {
+        BitSet all = new BitSet();
+        shown.forEach(all::or);
+        long bits = IntStream.range(0, of.zoning().size())
+                .filter(zone -> open.contains(zone) && of.doneWith(n, zone, all))
+                .mapToLong(zone -> 1L << zone)
+                .sum();
+        return new ZoneSet(bits);
+    }
+
+    Row row() {
+        return coverage.row();
+    }
+
+    List<ViewOption> options() {
+        return options;
+    }
+
+    List<Kind> kinds() {
+        return kinds;
+    }
+
+    boolean none() {
+        return kinds.isEmpty();
+    }
+
+    /** Whether these options together show enough of a kind. */
+    boolean covers(int mask, Kind kind) {
+        return kind.covered().computeIfAbsent(mask, key -> enough(kind, shown(kind, key)));
+    }
+
+    /** What these options show of what is left of a kind. */
+    BitSet shown(Kind kind, int mask) {
+        BitSet all = new BitSet();
+        for (int option = 0; option < options.size(); option++) {
+            if ((mask >> option & 1) != 0) {
+                all.or(kind.shown().get(option));
+            }
+        }
+        return all;
+    }
+
+    /** Whether a kind is done once these parts of it are seen too. */
+    boolean enough(Kind kind, BitSet more) {
+        int example = kind.airfoils().nextSetBit(0);
+        return IntStream.range(0, coverage.zoning().size())
+                .allMatch(zone -> !kind.open().contains(zone) || coverage.doneWith(example, zone, more));
+    }
+
+    /** The sets of options that cover a kind and from which none can be left out, among these. */
+    List<Integer> leastCovers(Kind kind, int among) {
+        List<Integer> covers = new ArrayList<>();
+        for (int mask = among; mask > 0; mask = (mask - 1) & among) {
+            int set = mask;
+            if (covers(set, kind)
+                    && IntStream.range(0, options.size())
+                            .filter(option -> (set >> option & 1) != 0)
+                            .noneMatch(option -> covers(set & ~(1 << option), kind))) {
+                covers.add(set);
+            }
+        }
+        return covers;
+    }
+
+    /** How many cells are left. */
+    int cells() {
+        return kinds.stream()
+                .mapToInt(kind -> kind.airfoils().cardinality() * kind.open().size())
+                .sum();
+    }
+}

@@ -1,0 +1,97 @@
+package everyblade.core.move;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import everyblade.core.Job;
+import everyblade.core.ShapedEngine;
+import everyblade.core.entry.EntryText;
+import everyblade.core.entry.Settings;
+import everyblade.core.gap.Gaps;
+import everyblade.spi.RowKind;
+import everyblade.spi.Station;
+import everyblade.spi.Station.Heading;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Plans where sight is computed: whoever does what they say has closed what stations can show, from as few as can be. */
+class ComputedPlanTest {
+
+    private static final List<Station> STATIONS = List.of(
+            ShapedEngine.station("ahead", -15, 138, new Heading(1, 0.3, -0.4), 1, 3),
+            ShapedEngine.station("low", -14, 116, new Heading(1, 0.4, -0.2), 0.5, 2),
+            ShapedEngine.station("left", -15, 128, new Heading(1, -0.4, -0.1), 0.5, 2),
+            ShapedEngine.station("outer", -10, 140, new Heading(1, 0.1, -0.6), 0.5, 2));
+
+    private static ShapedEngine engine(double play) {
+        return new ShapedEngine()
+                .row("r", RowKind.ROTOR, 12, 35, 0)
+                .play(play)
+                .view("front", "r", STATIONS.toArray(Station[]::new));
+    }
+
+    private static Plan plan(Job job) {
+        return PlanBuilder.of(job.fold(), job.coverage(), Prices.of(Settings.USUAL));
+    }
+
+    private static int left(Job job) {
+        return Gaps.of(job.coverage()).stream()
+                .filter(gap -> gap.reach().isPresent())
+                .mapToInt(gap -> gap.airfoils().size())
+                .sum();
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 0.5})
+    void itClosesWhatItSays(double play) {
+        Job job = new Job(engine(play).built()).enter("view front", "datum r 1 ± 0", "turn 100");
+        Plan plan = plan(job);
+        assertThat(plan.moves()).isNotEmpty();
+        for (Move move : plan.moves()) {
+            int before = job.warnings().size();
+            move.entries().forEach(entry -> job.enter(EntryText.of(entry)));
+            assertThat(job.warnings()).hasSize(before);
+            for (Move.Closing closing : move.closes()) {
+                for (int airfoil : closing.airfoils()) {
+                    assertThat(Gaps.within(job.coverage().row("r"), airfoil).intersection(closing.zones()))
+                            .matches(zones -> zones.isEmpty());
+                }
+            }
+        }
+        assertThat(left(job)).isZero();
+        assertThat(plan.unsure()).isZero();
+        assertThat(plan.bound()).isLessThanOrEqualTo(plan.minutes() + 1e-6);
+    }
+
+    @Test
+    void aRowThatNobodyIdentifiedIsIdentifiedFirst() {
+        Job job = new Job(engine(0.5).built()).enter("view front");
+        Plan plan = plan(job);
+        assertThat(EntryText.of(plan.moves().get(0).entries().get(0))).isIn("round 1", "at low", "at left", "at outer");
+        assertThat(plan.moves().get(0).identifies()).hasValue(1);
+        plan.moves().forEach(move -> move.entries().forEach(entry -> job.enter(EntryText.of(entry))));
+        assertThat(left(job)).isZero();
+    }
+
+    /** All sets of stations are tried, each with a whole turn, through fold and coverage. */
+    @Test
+    void noFewerWholeTurnsWouldDo() {
+        int least = Integer.MAX_VALUE;
+        for (int set = 1; set < 1 << STATIONS.size(); set++) {
+            List<String> lines = new ArrayList<>(List.of("view front"));
+            for (int station = 0; station < STATIONS.size(); station++) {
+                if ((set >> station & 1) != 0) {
+                    lines.addAll(List.of("at " + STATIONS.get(station).id(), "round 1"));
+                }
+            }
+            Job tried = new Job(engine(0.5).built()).enter(lines.toArray(String[]::new));
+            least = left(tried) == 0 ? Math.min(least, Integer.bitCount(set)) : least;
+        }
+        Plan plan = plan(new Job(engine(0.5).built()).enter("view front"));
+        assertThat(least).isLessThanOrEqualTo(STATIONS.size());
+        assertThat(plan.moves().stream().map(Move::station).distinct()).hasSize(least);
+        assertThat(plan.turning().doubleValue()).isGreaterThanOrEqualTo(360.0 * least);
+    }
+}
