@@ -153,7 +153,11 @@ final class ComputedCells implements Cells {
     @Override
     public boolean doneWith(int n, int zone, BitSet more) {
         int cell = (n - 1) * zones + zone;
-        return done(seen.with(n, zone, more, false), seen.with(n, zone, more, true), cell, zone, 0, 0)
+        double area = seen.with(n, zone, more, false);
+        double slack = ROUNDING * seen.own.all()[zone];
+        double lessOfOwn = area < seen.own.all()[zone] - slack ? seen.offAtEdge(n, zone, false, more) : 0;
+        double lessOfReach = area < seen.reach.all()[cell] - slack ? seen.offAtEdge(n, zone, true, more) : 0;
+        return done(area, seen.with(n, zone, more, true), cell, zone, lessOfOwn, lessOfReach)
                 .isPresent();
     }
 

@@ -128,10 +128,16 @@ final class SeenSurface {
      * @param ofReach whether only what is within reach beyond that edge makes it one
      */
     double offAtEdge(int n, int zone, boolean ofReach) {
-        IntPredicate missed = beyond -> !isSure(n, beyond) && (!ofReach || within.of(n, beyond));
+        return offAtEdge(n, zone, ofReach, new BitSet());
+    }
+
+    /** The same if these patches were surely seen too. */
+    double offAtEdge(int n, int zone, boolean ofReach, BitSet more) {
+        IntPredicate sees = patch -> more.get(patch) || isSure(n, patch);
+        IntPredicate missed = beyond -> !sees.test(beyond) && (!ofReach || within.of(n, beyond));
         double off = 0;
         for (int patch : patches.ofZone(zone)) {
-            if (isSure(n, patch) && borders(patch, missed)) {
+            if (sees.test(patch) && borders(patch, missed)) {
                 off += area(patch) / 2;
             }
         }

@@ -103,7 +103,7 @@ final class RowNeeds {
         BitSet all = new BitSet();
         shown.forEach(all::or);
         long bits = IntStream.range(0, of.zoning().size())
-                .filter(zone -> open.contains(zone) && of.doneWith(n, zone, all))
+                .filter(zone -> open.contains(zone) && of.doneWith(n, zone, all) && !of.doneWith(n, zone, new BitSet()))
                 .mapToLong(zone -> 1L << zone)
                 .sum();
         return new ZoneSet(bits);
@@ -160,7 +160,8 @@ final class RowNeeds {
                 covers.add(set);
             }
         }
-        return covers;
+        // Where the edge of sight decides, more may show less surely: then all of them together.
+        return covers.isEmpty() ? List.of(among) : covers;
     }
 
     /** How many cells are left. */
