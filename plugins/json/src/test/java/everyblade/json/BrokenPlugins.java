@@ -130,7 +130,7 @@ final class BrokenPlugins {
     }
 
     private void thatSayWrongThingsOfThemselves() throws IOException {
-        said("newer-spi", ID, VERSION, "Everyblade-Spi: 1.1");
+        said("newer-spi", ID, VERSION, "Everyblade-Spi: 1.9");
         said("next-spi", ID, VERSION, "Everyblade-Spi: [2.0,4.0)");
         said("older-spi", ID, VERSION, "Everyblade-Spi: [0.1,1.0)");
         said("empty-range", ID, VERSION, "Everyblade-Spi: [2.0,1.0)");

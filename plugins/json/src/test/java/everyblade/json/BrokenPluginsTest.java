@@ -40,7 +40,7 @@ class BrokenPluginsTest {
             no-class-file            | plugin-failed    | ClassFormatError
             garbage-services         | plugin-failed    | Illegal
             missing-library          | plugin-failed    | a/b/Table
-            missing-method           | plugin-failed    | against version 1.0 of the plugin interface
+            missing-method           | plugin-failed    | against version 1.1 of the plugin interface
             throwing                 | plugin-failed    | table 7 is missing; copy it beside
             overflowing              | plugin-failed    | StackOverflowError
             out-of-memory            | plugin-failed    | OutOfMemoryError
@@ -57,7 +57,7 @@ class BrokenPluginsTest {
             halts                    | plugin-failed    | ended with status 7
             fills-memory             | plugin-failed    | OutOfMemoryError
             forges                   | plugin-failed    | ended before it had handed everything over
-            newer-spi                | newer-spi        | needs version 1.1
+            newer-spi                | newer-spi        | needs version 1.9
             next-spi                 | newer-spi        | needs version 2.0
             older-spi                | older-spi        | before 1.0
             empty-range              | bad-manifest     | [2.0,1.0)
