@@ -1,9 +1,6 @@
 package everyblade.core.turning;
 
 import everyblade.core.angle.Turn;
-import java.io.ByteArrayOutputStream;
-import java.io.DataOutputStream;
-import java.io.IOException;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -27,28 +24,23 @@ final class Packing {
 
     /** A value and all that it needs, by itself. */
     static byte[] of(Object value) {
-        try {
-            Packing packing = new Packing();
-            byte[] body = packing.packed(value);
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            DataOutputStream out = new DataOutputStream(bytes);
-            out.writeInt(body.length);
-            out.write(body);
-            packing.table(out, packing.pooled);
-            return bytes.toByteArray();
-        } catch (IOException impossible) {
-            throw new AssertionError("memory takes what is written", impossible);
-        }
+        Packing packing = new Packing();
+        byte[] body = packing.packed(value);
+        Bytes out = new Bytes();
+        out.writeInt(body.length);
+        out.write(body);
+        packing.table(out, packing.pooled);
+        return out.all();
     }
 
-    private byte[] packed(Object value) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        write(value, new DataOutputStream(bytes));
-        return bytes.toByteArray();
+    private byte[] packed(Object value) {
+        Bytes bytes = new Bytes();
+        write(value, bytes);
+        return bytes.all();
     }
 
     /** How many there are, where each ends, and all of them. */
-    private void table(DataOutputStream out, List<byte[]> items) throws IOException {
+    private void table(Bytes out, List<byte[]> items) {
         out.writeInt(items.size());
         int end = 0;
         for (byte[] item : items) {
@@ -60,7 +52,7 @@ final class Packing {
         }
     }
 
-    private void write(Object value, DataOutputStream out) throws IOException {
+    private void write(Object value, Bytes out) {
         if (value instanceof String || value instanceof Stance) {
             out.writeByte(Packed.TEXT);
             out.writeInt(pooled(value));
@@ -96,7 +88,7 @@ final class Packing {
         }
     }
 
-    private void writeRecord(Record said, DataOutputStream out) throws IOException {
+    private void writeRecord(Record said, Bytes out) {
         out.writeByte(Packed.RECORD);
         out.writeInt(pooled(said.getClass().getName()));
         for (RecordComponent component : components.computeIfAbsent(said.getClass(), Packing::components)) {
@@ -114,7 +106,7 @@ final class Packing {
         return components;
     }
 
-    private void writeFurther(Object value, DataOutputStream out) throws IOException {
+    private void writeFurther(Object value, Bytes out) {
         if (value instanceof Optional<?> optional) {
             out.writeByte(optional.isPresent() ? Packed.SOME : Packed.NONE);
             if (optional.isPresent()) {
@@ -171,16 +163,16 @@ final class Packing {
         }
     }
 
-    private int pooled(Object value) throws IOException {
+    private int pooled(Object value) {
         Integer known = pool.get(value);
         if (known != null) {
             return known;
         }
         byte[] bytes;
         if (value instanceof Stance stance) {
-            ByteArrayOutputStream packed = new ByteArrayOutputStream();
-            writeRecord(stance, new DataOutputStream(packed));
-            bytes = packed.toByteArray();
+            Bytes packed = new Bytes();
+            writeRecord(stance, packed);
+            bytes = packed.all();
         } else {
             byte[] text = ((String) value).getBytes(StandardCharsets.UTF_8);
             bytes = new byte[text.length + 1];
