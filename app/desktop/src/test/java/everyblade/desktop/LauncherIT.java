@@ -73,7 +73,8 @@ class LauncherIT {
                 .startsWith("started job: Larkspur 4 turboprop (larkspur-4), serial 7")
                 .contains("kept 1", "kept 2", "kept 3", "kept 4", "kept 5", "status 2", "status 1")
                 .contains("    \"seenShare\" : 0.0000,")
-                .anyMatch(line -> line.matches("c2 +Compressor rotor 2 +computed +336 +0\\.0 % +8 +2\\.3 % .*"))
+                .anyMatch(
+                        line -> line.matches("c2 +Compressor rotor 2 +computed +100\\.0 % +3\\.5 % +10\\.8 % +336 .*"))
                 .anyMatch(line -> line.startsWith("1. Compressor rotor 1 (c1): all 19 blades"));
         assertThat(ran.err()).contains("refused: \"bogus ±\", column 1: ");
         assertThat(Files.readString(folder.resolve("job/journal.jsonl")))

@@ -19,6 +19,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What is doubtful about a move: its number and unit, its sense, from where it begins, and through what it is watched. */
@@ -175,7 +176,7 @@ final class MoveDoubts {
         }
         return counted()
                 .filter(logged -> isBreak(logged.entry()) || tellsOrMoves(logged.entry()))
-                .reduce((earlier, later) -> later)
+                .findFirst()
                 .filter(last -> isBreak(last.entry()))
                 .map(last -> new Doubt(Kind.BREAK, last.number(), last.text().strip()));
     }
@@ -196,20 +197,18 @@ final class MoveDoubts {
     }
 
     private Optional<Doubt> throughShut() {
-        Optional<String> port = before.seat().flatMap(seat -> seat.view().port());
-        return counted()
-                .filter(logged -> logged.entry() instanceof Entry.View
-                        || logged.entry() instanceof Entry.Open open
-                                && port.filter(open.thing().value()::equals).isPresent()
-                        || logged.entry() instanceof Entry.Shut shut
-                                && port.filter(shut.thing().value()::equals).isPresent())
-                .reduce((earlier, later) -> later)
-                .filter(last -> last.entry() instanceof Entry.Shut)
-                .flatMap(last -> port.map(id -> new Doubt(Kind.THROUGH_SHUT, id, last.number())));
+        return before.seat()
+                .flatMap(seat -> seat.shut()
+                        .map(shut ->
+                                new Doubt(Kind.THROUGH_SHUT, seat.view().port().orElseThrow(), shut)));
     }
 
+    /** What counts, the latest first. */
     private Stream<Logged> counted() {
-        return fold.entries().stream().filter(logged -> !fold.isVoid(logged.number()));
+        List<Logged> entries = fold.entries();
+        return IntStream.iterate(entries.size() - 1, i -> i >= 0, i -> i - 1)
+                .mapToObj(entries::get)
+                .filter(logged -> !fold.isVoid(logged.number()));
     }
 
     private static long gcd(long a, long b) {

@@ -3,6 +3,7 @@ package everyblade.core.turning;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Refusal;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Entries about what is open: ports, tools, questions. Everything else leaves the situation as it is. */
 final class Bookkeeping {
@@ -12,7 +13,8 @@ final class Bookkeeping {
     static Situation judge(Situation now, int number, Entry entry) throws Refusal {
         Ledger ledger = now.ledger();
         if (entry instanceof Entry.Open open) {
-            return now.noted(ledger.opened(open.thing().value(), number));
+            return now.noted(ledger.opened(open.thing().value(), number))
+                    .portSaid(open.thing().value(), Optional.empty());
         }
         if (entry instanceof Entry.Shut shut) {
             if (!ledger.openings().containsKey(shut.thing().value())) {
@@ -25,7 +27,8 @@ final class Bookkeeping {
                                                 + String.join(
                                                         ", ", ledger.openings().keySet())));
             }
-            return now.noted(ledger.shut(shut.thing().value()));
+            return now.noted(ledger.shut(shut.thing().value()))
+                    .portSaid(shut.thing().value(), Optional.of(number));
         }
         if (entry instanceof Entry.ToolOut out) {
             return now.noted(ledger.toolOut(out.tool().value(), number));

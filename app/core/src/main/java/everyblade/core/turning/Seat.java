@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param there whether the scope tip is where the station says; not after it was put in among the blades, or drawn out
  * @param watching the zones being watched
  * @param out whether the scope was taken out since
+ * @param shut the entry that shut the port of the view since, if it was not opened again
  */
 public record Seat(
         View view,
@@ -28,7 +29,8 @@ public record Seat(
         int placement,
         boolean there,
         ZoneSet watching,
-        boolean out) {
+        boolean out,
+        Optional<Integer> shut) {
 
     /** The clock angle at which the view's middle meets the row before the scope tip is drawn round. */
     public Clock reference() {
@@ -36,18 +38,25 @@ public record Seat(
     }
 
     Seat watching(ZoneSet zones) {
-        return new Seat(view, row, scopeTip, station, placement, there, zones, false);
+        return new Seat(view, row, scopeTip, station, placement, there, zones, false, shut);
     }
 
     Seat at(Station other, int newPlacement) {
-        return new Seat(view, row, scopeTip, Optional.of(other), newPlacement, true, watching, false);
+        return new Seat(view, row, scopeTip, Optional.of(other), newPlacement, true, watching, false, shut);
     }
 
     Seat placed(int newPlacement, boolean isThere) {
-        return new Seat(view, row, scopeTip, station, newPlacement, isThere, watching, false);
+        return new Seat(view, row, scopeTip, station, newPlacement, isThere, watching, false, shut);
     }
 
     Seat takenOut() {
-        return new Seat(view, row, scopeTip, station, placement, there, watching, true);
+        return new Seat(view, row, scopeTip, station, placement, there, watching, true, shut);
+    }
+
+    /** After a port, cover or panel was opened, or shut by an entry. */
+    Seat after(String thing, Optional<Integer> shutBy) {
+        return view.port().filter(thing::equals).isPresent()
+                ? new Seat(view, row, scopeTip, station, placement, there, watching, out, shutBy)
+                : this;
     }
 }

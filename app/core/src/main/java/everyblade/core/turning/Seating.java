@@ -139,7 +139,8 @@ final class Seating {
                 placement,
                 true,
                 now.engine().zonings().get(row.id()).all(),
-                false);
+                false,
+                Optional.empty());
         Situation seated = setBack(now.seated(seat, placement), number, row);
         return close(placedByMaker(seated, number, row), seat).and(ClosingAdvice.onView(now, view));
     }

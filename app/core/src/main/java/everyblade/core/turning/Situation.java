@@ -192,6 +192,12 @@ public record Situation(
                 .orElse(this);
     }
 
+    /** After something was opened, or shut by an entry. */
+    Situation portSaid(String thing, Optional<Integer> shutBy) {
+        return lastSeat.map(seat -> seated(seat.after(thing, shutBy), placements))
+                .orElse(this);
+    }
+
     Situation among(boolean isAmong) {
         return new Situation(engine, lastSeat, isAmong, placements, pads, namedSpool, celsius, tracks, legs, ledger);
     }

@@ -73,7 +73,7 @@ class HeadlineTest {
             seen += airfoil * row.row().count() * row.areas(row.zoning().all()).seen();
         }
         Headline headline = coverage.headline(Basis.COMPUTED);
-        assertThat(headline.seen()).isCloseTo(seen / all, within(1e-9)).isPositive();
+        assertThat(headline.seen()).isCloseTo(seen / all, within(1e-6)).isPositive();
         Tally cells = coverage.tally(Basis.COMPUTED);
         assertThat(headline.left()).isEqualTo(cells.maybe() + cells.unseen() - cells.noAccess() - cells.coarse());
         assertThat(headline.within()).isEqualTo(cells.cells() - cells.noAccess() - cells.coarse());

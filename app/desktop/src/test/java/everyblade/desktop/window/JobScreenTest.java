@@ -345,6 +345,6 @@ class JobScreenTest {
         });
 
         assertThat(Offscreen.<String>on(() -> screen.screen().banners().told()))
-                .contains("Last kept: 4 turn on 31", "Next: through p-r");
+                .contains("Last kept: 4 turn on 31", "Next: 1. skip on to 63");
     }
 }

@@ -131,6 +131,11 @@ class WindowIT {
             return !kept.isEmpty() && kept.get(kept.size() - 1).equals(entry);
         });
         hands.until(
+                "the window to know that it is",
+                () -> !Offscreen.find(window.frame(), Paragraph.class, "told")
+                        .getText()
+                        .startsWith("being kept"));
+        hands.until(
                 "the entry line empty",
                 () -> Offscreen.find(window.frame(), JTextField.class, "entry")
                         .getText()
@@ -237,7 +242,7 @@ class WindowIT {
         hands.click(frame, "bar.numbers");
         byMouse(frame, job, "heat 20 C", "chip heat", "digit 2", "digit 0", "digit  ", "chip C");
         byMouse(frame, job, "view p-r", "chip view p-r");
-        byMouse(frame, job, "datum r 1", "chip datum r", "digit 1");
+        byMouse(frame, job, "datum r 1", "chip datum", "chip r", "digit 1");
         hands.click(frame, "act WATCH_TIP");
         untilKept(job, "watch tip");
         hands.click(frame, "act WATCH_ALL");
@@ -246,7 +251,7 @@ class WindowIT {
         hands.click(frame, "act ROUND");
         untilKept(job, "round 1");
         byMouse(frame, job, "view p-v", "chip view p-v");
-        byMouse(frame, job, "datum v 1", "chip datum v", "digit 1");
+        byMouse(frame, job, "datum v 1", "chip datum", "chip v", "digit 1");
         byMouse(frame, job, "draw 360", "chip draw", "digit 3", "digit 6", "digit 0");
         hands.click(frame, "act UNDO");
         untilKept(job, "void 9 because it was taken back at once");
