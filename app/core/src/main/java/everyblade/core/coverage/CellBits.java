@@ -86,6 +86,18 @@ final class CellBits {
         return (bits[part * words + index / Long.SIZE] >>> index % Long.SIZE & 1) != 0;
     }
 
+    /** Whether a part of every airfoil belongs to it. */
+    boolean isFull(int part) {
+        for (int word = 0; word < words; word++) {
+            int left = airfoils - word * Long.SIZE;
+            long all = left < Long.SIZE ? (1L << left) - 1 : -1L;
+            if (bits[part * words + word] != all) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     @Override
     public boolean equals(Object object) {
         return object instanceof CellBits other && airfoils == other.airfoils && Arrays.equals(bits, other.bits);

@@ -86,6 +86,21 @@ final class PatchBits {
         return parts[facet] == 1;
     }
 
+    /** Whether all patches of a facet of every airfoil belong to it. */
+    boolean isFull(int facet) {
+        for (int part = 0; part < parts[facet]; part++) {
+            if (!facets[facet].isFull(part)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether a patch of a facet of every airfoil belongs to it. */
+    boolean isFull(int facet, int patch) {
+        return facets[facet].isFull(parts[facet] == 1 ? 0 : patch);
+    }
+
     /** Whether a patch of a facet of airfoil number n (from 1) belongs to it. */
     boolean contains(int n, int facet, int patch) {
         return facets[facet].contains(n, parts[facet] == 1 ? 0 : patch);

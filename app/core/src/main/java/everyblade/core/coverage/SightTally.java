@@ -16,7 +16,6 @@ import everyblade.core.turning.Stance;
 import everyblade.core.turning.Trail;
 import everyblade.spi.Row;
 import everyblade.spi.View;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -190,7 +189,10 @@ final class SightTally {
             for (Held part : Held.of(placing, row, view, pass)) {
                 sights.of(leg.stance(), part.station()).ifPresent(sight -> {
                     for (int facet = 0; facet < sight.facets(); facet++) {
-                        for (int kind = 0; zones.contains(airfoil.zone(facet)) && kind < sight.kinds(); kind++) {
+                        boolean tells = zones.contains(airfoil.zone(facet))
+                                && !seen.sure().isFull(facet)
+                                && !seen.unwatched().isFull(facet);
+                        for (int kind = 0; tells && kind < sight.kinds(); kind++) {
                             passOver(sight, kind, facet, part.sweeps());
                         }
                     }
@@ -234,7 +236,7 @@ final class SightTally {
         private void add(Pass pass, Held part, StationSight sight, Placed placed) {
             Mesh airfoil = sights.scene(row).row().airfoil();
             for (int facet = 0; facet < sight.facets(); facet++) {
-                if (pass.zones().contains(airfoil.zone(facet))) {
+                if (pass.zones().contains(airfoil.zone(facet)) && !seen.sure().isFull(facet)) {
                     for (int kind = 0; kind < sight.kinds(); kind++) {
                         add(pass, part, sight, placed, kind, facet);
                     }
@@ -244,22 +246,35 @@ final class SightTally {
 
         private void add(Pass pass, Held part, StationSight sight, Placed placed, int kind, int facet) {
             Glances glances = Glances.of(pass, row, degrees(sight.arcs(kind, 0, facet)), placing, leastView);
-            for (int pose = 0; pose < placed.poses(); pose++) {
-                ArcSet arcs = sight.arcs(kind, pose % sight.poses(), facet);
-                for (Sweep sweep : part.sweeps()) {
-                    for (Arc arc : arcs.arcs()) {
-                        Turn low = Turn.ofTicks(arc.start());
-                        Turn high = Turn.ofTicks(arc.start() + arc.length());
-                        ofKind(sweep.maybe(row, low, high), sight, kind)
-                                .forEach(run -> addMaybe(run, facet, sweep, glances));
-                        ofKind(sweep.surely(row, low, high), sight, kind).stream()
-                                .flatMap(of -> glances.longEnough(of).stream())
-                                .forEach(run -> seen.placed().add(run, facet));
+            for (Sweep sweep : part.sweeps()) {
+                for (int pose = 0; pose < placed.poses(); pose++) {
+                    if (tellsMore(sweep, facet)) {
+                        addMaybe(sight, kind, pose % sight.poses(), facet, sweep, glances);
                     }
-                    if (sweep.sure()) {
-                        addSure(sight, kind, pose, facet, sweep, glances, placed.sure(part.slot(), pose));
+                    PatchBits sure = placed.sure(part.slot(), pose);
+                    if (sweep.sure() && !sure.isFull(facet)) {
+                        addSure(sight, kind, pose, facet, sweep, glances, sure);
                     }
                 }
+            }
+        }
+
+        /** Whether a sweep may add anything to what is maybe seen of a facet. */
+        private boolean tellsMore(Sweep sweep, int facet) {
+            return !seen.maybe().isFull(facet)
+                    || sweep.sure()
+                            && !(seen.placed().isFull(facet) && seen.counted().isFull(facet))
+                    || !sweep.sure() && !sweep.anywhere() && !seen.lost().isFull(facet);
+        }
+
+        private void addMaybe(StationSight sight, int kind, int pose, int facet, Sweep sweep, Glances glances) {
+            for (Arc arc : sight.arcs(kind, pose, facet).arcs()) {
+                Turn low = Turn.ofTicks(arc.start());
+                Turn high = Turn.ofTicks(arc.start() + arc.length());
+                ofKind(sweep.maybe(row, low, high), sight, kind).forEach(run -> addMaybe(run, facet, sweep, glances));
+                ofKind(sweep.surely(row, low, high), sight, kind).stream()
+                        .flatMap(of -> glances.longEnough(of).stream())
+                        .forEach(run -> seen.placed().add(run, facet));
             }
         }
 
@@ -268,6 +283,9 @@ final class SightTally {
             int own = pose % sight.poses();
             int patches = sight.patches(facet);
             for (int patch = 0; patch < patches; patch++) {
+                if (sure.isFull(facet, patch)) {
+                    continue;
+                }
                 // Wherever the ends are, a whole turn passes them.
                 long slack = sweep.length().compareTo(Turn.FULL) < 0 ? sight.slack(kind, own, facet, patch) : 0;
                 for (Arc arc : sight.arcs(kind, own, facet, patch).arcs()) {
@@ -305,11 +323,12 @@ final class SightTally {
     }
 
     private static double[] degrees(ArcSet arcs) {
-        List<Double> ends = new ArrayList<>();
+        double[] ends = new double[2 * arcs.arcs().size()];
+        int end = 0;
         for (Arc arc : arcs.arcs()) {
-            ends.add((double) arc.start() / Circle.TICKS_PER_DEGREE);
-            ends.add((double) (arc.start() + arc.length()) / Circle.TICKS_PER_DEGREE);
+            ends[end++] = (double) arc.start() / Circle.TICKS_PER_DEGREE;
+            ends[end++] = (double) (arc.start() + arc.length()) / Circle.TICKS_PER_DEGREE;
         }
-        return ends.stream().mapToDouble(Double::doubleValue).toArray();
+        return ends;
     }
 }
