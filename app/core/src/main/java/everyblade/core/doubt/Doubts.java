@@ -90,9 +90,8 @@ public final class Doubts {
     }
 
     private Optional<Doubt> lostCount() {
-        List<CountError> known = before.situation().countErrors();
-        return after.countErrors().stream()
-                .filter(error -> error.lost() && !known.contains(error))
+        return after.countErrorsSince(before.situation()).stream()
+                .filter(CountError::lost)
                 .findFirst()
                 .map(error -> new Doubt(Kind.LOST, after.engine().rows().get(error.row()), error.airfoils()));
     }

@@ -12,7 +12,8 @@ import java.util.Optional;
  * <p>What identifications that agree have cleared is not suspected. Two losses that make each other good between two
  * identifications of a row cannot be noticed.
  *
- * @param steps of the way, each by the stop at which it ended; of one that agrees only those that it clears
+ * @param steps of the way, each by the stop at which it ended; of one that agrees only those that it clears, and none
+ *     once they are counted into the {@link Suspicion}
  * @param lost whether something was lost on the way
  * @param found the count error, empty if this only follows from another one of the same identification
  */
@@ -62,7 +63,7 @@ record Check(BitSet steps, boolean lost, Optional<CountError> found) {
         boolean lost = outside && Math.abs(counted) >= sighting.pitch() / 2 - ROUNDING;
         BitSet open = (BitSet) route.clone();
         if (lost) {
-            open.andNot(cleared(track.checks()));
+            open.andNot(track.suspicion().cleared());
         }
         CountError error = new CountError(
                 sighting.entry(),
@@ -80,13 +81,13 @@ record Check(BitSet steps, boolean lost, Optional<CountError> found) {
 
     /** The last identification or reading at a stop, from which was counted. */
     private static int since(Track track, Sighting sighting, int stop) {
-        int entry = track.stops().get(stop).entry();
-        for (Sighting before : track.sightings()) {
-            if (before.stop() == stop && !before.reads()) {
-                entry = before.entry();
+        List<Sighting> sightings = track.sightings();
+        for (int i = sightings.size() - 1; i >= 0 && sightings.get(i).stop() >= stop; i--) {
+            if (sightings.get(i).stop() == stop && !sightings.get(i).reads()) {
+                return sightings.get(i).entry();
             }
         }
-        return entry;
+        return track.stops().get(stop).entry();
     }
 
     /**
@@ -112,36 +113,8 @@ record Check(BitSet steps, boolean lost, Optional<CountError> found) {
     /** The steps that may hold the loss which this one has found. */
     static BitSet suspect(Track track, Check lost) {
         BitSet steps = (BitSet) lost.steps.clone();
-        steps.andNot(cleared(track.checks()));
+        steps.andNot(track.suspicion().cleared());
         return steps;
-    }
-
-    /** The steps on which the count may have been lost, by all checks of a track. */
-    static BitSet doubtful(List<Check> checks, List<Stop> stops) {
-        BitSet cleared = cleared(checks);
-        BitSet doubtful = new BitSet();
-        checks.stream().filter(Check::lost).forEach(check -> doubtful.or(check.steps));
-        doubtful.andNot(cleared);
-        for (int stop = 1; stop < stops.size(); stop++) {
-            if (stops.get(stop).way() == Stop.Way.READ) {
-                int first = stop;
-                while (stops.get(first - 1).way() == Stop.Way.COUNTED && first > 1) {
-                    first--;
-                }
-                int suspected = doubtful.nextSetBit(first);
-                if (suspected >= 0 && suspected <= stop) {
-                    doubtful.set(first, stop + 1);
-                }
-            }
-        }
-        doubtful.andNot(cleared);
-        return doubtful;
-    }
-
-    private static BitSet cleared(List<Check> checks) {
-        BitSet cleared = new BitSet();
-        checks.stream().filter(check -> !check.lost).forEach(check -> cleared.or(check.steps));
-        return cleared;
     }
 
     /** The same, found where no step that was entered can hold the loss. */
@@ -152,5 +125,10 @@ record Check(BitSet steps, boolean lost, Optional<CountError> found) {
     /** The same, where the identification has told its count error already. */
     Check again() {
         return new Check(steps, lost, Optional.empty());
+    }
+
+    /** The same as a track keeps it: of one that agrees the steps would only say again what is cleared. */
+    Check kept() {
+        return lost ? this : new Check(new BitSet(), false, found);
     }
 }

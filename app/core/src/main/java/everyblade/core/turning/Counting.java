@@ -68,9 +68,8 @@ final class Counting {
                 row.rock(),
                 Engine.pitch(row)));
         Situation after = now.tracked(track);
-        List<CountError> errors = track.countErrors();
-        return errors.size() == before.countErrors().size()
-                        || !errors.get(errors.size() - 1).outside()
+        List<CountError> errors = track.countErrorsSince(before);
+        return errors.isEmpty() || !errors.get(errors.size() - 1).outside()
                 ? new Step(after)
                 : new Step(after, told(errors.get(errors.size() - 1), row, now));
     }

@@ -23,7 +23,7 @@ import java.util.stream.Stream;
  * @param sighting after which this is known
  * @param step how the sighting changed it
  * @param era number of the era
- * @param frames the frames that the era knows
+ * @param frames the rows that the era knows, and its last setting of the reading
  * @param origins where each frame's zero stands at counted angle zero
  * @param state correction of the counted angle, then of each frame's origin, degrees
  * @param covariance of the state, degrees²
@@ -83,7 +83,7 @@ record Fix(
                 Uncertainty link = stop.total().since(lastStop.total());
                 double weight = stop.weight() - lastStop.weight();
                 return frame < 0
-                        ? last.frame(stop, link, weight, sighting)
+                        ? (sighting.reads() ? last.undialled() : last).frame(stop, link, weight, sighting)
                         : last.shared(stop, frame, link, weight, sighting);
             }
         }
@@ -152,6 +152,42 @@ record Fix(
                 0,
                 0,
                 new double[2]);
+    }
+
+    /**
+     * What it knows of rows. A setting of the reading is never seen again after a later one, and correlates with nothing
+     * that is asked; kept, settings would make a long job's every fix larger than the one before.
+     */
+    private Fix undialled() {
+        int[] rows = IntStream.range(0, frames.size())
+                .filter(frame -> !Fixes.ofReading(frames.get(frame)))
+                .toArray();
+        if (rows.length == frames.size()) {
+            return this;
+        }
+        int[] slots = IntStream.concat(IntStream.of(0), Arrays.stream(rows).map(row -> row + 1))
+                .toArray();
+        return new Fix(
+                sighting,
+                step,
+                era,
+                Arrays.stream(rows).mapToObj(frames::get).toList(),
+                Arrays.stream(rows).mapToObj(origins::get).toList(),
+                Arrays.stream(slots).mapToDouble(slot -> state[slot]).toArray(),
+                Arrays.stream(slots)
+                        .mapToObj(slot -> Arrays.stream(slots)
+                                .mapToDouble(other -> covariance[slot][other])
+                                .toArray())
+                        .toArray(double[][]::new),
+                Arrays.stream(rows).mapToObj(row -> off[row]).toArray(Uncertainty[]::new),
+                Arrays.stream(rows)
+                        .mapToObj(row -> Arrays.stream(rows)
+                                .mapToObj(other -> between[row][other])
+                                .toArray(Uncertainty[]::new))
+                        .toArray(Uncertainty[][]::new),
+                innovation,
+                innovationVariance,
+                gain);
     }
 
     private Fix frame(Stop stop, Uncertainty link, double weight, Sighting sighting) {

@@ -16,7 +16,7 @@ import java.util.function.Predicate;
  * hang on an identification by steps without a doubt: the row is counted on from the one before, or back from the one
  * after.
  *
- * <p>Cost: the fixes once, then constant time a stop.
+ * <p>Cost: the fixes once, from the last one back as far as is asked, then little for a stop.
  */
 public final class Placing {
 
@@ -71,27 +71,29 @@ public final class Placing {
     private final Track track;
     private final Smoothed smoothed;
     private final Reckoning reckoning;
-    /** For each stop the number of fixes at or before it. */
-    private final int[] fixesUpTo;
 
-    private Placing(Track track, Smoothed smoothed, int[] fixesUpTo) {
+    private Placing(Track track) {
         this.track = track;
-        this.smoothed = smoothed;
+        this.smoothed = new Smoothed(track.fixes());
         this.reckoning = new Reckoning(track, smoothed);
-        this.fixesUpTo = fixesUpTo;
     }
 
     static Placing of(Track track) {
-        int[] fixesUpTo = new int[track.stops().size()];
-        int next = 0;
-        for (int stop = 0; stop < fixesUpTo.length; stop++) {
-            while (next < track.fixes().size()
-                    && track.fixes().get(next).sighting().stop() <= stop) {
-                next++;
+        return new Placing(track);
+    }
+
+    /** The number of fixes at or before a stop. */
+    private int fixesUpTo(int stop) {
+        int known = 0;
+        for (int after = track.fixes().size(); known < after; ) {
+            int middle = (known + after) >>> 1;
+            if (track.fixes().get(middle).sighting().stop() <= stop) {
+                known = middle + 1;
+            } else {
+                after = middle;
             }
-            fixesUpTo[stop] = next;
         }
-        return new Placing(track, Smoothed.of(track.fixes()), fixesUpTo);
+        return known;
     }
 
     /**
@@ -139,8 +141,8 @@ public final class Placing {
     /** One estimate where the row is known, none where it is not, two where the count may have been lost round this stop. */
     List<Reckoning.Estimate> estimates(String row, double rock, int stop) {
         int stretch = track.stops().get(stop).stretch();
-        int last = nearest(stretch, fixesUpTo[stop] - 1, -1, fix -> fix.frame(row) >= 0);
-        int next = nearest(stretch, fixesUpTo[stop], 1, fix -> fix.frame(row) >= 0);
+        int last = nearest(stretch, fixesUpTo(stop) - 1, -1, fix -> fix.frame(row) >= 0);
+        int next = nearest(stretch, fixesUpTo(stop), 1, fix -> fix.frame(row) >= 0);
         if (last < 0 && next < 0) {
             return doubtful(row, rock, stop);
         }
@@ -165,8 +167,8 @@ public final class Placing {
 
     /** Over steps that may hold a loss: counted on from before, or back from after; known from one side only, with the loss or without. */
     private List<Reckoning.Estimate> doubtful(String row, double rock, int stop) {
-        int last = unslipped(row, stop, fixesUpTo[stop] - 1, -1);
-        int next = unslipped(row, stop, fixesUpTo[stop], 1);
+        int last = unslipped(row, stop, fixesUpTo(stop) - 1, -1);
+        int next = unslipped(row, stop, fixesUpTo(stop), 1);
         if (last < 0 && next < 0) {
             return List.of();
         }
@@ -236,7 +238,7 @@ public final class Placing {
     /** The counted angle at a stop with its correction, as a reading of the shaft would show it; 0 to a turn. */
     public Turn adjusted(int stop) {
         Stop here = track.stops().get(stop);
-        int last = fixesUpTo[stop] - 1;
+        int last = fixesUpTo(stop) - 1;
         double correction = 0;
         if (last >= 0) {
             correction = smoothed.correction(last);

@@ -59,7 +59,7 @@ record Reckoning(Track track, Smoothed smoothed) {
         Uncertainty off = fix.off()[frame].and(link);
         return new Estimate(
                 fix.origins().get(frame).plus(stop.counted()),
-                smoothed.correction(fixIndex) + smoothed.offset(fixIndex, frame),
+                smoothed.correction(fixIndex) + smoothed.offset(fixIndex, row),
                 Math.sqrt(off.variance()),
                 off.minus() + rock,
                 off.plus() + rock);
@@ -83,7 +83,7 @@ record Reckoning(Track track, Smoothed smoothed) {
         return new Estimate(
                 earlier.origins().get(frame).plus(stop.counted()),
                 shared(stop, from, to, smoothed.correction(last), smoothed.correction(next))
-                        + smoothed.offset(last, frame),
+                        + smoothed.offset(last, row),
                 spread,
                 half + (1 - share) * a.minus() + share * b.minus(),
                 half + (1 - share) * a.plus() + share * b.plus());

@@ -9,10 +9,12 @@ import everyblade.spi.Spool;
 import everyblade.spi.Station;
 import java.math.BigDecimal;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Where everything stands after some entries. Immutable; {@link Judge} makes the next one.
@@ -137,10 +139,17 @@ public record Situation(
 
     /** The count errors found on the tracks of this engine, by the entry that found them. */
     public List<CountError> countErrors() {
-        return tracks.values().stream()
-                .flatMap(track -> track.countErrors().stream())
-                .sorted(java.util.Comparator.comparingInt(CountError::entry))
-                .toList();
+        return byEntry(tracks.values().stream().flatMap(track -> track.countErrors().stream()));
+    }
+
+    /** Those that were not found in an earlier situation of this engine. */
+    public List<CountError> countErrorsSince(Situation before) {
+        return byEntry(tracks.values().stream()
+                .flatMap(track -> track.countErrorsSince(before.tracks.get(track.id())).stream()));
+    }
+
+    private static List<CountError> byEntry(Stream<CountError> errors) {
+        return errors.sorted(Comparator.comparingInt(CountError::entry)).toList();
     }
 
     /** The airfoil that stands nearest to the reference of the view in use; empty if its row is not being counted. */

@@ -2,8 +2,10 @@ package everyblade.core.turning;
 
 import everyblade.core.angle.Turn;
 import java.util.BitSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Everything said about the angle of one shaft, or of the scope tip's way round a static row: each stop with its counted
@@ -21,6 +23,7 @@ import java.util.Optional;
  * @param fixes what is known after each sighting that tells something, in order
  * @param checks what the identifications found, in order
  * @param labels from which stop on which setting of the reading is in force, in order
+ * @param suspicion what all checks together say of the steps
  * @param lastSense sign of the last move that was not zero, 0 before the first
  */
 record Track(
@@ -30,6 +33,7 @@ record Track(
         Trail<Fix> fixes,
         Trail<Check> checks,
         Trail<Label> labels,
+        Suspicion suspicion,
         int lastSense) {
 
     /**
@@ -50,6 +54,7 @@ record Track(
                         Trail.empty(),
                         Trail.empty(),
                         Trail.<Label>empty().with(new Label(0, 0, Turn.ZERO)),
+                        Suspicion.none(),
                         0)
                 .labelled(0, Turn.ZERO);
     }
@@ -150,6 +155,7 @@ record Track(
                 fixes,
                 checks,
                 labels.with(new Label(now.number() + 1, now.from(), now.offset())),
+                suspicion,
                 lastSense);
     }
 
@@ -159,7 +165,7 @@ record Track(
                 fixes.isEmpty() ? Turn.ZERO : Turn.ofDegrees(fixes.last().state()[0]);
         Turn offset = angle.minus(stops.last().counted()).minus(correction);
         Label set = new Label(labels.last().number() + 1, here(), offset);
-        Track renamed = new Track(id, stops, sightings, fixes, checks, labels.with(set), lastSense);
+        Track renamed = new Track(id, stops, sightings, fixes, checks, labels.with(set), suspicion, lastSense);
         return renamed.sighted(Sighting.ofReading(entry, here(), renamed.setting(), angle, 0));
     }
 
@@ -194,34 +200,42 @@ record Track(
                 fixes.with(Fix.after(fixes, stops, Fixes.framed(sighting, stops))),
                 checks,
                 labels,
+                suspicion,
                 lastSense);
     }
 
-    /** With what an identification found; where that moves the doubt, everything is told anew. */
+    /** With what an identification found; what follows the first step whose doubt that moves is told anew. */
     private Track checked(Check check) {
-        Trail<Check> all = checks.with(check);
-        if (all.stream().noneMatch(Check::lost)) {
-            return new Track(id, stops, sightings, fixes, all, labels, lastSense);
+        Suspicion all = suspicion.with(check, stops.size());
+        int from = suspicion.changing(check, stops);
+        BitSet doubtful = all.doubtful(stops, from);
+        int moved = from;
+        while (moved < stops.size() && stops.get(moved).doubtful() == doubtful.get(moved)) {
+            moved++;
         }
-        BitSet doubtful = Check.doubtful(all, stops);
-        boolean same = true;
-        Trail<Stop> anew = Trail.<Stop>empty().with(stops.get(0));
-        for (int stop = 1; stop < stops.size(); stop++) {
-            same &= stops.get(stop).doubtful() == doubtful.get(stop);
+        Trail<Check> longer = checks.with(check.kept());
+        if (moved == stops.size()) {
+            return new Track(id, stops, sightings, fixes, longer, labels, all, lastSense);
+        }
+        Trail<Stop> anew = stops.first(moved);
+        for (int stop = moved; stop < stops.size(); stop++) {
             anew = anew.with(stops.get(stop).after(anew.last(), doubtful.get(stop)));
         }
-        return same
-                ? new Track(id, stops, sightings, fixes, all, labels, lastSense)
-                : new Track(id, anew, sightings, Fixes.of(anew, sightings), all, labels, lastSense);
+        return new Track(id, anew, sightings, Fixes.of(anew, sightings, fixes, moved), longer, labels, all, lastSense);
     }
 
     /** The setting of the reading that was in force at a stop. */
     Turn offset(int stop) {
-        Turn offset = labels.get(0).offset();
-        for (Label label : labels) {
-            offset = label.from() <= stop ? label.offset() : offset;
+        int in = 0;
+        for (int after = labels.size(); after - in > 1; ) {
+            int middle = (in + after) >>> 1;
+            if (labels.get(middle).from() <= stop) {
+                in = middle;
+            } else {
+                after = middle;
+            }
         }
-        return offset;
+        return labels.get(in).offset();
     }
 
     /** The count errors that identifications found, in order. */
@@ -229,8 +243,27 @@ record Track(
         return checks.stream().flatMap(check -> check.found().stream()).toList();
     }
 
+    /** Those that were not found in an earlier state of this track, in order. */
+    List<CountError> countErrorsSince(Track before) {
+        int known = before.checks.size();
+        if (known <= checks.size() && (known == 0 || checks.get(known - 1) == before.checks.last())) {
+            return checks.subList(known, checks.size()).stream()
+                    .flatMap(check -> check.found().stream())
+                    .toList();
+        }
+        Set<CountError> found = new HashSet<>(before.countErrors());
+        return countErrors().stream().filter(error -> !found.contains(error)).toList();
+    }
+
     private Track at(Trail<Stop> longer, Turn amount) {
         return new Track(
-                id, longer, sightings, fixes, checks, labels, amount.signum() == 0 ? lastSense : amount.signum());
+                id,
+                longer,
+                sightings,
+                fixes,
+                checks,
+                labels,
+                suspicion,
+                amount.signum() == 0 ? lastSense : amount.signum());
     }
 }

@@ -69,6 +69,12 @@ public final class Trail<T> extends AbstractList<T> implements RandomAccess {
         return new Trail<>(copy, size + 1);
     }
 
+    /** Its first items. */
+    public Trail<T> first(int count) {
+        java.util.Objects.checkIndex(count, size + 1);
+        return new Trail<>(storage, count);
+    }
+
     /** The item at the end. */
     public T last() {
         return get(size - 1);

@@ -6,7 +6,6 @@ import everyblade.core.entry.Settings;
 import everyblade.core.move.Move;
 import everyblade.core.move.PlanBuilder;
 import everyblade.core.move.Prices;
-import everyblade.core.sight.Progress;
 import everyblade.core.turning.Situation;
 import everyblade.desktop.words.CountWords;
 import everyblade.desktop.words.Words;
@@ -20,25 +19,23 @@ import java.util.Optional;
  * @param words in words
  * @param entry what to enter, or how the entry begins; empty if nothing is entered for it
  */
-public record NextToDo(String words, Optional<String> entry) {
+record NextToDo(String words, Optional<String> entry) {
 
     /**
-     * What is next: the first move of the same plan that {@code next} prints, then closing up. Takes as long as planning.
+     * What is next: the first move of the same plan that {@code next} prints, then closing up.
      *
-     * @param watching may stop it
+     * @param left what is left, most useful first
      */
-    public static NextToDo of(Shown shown, Words words, Progress watching) {
-        JobState state = shown.state();
+    static NextToDo of(JobState state, List<Left> left, Words words) {
         Situation now = state.situation();
         Optional<Move> move = PlanBuilder.next(
                 state.fold(),
                 state.coverage(),
-                Prices.of(new Settings(state.beginning().settings())),
-                watching);
+                Prices.of(new Settings(state.beginning().settings())));
         if (move.isEmpty()) {
             return now.engine().model().views().isEmpty()
                     ? new NextToDo(words.say("next.noViews"), Optional.empty())
-                    : closing(now, shown.left(), words);
+                    : closing(now, left, words);
         }
         return tooHot(now, move.get())
                 ? new NextToDo(words.say("next.heat"), Optional.of("heat "))
