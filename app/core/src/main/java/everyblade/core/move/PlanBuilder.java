@@ -7,18 +7,22 @@ import everyblade.core.gap.Gaps;
 import everyblade.core.move.CoverSearch.RowPlan;
 import everyblade.core.move.RotationProblem.Work;
 import everyblade.core.move.VisibilityWindow.Slack;
+import everyblade.core.sight.Progress;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Seat;
 import everyblade.spi.Port;
 import everyblade.spi.Row;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.function.Predicate;
 
 /**
@@ -35,15 +39,31 @@ public final class PlanBuilder {
 
     private final Prices prices;
     private final int most;
+    private final Progress watching;
     private final List<Move> moves = new ArrayList<>();
     /** Options of rows that showed nothing, or from which nothing may be turned. */
     private final Set<ViewOption> vain = new HashSet<>();
 
     private final Map<String, Slack> slacks = new HashMap<>();
+    /** A row is asked about again and again before anything of it is watched. */
+    private final Map<Asked, RowNeeds> needs = new HashMap<>();
+
+    private final Map<RowCoverage, List<ViewOption>> options = new HashMap<>();
 
     private RemainingState state;
+    /** Of the first choice, which is over all that is left. */
+    private double bound;
 
-    private PlanBuilder(RemainingState state, Prices prices, int most) {
+    /**
+     * What is asked about a row.
+     *
+     * @param first clock angle of airfoil 1, where it is known
+     * @param may be used, of its options
+     */
+    private record Asked(RowCoverage of, OptionalDouble first, BitSet may) {}
+
+    private PlanBuilder(RemainingState state, Prices prices, int most, Progress watching) {
+        this.watching = watching;
         this.state = state;
         this.prices = prices;
         this.most = most;
@@ -55,24 +75,29 @@ public final class PlanBuilder {
      * @param coverage of this fold
      */
     public static Plan of(Fold fold, Coverage coverage, Prices prices) {
-        return built(fold, coverage, prices, Integer.MAX_VALUE);
+        PlanBuilder builder = built(fold, coverage, prices, Integer.MAX_VALUE, Progress.NONE);
+        return new Plan(builder.moves, builder.bound, beyond(coverage), builder.unsure());
     }
 
-    /** The first of these moves; empty if none closes anything. */
-    public static Optional<Move> next(Fold fold, Coverage coverage, Prices prices) {
-        return built(fold, coverage, prices, 1).moves().stream().findFirst();
+    /**
+     * The first of these moves; empty if none closes anything.
+     *
+     * @param watching may stop it; it then ends with a {@link CancellationException}
+     */
+    public static Optional<Move> next(Fold fold, Coverage coverage, Prices prices, Progress watching) {
+        return built(fold, coverage, prices, 1, watching).moves.stream().findFirst();
     }
 
-    private static Plan built(Fold fold, Coverage coverage, Prices prices, int most) {
+    private static PlanBuilder built(Fold fold, Coverage coverage, Prices prices, int most, Progress watching) {
         try {
             RemainingState now = new RemainingState(Trial.of(fold), coverage);
-            PlanBuilder builder = new PlanBuilder(now, prices, most);
-            PortChoice first = builder.choice();
-            builder.follow(first);
-            for (int tries = 1; tries < MOST_TRIES && builder.goesOn(); tries++) {
-                builder.follow(builder.choice());
+            PlanBuilder builder = new PlanBuilder(now, prices, most, watching);
+            for (int tries = 0; tries < MOST_TRIES && (tries == 0 || builder.goesOn()); tries++) {
+                PortChoice choice = builder.choice();
+                builder.bound = tries == 0 ? choice.bound() : builder.bound;
+                builder.follow(choice);
             }
-            return new Plan(builder.moves, first.bound(), beyond(coverage), builder.unsure());
+            return builder;
         } catch (Refusal refused) {
             throw new IllegalStateException("a planned entry was refused: " + refused.getMessage(), refused);
         }
@@ -113,8 +138,23 @@ public final class PlanBuilder {
     }
 
     private RowNeeds needs(Row row, Predicate<ViewOption> allowed) {
-        return RowNeeds.of(
-                state.coverage(), row, state.setBackOrClock(row), allowed.and(option -> !vain.contains(option)));
+        if (watching.cancelled()) {
+            throw new CancellationException();
+        }
+        RowCoverage of = state.coverage().row(row.id());
+        List<ViewOption> all = options.computeIfAbsent(of, one -> ViewOption.of(state.coverage(), one));
+        BitSet may = new BitSet();
+        for (int i = 0; i < all.size(); i++) {
+            may.set(i, allowed.test(all.get(i)) && !vain.contains(all.get(i)));
+        }
+        OptionalDouble first = state.setBackOrClock(row);
+        return needs.computeIfAbsent(
+                new Asked(of, first, may),
+                asked -> RowNeeds.of(
+                        state.coverage(),
+                        row,
+                        first,
+                        may.stream().mapToObj(all::get).toList()));
     }
 
     private PortChoice choice() {
@@ -194,7 +234,9 @@ public final class PlanBuilder {
     private void finish(Row row, String port, List<String> ports) {
         for (int done = 0; done < MOST_STAYS && moves.size() < most; done++) {
             RowNeeds needs = needs(row, option -> ports.contains(PortChoice.portOf(option)));
-            if (needs.none()) {
+            boolean anyHere = needs.options().stream()
+                    .anyMatch(option -> PortChoice.portOf(option).equals(port));
+            if (needs.none() || !anyHere) {
                 return;
             }
             RotationProblem problem = problem(needs, ports, false);

@@ -12,7 +12,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
@@ -45,24 +44,26 @@ final class RowNeeds {
     }
 
     /**
-     * What is left of a row for those options that are allowed; what they cannot finish is left out.
+     * What is left of a row for some options; what they cannot finish is left out.
      *
      * @param first clock angle of airfoil 1, degrees, where it is known
+     * @param all of the row that may be used
      */
-    static RowNeeds of(Coverage coverage, Row row, OptionalDouble first, Predicate<ViewOption> allowed) {
+    static RowNeeds of(Coverage coverage, Row row, OptionalDouble first, List<ViewOption> all) {
         RowCoverage of = coverage.row(row.id());
-        List<ViewOption> options = ViewOption.of(coverage, of).stream()
-                .filter(allowed)
-                .limit(MOST_OPTIONS)
-                .toList();
+        List<ViewOption> options = all.stream().limit(MOST_OPTIONS).toList();
         record Left(ZoneSet open, List<BitSet> shown) {}
+        record Open(ZoneSet zones, List<BitSet> shown, BitSet seen) {}
+        Map<Open, ZoneSet> feasible = new HashMap<>();
         Map<Left, BitSet> alike = new HashMap<>();
         for (int n = 1; n <= row.count(); n++) {
             ZoneSet open = Gaps.within(of, n);
             if (!open.isEmpty() && !options.isEmpty()) {
                 List<BitSet> shown = shown(coverage, of, options, n, open, first);
-                ZoneSet feasible = feasible(of, n, open, shown);
-                alike.computeIfAbsent(new Left(feasible, shown), left -> new BitSet())
+                int airfoil = n;
+                ZoneSet closable = feasible.computeIfAbsent(
+                        new Open(open, shown, seen(coverage, of, n)), alikeSeen -> feasible(of, airfoil, open, shown));
+                alike.computeIfAbsent(new Left(closable, shown), left -> new BitSet())
                         .set(n);
             }
         }
@@ -97,6 +98,17 @@ final class RowNeeds {
             }
         }
         return shown;
+    }
+
+    /** What was seen of an airfoil; of declared rows its zones that are left say all. */
+    private static BitSet seen(Coverage coverage, RowCoverage of, int n) {
+        BitSet seen = new BitSet();
+        if (of.reach().isPresent()) {
+            IntStream.range(0, coverage.sights().grain(of.row()).patches().count())
+                    .filter(patch -> of.seesPart(n, patch))
+                    .forEach(seen::set);
+        }
+        return seen;
     }
 
     private static ZoneSet feasible(RowCoverage of, int n, ZoneSet open, List<BitSet> shown) {

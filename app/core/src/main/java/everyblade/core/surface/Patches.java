@@ -26,6 +26,7 @@ public final class Patches {
     private final int[] facetOf;
     private final boolean[] edge;
     private final int[][] beside;
+    private final int[][] ofZone;
 
     private Patches(Mesh mesh, int[] start, boolean[] edge) {
         this.mesh = mesh;
@@ -37,6 +38,12 @@ public final class Patches {
         }
         this.edge = edge;
         this.beside = Neighbours.beyondEdges(mesh);
+        int zones = IntStream.range(0, count()).map(mesh::zone).max().orElse(-1) + 1;
+        this.ofZone = IntStream.range(0, zones)
+                .mapToObj(zone -> IntStream.range(0, count())
+                        .filter(patch -> mesh.zone(patch) == zone)
+                        .toArray())
+                .toArray(int[][]::new);
     }
 
     /** @param fine whose every {@link #SPLIT} rows and columns make a facet */
@@ -111,9 +118,9 @@ public final class Patches {
         return mesh.zone(patch);
     }
 
-    /** The patches in a zone. */
+    /** The patches in a zone, rising. */
     public int[] ofZone(int zone) {
-        return IntStream.range(0, count()).filter(patch -> zone(patch) == zone).toArray();
+        return zone < ofZone.length ? ofZone[zone].clone() : new int[0];
     }
 
     /** How much of a facet these of its patches take, counted from its first, mm². */

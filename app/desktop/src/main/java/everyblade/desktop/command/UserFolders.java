@@ -8,14 +8,14 @@ import java.util.Optional;
  * The folders in which a user's programs keep what is theirs: on POSIX systems those of the XDG Base Directory
  * Specification 0.8, on Windows those of the application data.
  */
-final class UserFolders {
+public final class UserFolders {
 
     private static final String OURS = "everyblade";
 
     private UserFolders() {}
 
     /** Where the user's configuration of programs is, ours among them. */
-    static Optional<Path> configuration(Surroundings around) {
+    public static Optional<Path> configuration(Surroundings around) {
         return around.variable("XDG_CONFIG_HOME")
                 .or(() -> around.variable("APPDATA"))
                 .flatMap(UserFolders::path)
@@ -32,6 +32,15 @@ final class UserFolders {
                         .filter(Path::isAbsolute)
                         .or(() -> home(around).map(home -> home.resolve(".cache")))
                         .map(folder -> folder.resolve(OURS)));
+    }
+
+    /** Our own folder for what happened here: the log of faults. */
+    public static Optional<Path> state(Surroundings around) {
+        return around.variable("XDG_STATE_HOME")
+                .or(() -> around.variable("LOCALAPPDATA"))
+                .flatMap(UserFolders::path)
+                .or(() -> home(around).map(home -> home.resolve(".local").resolve("state")))
+                .map(folder -> folder.resolve(OURS));
     }
 
     private static Optional<Path> home(Surroundings around) {

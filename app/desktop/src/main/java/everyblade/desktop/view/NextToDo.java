@@ -6,6 +6,7 @@ import everyblade.core.entry.Settings;
 import everyblade.core.move.Move;
 import everyblade.core.move.PlanBuilder;
 import everyblade.core.move.Prices;
+import everyblade.core.sight.Progress;
 import everyblade.core.turning.Situation;
 import everyblade.desktop.words.CountWords;
 import everyblade.desktop.words.Words;
@@ -19,23 +20,25 @@ import java.util.Optional;
  * @param words in words
  * @param entry what to enter, or how the entry begins; empty if nothing is entered for it
  */
-record NextToDo(String words, Optional<String> entry) {
+public record NextToDo(String words, Optional<String> entry) {
 
     /**
-     * What is next: the first move of the same plan that {@code next} prints, then closing up.
+     * What is next: the first move of the same plan that {@code next} prints, then closing up. Takes as long as planning.
      *
-     * @param left what is left, most useful first
+     * @param watching may stop it
      */
-    static NextToDo of(JobState state, List<Left> left, Words words) {
+    public static NextToDo of(Shown shown, Words words, Progress watching) {
+        JobState state = shown.state();
         Situation now = state.situation();
         Optional<Move> move = PlanBuilder.next(
                 state.fold(),
                 state.coverage(),
-                Prices.of(new Settings(state.beginning().settings())));
+                Prices.of(new Settings(state.beginning().settings())),
+                watching);
         if (move.isEmpty()) {
             return now.engine().model().views().isEmpty()
                     ? new NextToDo(words.say("next.noViews"), Optional.empty())
-                    : closing(now, left, words);
+                    : closing(now, shown.left(), words);
         }
         return tooHot(now, move.get())
                 ? new NextToDo(words.say("next.heat"), Optional.of("heat "))

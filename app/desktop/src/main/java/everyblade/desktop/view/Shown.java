@@ -9,7 +9,7 @@ import java.util.List;
  *
  * @param state the job
  * @param left what is left, most useful first
- * @param where where everything is, and what is next
+ * @param where where everything is
  * @param notes findings and what is open
  * @param cautions what to mind now
  */
@@ -25,11 +25,6 @@ public record Shown(JobState state, List<Left> left, Where where, List<Notes> no
     public static Shown of(JobState state, Words words, ZoneId zone) {
         Left.Order order = state.open() ? Left.Order.AT_WORK : Left.Order.REVIEW;
         List<Left> left = Left.of(state.coverage(), order, words);
-        return new Shown(
-                state,
-                left,
-                Where.of(state, NextToDo.of(state, left, words), words, zone),
-                Notes.of(state),
-                CautionsNow.of(state, words));
+        return new Shown(state, left, Where.of(state, words, zone), Notes.of(state), CautionsNow.of(state, words));
     }
 }

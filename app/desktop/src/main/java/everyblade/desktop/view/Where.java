@@ -7,22 +7,19 @@ import everyblade.desktop.words.Words;
 import everyblade.spi.Pad;
 import everyblade.spi.Spool;
 import java.time.ZoneId;
-import java.util.Optional;
 
 /**
- * Where the tip and the rotor are, what was kept last and what is to be done next.
+ * Where the tip and the rotor are, and what was kept last.
  *
  * @param tip the view in use and what is watched
  * @param rotor which airfoil is at the reference, and the shaft angle
  * @param pad where and how the shaft is turned; blank if nothing turns
  * @param last the last entry
- * @param next what to do next, in words
- * @param entry what to enter for that; empty if words say it better
  */
-public record Where(String tip, String rotor, String pad, String last, String next, Optional<String> entry) {
+public record Where(String tip, String rotor, String pad, String last) {
 
     /** Where everything is now. */
-    static Where of(JobState state, NextToDo next, Words words, ZoneId zone) {
+    static Where of(JobState state, Words words, ZoneId zone) {
         Situation now = state.situation();
         return new Where(
                 now.seat().map(seat -> tip(now, seat, words)).orElseGet(() -> words.say("where.noView")),
@@ -33,9 +30,7 @@ public record Where(String tip, String rotor, String pad, String last, String ne
                         .orElse(""),
                 state.last()
                         .map(last -> last(state, last, words, zone))
-                        .orElseGet(() -> words.say("where.nothingKept")),
-                next.words(),
-                next.entry());
+                        .orElseGet(() -> words.say("where.nothingKept")));
     }
 
     private static String tip(Situation now, Seat seat, Words words) {

@@ -4,12 +4,15 @@ import everyblade.desktop.view.Answer;
 import everyblade.desktop.view.CautionsNow;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.Keeping;
+import everyblade.desktop.view.NextToDo;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.view.Where;
 import everyblade.desktop.words.Words;
 import everyblade.picture.scene.Ink;
 import java.awt.Color;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javax.swing.BoxLayout;
@@ -102,9 +105,11 @@ final class Banners {
         tell(lines);
     }
 
-    /** The last thing confirmed and the next to do. */
-    void welcomeBack(Where where) {
-        tell(List.of(words.say("back.last", where.last()), words.say("back.next", where.next())));
+    /** The last thing confirmed and, where it is known, the next to do. */
+    void welcomeBack(Where where, Optional<NextToDo> next) {
+        List<String> lines = new ArrayList<>(List.of(words.say("back.last", where.last())));
+        next.ifPresent(step -> lines.add(words.say("back.next", step.words())));
+        tell(lines);
     }
 
     private void tell(List<String> lines) {

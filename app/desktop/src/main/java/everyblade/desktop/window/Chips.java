@@ -1,10 +1,10 @@
 package everyblade.desktop.window;
 
 import everyblade.desktop.view.Completion;
-import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -31,10 +31,10 @@ final class Chips {
     }
 
     /** Shows what may come next; on an empty line, what is to be done next stands first. */
-    void show(Completion completion, String text, Shown now) {
+    void show(Completion completion, String text, Optional<String> next) {
         List<String> texts = new ArrayList<>();
-        if (text.isEmpty() && now.state().open()) {
-            now.where().entry().ifPresent(texts::add);
+        if (text.isEmpty()) {
+            next.ifPresent(texts::add);
         }
         completion.words().stream()
                 .map(word -> completion.typed() + word + " ")

@@ -44,7 +44,7 @@ final class EntryPanel {
     private final Chips chips;
     private final JTextField field = new JTextField();
     private JobState state;
-    private Shown shown;
+    private Optional<String> next = Optional.empty();
     private boolean changing;
     /** Whether anything was typed since Enter was last struck. */
     private boolean touched;
@@ -125,11 +125,16 @@ final class EntryPanel {
         return field.getText();
     }
 
-    void show(Shown newShown) {
-        shown = newShown;
+    void show(Shown shown) {
         state = shown.state();
         field.setEditable(state.open());
         preview();
+    }
+
+    /** What is to be entered next; empty if nothing is, or nobody knows yet. */
+    void next(Optional<String> entry) {
+        next = entry;
+        chips();
     }
 
     private void typed() {
@@ -152,7 +157,15 @@ final class EntryPanel {
                 show(preview);
             }
         });
-        chips.show(Completion.of(seen.situation(), text), text, shown);
+        chips();
+    }
+
+    private void chips() {
+        if (state != null) {
+            String text = field.getText();
+            Optional<String> first = next.filter(entry -> state.open());
+            chips.show(Completion.of(state.situation(), text), text, first);
+        }
     }
 
     private void show(Preview preview) {

@@ -6,6 +6,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.time.InstantSource;
 import java.util.function.BiConsumer;
@@ -55,10 +56,7 @@ final class Faults {
         try {
             Files.createDirectories(file.getParent());
             if (Files.exists(file) && Files.size(file) > LONGEST) {
-                Files.move(
-                        file,
-                        file.resolveSibling(file.getFileName() + ".old"),
-                        java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+                Files.move(file, file.resolveSibling(file.getFileName() + ".old"), StandardCopyOption.REPLACE_EXISTING);
             }
             Files.writeString(file, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
         } catch (IOException nowhere) {

@@ -9,6 +9,7 @@ import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.EntryLine;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.NewestPicture;
+import everyblade.desktop.view.NextToDo;
 import everyblade.desktop.view.Session;
 import everyblade.desktop.view.Shortcut;
 import everyblade.desktop.view.Shown;
@@ -52,6 +53,7 @@ final class JobScreen {
     private final EntryPanel entry;
     private final ActPanel acts;
     private final NumberPad numbers;
+    private final Planning planning;
     private Shown shown;
 
     /**
@@ -70,6 +72,7 @@ final class JobScreen {
         this.entry = new EntryPanel(words, choices, door, clock, this::handIn, this::act);
         this.acts = new ActPanel(words, choices, this::act);
         this.numbers = new NumberPad(words, choices, entry);
+        this.planning = new Planning(door, words, this::showNext);
         lay();
         for (Act ofACell : OF_A_CELL) {
             Shortcut.of(ofACell).keys().forEach(key -> Keys.within(panel, key, () -> act(ofACell)));
@@ -139,6 +142,12 @@ final class JobScreen {
         middle.show(shown);
         entry.show(shown);
         acts.show(shown.state());
+        planning.show(shown);
+    }
+
+    private void showNext(Optional<NextToDo> next) {
+        side.next(next);
+        entry.next(next.flatMap(NextToDo::entry));
     }
 
     /** What there is to be shown now; to be worked out behind the door. */
@@ -258,7 +267,7 @@ final class JobScreen {
 
     /** Brings up again what was going on, after something else had the person's attention. */
     void welcomeBack() {
-        banners.welcomeBack(shown.where());
+        banners.welcomeBack(shown.where(), planning.next());
         entry.focus();
     }
 

@@ -2,6 +2,7 @@ package everyblade.desktop.window;
 
 import everyblade.desktop.command.Failure;
 import everyblade.desktop.command.Surroundings;
+import everyblade.desktop.command.UserFolders;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.words.Words;
 import java.awt.Component;
@@ -34,20 +35,13 @@ final class Places {
     }
 
     private Path choicesFile() {
-        Path configuration = around.variable("XDG_CONFIG_HOME")
-                .or(() -> around.variable("APPDATA"))
-                .map(Path::of)
-                .orElseGet(() -> home().resolve(".config"));
+        Path configuration = UserFolders.configuration(around).orElseGet(() -> home().resolve(".config"));
         return configuration.resolve("everyblade").resolve("window.properties");
     }
 
     /** Where faults of the program are kept for whoever can mend them. */
     Path faults() {
-        Path state = around.variable("XDG_STATE_HOME")
-                .or(() -> around.variable("LOCALAPPDATA"))
-                .map(Path::of)
-                .orElseGet(() -> home().resolve(".local").resolve("state"));
-        return state.resolve("everyblade").resolve("faults.log");
+        return UserFolders.state(around).orElseGet(this::home).resolve("faults.log");
     }
 
     /** What the person chose before. */

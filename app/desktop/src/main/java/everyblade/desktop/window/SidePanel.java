@@ -3,6 +3,7 @@ package everyblade.desktop.window;
 import everyblade.desktop.map.CellAt;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
+import everyblade.desktop.view.NextToDo;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
 import java.util.Optional;
@@ -76,6 +77,11 @@ final class SidePanel {
         time.show(state);
         log.show(state);
         showShares();
+    }
+
+    /** What is to be done next; empty while nobody knows. */
+    void next(Optional<NextToDo> step) {
+        where.next(step);
     }
 
     /** Shows what belongs to this cell. */

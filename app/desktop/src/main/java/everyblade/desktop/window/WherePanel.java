@@ -1,8 +1,10 @@
 package everyblade.desktop.window;
 
+import everyblade.desktop.view.NextToDo;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.view.Where;
 import everyblade.desktop.words.Words;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -21,7 +23,7 @@ final class WherePanel {
     private final Paragraph last = new Paragraph();
     private final Paragraph next = new Paragraph(1f);
     private final JButton take = new JButton();
-    private String entry = "";
+    private Optional<String> entry = Optional.empty();
     private boolean open;
     private boolean roomy = true;
 
@@ -32,8 +34,10 @@ final class WherePanel {
             panel.add(label, "wmin 0");
         }
         take.setName("take next");
-        take.addActionListener(pressed -> begin.accept(entry));
+        take.addActionListener(pressed -> entry.ifPresent(begin));
         panel.add(take, "left, grow 0");
+        Texts.say(take, "");
+        next(Optional.empty());
     }
 
     JComponent component() {
@@ -46,12 +50,25 @@ final class WherePanel {
         tip.say(where.tip());
         pad.say(where.pad());
         last.say(where.last());
-        next.say(words.say("where.next", where.next()));
         rotor.setVisible(!where.rotor().isBlank());
         pad.setVisible(!where.pad().isBlank());
-        entry = where.entry().orElse("");
-        Texts.say(take, words.say("where.take", entry.strip()));
         open = shown.state().open();
+        lay();
+    }
+
+    /** What is next; while that is being worked out, what was next before is grey, and cannot be taken. */
+    void next(Optional<NextToDo> step) {
+        boolean known = step.isPresent();
+        next.setEnabled(known);
+        take.setEnabled(known);
+        if (known || next.getText().isEmpty()) {
+            next.say(words.say("where.next", step.map(NextToDo::words).orElse("…")));
+        }
+        step.ifPresent(one -> {
+            entry = one.entry();
+            Texts.say(take, words.say("where.take", entry.orElse("").strip()));
+        });
+        next.getAccessibleContext().setAccessibleName(known ? next.getText() : words.say("where.next", "…"));
         lay();
     }
 
@@ -63,7 +80,7 @@ final class WherePanel {
 
     private void lay() {
         next.setVisible(roomy);
-        take.setVisible(roomy && open && !entry.isEmpty());
+        take.setVisible(roomy && open && entry.isPresent());
         panel.revalidate();
     }
 }

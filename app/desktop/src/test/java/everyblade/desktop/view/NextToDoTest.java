@@ -3,6 +3,7 @@ package everyblade.desktop.view;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.coverage.Why;
+import everyblade.core.sight.Progress;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
@@ -25,7 +26,7 @@ class NextToDoTest {
             assertThat(left).isNotEmpty().allMatch(one -> one.gap().why().outOfReach());
             assertThat(left).anyMatch(one -> one.gap().why() == Why.COARSE);
 
-            NextToDo next = NextToDo.of(state, left, Workshop.ENGLISH);
+            NextToDo next = NextToDo.of(Workshop.shown(session), Workshop.ENGLISH, Progress.NONE);
 
             assertThat(next.entry())
                     .hasValueSatisfying(entry -> assertThat(entry).doesNotStartWith("view"));

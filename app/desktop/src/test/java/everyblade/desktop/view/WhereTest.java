@@ -2,6 +2,7 @@ package everyblade.desktop.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.sight.Progress;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,45 +43,50 @@ class WhereTest {
     @Nested
     class WhatIsNext {
 
+        private NextToDo next(String... entries) {
+            try (Session session = workshop.open(entries)) {
+                return NextToDo.of(Workshop.shown(session), Workshop.ENGLISH, Progress.NONE);
+            }
+        }
+
         @Test
         void isToMeasureTheMetalBeforeAScopeTipGoesIn() {
-            assertThat(after().entry()).isEqualTo(Optional.of("heat "));
+            assertThat(next().entry()).isEqualTo(Optional.of("heat "));
         }
 
         @Test
         void isToLookThroughAView() {
-            assertThat(after("heat 20 C").entry()).isEqualTo(Optional.of("view p-r"));
+            assertThat(next("heat 20 C").entry()).isEqualTo(Optional.of("view p-r"));
         }
 
         @Test
         void isToBringALandmarkToTheReference() {
-            Where where = after("heat 20 C", "view p-r");
+            NextToDo step = next("heat 20 C", "view p-r");
 
-            assertThat(where.next()).contains("blade 1 (etched)");
-            assertThat(where.entry()).isEqualTo(Optional.of("round 1"));
+            assertThat(step.words()).contains("blade 1 (etched)");
+            assertThat(step.entry()).isEqualTo(Optional.of("round 1"));
         }
 
         @Test
         void isToIdentifyABladeAgainAfterASlip() {
-            assertThat(after("heat 20 C", "view p-r", "datum r 1", "slip").entry())
+            assertThat(next("heat 20 C", "view p-r", "datum r 1", "slip").entry())
                     .isEqualTo(Optional.of("round 1"));
         }
 
         @Test
         void isToClearTheBladesBeforeAnythingElse() {
-            assertThat(after("heat 20 C", "view p-r", "datum r 1", "in").entry())
-                    .isEqualTo(Optional.of("clear"));
+            assertThat(next("heat 20 C", "view p-r", "datum r 1", "in").entry()).isEqualTo(Optional.of("clear"));
         }
 
         @Test
         void isTheNearestGapThenTheOtherRowThenClosingUpThenTheReport() {
             List<String> said = new ArrayList<>(
                     List.of("heat 20 C", "tool out lamp", "open p1", "view p-r", "datum r 1 at 0", "round 1"));
-            assertThat(after(said.toArray(String[]::new)).entry()).isEqualTo(Optional.of("view p-v"));
+            assertThat(next(said.toArray(String[]::new)).entry()).isEqualTo(Optional.of("view p-v"));
 
-            assertThat(after("view p-v", "datum v 1", "draw 360").entry()).isEqualTo(Optional.of("tool in lamp"));
-            assertThat(after("tool in lamp").entry()).isEqualTo(Optional.of("shut p1 "));
-            assertThat(after("shut p1").next()).contains("write the report");
+            assertThat(next("view p-v", "datum v 1", "draw 360").entry()).isEqualTo(Optional.of("tool in lamp"));
+            assertThat(next("tool in lamp").entry()).isEqualTo(Optional.of("shut p1 "));
+            assertThat(next("shut p1").words()).contains("write the report");
         }
     }
 
