@@ -212,7 +212,23 @@ final class CoverSearch {
                         .orElseGet(() -> new Stay(option, List.of())));
             }
         }
-        return problem.solved(stays).minutes();
+        Course least = problem.solved(stays);
+        return least.minutes() - savable(least) * problem.prices().move();
+    }
+
+    /**
+     * How many moves other courses may save at most: a sweep or a look may end a little further, so that the way to where
+     * the next stay begins is no move of its own; and where moves have errors, a sweep may begin where it stands.
+     */
+    private int savable(Course course) {
+        int stays = course.works().size();
+        int ends = (int) course.works().stream()
+                .filter(work -> work.how() == How.SWEEP || work.how() == How.LOOK)
+                .count();
+        if (problem.fromAnywhere()) {
+            return 0;
+        }
+        return problem.slack().none() ? Math.min(stays - 1, ends) : Math.min(stays, 2 * ends);
     }
 
     /** Where anything can be seen at all of an airfoil; empty if anywhere. */

@@ -1,8 +1,12 @@
 package everyblade.core.move;
 
+import everyblade.core.coverage.Why;
 import java.math.BigDecimal;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * Moves that close all gaps that can be closed.
@@ -10,20 +14,36 @@ import java.util.Optional;
  * @param moves in order
  * @param bound minutes that every such plan takes at least, told of plans that say a whole turn as a round; a turn that
  *     had to be said otherwise may take a little less
- * @param left cells that no view can show
- * @param unsure cells that some view can show and that the moves do not surely close
+ * @param beyond how many cells no view can show, by why
+ * @param open how many cells some view can show and the moves do not surely close, by why they would then not be seen
  */
-public record Plan(List<Move> moves, double bound, int left, int unsure) {
+public record Plan(List<Move> moves, double bound, SortedMap<Why, Integer> beyond, SortedMap<Why, Integer> open) {
 
     private static final double ROUNDING = 1e-6;
 
     public Plan {
         moves = List.copyOf(moves);
+        beyond = Collections.unmodifiableSortedMap(new TreeMap<>(beyond));
+        open = Collections.unmodifiableSortedMap(new TreeMap<>(open));
+    }
+
+    /** How many cells no view can show. */
+    public int left() {
+        return sum(beyond);
+    }
+
+    /** How many cells some view can show and the moves do not surely close. */
+    public int unsure() {
+        return sum(open);
+    }
+
+    private static int sum(SortedMap<Why, Integer> cells) {
+        return cells.values().stream().mapToInt(Integer::intValue).sum();
     }
 
     /** Whether no plan takes less. */
     public boolean proved() {
-        return unsure == 0 && Math.abs(minutes() - bound) <= ROUNDING;
+        return unsure() == 0 && Math.abs(minutes() - bound) <= ROUNDING;
     }
 
     public double minutes() {

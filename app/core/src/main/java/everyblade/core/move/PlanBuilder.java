@@ -2,7 +2,9 @@ package everyblade.core.move;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
+import everyblade.core.coverage.Why;
 import everyblade.core.entry.Refusal;
+import everyblade.core.entry.ZoneSet;
 import everyblade.core.gap.Gaps;
 import everyblade.core.move.CoverSearch.RowPlan;
 import everyblade.core.move.RotationProblem.Work;
@@ -22,7 +24,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
+import java.util.function.BiFunction;
 import java.util.function.Predicate;
 
 /**
@@ -76,7 +81,7 @@ public final class PlanBuilder {
      */
     public static Plan of(Fold fold, Coverage coverage, Prices prices) {
         PlanBuilder builder = built(fold, coverage, prices, Integer.MAX_VALUE, Progress.NONE);
-        return new Plan(builder.moves, builder.bound, beyond(coverage), builder.unsure());
+        return new Plan(builder.moves, builder.bound, left(coverage, Gaps::beyond), builder.open());
     }
 
     /**
@@ -103,25 +108,24 @@ public final class PlanBuilder {
         }
     }
 
-    private static int beyond(Coverage coverage) {
-        int cells = 0;
+    /** How many cells are left, by why. */
+    private static SortedMap<Why, Integer> left(Coverage coverage, BiFunction<RowCoverage, Integer, ZoneSet> which) {
+        SortedMap<Why, Integer> cells = new TreeMap<>();
         for (RowCoverage row : coverage.rows()) {
             for (int n = 1; n <= row.row().count(); n++) {
-                cells += Gaps.beyond(row, n).size();
+                ZoneSet zones = which.apply(row, n);
+                for (int zone = 0; zone < row.zoning().size(); zone++) {
+                    if (zones.contains(zone)) {
+                        cells.merge(row.why(n, zone).orElseThrow(), 1, Integer::sum);
+                    }
+                }
             }
         }
         return cells;
     }
 
-    private int unsure() {
-        Coverage after = state.coverage().after(state.now());
-        int cells = 0;
-        for (RowCoverage row : after.rows()) {
-            for (int n = 1; n <= row.row().count(); n++) {
-                cells += Gaps.within(row, n).size();
-            }
-        }
-        return cells;
+    private SortedMap<Why, Integer> open() {
+        return left(state.coverage().after(state.now()), Gaps::within);
     }
 
     private boolean goesOn() {

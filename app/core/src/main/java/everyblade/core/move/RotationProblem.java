@@ -27,7 +27,7 @@ import java.util.function.ToIntFunction;
  * @param slack by how much it may be off where watching begins and ends
  * @param place clock angle of airfoil 1, degrees; empty if nobody knows
  * @param setBack where a row that stands still is from the scope tip as newly seated
- * @param fromAnywhere whether the way to where the first stay begins costs nothing
+ * @param fromAnywhere whether the way to where a stay begins costs nothing, since others turn the row in between
  * @param seated where the scope tip is
  * @param rank ports of lower rank come first
  */
@@ -130,26 +130,29 @@ record RotationProblem(
             works.add(work(stay, How.WHOLE, prices.watching(TURN + slack.below() + slack.above())));
         }
         if (!whole) {
-            // Watching may also begin right here, before anything comes into sight, if that saves a move.
-            List<Sweeping> all = new ArrayList<>(sweepings);
-            if (slack.none() && place.isPresent()) {
-                List<VisibilityWindow> andHere = new ArrayList<>(stay.windows());
-                andHere.add(new VisibilityWindow(place.getAsDouble(), place.getAsDouble()));
-                all.addAll(Sweeping.of(andHere, prices));
-            }
-            all.forEach(sweeping -> {
-                for (Direction way : ways) {
-                    works.add(new Work(
-                            stay,
-                            How.SWEEP,
-                            Optional.of(sweeping),
-                            way == Direction.CW,
-                            OptionalInt.empty(),
-                            sweeping.minutes(prices)));
-                }
-            });
+            works.addAll(sweeps(stay, sweepings));
         }
         return works;
+    }
+
+    private List<Work> sweeps(Stay stay, List<Sweeping> sweepings) {
+        return sweepings.stream()
+                .flatMap(sweeping -> ways.stream()
+                        .map(way -> new Work(
+                                stay,
+                                How.SWEEP,
+                                Optional.of(sweeping),
+                                way == Direction.CW,
+                                OptionalInt.empty(),
+                                sweeping.minutes(prices))))
+                .toList();
+    }
+
+    /** Watching may also begin right here, before anything comes into sight, if that saves a move. */
+    private List<Work> beginningHere(Stay stay, double here) {
+        List<VisibilityWindow> andHere = new ArrayList<>(stay.windows());
+        andHere.add(new VisibilityWindow(here, here));
+        return sweeps(stay, Sweeping.of(andHere, prices));
     }
 
     private static Work work(Stay stay, How how, double minutes) {
@@ -218,8 +221,8 @@ record RotationProblem(
                         || rank.applyAsInt(works.get(stay).get(0).option()) != least) {
                     continue;
                 }
-                for (Work work : works.get(stay)) {
-                    double minutes = work.minutes() + leading(work, from, at, done == 0);
+                for (Work work : works(stay, from)) {
+                    double minutes = work.minutes() + leading(work, from, at);
                     if (best == null || minutes < best.minutes()) {
                         Course rest = best(done | 1 << stay, after(work, from), Optional.of(work.option()));
                         if (best == null || minutes + rest.minutes() < best.minutes() - ROUNDING) {
@@ -233,14 +236,27 @@ record RotationProblem(
             return best;
         }
 
+        private List<Work> works(int stay, OptionalDouble from) {
+            List<Work> anyhow = works.get(stay);
+            if (!slack.none() || from.isEmpty() || anyhow.get(0).how() != How.SWEEP) {
+                return anyhow;
+            }
+            List<Work> all = new ArrayList<>(anyhow);
+            all.addAll(beginningHere(anyhow.get(0).stay(), from.getAsDouble()));
+            return all;
+        }
+
         /** Minutes until the work can begin. */
-        private double leading(Work work, OptionalDouble from, Optional<ViewOption> at, boolean first) {
+        private double leading(Work work, OptionalDouble from, Optional<ViewOption> at) {
             double seating = work.option().awayFrom(at, prices);
             if (from.isEmpty()) {
                 return seating + prices.searching() + (work.how() == How.ROUND ? 0 : prices.identification());
             }
             double here = seating > 0 && setBack.isPresent() ? setBack.getAsDouble() : from.getAsDouble();
-            double way = first && fromAnywhere ? 0 : way(here, begin(work, here));
+            if (fromAnywhere) {
+                return seating;
+            }
+            double way = way(here, begin(work, here));
             double turning = Math.min(prices.turning(way), watchedToo(work, way)) + further(work, here);
             return seating + (work.how() == How.ROUND ? Math.min(turning, prices.searching()) : turning);
         }

@@ -19,6 +19,6 @@
  *
  * <p>The bound is over plans that enter no port twice, stand at no station twice, and turn a rotor whole where all or
  * nearly all its airfoils must pass a station and its moves have errors: only then the turn ends at the airfoil at which
- * it began, and closes the count.
+ * it began, and closes the count. What other ends and beginnings of sweeps could save, moves at most, is taken off it.
  */
 package everyblade.core.move;

@@ -20,11 +20,11 @@ class PlansAgainstSlowTest {
         return PlanBuilder.of(job.fold(), job.coverage(), Prices.of(Settings.USUAL));
     }
 
-    /** The slow way may also begin to watch at any mark; what that saves now and then is less than a move. */
     @Test
     void oneRowTakesAsLittleTimeAsCanBe() {
         int compared = 0;
         int exact = 0;
+        int proved = 0;
         for (int seed = 0; seed < JOBS; seed++) {
             SmallJob small = new SmallJob(seed, 1);
             Job job = small.job();
@@ -32,17 +32,20 @@ class PlansAgainstSlowTest {
             if (least >= 0) {
                 Plan plan = plan(job);
                 double minutes = least / SlowPlan.PER_MINUTE;
+                assertThat(plan.bound()).as("job %d", seed).isLessThanOrEqualTo(minutes + 1e-6);
                 assertThat(plan.minutes())
                         .as("job %d", seed)
                         .isBetween(
                                 minutes - 1e-6,
                                 minutes + Prices.of(Settings.USUAL).move());
-                exact += plan.minutes() <= minutes + 1e-6 && plan.proved() ? 1 : 0;
+                exact += plan.minutes() <= minutes + 1e-6 ? 1 : 0;
+                proved += plan.proved() ? 1 : 0;
                 compared++;
             }
         }
         assertThat(compared).isGreaterThan(JOBS / 3);
         assertThat(exact).as("plans that are the least, of %d", compared).isGreaterThan(compared * 98 / 100);
+        assertThat(proved).as("plans proved to be, of %d", compared).isGreaterThan(compared / 2);
     }
 
     @Test
@@ -56,9 +59,7 @@ class PlansAgainstSlowTest {
             if (slow >= 0) {
                 Plan plan = plan(job);
                 double minutes = slow / SlowPlan.PER_MINUTE;
-                assertThat(plan.bound())
-                        .as("job %d", seed)
-                        .isLessThanOrEqualTo(minutes + Prices.of(Settings.USUAL).move());
+                assertThat(plan.bound()).as("job %d", seed).isLessThanOrEqualTo(minutes + 1e-6);
                 assertThat(plan.minutes()).as("job %d", seed).isGreaterThanOrEqualTo(minutes - 1e-6);
                 least += plan.minutes() <= minutes + 1e-6 ? 1 : 0;
                 compared++;

@@ -137,15 +137,12 @@ final class PlanText {
     }
 
     private void remaining() {
-        if (plan.unsure() > 0) {
-            explain(cells(plan.unsure())
-                    + " would still not be surely seen, with the errors that were stated: ask again"
-                    + " when these moves are done");
-        }
-        if (plan.left() > 0) {
-            explain(cells(plan.left()) + " are shown by no view of this engine model, or by none finely enough: no move"
-                    + " reaches them; accept them with noaccess and a reason, or add a view");
-        }
+        plan.open()
+                .forEach((why, number) -> explain(cells(number) + " would still not be surely seen (" + why.words()
+                        + "): ask again when these moves are done"));
+        plan.beyond()
+                .forEach((why, number) -> explain(cells(number) + " cannot be seen (" + why.words()
+                        + "): no move reaches them; accept them with noaccess and a reason, or add a view"));
     }
 
     private static String degrees(BigDecimal number) {

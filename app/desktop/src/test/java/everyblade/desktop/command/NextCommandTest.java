@@ -129,6 +129,7 @@ class NextCommandTest {
         assertThat(console.run("next", "job").outLines())
                 .singleElement()
                 .asString()
-                .startsWith("# 12 cells are shown by no view of this engine model");
+                .startsWith(
+                        "# 12 cells cannot be seen (no view of this engine model shows enough of it): no move reaches them");
     }
 }
