@@ -87,41 +87,46 @@ final class Hands {
 
     /** Clicks the component of this name once it shows and can be clicked. */
     void click(Window window, String name) {
-        Component component = await(
+        click(
                 "the component " + name,
                 () -> Offscreen.all(window)
                         .filter(one -> name.equals(one.getName()) && one.isShowing() && one.isEnabled())
                         .findFirst());
-        click(component);
     }
 
     /** Clicks the button with these words in a dialog. */
     void clickInDialog(String words) {
-        click(await(
+        click(
                 "a button " + words,
                 () -> java.util.Arrays.stream(Window.getWindows())
                         .filter(one -> one instanceof Dialog && one.isShowing())
                         .flatMap(Offscreen::all)
                         .filter(one -> one instanceof AbstractButton button && words.equals(button.getText()))
                         .filter(one -> one.isShowing() && one.isEnabled())
-                        .findFirst()));
+                        .findFirst());
     }
 
-    /** Presses only once the component itself says that the mouse is over it: a window that comes up may still move. */
-    private void click(Component component) {
+    /**
+     * Presses only once the component itself says that the mouse is over it: a window that comes up may still move, and
+     * what may be said next may still change.
+     */
+    private void click(String what, Supplier<Optional<Component>> found) {
         AtomicReference<Object> under = new AtomicReference<>();
         AWTEventListener watch = event -> under.set(event.getSource());
         Toolkit toolkit = Toolkit.getDefaultToolkit();
         toolkit.addAWTEventListener(watch, AWTEvent.MOUSE_MOTION_EVENT_MASK);
         try {
-            for (int tries = 0; under.get() != component; tries++) {
+            Component component = await(what, found);
+            for (int tries = 0; under.get() != component || !component.isShowing(); tries++) {
                 if (tries == PATIENCE_MILLIS / 200) {
-                    throw new AssertionError("the mouse does not come over " + component.getName() + " but over "
-                            + under.get() + "; the screen is in " + picture());
+                    throw new AssertionError("the mouse does not come over " + what + " but over " + under.get()
+                            + "; the screen is in " + picture());
                 }
-                Rectangle box = place(component);
-                robot.mouseMove(box.x + box.width / 2 - 1, box.y + box.height / 2);
-                robot.mouseMove(box.x + box.width / 2, box.y + box.height / 2);
+                component = await(what, found);
+                place(component).ifPresent(box -> {
+                    robot.mouseMove(box.x + box.width / 2 - 1, box.y + box.height / 2);
+                    robot.mouseMove(box.x + box.width / 2, box.y + box.height / 2);
+                });
                 robot.waitForIdle();
                 robot.delay(100);
             }
@@ -133,13 +138,17 @@ final class Hands {
         robot.waitForIdle();
     }
 
-    private Rectangle place(Component component) {
+    /** Where a component is on the screen; empty if it is not there any more. */
+    private Optional<Rectangle> place(Component component) {
         robot.waitForIdle();
         return Offscreen.on(() -> {
+            if (!component.isShowing()) {
+                return Optional.empty();
+            }
             if (component instanceof JComponent inner) {
                 inner.scrollRectToVisible(new Rectangle(inner.getSize()));
             }
-            return new Rectangle(component.getLocationOnScreen(), component.getSize());
+            return Optional.of(new Rectangle(component.getLocationOnScreen(), component.getSize()));
         });
     }
 

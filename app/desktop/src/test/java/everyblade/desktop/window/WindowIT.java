@@ -125,16 +125,21 @@ class WindowIT {
                 : List.of();
     }
 
-    private void untilKept(Path job, String entry) {
-        hands.until(entry + " on disk", () -> {
-            List<String> kept = kept(job);
-            return !kept.isEmpty() && kept.get(kept.size() - 1).equals(entry);
-        });
+    /** The window knows what is on disk a moment later. */
+    private void untilAnswered() {
         hands.until(
                 "the window to know that it is",
                 () -> !Offscreen.find(window.frame(), Paragraph.class, "told")
                         .getText()
                         .startsWith("being kept"));
+    }
+
+    private void untilKept(Path job, String entry) {
+        hands.until(entry + " on disk", () -> {
+            List<String> kept = kept(job);
+            return !kept.isEmpty() && kept.get(kept.size() - 1).equals(entry);
+        });
+        untilAnswered();
         hands.until(
                 "the entry line empty",
                 () -> Offscreen.find(window.frame(), JTextField.class, "entry")
@@ -184,6 +189,7 @@ class WindowIT {
         untilKept(job, "turn on 31 deg");
         hands.strike(KeyEvent.VK_F12);
         hands.until("the same again", () -> kept(job).size() == 9);
+        untilAnswered();
         hands.control(KeyEvent.VK_Z);
         untilKept(job, "void 9 because it was taken back at once");
         say(job, "here 12");
