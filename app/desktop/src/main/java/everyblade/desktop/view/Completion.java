@@ -7,6 +7,7 @@ import everyblade.spi.EngineModel;
 import everyblade.spi.Pad;
 import everyblade.spi.Port;
 import everyblade.spi.Row;
+import everyblade.spi.RowKind;
 import everyblade.spi.ScopeTip;
 import everyblade.spi.Station;
 import everyblade.spi.View;
@@ -68,6 +69,10 @@ public record Completion(String typed, List<String> words) {
             "void",
             "note");
 
+    /** Before a row that stands still, the moves of the scope tip stand where those of a shaft do otherwise. */
+    private static final Map<String, String> AT_REST =
+            Map.of("turn", "draw", "draw", "turn", "skip", "feed", "feed", "skip");
+
     private static final Set<String> MOVES = Set.of("turn", "skip", "draw", "feed");
     private static final List<String> FACTS =
             List.of("hours", "cycles", "position", "manual", "revision", "\"scope serial\"", "\"eye test\"");
@@ -109,7 +114,11 @@ public record Completion(String typed, List<String> words) {
 
     private static List<String> candidates(Situation now, List<String> said) {
         if (said.isEmpty()) {
-            return Stream.concat(VERBS.stream(), Arrays.stream(Kind.values()).map(Kind::word))
+            boolean stands = now.seat()
+                    .filter(seat -> seat.row().kind() != RowKind.ROTOR)
+                    .isPresent();
+            Stream<String> verbs = VERBS.stream().map(verb -> stands ? AT_REST.getOrDefault(verb, verb) : verb);
+            return Stream.concat(verbs, Arrays.stream(Kind.values()).map(Kind::word))
                     .toList();
         }
         String verb = said.get(0).toLowerCase(Locale.ROOT);
