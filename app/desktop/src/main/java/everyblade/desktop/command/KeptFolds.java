@@ -73,15 +73,14 @@ final class KeptFolds implements Understood {
         if (entries < least || entries - upTo(first).map(Mark::entries).orElse(0) < least) {
             return;
         }
-        byte[] begin = (head + entries + " ").getBytes(StandardCharsets.US_ASCII);
-        byte[] packed;
         try {
-            packed = FoldSnapshot.write(fold);
-        } catch (IllegalArgumentException cannotBePacked) {
-            return; // it is folded again next time; a test sees to it that all can
+            byte[] begin = (head + entries + " ").getBytes(StandardCharsets.US_ASCII);
+            byte[] packed = FoldSnapshot.write(fold);
+            byte[] content = Arrays.copyOf(begin, begin.length + packed.length);
+            System.arraycopy(packed, 0, content, begin.length, packed.length);
+            files.keep(KIND, first, content);
+        } catch (IllegalArgumentException | OutOfMemoryError notKept) {
+            // It is folded again next time; nothing that was said may hang on it.
         }
-        byte[] content = Arrays.copyOf(begin, begin.length + packed.length);
-        System.arraycopy(packed, 0, content, begin.length, packed.length);
-        files.keep(KIND, first, content);
     }
 }
