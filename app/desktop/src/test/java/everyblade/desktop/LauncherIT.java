@@ -30,6 +30,10 @@ class LauncherIT {
     private static final String START =
             "'%s' start job --model larkspur-4 --serial 7 --task 'Übung' --by Ann --at 2026-05-14T06:00:00Z\n";
 
+    /** What stations show is computed once for all tests of this class, as for one person's jobs. */
+    @TempDir
+    static Path cache;
+
     @TempDir
     Path folder;
 
@@ -173,6 +177,7 @@ class LauncherIT {
                 .keySet()
                 .removeIf(name -> name.startsWith("EVERYBLADE_") || name.equals("XDG_CONFIG_HOME"));
         builder.environment().put("HOME", folder.toString());
+        builder.environment().put("XDG_CACHE_HOME", cache.toString());
         Process process = builder.start();
         assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
         return new Ran(process.exitValue(), Files.readString(out), Files.readString(err));

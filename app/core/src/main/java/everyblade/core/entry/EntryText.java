@@ -32,6 +32,19 @@ public final class EntryText {
                 .orElseThrow(() -> new IllegalStateException("no text for " + entry.getClass()));
     }
 
+    /** A name as it stands in an entry: in double quotes where it would not be read as one word. */
+    public static String name(String name) {
+        return TypedText.isOneWord(name) ? name : quoted(name);
+    }
+
+    /** The name of a tool as it ends an entry: bare wherever it can be. */
+    public static String nameToEnd(String name) {
+        boolean bare = !name.startsWith(QUOTE)
+                && !TypedText.isSpace(name.codePointAt(0))
+                && !TypedText.isSpace(name.codePointBefore(name.length()));
+        return bare ? name : quoted(name);
+    }
+
     private static Optional<String> turning(Entry entry) {
         String line = null;
         if (entry instanceof Entry.View view) {
@@ -218,15 +231,7 @@ public final class EntryText {
     }
 
     private static String name(Said<String> name) {
-        String text = name.value();
-        return TypedText.isOneWord(text) ? text : quoted(text);
-    }
-
-    private static String nameToEnd(String name) {
-        boolean bare = !name.startsWith(QUOTE)
-                && !TypedText.isSpace(name.codePointAt(0))
-                && !TypedText.isSpace(name.codePointBefore(name.length()));
-        return bare ? name : quoted(name);
+        return name(name.value());
     }
 
     private static String nameBeforeHeld(String name) {

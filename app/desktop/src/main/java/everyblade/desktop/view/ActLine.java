@@ -1,6 +1,7 @@
 package everyblade.desktop.view;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Zoning;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Seat;
@@ -121,7 +122,7 @@ public record ActLine(JobState state, String typed, Optional<CellAt> selected, O
         if (picture.isEmpty()) {
             return new Not(words.say("act.noPicture"));
         }
-        String file = EntryWords.quoted(picture.get());
+        String file = EntryText.name(picture.get());
         boolean ofRowInView = selected.isPresent()
                 && state.seat()
                         .filter(seat -> seat.row().id().equals(selected.get().row()))

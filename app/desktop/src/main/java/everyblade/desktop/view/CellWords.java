@@ -1,5 +1,6 @@
 package everyblade.desktop.view;
 
+import everyblade.core.entry.EntryText;
 import everyblade.desktop.map.CellAt;
 
 /** How a cell is named in an entry. */
@@ -11,7 +12,7 @@ public final class CellWords {
     public static String row(JobState state, CellAt cell) {
         boolean inView =
                 state.seat().filter(seat -> seat.row().id().equals(cell.row())).isPresent();
-        return inView ? "" : EntryWords.quoted(cell.row()) + " ";
+        return inView ? "" : EntryText.name(cell.row()) + " ";
     }
 
     /** The cell's zone, such as {@code tip/pressure/leading}. */

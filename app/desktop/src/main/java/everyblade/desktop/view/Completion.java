@@ -1,5 +1,6 @@
 package everyblade.desktop.view;
 
+import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Kind;
 import everyblade.core.entry.Zoning;
 import everyblade.core.turning.Situation;
@@ -224,7 +225,7 @@ public record Completion(String typed, List<String> words) {
     }
 
     private static List<String> quoted(Set<String> names) {
-        return names.stream().map(EntryWords::quoted).toList();
+        return names.stream().map(EntryText::name).toList();
     }
 
     private static List<String> parts(Situation now) {

@@ -1,6 +1,7 @@
 package everyblade.desktop.view;
 
 import everyblade.core.entry.Entry.LengthUnit;
+import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Kind;
 import everyblade.desktop.map.CellAt;
 import java.util.ArrayList;
@@ -54,7 +55,7 @@ public record FindingForm(JobState state, CellAt cell, Kind kind, Sizes sizes, S
         entries.add(finding());
         if (!picture.isBlank()) {
             boolean inView = CellWords.row(state, cell).isEmpty();
-            entries.add("photo " + EntryWords.quoted(picture.strip())
+            entries.add("photo " + EntryText.name(picture.strip())
                     + (inView ? " of " + cell.airfoil() + " " + zone() : ""));
         }
         return entries;

@@ -1,5 +1,6 @@
 package everyblade.desktop.view;
 
+import everyblade.core.entry.EntryText;
 import everyblade.desktop.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,7 +57,7 @@ public record NewJob(
         List<String> entries = new ArrayList<>();
         facts.stream()
                 .filter(fact -> !fact.getValue().isBlank())
-                .forEach(fact -> entries.add("fact " + EntryWords.quoted(fact.getKey()) + " "
+                .forEach(fact -> entries.add("fact " + EntryText.name(fact.getKey()) + " "
                         + fact.getValue().strip()));
         if (!scopeTip.isBlank()) {
             entries.add("fact \"scope tip\" " + scopeTip);

@@ -86,12 +86,13 @@ public record NextToDo(String words, Optional<String> entry) {
     private static NextToDo closing(Situation now, List<Left> left, Words words) {
         Optional<String> tool = now.ledger().toolsOut().keySet().stream().findFirst();
         if (tool.isPresent()) {
-            return new NextToDo(words.say("next.tool", tool.get()), Optional.of("tool in " + tool.get()));
+            return new NextToDo(
+                    words.say("next.tool", tool.get()), Optional.of("tool in " + EntryText.nameToEnd(tool.get())));
         }
         Optional<String> open = now.ledger().openings().keySet().stream().findFirst();
         if (open.isPresent()) {
             return new NextToDo(
-                    words.say("next.shut", open.get()), Optional.of("shut " + EntryWords.quoted(open.get()) + " "));
+                    words.say("next.shut", open.get()), Optional.of("shut " + EntryText.name(open.get()) + " "));
         }
         if (!left.isEmpty()) {
             return new NextToDo(words.say("next.accept", left.get(0).what()), Optional.of("noaccess "));

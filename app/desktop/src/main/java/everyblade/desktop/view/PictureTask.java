@@ -1,5 +1,6 @@
 package everyblade.desktop.view;
 
+import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Kind;
 import everyblade.core.entry.Refusal;
 import everyblade.core.finding.Measured;
@@ -151,7 +152,7 @@ public record PictureTask(Album album, JobPhoto photo, Typed typed) {
         return subject.filter(
                         shown -> CellWords.row(state, new CellAt(shown.row().id(), shown.airfoil(), 0))
                                 .isEmpty())
-                .map(shown -> "photo " + EntryWords.quoted(photo.kept().file()) + " of " + shown.airfoil()
+                .map(shown -> "photo " + EntryText.name(photo.kept().file()) + " of " + shown.airfoil()
                         + (typed.zone().isBlank() ? "" : " " + typed.zone().strip()));
     }
 }

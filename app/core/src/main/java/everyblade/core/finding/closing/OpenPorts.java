@@ -1,6 +1,7 @@
 package everyblade.core.finding.closing;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryText;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -68,7 +69,7 @@ record OpenPorts(Fold fold) {
     private OpenItem item(String port, Logged since, boolean shut) {
         String name =
                 fold.situation().engine().model().port(port).map(Port::name).orElse(port);
-        String open = "open " + (port.contains(" ") ? '"' + port + '"' : port);
+        String open = "open " + EntryText.name(port);
         return new OpenItem(
                 Kind.PORT,
                 Optional.of(since),

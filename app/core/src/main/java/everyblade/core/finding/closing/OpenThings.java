@@ -1,6 +1,7 @@
 package everyblade.core.finding.closing;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryText;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Ledger;
@@ -37,13 +38,13 @@ record OpenThings(Fold fold) {
                         Optional.of(entry(entry)),
                         tool + " is out",
                         "",
-                        "put it back, then say: tool in " + tool,
-                        "tool in " + tool)));
+                        "put it back, then say: tool in " + EntryText.nameToEnd(tool),
+                        "tool in " + EntryText.nameToEnd(tool))));
         // What was opened last lies outermost in the order of shutting: inner plug, plate, cover.
         List<String> openings = new ArrayList<>(ledger.openings().keySet());
         Collections.reverse(openings);
         for (String thing : openings) {
-            String shut = "shut " + quoted(thing) + " ";
+            String shut = "shut " + EntryText.name(thing) + " ";
             items.add(new OpenItem(
                     Kind.OPENING,
                     Optional.of(entry(ledger.openings().get(thing))),
@@ -83,9 +84,5 @@ record OpenThings(Fold fold) {
                 .map(port -> String.format(
                         Locale.ROOT, "at %.0f° on the clock", port.clock().getAsDouble()))
                 .orElse("");
-    }
-
-    private static String quoted(String thing) {
-        return thing.contains(" ") ? '"' + thing + '"' : thing;
     }
 }
