@@ -1,6 +1,7 @@
 package everyblade.desktop;
 
 import everyblade.desktop.command.Commands;
+import everyblade.desktop.command.PackedJobs;
 import everyblade.desktop.command.Surroundings;
 import everyblade.desktop.window.ScreenOpening;
 import everyblade.record.LocalDisk;
@@ -38,7 +39,9 @@ public final class Main {
                 System.getenv(),
                 Path.of(""),
                 Optional.ofNullable(System.getProperty("everyblade.home")).map(Path::of),
-                new LocalDisk());
+                new LocalDisk(),
+                prompt -> Optional.ofNullable(System.console()).map(console -> console.readPassword("%s", prompt)),
+                new PackedJobs());
         ScreenOpening window = new ScreenOpening(() -> {
             if (left) {
                 System.clearProperty(HEADLESS);

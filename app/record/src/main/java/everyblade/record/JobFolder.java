@@ -4,6 +4,7 @@ import everyblade.record.derived.DerivedFiles;
 import everyblade.record.derived.SeenHeads;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -28,7 +29,7 @@ public final class JobFolder {
     static final String LIMITS_FILE = "limits.json";
     static final String PREVIOUS = "previous";
 
-    private static final String LOCK = "writer.lock";
+    static final String LOCK = "writer.lock";
 
     private final Disk disk;
     private final Path path;
@@ -66,7 +67,7 @@ public final class JobFolder {
     public record InUse(String holder, Problem problem) implements Writing {}
 
     /** It cannot be opened. */
-    public record Refused(Problem problem) implements Reading, Writing, Copying {}
+    public record Refused(Problem problem) implements Reading, Writing, Copying, Packing {}
 
     /** What came of verifying. */
     public sealed interface Verification {}
@@ -127,6 +128,26 @@ public final class JobFolder {
     /** The record as a later one keeps it to compare with. */
     public Copying copy() {
         return new JobReader(files).copy();
+    }
+
+    /** What came of packing. */
+    public sealed interface Packing {}
+
+    /**
+     * What a packed job holds.
+     *
+     * @param files how many
+     * @param left what else is in the folder and belongs to no job, so that it was left out
+     */
+    public record Packed(int files, List<String> left) implements Packing {}
+
+    /**
+     * Writes the job as a zip, the same bytes for the same job; {@link everyblade.record.packed.Unpacking} reads it.
+     *
+     * @throws IOException if the zip cannot be written
+     */
+    public Packing pack(OutputStream out) throws IOException {
+        return new JobPack(files).write(out);
     }
 
     /**

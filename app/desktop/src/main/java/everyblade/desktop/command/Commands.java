@@ -42,6 +42,8 @@ public final class Commands {
                     : line(around, window).execute(arguments);
         } catch (Throwable fault) {
             status = lastResort(around, fault);
+        } finally {
+            around.packed().close();
         }
         around.out().flush();
         if (around.out().checkError()) {
@@ -80,6 +82,7 @@ public final class Commands {
                 .addSubcommand(new MapCommand(around))
                 .addSubcommand(new ReportCommand(around))
                 .addSubcommand(new VerifyCommand(around))
+                .addSubcommand(new PackCommand(around))
                 .addSubcommand(new ModelsCommand(around, everyblade))
                 .addSubcommand(new CheckCommand(around, everyblade))
                 .addSubcommand(new NewModelCommand(around))

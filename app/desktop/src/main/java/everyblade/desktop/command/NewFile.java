@@ -1,7 +1,8 @@
 package everyblade.desktop.command;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -63,26 +64,41 @@ record NewFile(String option, Path named, Path place) {
         return at(around, option, named);
     }
 
+    /** Writes what is in a file. */
+    @FunctionalInterface
+    interface Filling {
+        void to(OutputStream out) throws IOException;
+    }
+
     /** Writes it beside its place, and puts it there when it is safe. */
     void write(byte[] bytes) {
+        write(out -> out.write(bytes));
+    }
+
+    /** The same; if the filling fails nothing is left of it. */
+    void write(Filling filling) {
         Path beside = free();
         try {
             try (FileChannel file = FileChannel.open(beside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-                ByteBuffer rest = ByteBuffer.wrap(bytes);
-                while (rest.hasRemaining()) {
-                    file.write(rest);
-                }
+                filling.to(Channels.newOutputStream(file));
                 file.force(true);
             }
             keepMode(beside);
             Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException failure) {
-            try {
-                Files.deleteIfExists(beside);
-            } catch (IOException stays) {
-                // the failure below is what matters
-            }
+            remove(beside);
             throw unwritable(option, named);
+        } catch (RuntimeException failure) {
+            remove(beside);
+            throw failure;
+        }
+    }
+
+    private static void remove(Path beside) {
+        try {
+            Files.deleteIfExists(beside);
+        } catch (IOException stays) {
+            // what made it be removed is what matters
         }
     }
 

@@ -52,7 +52,7 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress,
 
     /** Reads a job, and tells what a person should know of its state. */
     static OpenedJob read(Surroundings around, Path path) {
-        JobFolder folder = new JobFolder(around.disk(), around.path(path));
+        JobFolder folder = new JobFolder(around.disk(), around.job(path));
         KeptFolds folds = new KeptFolds(around.derived());
         Job job = job(folder, folds);
         job.notices().forEach(around.err()::println);
@@ -65,9 +65,19 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress,
 
     /** Reads a job that is then written to; its writer tells what a person should know. */
     static OpenedJob readToWrite(Surroundings around, Path path) {
+        requireFolder(around, path);
         JobFolder folder = new JobFolder(around.disk(), around.path(path));
         KeptFolds folds = new KeptFolds(around.derived());
         return of(around, folder, job(folder, folds), Progress.NONE, folds);
+    }
+
+    /** Refuses a packed job, to which nothing can be added. */
+    static void requireFolder(Surroundings around, Path path) {
+        if (around.isPacked(path)) {
+            throw new Failure(
+                    path + ": it is one file, not a job's folder, so nothing can be added to it; unpack it and"
+                            + " name the folder");
+        }
     }
 
     private static Job job(JobFolder folder, KeptFolds folds) {

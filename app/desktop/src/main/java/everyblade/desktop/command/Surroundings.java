@@ -5,6 +5,7 @@ import everyblade.record.derived.DerivedFiles;
 import everyblade.record.derived.SeenHeads;
 import java.io.InputStream;
 import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.Map;
@@ -22,6 +23,8 @@ import java.util.function.Supplier;
  * @param folder relative paths are meant from here
  * @param home the folder that the program was installed in, with its {@code models}; empty if it runs from elsewhere
  * @param disk where jobs are
+ * @param terminal asks the person who sits before it
+ * @param packed jobs that are unpacked for as long as the program runs
  */
 public record Surroundings(
         InputStream in,
@@ -31,11 +34,44 @@ public record Surroundings(
         Map<String, String> environment,
         Path folder,
         Optional<Path> home,
-        Disk disk) {
+        Disk disk,
+        Terminal terminal,
+        PackedJobs packed) {
+
+    /** Where nobody sits. */
+    public Surroundings(
+            InputStream in,
+            PrintStream out,
+            PrintStream err,
+            InstantSource clock,
+            Map<String, String> environment,
+            Path folder,
+            Optional<Path> home,
+            Disk disk) {
+        this(in, out, err, clock, environment, folder, home, disk, prompt -> Optional.empty(), new PackedJobs());
+    }
+
+    /** Asks a person at a terminal, where there is one. */
+    @FunctionalInterface
+    public interface Terminal {
+
+        /** What a person types without its being shown; empty if nobody can be asked. */
+        Optional<char[]> secret(String prompt);
+    }
 
     /** A path as it was named, from the folder. */
     public Path path(Path named) {
         return folder.resolve(named);
+    }
+
+    /** The folder of a job that is to be read; one that is packed is unpacked. */
+    public Path job(Path named) {
+        return isPacked(named) ? packed.folder(this, named) : path(named);
+    }
+
+    /** Whether a job is named that is no folder, so that nothing can be added to it. */
+    public boolean isPacked(Path named) {
+        return Files.isRegularFile(path(named));
     }
 
     /** A variable that is set and not empty. */

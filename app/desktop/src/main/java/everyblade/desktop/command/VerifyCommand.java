@@ -42,7 +42,7 @@ final class VerifyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path path = around.path(job);
+        Path path = around.job(job);
         JobFolder folder = new JobFolder(around.disk(), path);
         if (!around.disk().exists(path.resolve(JOURNAL)) && folder.read() instanceof JobFolder.Refused refused) {
             throw new Failure(refused.problem().message());

@@ -73,7 +73,7 @@ public final class Session implements AutoCloseable {
     }
 
     private static Session read(Surroundings around, Path path, List<Path> pictures, Progress progress) {
-        JobFolder folder = new JobFolder(around.disk(), around.path(path));
+        JobFolder folder = new JobFolder(around.disk(), around.job(path));
         Session session = new Session(around, pictures, progress, folder, job(folder));
         session.notices.addAll(session.opened.notices());
         return session;

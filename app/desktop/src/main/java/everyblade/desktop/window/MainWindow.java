@@ -85,6 +85,9 @@ final class MainWindow {
 
     /** Opens a job; not on the event thread, since it may take long. */
     Opened opened(Path folder) {
+        if (around.isPacked(folder)) {
+            return reviewed(folder);
+        }
         return opened(Session.open(around, folder, pictures(folder), waiting.progress()));
     }
 
@@ -122,7 +125,9 @@ final class MainWindow {
     }
 
     private JobScreen screen(Opened opened) {
-        choose(choices.opened(opened.shown().state().folder()));
+        if (!around.packed().holds(opened.shown().state().folder())) {
+            choose(choices.opened(opened.shown().state().folder()));
+        }
         JobScreen screen = new JobScreen(opened.session(), opened.shown(), door, words, () -> choices, around.clock());
         screen.banners()
                 .onTrouble(

@@ -1,0 +1,109 @@
+package everyblade.record;
+
+import everyblade.record.packed.PackedName;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.zip.CRC32;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+
+/**
+ * Packs a job into a zip: the same job gives the same bytes on every machine. So files stand in the order of their names,
+ * bear no time, and are stored as they are: what a compressor makes of them depends on its version, and pictures, which are
+ * most of a job, hardly get smaller.
+ */
+final class JobPack {
+
+    /** One that every zip can tell, since the time of a file would be another on each machine. */
+    private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
+
+    private static final long MOST = (4L << 30) - (64L << 20);
+    private static final int MOST_FILES = 60_000;
+
+    private final JobFiles files;
+    private final Map<String, Long> packed = new TreeMap<>();
+    private final List<String> left = new ArrayList<>();
+
+    JobPack(JobFiles files) {
+        this.files = files;
+    }
+
+    JobFolder.Packing write(OutputStream out) throws IOException {
+        try {
+            for (String folder : PackedName.FOLDERS) {
+                look(folder.isEmpty() ? "" : folder + "/");
+            }
+            if (packed.size() > MOST_FILES) {
+                throw unfit("it has more than " + MOST_FILES + " files");
+            }
+            ZipOutputStream zip = new ZipOutputStream(out);
+            zip.setMethod(ZipOutputStream.STORED);
+            long all = 0;
+            for (String name : packed.keySet()) {
+                byte[] bytes = bytes(name);
+                all += bytes.length;
+                if (all > MOST) {
+                    throw unfit("it is larger than " + (MOST >> 20) + " MB");
+                }
+                zip.putNextEntry(entry(name, bytes));
+                zip.write(bytes);
+                zip.closeEntry();
+            }
+            zip.finish();
+            return new JobFolder.Packed(packed.size(), List.copyOf(left));
+        } catch (UnsoundJournal unread) {
+            return new JobFolder.Refused(unread.problem());
+        }
+    }
+
+    private void look(String folder) throws UnsoundJournal {
+        if (!folder.isEmpty() && !files.disk().exists(files.root().resolve(folder))) {
+            return;
+        }
+        try {
+            for (String name :
+                    files.disk().list(files.place(folder + Journal.FILE).getParent())) {
+                String whole = folder + name;
+                PackedName.largest(whole).ifPresent(largest -> packed.put(whole, largest));
+                if (!packed.containsKey(whole)
+                        && !PackedName.FOLDERS.contains(whole)
+                        && !whole.equals(JobFolder.LOCK)) {
+                    left.add(whole);
+                }
+            }
+        } catch (IOException failure) {
+            throw new UnsoundJournal(new JobReader(files).unreadable(folder.isEmpty() ? "." : folder, failure));
+        }
+    }
+
+    private byte[] bytes(String name) throws UnsoundJournal {
+        try {
+            return files.read(name, packed.get(name));
+        } catch (IOException failure) {
+            throw new UnsoundJournal(new JobReader(files).unreadable(name, failure));
+        }
+    }
+
+    private static ZipEntry entry(String name, byte[] bytes) {
+        CRC32 crc = new CRC32();
+        crc.update(bytes);
+        ZipEntry entry = new ZipEntry(name);
+        entry.setTimeLocal(NO_TIME);
+        entry.setSize(bytes.length);
+        entry.setCrc(crc.getValue());
+        return entry;
+    }
+
+    private UnsoundJournal unfit(String why) {
+        return new UnsoundJournal(Problem.inFile(
+                "Job not packed",
+                files.root().toString(),
+                why,
+                "copy the folder instead, or pack it with another program"));
+    }
+}
