@@ -2,8 +2,8 @@ package everyblade.picture;
 
 import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Headline;
+import everyblade.core.coverage.Percent;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 
@@ -16,12 +16,9 @@ import java.text.DecimalFormatSymbols;
  */
 public record Figures(Headline headline, MapWords words) {
 
-    /** What a sum of surfaces may be off by, share of the whole. */
-    private static final double ROUNDING = 1e-9;
-
     /** What is left of what these views can show. */
     public String left() {
-        return tenths(headline.leftShare() - ROUNDING, RoundingMode.CEILING, words) + " %";
+        return badPercent(headline.leftShare(), words);
     }
 
     /** Surface seen. */
@@ -31,7 +28,7 @@ public record Figures(Headline headline, MapWords words) {
 
     /** Surface that no view shows. */
     public String beyond() {
-        return tenths(headline.beyond() - ROUNDING, RoundingMode.CEILING, words) + " %";
+        return badPercent(headline.beyond(), words);
     }
 
     /** All three in one line, with the cells that are left. */
@@ -49,15 +46,17 @@ public record Figures(Headline headline, MapWords words) {
         return String.join(" / ", left(), seen(), beyond()).replace(" % /", " /");
     }
 
-    /** A share from 0 to 1 to a tenth of a per cent, never rounded up but for rounding errors. */
+    /** A share of something good, from 0 to 1, to a tenth of a per cent as {@link Percent} rounds it. */
     public static String percent(double share, MapWords words) {
-        return tenths(share + ROUNDING, RoundingMode.FLOOR, words) + " %";
+        return tenths(Percent.good(share, 1), words);
     }
 
-    private static String tenths(double share, RoundingMode towards, MapWords words) {
-        DecimalFormat format = new DecimalFormat("0.0", DecimalFormatSymbols.getInstance(words.locale()));
-        return format.format(BigDecimal.valueOf(Math.max(0, Math.min(1, share)))
-                .movePointRight(2)
-                .setScale(1, towards));
+    /** A share of something bad. */
+    public static String badPercent(double share, MapWords words) {
+        return tenths(Percent.bad(share, 1), words);
+    }
+
+    private static String tenths(BigDecimal percent, MapWords words) {
+        return new DecimalFormat("0.0", DecimalFormatSymbols.getInstance(words.locale())).format(percent) + " %";
     }
 }

@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Shares and warnings, in words. A share is never rounded up. */
+/** Shares and warnings, in words. */
 final class Shares {
 
     private Shares() {}

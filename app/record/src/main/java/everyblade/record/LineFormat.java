@@ -18,6 +18,11 @@ import java.util.regex.Pattern;
 /** How a line of the journal reads, its hash aside: version 1, the first line and the lines of entries. */
 final class LineFormat {
 
+    private static final String AT = "at";
+
+    /** In old records there is none, and none is made up for them. */
+    private static final String WRITTEN = "written";
+
     private static final String SCHEMA = "everyblade/journal/";
     private static final int MAJOR = 1;
     private static final Pattern VERSION = Pattern.compile(Pattern.quote(SCHEMA) + "([0-9]{1,9})(?:\\.([0-9]{1,9}))?");
@@ -36,7 +41,8 @@ final class LineFormat {
             "previousHead",
             "hash");
     private static final Pattern SHA_256 = Pattern.compile("[0-9a-f]{64}");
-    private static final List<String> ENTRY_KEYS = List.of("k", "at", "by", "live", "text", "means", "photo", "hash");
+    private static final List<String> ENTRY_KEYS =
+            List.of("k", AT, WRITTEN, "by", "live", "text", "means", "photo", "hash");
 
     private LineFormat() {}
 
@@ -87,7 +93,7 @@ final class LineFormat {
         Beginning beginning = first.beginning();
         ObjectNode line = Json.object();
         line.put("schema", SCHEMA + MAJOR);
-        line.put("at", beginning.at().toString());
+        line.put(AT, beginning.at().toString());
         line.put("by", beginning.by());
         line.put("model", beginning.model());
         line.put("modelHash", first.modelHash());
@@ -108,7 +114,8 @@ final class LineFormat {
     static String entryLine(int k, Addition entry) throws Unreadable {
         ObjectNode line = Json.object();
         line.put("k", k);
-        line.put("at", entry.at().toString());
+        line.put(AT, entry.at().toString());
+        entry.written().ifPresent(written -> line.put(WRITTEN, written.toString()));
         line.put("by", entry.by());
         line.put("live", entry.live());
         line.put("text", entry.text());
@@ -145,7 +152,7 @@ final class LineFormat {
             numbers.put(setting.getKey(), setting.getValue().decimalValue());
         }
         Beginning beginning = new Beginning(
-                time(node),
+                time(node, AT),
                 text(node, "by"),
                 text(node, "model"),
                 text(node, "serial"),
@@ -185,12 +192,11 @@ final class LineFormat {
         return new Addition(
                 text(node, "text"),
                 Meaning.read(node.get("means"), unknownKeysToo),
-                time(node),
+                time(node, AT),
                 text(node, "by"),
                 node.get("live").booleanValue(),
-                node.has("photo")
-                        ? Optional.of(PhotoFormat.read(node.get("photo"), unknownKeysToo))
-                        : Optional.empty());
+                node.has("photo") ? Optional.of(PhotoFormat.read(node.get("photo"), unknownKeysToo)) : Optional.empty(),
+                node.has(WRITTEN) ? Optional.of(time(node, WRITTEN)) : Optional.empty());
     }
 
     private static Optional<String> textIfThere(ObjectNode node, String key) throws Unreadable {
@@ -202,8 +208,8 @@ final class LineFormat {
         return node.get(key).textValue();
     }
 
-    private static Instant time(ObjectNode node) throws Unreadable {
-        String text = text(node, "at");
+    private static Instant time(ObjectNode node, String key) throws Unreadable {
+        String text = text(node, key);
         try {
             Instant time = Instant.parse(text);
             if (time.toString().equals(text)) {
@@ -212,6 +218,6 @@ final class LineFormat {
         } catch (DateTimeException notATime) {
             // said below
         }
-        throw new Unreadable("\"at\" should be a time such as 2026-01-31T08:15:00Z");
+        throw new Unreadable("\"" + key + "\" should be a time such as 2026-01-31T08:15:00Z");
     }
 }

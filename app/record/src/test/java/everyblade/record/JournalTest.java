@@ -44,6 +44,18 @@ class JournalTest {
     class TheFormat {
 
         @Test
+        void keepsTheTimeThatWasSaidAndTheOneAtWhichItWasTyped() throws Unreadable {
+            String twice = NOTE.replace("\"by\"", "\"written\":\"2026-03-02T09:30:00Z\",\"by\"");
+            Addition entry = sound(sealed(FIRST, twice)).lines().get(0).entry();
+
+            assertThat(entry.at()).isEqualTo("2026-03-01T08:01:00Z");
+            assertThat(entry.written()).contains(java.time.Instant.parse("2026-03-02T09:30:00Z"));
+            assertThat(LineFormat.entryLine(1, entry)).isEqualTo(twice);
+            assertThat(sound(sealed(FIRST, NOTE)).lines().get(0).entry().written())
+                    .isEmpty();
+        }
+
+        @Test
         void isOneObjectALineAsWrittenHere() throws Unreadable {
             assertThat(LineFormat.firstLine(new LineFormat.FirstLine(Samples.BEGINNING, "00")))
                     .isEqualTo(FIRST);

@@ -121,7 +121,7 @@ public final class Explanation {
     }
 
     private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.1f %%", Math.floor(1000 * share + 1e-6) / 10);
+        return Percent.good(share, 1) + " %";
     }
 
     private void unwatched(Leg leg, List<String> lines) {

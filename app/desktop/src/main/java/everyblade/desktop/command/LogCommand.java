@@ -54,6 +54,12 @@ final class LogCommand implements Callable<Integer> {
             description = "who says it; unless given, who took over last or else started the job")
     private String by;
 
+    @Option(
+            names = "--undated",
+            description =
+                    "does not keep when it was typed: for examples that are to be the same whenever they are made")
+    private boolean undated;
+
     LogCommand(Surroundings around) {
         this.around = around;
     }
@@ -106,7 +112,10 @@ final class LogCommand implements Callable<Integer> {
             if (!writer.opened().journal().head().equals(opened.journal().head())) {
                 said = judged(OpenedJob.of(around, opened.folder(), writer.opened()), lines, speaker, time);
             }
-            List<Addition> additions = said.stream().map(Speech.Said::addition).toList();
+            List<Addition> additions = said.stream()
+                    .map(Speech.Said::addition)
+                    .map(addition -> undated ? addition.undated() : addition)
+                    .toList();
             List<String> notes = keepPictures(new Pictures(writer, opened.folder(), places()), said, lines);
             if (writer.append(additions) instanceof JournalWriter.NotKept notKept) {
                 throw new Failure(notKept.problem().message());

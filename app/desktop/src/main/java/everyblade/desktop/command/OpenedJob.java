@@ -154,7 +154,7 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress,
 
     /** An entry of the record as the computation takes it. */
     public static Logged logged(int number, Addition entry) {
-        return new Logged(number, entry.at(), entry.by(), entry.live(), entry.text(), entry.means());
+        return new Logged(number, entry.at(), entry.by(), entry.live(), entry.text(), entry.means(), entry.written());
     }
 
     /** What must not stay unsaid where this record is shown: see {@link JobFolder#doubts}. */

@@ -52,7 +52,7 @@ record SightTables(EngineModel engine, Sights sights) {
             shown.forEach(view -> line.add(percent(zone.share(scene, facet -> view[facet]))));
             IntPredicate any = facet -> shown.stream().anyMatch(view -> view[facet]);
             line.add(percent(zone.share(scene, any)));
-            line.add(percent(zone.share(scene, any.negate())));
+            line.add(badPercent(zone.share(scene, any.negate())));
             line.add(mostly(scene, zone, views, any.negate()));
             table.row(line.toArray(String[]::new));
         }
@@ -134,7 +134,7 @@ record SightTables(EngineModel engine, Sights sights) {
                     percent(zone.share(scene, facet -> a[facet] && !b[facet])),
                     percent(zone.share(scene, facet -> b[facet] && !a[facet])),
                     percent(zone.share(scene, facet -> a[facet] && b[facet])),
-                    percent(zone.share(scene, facet -> !a[facet] && !b[facet])));
+                    badPercent(zone.share(scene, facet -> !a[facet] && !b[facet])));
         }
         List<String> lines = new ArrayList<>(table.lines());
         lines.add("");
@@ -257,6 +257,10 @@ record SightTables(EngineModel engine, Sights sights) {
                         hindrance -> zone.share(scene, facet -> why.apply(facet).equals(Optional.of(hindrance)))))
                 .map(Hindrance::words)
                 .orElse("");
+    }
+
+    private static String badPercent(double share) {
+        return Figures.badPercent(share, MapWords.ENGLISH);
     }
 
     static String percent(double share) {

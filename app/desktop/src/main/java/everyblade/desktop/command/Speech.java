@@ -77,7 +77,7 @@ public record Speech(Fold fold, String starter, Instant started, String speaker,
     Said with(String line, Instant at, Instant now, Optional<String> by, boolean live) throws Refusal {
         Entry entry = EntryParser.parse(line);
         String who = by.orElse(entry instanceof Entry.Takeover takeover ? takeover.name() : speaker);
-        Addition addition = new Addition(line.strip(), entry, at, who, live);
+        Addition addition = new Addition(line.strip(), entry, at, who, live, Optional.of(now));
         int number = fold.entries().size() + 1;
         Logged logged = OpenedJob.logged(number, addition);
         Fold next = fold.with(logged);

@@ -300,7 +300,7 @@ public final class Session implements AutoCloseable {
     }
 
     private static Addition addition(Logged logged) {
-        return new Addition(logged.text(), logged.entry(), logged.at(), logged.by(), logged.live());
+        return new Addition(logged.text(), logged.entry(), logged.at(), logged.by(), logged.live(), logged.written());
     }
 
     /**

@@ -127,7 +127,8 @@ final class SharesTable {
                 JTable of, Object value, boolean isSelected, boolean focus, int line, int column) {
             share = (Double) value;
             ink = column == NONE ? Ink.MAYBE_WASH : Ink.STEP_2;
-            super.getTableCellRendererComponent(of, words.percent(share), isSelected, focus, line, column);
+            String told = column == NONE ? words.badPercent(share) : words.percent(share);
+            super.getTableCellRendererComponent(of, told, isSelected, focus, line, column);
             setOpaque(false);
             setHorizontalAlignment(RIGHT);
             setForeground(Looks.colour(theme, Ink.LINE));

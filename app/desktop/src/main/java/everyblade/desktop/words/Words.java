@@ -1,5 +1,6 @@
 package everyblade.desktop.words;
 
+import everyblade.core.coverage.Percent;
 import everyblade.core.turning.EntryTime;
 import everyblade.picture.MapWords;
 import java.text.DecimalFormat;
@@ -24,8 +25,6 @@ public final class Words {
     public static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.GERMAN);
 
     /** What a share of hundredths may be off by in its last binary digit. */
-    private static final double ROUNDING = 1e-9;
-
     private static final String BUNDLE = "everyblade.desktop.words.words";
 
     private final ResourceBundle bundle;
@@ -96,8 +95,13 @@ public final class Words {
 
     /** A share in whole per cent, never rounded up; 0 % only for nothing. */
     public String percent(double share) {
-        long whole = (long) Math.floor(share * 100 + ROUNDING);
+        int whole = Percent.good(share, 0).intValueExact();
         return (share > 0 ? Math.max(1, whole) : 0) + " %";
+    }
+
+    /** A share of what is bad in whole per cent, rounded up. */
+    public String badPercent(double share) {
+        return Percent.bad(share, 0) + " %";
     }
 
     /** The time of day where the person is. */

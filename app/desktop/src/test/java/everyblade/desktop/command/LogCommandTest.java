@@ -108,6 +108,17 @@ class LogCommandTest {
         assertThat(console.journal().get(2)).contains("\"at\":\"2026-05-01T00:00:00Z\"", "\"live\":false");
     }
 
+    @Test
+    void keepsBesideTheTimeThatWasSaidTheOneAtWhichItWasTyped() {
+        console.run("log", "job", "note a", "--at", "2026-05-01T00:00:00Z");
+        console.run("log", "job", "--undated", "note example");
+
+        assertThat(console.journal().get(1))
+                .contains("\"at\":\"2026-05-01T00:00:00Z\",\"written\":\"2026-05-14T06:00:00Z\"");
+        assertThat(console.journal().get(2)).doesNotContain("written");
+        assertThat(console.run("verify", "job").status()).isZero();
+    }
+
     @Nested
     class Whoever {
 

@@ -91,8 +91,8 @@ public record Timeline(List<Point> points) {
         boolean counts = !isVoid && !(logged.entry() instanceof Entry.Void);
         Entry entry = counts ? logged.entry() : new Entry.Note("");
         try {
-            return fold.with(
-                    new Logged(logged.number(), logged.at(), logged.by(), logged.live(), logged.text(), entry));
+            return fold.with(new Logged(
+                    logged.number(), logged.at(), logged.by(), logged.live(), logged.text(), entry, logged.written()));
         } catch (Refusal impossible) {
             throw new IllegalStateException("entry " + logged.number() + " counted, and now it does not", impossible);
         }

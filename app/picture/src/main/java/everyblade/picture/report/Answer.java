@@ -132,11 +132,11 @@ final class Answer {
                                 Words.of(all.left() + " of " + Telling.count(all.within(), "cell"))),
                         Cell.of(Words.strong(figures.seen())),
                         Cell.of(Words.strong(figures.beyond())),
-                        share(all.seen(), all.cells()),
-                        share(all.part(), all.cells()),
-                        share(all.glimpsed(), all.cells()),
-                        share(all.maybe(), all.cells()),
-                        share(all.unseen(), all.cells())));
+                        good(all.seen(), all),
+                        good(all.part(), all),
+                        bad(all.glimpsed(), all),
+                        bad(all.maybe(), all),
+                        bad(all.unseen(), all)));
             }
         }
         return new Block.Table(
@@ -157,8 +157,12 @@ final class Answer {
         return Terms.of(job.coverage(), MapWords.ENGLISH).line();
     }
 
-    private static Cell share(int part, int whole) {
-        return Cell.of(Words.strong("" + part), Words.of(Telling.percent(part, whole)));
+    private static Cell good(int cells, Tally all) {
+        return Cell.of(Words.strong("" + cells), Words.of(Figures.percent(all.share(cells), MapWords.ENGLISH)));
+    }
+
+    private static Cell bad(int cells, Tally all) {
+        return Cell.of(Words.strong("" + cells), Words.of(Figures.badPercent(all.share(cells), MapWords.ENGLISH)));
     }
 
     private static List<Block> listed(List<String> lines, String none, String chapter) {

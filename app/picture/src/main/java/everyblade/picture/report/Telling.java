@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Numbers, times and things of the record as the report writes them. A share is never rounded up. */
+/** Numbers, times and things of the record as the report writes them. */
 final class Telling {
 
     /** A count error that would read as 0.0° is told as none; degrees. */
@@ -26,15 +26,6 @@ final class Telling {
     private static final DateTimeFormatter SECOND = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT);
 
     private Telling() {}
-
-    /** To a tenth of a per cent, rounded down, so that 100 % means all. */
-    static String percent(int part, int whole) {
-        if (whole == 0) {
-            return "–";
-        }
-        long tenths = 1000L * part / whole;
-        return tenths / 10 + "." + tenths % 10 + " %";
-    }
 
     /** To the minute, UTC. */
     static String minute(Instant at) {

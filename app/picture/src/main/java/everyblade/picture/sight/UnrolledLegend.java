@@ -50,7 +50,7 @@ record UnrolledLegend(Vantage vantage, StationSight sight) {
             Point at = second.plus(why.ordinal() * column, 2);
             reasons.addAll(FacetDrawing.never(sample(at), why));
             String words = why.words() + ", "
-                    + Words.percent(share(facet -> never(facet).equals(Optional.of(why))));
+                    + Words.badPercent(share(facet -> never(facet).equals(Optional.of(why))));
             Words.addLine(reasons, at.plus(SAMPLE + 2, 3.6), words, Words.SIZE, column - SAMPLE - 2, Ink.LINE);
         }
         List<Item> words = new ArrayList<>();

@@ -1,6 +1,7 @@
 package everyblade.picture.sight;
 
 import everyblade.core.angle.Turn;
+import everyblade.core.coverage.Percent;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
@@ -29,6 +30,11 @@ final class Words {
         return number(angle.degrees()) + "°";
     }
 
+    /** A share of what is out of sight in whole percent, rounded up. */
+    static String badPercent(double share) {
+        return Percent.bad(share, 0) + " %";
+    }
+
     /** A number to hundredths, without idle zeros. */
     static String number(double value) {
         return String.format(Locale.ROOT, "%.2f", value).replaceFirst("\\.?0+$", "");
@@ -36,9 +42,7 @@ final class Words {
 
     /** A share in whole percent, rounded down; never 0 for something. */
     static String percent(double share) {
-        return share > 0 && share < 0.01
-                ? "under 1 %"
-                : String.format(Locale.ROOT, "%.0f %%", Math.floor(100 * share + 1e-9));
+        return share > 0 && share < 0.01 ? "under 1 %" : Percent.good(share, 0) + " %";
     }
 
     /** What must be shown wherever the engine model is used, on lines of a width; none if there is nothing of the kind. */
