@@ -83,6 +83,11 @@ public final class RuleBook {
                     Set.of("sectors-leave-gap", "sectors-overlap", "sector-without-travel", "travels-past-rotor")),
             sight("3.7", OPTIONAL, "At the reference of each view an airfoil is in sight.", Set.of("reference-unseen")),
             codes("3.8", OPTIONAL, "Each station says how far off it may be.", Set.of("tolerance-not-stated")),
+            surfaces(
+                    "3.9",
+                    OPTIONAL,
+                    "No view states an aim that the tolerance of its stations does not allow.",
+                    Set.of("aim-within-tolerance")),
             of(
                     "4.1",
                     REQUIRED,

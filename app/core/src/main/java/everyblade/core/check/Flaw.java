@@ -26,6 +26,7 @@ public record Flaw(Kind kind, Part part, String what, String why, String mend) {
         BLADE_CUTS_WALL(true),
         STATION_OUTSIDE_WALLS(true),
         STATION_IN_BLADES(true),
+        AIM_WITHIN_TOLERANCE(false),
         SEES_NOTHING(false),
         STATION_SEES_NOTHING(false),
         REFERENCE_UNSEEN(false);

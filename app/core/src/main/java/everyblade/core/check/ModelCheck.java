@@ -37,6 +37,7 @@ public final class ModelCheck {
         List<Surface> airfoils = surfaces.stream().filter(Surface::isAirfoil).toList();
         new AirfoilCheck(model, airfoils, flaws).run();
         new StationCheck(model, airfoils, flaws).run();
+        new AimCheck(model, files, surfaces, flaws).run();
         return List.copyOf(flaws);
     }
 

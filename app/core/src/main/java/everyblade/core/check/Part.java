@@ -12,6 +12,9 @@ public sealed interface Part {
     /** A view as a whole. */
     record ViewAt(int view) implements Part {}
 
+    /** What a view states as its aim. */
+    record AimOf(int view) implements Part {}
+
     /** A station of a view. */
     record StationAt(int view, int station) implements Part {}
 }

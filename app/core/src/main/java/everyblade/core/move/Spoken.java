@@ -422,7 +422,7 @@ final class Spoken {
         ways.add(with(onLandmark, here(landmark)));
         int nearest = state.now().airfoilAtReference(seat.get()).orElse(landmark);
         if (Math.abs(problem.way(here, reference(seat.get(), nearest)))
-                <= seat.get().view().aim()) {
+                <= state.now().engine().aim(seat.get())) {
             ways.add(List.of(here(nearest)));
         }
         return ways;

@@ -79,7 +79,7 @@ public record Engine(
     }
 
     /** How exactly a person can put an airfoil to the reference: as the view says, else as its station's tolerance lets them; ± degrees. */
-    double aim(Seat seat) {
+    public double aim(Seat seat) {
         View view = seat.view();
         return view.aim() > 0
                 ? view.aim()

@@ -108,13 +108,18 @@ final class CheckedModel {
     }
 
     CheckedModel view(String row, Station... stations) {
+        return view(row, 0, stations);
+    }
+
+    /** @param aim stated, degrees */
+    CheckedModel view(String row, double aim, Station... stations) {
         views.add(new View(
                 "view-" + row,
                 Optional.empty(),
                 row,
                 Optional.of("tip"),
                 0,
-                0,
+                aim,
                 Optional.empty(),
                 List.of(stations),
                 false));

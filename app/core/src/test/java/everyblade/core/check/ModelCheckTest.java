@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.spi.MeridionalPoint;
 import everyblade.spi.Shape;
+import everyblade.spi.Station;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -217,6 +219,43 @@ class ModelCheckTest {
                             .blindness())
                     .singleElement()
                     .satisfies(flaw -> assertThat(flaw.part()).isEqualTo(new Part.StationAt(0, 1)));
+        }
+    }
+
+    @Nested
+    class An_aim {
+
+        /** 20 mm before the plates, turned by 2° from 21.8° aside: 125 mm out the middle of the picture moves by 0.37°. */
+        private List<Flaw> flaws(double aim, double tilt) {
+            Station exact = at(-20, 125, 1);
+            Station loose = new Station(
+                    "loose",
+                    exact.x(),
+                    exact.r(),
+                    exact.clock(),
+                    exact.forward(),
+                    exact.up(),
+                    new Station.Tolerance(0, tilt),
+                    Optional.empty());
+            return new CheckedModel()
+                    .rotor("r", 20, plate(0, 0, 0.1))
+                    .view("r", aim, exact, loose)
+                    .flaws();
+        }
+
+        @Test
+        void that_the_tolerance_of_a_station_does_not_allow_is_told_with_both_angles() {
+            assertThat(flaws(0.3, 2)).singleElement().satisfies(flaw -> {
+                assertThat(flaw.kind()).isEqualTo(Flaw.Kind.AIM_WITHIN_TOLERANCE);
+                assertThat(flaw.part()).isEqualTo(new Part.AimOf(0));
+                assertThat(flaw.what()).contains("view-r", "0.3°", "loose", "0.4°");
+            });
+        }
+
+        @ParameterizedTest
+        @CsvSource({"0.4, 2", "0, 2", "0.3, 0"})
+        void that_it_allows_or_that_is_not_stated_is_none(double aim, double tilt) {
+            assertThat(flaws(aim, tilt)).isEmpty();
         }
     }
 

@@ -54,6 +54,8 @@ public final class SurfaceProblems {
             return "/rows/" + position.row() + "/positions/" + position.position();
         } else if (part instanceof Part.ViewAt view) {
             return "/views/" + view.view();
+        } else if (part instanceof Part.AimOf aim) {
+            return "/views/" + aim.view() + "/aim";
         } else {
             Part.StationAt station = (Part.StationAt) part;
             return "/views/" + station.view() + "/stations/" + station.station();
