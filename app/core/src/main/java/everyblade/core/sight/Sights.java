@@ -13,9 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
@@ -35,11 +33,9 @@ public final class Sights {
     private final Criteria criteria;
     private final SightStore store;
     private final Progress progress;
-    private final Map<String, Optional<Scene>> rings;
-    private final Map<String, Grain> grains;
+    private final Rings rings;
+    private final NeededPlaces needed;
     private final Map<String, StationSight> stations;
-    /** By view, the rows whose places it matters to know. */
-    private final Map<String, Set<String>> doubtful;
 
     /**
      * The sights of an engine.
@@ -54,10 +50,9 @@ public final class Sights {
         this.criteria = criteria;
         this.store = store;
         this.progress = progress;
-        this.rings = new ConcurrentHashMap<>();
-        this.grains = new ConcurrentHashMap<>();
+        this.rings = new Rings();
+        this.needed = new NeededPlaces(rings);
         this.stations = new ConcurrentHashMap<>();
-        this.doubtful = new ConcurrentHashMap<>();
     }
 
     private Sights(Sights other, ViewScene engine) {
@@ -67,9 +62,8 @@ public final class Sights {
         this.store = other.store;
         this.progress = other.progress;
         this.rings = other.rings;
-        this.grains = other.grains;
+        this.needed = other.needed;
         this.stations = other.stations;
-        this.doubtful = other.doubtful;
     }
 
     /**
@@ -93,39 +87,7 @@ public final class Sights {
     }
 
     private Map<String, Place> places(View view) {
-        if (engine.places().isEmpty() || !computes(view)) {
-            return Map.of();
-        }
-        Map<String, Place> used = new TreeMap<>();
-        for (String row : doubtful.computeIfAbsent(view.id(), id -> doubtful(view))) {
-            Optional.ofNullable(engine.places().get(row)).ifPresent(place -> used.put(row, place));
-        }
-        return used;
-    }
-
-    /** The rows between a view's stations and its row whose places a journal must tell, and the row itself if it stands still. */
-    private Set<String> doubtful(View view) {
-        Row row = engine.model().row(view.row()).orElseThrow();
-        Optional<ScopeTip> tip =
-                tip(view).or(() -> engine.model().scopeTips().stream().findFirst());
-        Set<String> rows = new TreeSet<>();
-        for (Station station : view.stations()) {
-            tip.ifPresent(any -> between(
-                            row, Pose.of(station, any), station.within().mm())
-                    .stream()
-                    .filter(other -> other.kind() == RowKind.STATOR)
-                    .forEach(other -> rows.addAll(
-                            row.kind() == RowKind.ROTOR ? List.of(other.id()) : List.of(other.id(), row.id()))));
-        }
-        return rows;
-    }
-
-    private List<Row> between(Row row, Pose pose, double reach) {
-        try {
-            return engine.between(scene(row), row, pose, reach);
-        } catch (UnusableShape unusable) {
-            throw new IllegalStateException(unusable.getMessage(), unusable);
-        }
+        return computes(view) ? needed.of(engine, view) : Map.of();
     }
 
     /** Whether what a row shows can be computed: it has a shape, and a view of it stations and a scope tip. */
@@ -152,7 +114,7 @@ public final class Sights {
      * @throws IllegalStateException if its shape gives no surface; models are checked for that before
      */
     public Scene scene(Row row) {
-        return ring(engine, row).orElseThrow(() -> new IllegalStateException("row " + row.id() + " has no shape"));
+        return rings.scene(engine, row);
     }
 
     /**
@@ -161,32 +123,7 @@ public final class Sights {
      * @throws IllegalStateException if its shape gives no surface; models are checked for that before
      */
     public Grain grain(Row row) {
-        return grain(engine, row);
-    }
-
-    private Grain grain(ViewScene moved, Row row) {
-        return grains.computeIfAbsent(key(moved, row), key -> {
-            try {
-                return moved.grain(row)
-                        .orElseThrow(() -> new IllegalStateException("row " + row.id() + " has no shape"));
-            } catch (UnusableShape unusable) {
-                throw new IllegalStateException(unusable.getMessage(), unusable);
-            }
-        });
-    }
-
-    private static String key(ViewScene moved, Row row) {
-        return row.id() + " " + new TreeMap<>(moved.vanes());
-    }
-
-    private Optional<Scene> ring(ViewScene moved, Row row) {
-        return rings.computeIfAbsent(key(moved, row), key -> {
-            try {
-                return moved.ring(row);
-            } catch (UnusableShape unusable) {
-                throw new IllegalStateException(unusable.getMessage(), unusable);
-            }
-        });
+        return rings.grain(engine, row);
     }
 
     /**
@@ -245,7 +182,7 @@ public final class Sights {
             String key, View view, Station station, ScopeTip tip, Map<String, String> vanes, Criteria asked) {
         Row row = engine.model().row(view.row()).orElseThrow();
         ViewScene moved = moved(vanes);
-        Grain grain = grain(moved, row);
+        Grain grain = rings.grain(moved, row);
         Optional<StationSight> kept = store.find(key).flatMap(content -> StationBytes.read(content, grain));
         if (kept.isPresent()) {
             return kept.get();
@@ -323,11 +260,10 @@ public final class Sights {
 
     /** The scene as a scope tip at a pose sees it. */
     private ViewScene.Setting setting(ViewScene moved, Row row, Pose pose, double reach, double radius) {
-        Scene ring = ring(moved, row).orElseThrow();
         try {
-            return moved.setting(ring, row, pose, reach, radius);
+            return moved.setting(rings.scene(moved, row), row, pose, reach, radius);
         } catch (UnusableShape unusable) {
-            throw new IllegalStateException(unusable.getMessage(), unusable);
+            throw Rings.unusable(unusable);
         }
     }
 

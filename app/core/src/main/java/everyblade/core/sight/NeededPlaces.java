@@ -1,0 +1,69 @@
+package everyblade.core.sight;
+
+import everyblade.core.surface.UnusableShape;
+import everyblade.core.turning.Placing.Place;
+import everyblade.spi.EngineModel;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
+import everyblade.spi.ScopeTip;
+import everyblade.spi.Station;
+import everyblade.spi.View;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * Of which rows that stand still a journal must tell the place, for what a view shows hangs on it: those between its stations
+ * and its row, and the row itself if it stands still. Found once for each view; the same for every thread.
+ */
+final class NeededPlaces {
+
+    private final Rings rings;
+    private final Map<String, Set<String>> rows = new ConcurrentHashMap<>();
+
+    NeededPlaces(Rings rings) {
+        this.rings = rings;
+    }
+
+    /** Those of the places known in an engine that a view of it needs, by row. */
+    Map<String, Place> of(ViewScene engine, View view) {
+        if (engine.places().isEmpty()) {
+            return Map.of();
+        }
+        Map<String, Place> used = new TreeMap<>();
+        for (String row : rows.computeIfAbsent(view.id(), id -> needed(engine, view))) {
+            Optional.ofNullable(engine.places().get(row)).ifPresent(place -> used.put(row, place));
+        }
+        return used;
+    }
+
+    private Set<String> needed(ViewScene engine, View view) {
+        EngineModel model = engine.model();
+        Row row = model.row(view.row()).orElseThrow();
+        Optional<ScopeTip> tip = view.scopeTip()
+                .flatMap(model::scopeTip)
+                .or(() -> model.scopeTips().stream().findFirst());
+        Set<String> needed = new TreeSet<>();
+        for (Station station : view.stations()) {
+            tip.ifPresent(any -> between(
+                            engine, row, Pose.of(station, any), station.within().mm())
+                    .stream()
+                    .filter(other -> other.kind() == RowKind.STATOR)
+                    .forEach(other -> needed.addAll(
+                            row.kind() == RowKind.ROTOR ? List.of(other.id()) : List.of(other.id(), row.id()))));
+        }
+        return needed;
+    }
+
+    private List<Row> between(ViewScene engine, Row row, Pose pose, double reach) {
+        try {
+            return engine.between(rings.scene(engine, row), row, pose, reach);
+        } catch (UnusableShape unusable) {
+            throw Rings.unusable(unusable);
+        }
+    }
+}

@@ -1,0 +1,55 @@
+package everyblade.core.sight;
+
+import everyblade.core.surface.UnusableShape;
+import everyblade.spi.Row;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The rings of an engine's rows and how finely these are judged, each made once for the positions at which vanes stand. The
+ * same for every thread.
+ *
+ * <p>A shape that gives no surface is an IllegalStateException; models are checked for that before.
+ */
+final class Rings {
+
+    private final Map<String, Optional<Scene>> rings = new ConcurrentHashMap<>();
+    private final Map<String, Grain> grains = new ConcurrentHashMap<>();
+
+    /** The scene of a row's ring in an engine. */
+    Scene scene(ViewScene engine, Row row) {
+        return rings.computeIfAbsent(key(engine, row), key -> {
+                    try {
+                        return engine.ring(row);
+                    } catch (UnusableShape unusable) {
+                        throw unusable(unusable);
+                    }
+                })
+                .orElseThrow(() -> shapeless(row));
+    }
+
+    /** How finely the airfoils of a row are judged. */
+    Grain grain(ViewScene engine, Row row) {
+        return grains.computeIfAbsent(key(engine, row), key -> {
+            try {
+                return engine.grain(row).orElseThrow(() -> shapeless(row));
+            } catch (UnusableShape unusable) {
+                throw unusable(unusable);
+            }
+        });
+    }
+
+    private static String key(ViewScene engine, Row row) {
+        return row.id() + " " + new TreeMap<>(engine.vanes());
+    }
+
+    private static IllegalStateException shapeless(Row row) {
+        return new IllegalStateException("row " + row.id() + " has no shape");
+    }
+
+    static IllegalStateException unusable(UnusableShape unusable) {
+        return new IllegalStateException(unusable.getMessage(), unusable);
+    }
+}
