@@ -176,7 +176,7 @@ public final class TeaselFan implements EngineModelSource {
     private static View view(
             String id, String port, String row, double reference, boolean travels, List<Station> stations) {
         return new View(
-                id, Optional.of(port), row, Optional.of("fwd90"), reference, 0.5, Optional.empty(), stations, travels);
+                id, Optional.of(port), row, Optional.of("fwd90"), reference, 0, Optional.empty(), stations, travels);
     }
 
     private static Station station(String id, double x, double span, double clock, Heading forward) {
