@@ -1,9 +1,7 @@
 package everyblade.record;
 
-import java.io.ByteArrayOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,44 +10,27 @@ import java.util.Optional;
 
 /**
  * The only writer of a journal: what it says is kept is safe on disk, and stays so. For one thread at a time.
- *
- * <p>Disks may write out of order what was not forced. So the newline of a line is written only when the line itself is
- * safe, together with the next line of the batch: a line with a newline is then always whole, and whatever a cut in
- * power leaves at the end has no newline. That costs one force more than there are lines.
- *
- * <p>After a failed write or force nobody knows what is on the disk. The writer then cuts off what it has not
- * acknowledged, as well as it can, and takes nothing more; opening the job again shows what is there.
  */
 public final class JournalWriter implements Closeable {
 
-    private static final byte[] NEWLINE = {'\n'};
-
-    /** A file that was replaced, removed or written to would swallow what we say is kept, and is not ours to cut. */
-    private static final String CHANGED = "something else has changed or replaced the file";
-
     private final Disk disk;
     private final Path path;
-    private final Disk.OpenFile file;
+    private final ForcedLines end;
     private final Disk.Lock lock;
     private final Job opened;
-    private final Optional<String> setAside;
 
     private int count;
     private String head;
-    private long length;
     private Optional<Problem> stopped = Optional.empty();
 
-    private JournalWriter(
-            Disk disk, Path path, Disk.OpenFile file, Disk.Lock lock, Job opened, Optional<String> setAside) {
+    private JournalWriter(Disk disk, Path path, ForcedLines end, Disk.Lock lock, Job opened) {
         this.disk = disk;
         this.path = path;
-        this.file = file;
+        this.end = end;
         this.lock = lock;
         this.opened = opened;
-        this.setAside = setAside;
         this.count = opened.journal().lines().size();
         this.head = opened.journal().head();
-        this.length = opened.journal().length();
     }
 
     /** What came of appending. */
@@ -69,42 +50,9 @@ public final class JournalWriter implements Closeable {
     static JournalWriter open(Disk disk, Path folder, Job job, Disk.Lock lock) throws IOException {
         Journal journal = job.journal();
         Path path = folder.resolve(Journal.FILE);
-        Optional<String> setAside =
-                journal.torn().isPresent() ? Optional.of(setAside(disk, folder, journal.length())) : Optional.empty();
-        Disk.OpenFile file = disk.open(path);
-        try {
-            if (setAside.isPresent()) {
-                file.truncate(journal.length());
-            }
-            // After a failed force a system may take unwritten bytes for written ones. Writing the last newline again
-            // makes the end of the journal, which is all that can be in doubt, go to the disk before anyone builds on
-            // it.
-            file.write(journal.length() - 1, NEWLINE);
-            file.force();
-            return new JournalWriter(disk, path, file, lock, job, setAside);
-        } catch (IOException failure) {
-            closeQuietly(file);
-            throw failure;
-        }
-    }
-
-    private static String setAside(Disk disk, Path folder, long sound) throws IOException {
-        int number = 1;
-        while (disk.exists(folder.resolve(tornName(number)))) {
-            number++;
-        }
-        try (InputStream journal = disk.read(folder.resolve(Journal.FILE), Journal.LARGEST);
-                Disk.OpenFile torn = disk.create(folder.resolve(tornName(number)))) {
-            journal.skipNBytes(sound);
-            torn.write(0, journal.readAllBytes());
-            torn.force();
-        }
-        disk.forceFolder(folder);
-        return tornName(number);
-    }
-
-    private static String tornName(int number) {
-        return "torn-" + number + ".txt";
+        ForcedLines end =
+                ForcedLines.open(disk, path, journal.length(), journal.torn().isPresent(), Journal.LARGEST);
+        return new JournalWriter(disk, path, end, lock, job);
     }
 
     /** The job as it was when the writer was opened. */
@@ -119,7 +67,8 @@ public final class JournalWriter implements Closeable {
 
     /** What a person should be told about the opening, one line each. */
     public List<String> notices() {
-        return setAside
+        return end
+                .setAside()
                 .map(name -> "Torn line set aside: " + Journal.FILE + " line "
                         + opened.journal().torn().orElseThrow().line() + ": it had no newline, so it was never"
                         + " acknowledged; its bytes are in " + name + ", say the entry again if it is wanted")
@@ -155,21 +104,13 @@ public final class JournalWriter implements Closeable {
             lines.add(new Line(k, entry, last));
             texts.add(line.get().bytes());
         }
-        try {
-            if (disk.size(path) != length) {
-                return stop(CHANGED);
-            }
-            long end = write(texts);
-            if (disk.size(path) != end) {
-                return stop(CHANGED);
-            }
-            count += lines.size();
-            head = last;
-            length = end;
-            return new Kept(List.copyOf(lines));
-        } catch (IOException failure) {
-            return stop(Reasons.of(failure) + "; " + cutBack());
+        Optional<String> why = end.append(texts);
+        if (why.isPresent()) {
+            return stop(why.get());
         }
+        count += lines.size();
+        head = last;
+        return new Kept(List.copyOf(lines));
     }
 
     /**
@@ -196,37 +137,6 @@ public final class JournalWriter implements Closeable {
         }
     }
 
-    private long write(List<byte[]> lines) throws IOException {
-        long end = length;
-        byte[] before = {};
-        for (byte[] line : lines) {
-            ByteArrayOutputStream piece = new ByteArrayOutputStream();
-            piece.writeBytes(before);
-            piece.writeBytes(line);
-            file.write(end, piece.toByteArray());
-            file.force();
-            end += piece.size();
-            before = NEWLINE;
-        }
-        if (!lines.isEmpty()) {
-            file.write(end, NEWLINE);
-            file.force();
-            end++;
-        }
-        return end;
-    }
-
-    /** Cuts off what is not acknowledged and says whether that went well. */
-    private String cutBack() {
-        try {
-            file.truncate(length);
-            file.force();
-            return "nothing of this entry is left in the journal";
-        } catch (IOException alsoRefused) {
-            return "what is left of this entry could not be cut off, so it may show when the job is opened again";
-        }
-    }
-
     private NotKept stop(String why) {
         Problem problem = Problem.inFile(
                 "NOT KEPT",
@@ -250,7 +160,7 @@ public final class JournalWriter implements Closeable {
     public void close() {
         stopped = stopped.or(
                 () -> Optional.of(Problem.inFile("NOT KEPT", path.toString(), "the job was closed", "open it again")));
-        closeQuietly(file);
+        end.close();
         closeQuietly(lock);
     }
 
