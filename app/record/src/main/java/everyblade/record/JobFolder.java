@@ -207,6 +207,11 @@ public final class JobFolder {
         }
     }
 
+    /** What reviewers said of the job, apart from its journal. */
+    public ReviewFile review() {
+        return new ReviewFile(disk, path, files);
+    }
+
     /** Checks the whole record; an end that is missing shows only by a head that was noted elsewhere. */
     public Verification verify(Optional<NotedHead> noted) {
         return verify(noted, new SeenHeads(DerivedFiles.none()));
@@ -249,12 +254,12 @@ public final class JobFolder {
                         "open it for reading, or ask them to close it"));
     }
 
-    private static String holder(String by, Instant since) {
+    static String holder(String by, Instant since) {
         return by.replaceAll("\\R", " ") + " since " + since.truncatedTo(ChronoUnit.SECONDS) + " (process "
                 + ProcessHandle.current().pid() + ")\n";
     }
 
-    private static Problem unwritable(String file, IOException failure) {
+    static Problem unwritable(String file, IOException failure) {
         return Problem.inFile(
                 "File not written",
                 file,

@@ -208,7 +208,7 @@ final class LineFormat {
         return node.get(key).textValue();
     }
 
-    private static Instant time(ObjectNode node, String key) throws Unreadable {
+    static Instant time(ObjectNode node, String key) throws Unreadable {
         String text = text(node, key);
         try {
             Instant time = Instant.parse(text);

@@ -12,7 +12,9 @@ import everyblade.record.derived.SeenHeads;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -24,9 +26,12 @@ final class RecordCheck {
 
     private final JobFiles files;
     private final Photos photos;
+    private final ReviewFile reviews;
     private final Optional<NotedHead> noted;
     private final SeenHeads seen;
     private final List<Line> pictured = new ArrayList<>();
+    private ReviewFile.Reading reviewed = new ReviewFile.Readable(Review.NONE);
+    private final Map<Integer, String> reviewedHeads = new HashMap<>();
     private OptionalInt notedAt = OptionalInt.empty();
 
     RecordCheck(JobFiles files, Optional<NotedHead> noted, SeenHeads seen) {
@@ -34,12 +39,14 @@ final class RecordCheck {
         this.files = files;
         this.photos = new Photos(files);
         this.noted = noted;
+        this.reviews = new ReviewFile(files.disk(), files.root(), files);
     }
 
     /** The whole record, with the one that it is compared with. */
     Verification verify() {
         try (InputStream in = files.open(Journal.FILE, Journal.LARGEST)) {
             JournalStream lines = new JournalStream(in);
+            readReview(lines.head());
             note(lines);
             Optional<Problem> twofold = Optional.empty();
             for (Optional<byte[]> next = lines.next(); next.isPresent(); next = lines.next()) {
@@ -58,7 +65,16 @@ final class RecordCheck {
         }
     }
 
+    /** Read first, so that of the journal's heads only those are held that were reviewed. */
+    private void readReview(String firstHash) {
+        reviewed = reviews.read(firstHash);
+        if (reviewed instanceof ReviewFile.Readable readable) {
+            readable.review().remarks().forEach(remark -> reviewedHeads.put(remark.entries(), ""));
+        }
+    }
+
     private void note(JournalStream lines) {
+        reviewedHeads.computeIfPresent(lines.entries(), (entries, none) -> lines.head());
         if (noted.isPresent() && noted.get().hash().equals(lines.head())) {
             notedAt = OptionalInt.of(lines.entries());
         }
@@ -68,6 +84,7 @@ final class RecordCheck {
         Optional<Problem> problem = newer(journal)
                 .or(() -> new JobReader(files).frozenOtherwise(journal))
                 .or(() -> missing(journal, lines))
+                .or(() -> review(lines))
                 .or(() -> pictured.stream()
                         .flatMap(line -> photos.changed(line).stream())
                         .findFirst());
@@ -86,6 +103,17 @@ final class RecordCheck {
                             "open the job for writing, which sets the line aside"));
         }
         return new Sound(lines.entries(), lines.head(), notedAt);
+    }
+
+    /** What is wrong with what reviewers said, or with the journal since. */
+    private Optional<Problem> review(JournalStream lines) {
+        if (reviewed instanceof ReviewFile.Refused refused) {
+            return Optional.of(refused.problem());
+        }
+        Review review = ((ReviewFile.Readable) reviewed).review();
+        return review.unbound(entries ->
+                        Optional.ofNullable(reviewedHeads.get(entries)).filter(head -> entries <= lines.entries()))
+                .or(review::tornLine);
     }
 
     /** What a newer version may have added is not known here, so it cannot be called sound. */

@@ -1,9 +1,6 @@
 package everyblade.desktop.command;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import everyblade.core.finding.closing.ClosingList;
-import everyblade.core.finding.closing.OpenItem;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -35,7 +32,7 @@ final class CloseCommand implements Callable<Integer> {
         OpenedJob opened = OpenedJob.read(around, job);
         ClosingList list = opened.closing(opened.coverage());
         if (json) {
-            around.out().println(JsonText.of(json(list)));
+            around.out().println(JsonText.of(ClosingJson.of(list)));
         } else {
             text(list);
         }
@@ -50,41 +47,5 @@ final class CloseCommand implements Callable<Integer> {
 
     private void say(String line) {
         around.out().println(OneLine.of(line));
-    }
-
-    private static ObjectNode json(ClosingList list) {
-        ObjectNode json = JsonText.object();
-        ArrayNode open = json.putArray("open");
-        for (OpenItem item : list.items()) {
-            ObjectNode one = open.addObject();
-            one.put("kind", item.kind().word());
-            one.put("what", item.what());
-            one.put("where", item.where());
-            item.opened()
-                    .ifPresentOrElse(
-                            entry -> one.put("entry", entry.number())
-                                    .put("by", entry.by())
-                                    .put("at", entry.at().toString()),
-                            () -> one.putNull("entry"));
-            one.put("toDo", item.toDo());
-        }
-        for (ClosingList.Accepted accepted : list.accepted()) {
-            open.addObject()
-                    .put("kind", OpenItem.Kind.ACCEPTED.word())
-                    .put("what", accepted.what())
-                    .put("where", "")
-                    .put("entry", accepted.entry())
-                    .put("by", accepted.by())
-                    .put("because", accepted.reason())
-                    .put("toDo", "");
-        }
-        ArrayNode accepted = json.putArray("accepted");
-        list.accepted()
-                .forEach(each -> accepted.addObject()
-                        .put("entry", each.entry())
-                        .put("what", each.what())
-                        .put("because", each.reason())
-                        .put("by", each.by()));
-        return json;
     }
 }

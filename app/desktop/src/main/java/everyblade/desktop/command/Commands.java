@@ -75,6 +75,8 @@ public final class Commands {
                 .addSubcommand(new GapsCommand(around))
                 .addSubcommand(new FindingsCommand(around))
                 .addSubcommand(new CloseCommand(around))
+                .addSubcommand(new ReviewCommand(around))
+                .addSubcommand(new CompareCommand(around))
                 .addSubcommand(new NextCommand(around))
                 .addSubcommand(new PhotosCommand(around))
                 .addSubcommand(new MeasureCommand(around))

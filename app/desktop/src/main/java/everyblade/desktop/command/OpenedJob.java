@@ -29,6 +29,8 @@ import everyblade.record.JobFolder;
 import everyblade.record.Journal;
 import everyblade.record.Line;
 import everyblade.record.Problem;
+import everyblade.record.Review;
+import everyblade.record.ReviewFile;
 import everyblade.record.derived.DerivedFiles;
 import everyblade.record.limits.LimitsReader;
 import everyblade.record.limits.LimitsReading;
@@ -38,6 +40,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * A job with its journal folded over its frozen engine model.
@@ -159,10 +162,40 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress,
 
     /** What must not stay unsaid where this record is shown: see {@link JobFolder#doubts}. */
     List<String> doubts() {
-        return folder.doubts(journal()).stream()
+        return Stream.concat(folder.doubts(journal()).stream(), reviewDoubts())
                 .map(Problem::message)
                 .map(OneLine::of)
                 .toList();
+    }
+
+    /** What is wrong with the review, or with the record since it was reviewed. */
+    private Stream<Problem> reviewDoubts() {
+        ReviewFile.Reading reading = readReview();
+        return reading instanceof ReviewFile.Readable readable
+                ? Stream.concat(readable.review().unbound(journal()).stream(), readable.review().tornLine().stream())
+                : Stream.of(((ReviewFile.Refused) reading).problem());
+    }
+
+    /** What reviewers said of it so far; empty if that cannot be read, which {@link #doubts} tells. */
+    Optional<Review> reviewed() {
+        return readReview() instanceof ReviewFile.Readable readable ? Optional.of(readable.review()) : Optional.empty();
+    }
+
+    /**
+     * What reviewers said of it so far.
+     *
+     * @throws Failure if that cannot be read
+     */
+    public Review review() {
+        ReviewFile.Reading reading = readReview();
+        if (reading instanceof ReviewFile.Refused refused) {
+            throw new Failure(refused.problem().message());
+        }
+        return ((ReviewFile.Readable) reading).review();
+    }
+
+    private ReviewFile.Reading readReview() {
+        return folder.review().read(journal().firstHash());
     }
 
     public Journal journal() {
@@ -198,7 +231,7 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress,
 
     /** Everything that is open. */
     ClosingList closing(Coverage coverage) {
-        return ClosingList.of(fold, coverage, limits(), judged(coverage));
+        return ClosingList.of(fold, coverage, limits(), judged(coverage), review().remarks());
     }
 
     /** Its pictures, with what is needed to measure in them. */

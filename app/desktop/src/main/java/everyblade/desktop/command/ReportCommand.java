@@ -5,7 +5,9 @@ import everyblade.picture.report.LastRecord;
 import everyblade.picture.report.ReportFacts;
 import everyblade.picture.report.ReportPdf;
 import everyblade.record.Beginning;
+import everyblade.record.Review;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -68,6 +70,7 @@ final class ReportCommand implements Callable<Integer> {
                 job.previous().map(ReportCommand::named),
                 job.journal().modelHash(),
                 job.journal().head(),
-                job.doubts());
+                job.doubts(),
+                job.reviewed().map(Review::remarks).orElse(List.of()));
     }
 }

@@ -5,6 +5,7 @@ import everyblade.core.finding.Judgement;
 import everyblade.core.finding.Judging;
 import everyblade.core.finding.Limits;
 import everyblade.core.finding.closing.ClosingList;
+import everyblade.core.finding.review.ReviewRemark;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Seat;
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param speech all entries so far, those only in memory included
  * @param coverage of all these entries
  * @param limits that findings are judged by, if the job has any
+ * @param review what reviewers said of it so far
  * @param keeping what becomes of the next one
  */
 public record JobState(
@@ -34,6 +36,7 @@ public record JobState(
         Speech speech,
         Coverage coverage,
         Optional<Limits> limits,
+        List<ReviewRemark> review,
         Keeping keeping) {
 
     public Fold fold() {
@@ -71,11 +74,18 @@ public record JobState(
 
     /** Everything that is open; takes as long as finding the gaps. */
     public ClosingList closing() {
-        return ClosingList.of(fold(), coverage, limits, judged());
+        return ClosingList.of(fold(), coverage, limits, judged(), review);
     }
 
-    JobState after(Speech said, String newHead, Keeping newKeeping) {
+    JobState after(Speech said, String newHead, List<ReviewRemark> newReview, Keeping newKeeping) {
         return new JobState(
-                folder, beginning, newHead, said, coverage.after(said.fold().situation()), limits, newKeeping);
+                folder,
+                beginning,
+                newHead,
+                said,
+                coverage.after(said.fold().situation()),
+                limits,
+                newReview,
+                newKeeping);
     }
 }

@@ -3,6 +3,8 @@ package everyblade.desktop.view;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Settings;
+import everyblade.core.finding.review.Question;
+import everyblade.core.finding.review.ReviewRemark;
 import everyblade.core.move.Move;
 import everyblade.core.move.PlanBuilder;
 import everyblade.core.move.Prices;
@@ -38,7 +40,7 @@ public record NextToDo(String words, Optional<String> entry) {
         if (move.isEmpty()) {
             return now.engine().model().views().isEmpty()
                     ? new NextToDo(words.say("next.noViews"), Optional.empty())
-                    : closing(now, shown.left(), words);
+                    : closing(state, shown.left(), words);
         }
         return tooHot(now, move.get())
                 ? new NextToDo(words.say("next.heat"), Optional.of("heat "))
@@ -83,7 +85,8 @@ public record NextToDo(String words, Optional<String> entry) {
                 .orElseGet(() -> words.say("next.anyAirfoil", CountWords.airfoil(words, move.row())));
     }
 
-    private static NextToDo closing(Situation now, List<Left> left, Words words) {
+    private static NextToDo closing(JobState state, List<Left> left, Words words) {
+        Situation now = state.situation();
         Optional<String> tool = now.ledger().toolsOut().keySet().stream().findFirst();
         if (tool.isPresent()) {
             return new NextToDo(
@@ -93,6 +96,15 @@ public record NextToDo(String words, Optional<String> entry) {
         if (open.isPresent()) {
             return new NextToDo(
                     words.say("next.shut", open.get()), Optional.of("shut " + EntryText.name(open.get()) + " "));
+        }
+        Optional<Question> asked = Question.of(state.review(), state.fold()).stream()
+                .filter(Question::open)
+                .findFirst();
+        if (asked.isPresent()) {
+            ReviewRemark remark = asked.get().asked();
+            return new NextToDo(
+                    words.say("next.answer", remark.by(), remark.text()),
+                    Optional.of(asked.get().answer()));
         }
         if (!left.isEmpty()) {
             return new NextToDo(words.say("next.accept", left.get(0).what()), Optional.of("noaccess "));

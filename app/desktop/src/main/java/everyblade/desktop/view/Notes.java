@@ -1,7 +1,11 @@
 package everyblade.desktop.view;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.Refusal;
 import everyblade.core.finding.Judgement;
+import everyblade.core.finding.review.Place;
+import everyblade.core.finding.review.Question;
+import everyblade.core.finding.review.ReviewRemark;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Remark;
 import everyblade.desktop.map.CellAt;
@@ -15,28 +19,35 @@ import java.util.stream.Collectors;
 /**
  * One thing that someone said of the parts themselves, or left open.
  *
- * @param entry number of the entry that says so
+ * @param entry number of the entry that says so, or of the remark in the review
  * @param kind what sort of thing
  * @param text as it was said
  * @param cell where, if it is about a cell
  * @param verdict what the job's limits say of it, if it is a finding and there are any
+ * @param closes how the entry begins that closes it; empty if nothing need
  */
-public record Notes(int entry, Kind kind, String text, Optional<CellAt> cell, Optional<String> verdict) {
+public record Notes(int entry, Kind kind, String text, Optional<CellAt> cell, Optional<String> verdict, String closes) {
 
     /** What sort of thing. */
     public enum Kind {
         FINDING,
         /** To be looked at again. */
         RECHECK,
+        /** A reviewer's question, open until answered. */
+        SENT_BACK,
         /** A question, a repeat or something missing, open until settled. */
         QUESTION
     }
 
-    /** All findings, and everything that is still open, in the order of the record. */
+    /** What reviewers sent back; then all findings, and everything that is still open, in the order of the record. */
     public static List<Notes> of(JobState state) {
         Map<Integer, Judgement> judged = state.judged().stream()
                 .collect(Collectors.toMap(judgement -> judgement.finding().entry(), Function.identity()));
         List<Notes> notes = new ArrayList<>();
+        Question.of(state.review(), state.fold()).stream()
+                .filter(Question::open)
+                .map(question -> sentBack(state, question))
+                .forEach(notes::add);
         for (Logged logged : state.fold().entries()) {
             boolean counts = !state.fold().isVoid(logged.number());
             boolean open = state.situation().ledger().questions().containsKey(logged.number());
@@ -49,10 +60,33 @@ public record Notes(int entry, Kind kind, String text, Optional<CellAt> cell, Op
                         kind,
                         logged.text(),
                         cell(state, logged.number()),
-                        Optional.ofNullable(judged.get(logged.number())).map(Notes::verdict)));
+                        Optional.ofNullable(judged.get(logged.number())).map(Notes::verdict),
+                        open ? "settle " + logged.number() + " because " : ""));
             }
         }
         return notes;
+    }
+
+    private static Notes sentBack(JobState state, Question question) {
+        ReviewRemark asked = question.asked();
+        return new Notes(
+                asked.number(),
+                Kind.SENT_BACK,
+                asked.text()
+                        + asked.place().map(place -> " (" + place.words() + ")").orElse("") + ", " + asked.by(),
+                asked.place().flatMap(place -> cell(state, place)),
+                Optional.empty(),
+                question.answer());
+    }
+
+    /** The first cell of a place; empty if the engine has no such place. */
+    static Optional<CellAt> cell(JobState state, Place place) {
+        try {
+            long zones = place.zones(state.situation().engine()).bits();
+            return Optional.of(new CellAt(place.row(), place.first(), Long.numberOfTrailingZeros(zones)));
+        } catch (Refusal noSuchPlace) {
+            return Optional.empty();
+        }
     }
 
     /** The verdict, and of what decides it the rule and its outcome. */

@@ -26,6 +26,7 @@ public record OpenLine(String kind, String what, String toDo, Optional<CellAt> c
         for (OpenItem item : list.items()) {
             Optional<CellAt> cell = item.gap()
                     .map(Left::first)
+                    .or(() -> item.place().flatMap(place -> Notes.cell(state, place)))
                     .or(() -> item.opened().flatMap(entry -> Notes.cell(state, entry.number())));
             lines.add(new OpenLine(item.kind().word(), item.line(), item.toDo(), cell, item.entry()));
         }

@@ -2,6 +2,7 @@ package everyblade.desktop.view;
 
 import everyblade.core.entry.Refusal;
 import everyblade.core.finding.Limits;
+import everyblade.core.finding.review.ReviewRemark;
 import everyblade.core.sight.Progress;
 import everyblade.core.turning.Logged;
 import everyblade.desktop.command.Failure;
@@ -18,6 +19,7 @@ import everyblade.record.JobFolder;
 import everyblade.record.JournalWriter;
 import everyblade.record.PreviousRecord;
 import everyblade.record.Problem;
+import everyblade.record.ReviewFile;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -124,6 +126,7 @@ public final class Session implements AutoCloseable {
                 Speech.after(job),
                 job.coverage(),
                 limits(job),
+                review(job),
                 keeping);
     }
 
@@ -137,6 +140,25 @@ public final class Session implements AutoCloseable {
             }
             return Optional.empty();
         }
+    }
+
+    /** A review that cannot be read must not keep anybody from entering what they see, nor go unsaid. */
+    private List<ReviewRemark> review(OpenedJob job) {
+        try {
+            return job.review().remarks();
+        } catch (Failure unreadable) {
+            if (!notices.contains(unreadable.getMessage())) {
+                notices.add(unreadable.getMessage());
+            }
+            return List.of();
+        }
+    }
+
+    /** What reviewers have said by now, for they do so while others work on the job. */
+    private List<ReviewRemark> reviewNow() {
+        return folder.review().read(opened.journal().firstHash()) instanceof ReviewFile.Readable readable
+                ? readable.review().remarks()
+                : state.review();
     }
 
     /** The job as it stands. */
@@ -195,14 +217,14 @@ public final class Session implements AutoCloseable {
             }
             return remember(said, notKept.problem().message(), List.of());
         }
-        state = state.after(said.after(), open.head(), new Keeping.OnDisk());
+        state = state.after(said.after(), open.head(), reviewNow(), new Keeping.OnDisk());
         return new Answer.Kept(said.number(), said.addition().text(), true, warnings);
     }
 
     private Answer remember(Speech.Said said, String problem, List<Addition> before) {
         List<Addition> unsaved = new ArrayList<>(before);
         unsaved.add(said.addition());
-        state = state.after(said.after(), state.head(), new Keeping.InMemory(problem, unsaved));
+        state = state.after(said.after(), state.head(), state.review(), new Keeping.InMemory(problem, unsaved));
         return new Answer.Kept(said.number(), said.addition().text(), false, said.warnings());
     }
 
@@ -295,6 +317,7 @@ public final class Session implements AutoCloseable {
                 state.speech(),
                 state.coverage(),
                 state.limits(),
+                state.review(),
                 new Keeping.OnDisk());
         return Optional.empty();
     }

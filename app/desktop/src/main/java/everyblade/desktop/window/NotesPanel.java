@@ -25,15 +25,16 @@ final class NotesPanel {
         list.getAccessibleContext().setAccessibleName(words.say("page.notes"));
         list.addListSelectionListener(chosen -> {
             Notes one = list.getSelectedValue();
-            settle.setVisible(one != null && one.kind() != Notes.Kind.FINDING);
+            settle.setVisible(one != null && !one.closes().isEmpty());
+            Texts.say(
+                    settle,
+                    words.say(one != null && one.kind() == Notes.Kind.SENT_BACK ? "notes.answer" : "notes.settle"));
             if (one != null && !chosen.getValueIsAdjusting()) {
                 one.cell().ifPresent(select);
             }
         });
-        Texts.say(settle, words.say("notes.settle"));
         settle.setVisible(false);
-        settle.addActionListener(
-                pressed -> begin.accept("settle " + list.getSelectedValue().entry() + " because "));
+        settle.addActionListener(pressed -> begin.accept(list.getSelectedValue().closes()));
         panel.add(list.scrolled(), "hmin 40");
         panel.add(settle, "grow 0");
     }

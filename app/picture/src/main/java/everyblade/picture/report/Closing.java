@@ -36,6 +36,7 @@ final class Closing {
             case PORT -> Telling.count(count, "port") + " looked through and not said to be open";
             case FINDING -> Telling.count(count, "finding") + " without an outcome";
             case COUNT -> "the count lost " + (count == 1 ? "once" : count + " times");
+            case SENT_BACK -> Telling.count(count, "question") + " of a reviewer";
             case GAP -> Telling.count(count, "gap");
             case RECHECK -> Telling.count(count, "recheck");
             case QUESTION -> Telling.count(count, "question");

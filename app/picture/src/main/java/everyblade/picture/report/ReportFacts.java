@@ -1,5 +1,6 @@
 package everyblade.picture.report;
 
+import everyblade.core.finding.review.ReviewRemark;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.Collections;
@@ -20,6 +21,7 @@ import java.util.TreeMap;
  * @param modelHash hash of the frozen engine model, hexadecimal digits
  * @param head hash of the journal's last line, hexadecimal digits
  * @param doubts what is wrong with the record itself, such as a picture that is not the one that was kept; a line each
+ * @param review what reviewers said of the record
  */
 public record ReportFacts(
         String serial,
@@ -30,9 +32,10 @@ public record ReportFacts(
         Optional<String> previous,
         String modelHash,
         String head,
-        List<String> doubts) {
+        List<String> doubts,
+        List<ReviewRemark> review) {
 
-    /** Of a record that nothing is wrong with. */
+    /** Of a record that nothing is wrong with, and nobody reviewed. */
     public ReportFacts(
             String serial,
             String task,
@@ -42,11 +45,12 @@ public record ReportFacts(
             Optional<String> previous,
             String modelHash,
             String head) {
-        this(serial, task, by, at, settings, previous, modelHash, head, List.of());
+        this(serial, task, by, at, settings, previous, modelHash, head, List.of(), List.of());
     }
 
     public ReportFacts {
         doubts = List.copyOf(doubts);
+        review = List.copyOf(review);
         settings = Collections.unmodifiableSortedMap(new TreeMap<>(settings));
     }
 }

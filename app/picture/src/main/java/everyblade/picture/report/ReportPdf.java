@@ -83,6 +83,7 @@ public final class ReportPdf {
         blocks.addAll(Findings.of(job));
         blocks.addAll(Since.of(job));
         blocks.addAll(Remaining.questions(job));
+        blocks.addAll(Reviewed.of(job));
         blocks.addAll(Remaining.notDone(job));
         blocks.addAll(Eyesight.of(job));
         blocks.addAll(Count.of(job));

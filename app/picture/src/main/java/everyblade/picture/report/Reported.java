@@ -54,7 +54,7 @@ record Reported(
                 facts,
                 exhibits,
                 judged,
-                ClosingList.of(fold, coverage, exhibits.limits(), judged));
+                ClosingList.of(fold, coverage, exhibits.limits(), judged, facts.review()));
     }
 
     /** What the limits say of the finding of entry K, if any were entered. */

@@ -3,6 +3,8 @@ package everyblade.core.finding.closing;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.finding.Judgement;
 import everyblade.core.finding.Limits;
+import everyblade.core.finding.review.Question;
+import everyblade.core.finding.review.ReviewRemark;
 import everyblade.core.gap.Gap;
 import everyblade.core.gap.Gaps;
 import everyblade.core.turning.Fold;
@@ -50,18 +52,26 @@ public record ClosingList(List<OpenItem> items, List<Accepted> accepted) {
         }
     }
 
+    /** The list of a record that nobody reviewed. */
+    public static ClosingList of(Fold fold, Coverage coverage, Optional<Limits> limits, List<Judgement> judged) {
+        return of(fold, coverage, limits, judged, List.of());
+    }
+
     /**
      * The list of a record.
      *
      * @param coverage of the fold's situation
      * @param limits that findings are judged by
      * @param judged the judgement of each finding by these limits; none without limits
+     * @param review what reviewers said of it
      */
-    public static ClosingList of(Fold fold, Coverage coverage, Optional<Limits> limits, List<Judgement> judged) {
+    public static ClosingList of(
+            Fold fold, Coverage coverage, Optional<Limits> limits, List<Judgement> judged, List<ReviewRemark> review) {
         List<Gap> gaps = Gaps.of(coverage);
         List<OpenItem> items = new ArrayList<>(new OpenThings(fold).items());
         items.addAll(new OpenPorts(fold).items());
         items.addAll(new OpenFindings(fold, limits.isPresent(), judged).items());
+        items.addAll(new OpenReview(Question.of(review, fold)).items());
         items.addAll(new OpenSeeing(fold, gaps).items());
         Set<String> facts = new LinkedHashSet<>(FACTS);
         limits.ifPresent(known -> facts.addAll(known.facts()));

@@ -1,5 +1,6 @@
 package everyblade.core.finding.closing;
 
+import everyblade.core.finding.review.Place;
 import everyblade.core.gap.Gap;
 import everyblade.core.turning.Logged;
 import java.util.Optional;
@@ -14,12 +15,20 @@ import java.util.Optional;
  * @param toDo what closes it, in words
  * @param entry how the entry begins that closes it; empty if no entry alone does
  * @param gap that it is, if it is one
+ * @param place where it is, if a reviewer said so
  */
 public record OpenItem(
-        Kind kind, Optional<Logged> opened, String what, String where, String toDo, String entry, Optional<Gap> gap) {
+        Kind kind,
+        Optional<Logged> opened,
+        String what,
+        String where,
+        String toDo,
+        String entry,
+        Optional<Gap> gap,
+        Optional<Place> place) {
 
     OpenItem(Kind kind, Optional<Logged> opened, String what, String where, String toDo, String entry) {
-        this(kind, opened, what, where, toDo, entry, Optional.empty());
+        this(kind, opened, what, where, toDo, entry, Optional.empty(), Optional.empty());
     }
 
     /** Kinds of open things, in the order of the list: what can do most harm first. */
@@ -31,6 +40,7 @@ public record OpenItem(
         PORT("port"),
         FINDING("finding"),
         COUNT("count"),
+        SENT_BACK("question"),
         GAP("gap"),
         RECHECK("recheck"),
         QUESTION("question"),

@@ -52,7 +52,8 @@ record OpenSeeing(Fold fold, List<Gap> gaps) {
                     "",
                     "see it, or accept it: noaccess ZONE N-M because …",
                     "", // accepting it is not the first thought
-                    Optional.of(gap)));
+                    Optional.of(gap),
+                    Optional.empty()));
         }
         return items;
     }

@@ -1,0 +1,134 @@
+package everyblade.record;
+
+import everyblade.core.finding.review.Place;
+import everyblade.core.finding.review.ReviewRemark;
+import java.io.Closeable;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** The only writer of a review: what it says is kept is safe on disk, and stays so. For one thread at a time. */
+public final class ReviewWriter implements Closeable {
+
+    private final ForcedLines end;
+    private final Disk.Lock lock;
+    private final String job;
+    private Review review;
+    private Optional<Problem> stopped = Optional.empty();
+
+    ReviewWriter(ForcedLines end, Disk.Lock lock, String job, Review review) {
+        this.end = end;
+        this.lock = lock;
+        this.job = job;
+        this.review = review;
+    }
+
+    /**
+     * Something to be said.
+     *
+     * @param at when, UTC; cut to milliseconds
+     * @param by who says it
+     * @param head of the journal that lay before them
+     * @param entries how many entries that had
+     * @param what sort of remark
+     * @param text in words
+     * @param place where on the engine, if anywhere
+     * @param of the number of the remark that is taken back, if one is
+     */
+    public record Said(
+            Instant at,
+            String by,
+            String head,
+            int entries,
+            ReviewRemark.What what,
+            String text,
+            Optional<Place> place,
+            OptionalInt of) {
+
+        ReviewRemark numbered(int number) {
+            return new ReviewRemark(
+                    number, at.truncatedTo(ChronoUnit.MILLIS), by, head, entries, what, text, place, of);
+        }
+    }
+
+    /** What came of appending. */
+    public sealed interface Appended {}
+
+    /** All are safe on disk. */
+    public record Kept(List<ReviewRemark> remarks) implements Appended {}
+
+    /** None of them is acknowledged. */
+    public record NotKept(Problem problem) implements Appended {}
+
+    /** All that is kept. */
+    public Review review() {
+        return review;
+    }
+
+    /** The name of the file into which a line was set aside that had no newline, so that nobody was told it was kept. */
+    public Optional<String> setAside() {
+        return end.setAside();
+    }
+
+    /** Keeps these, in this order, all or none. */
+    public Appended append(List<Said> batch) {
+        if (stopped.isPresent()) {
+            return new NotKept(stopped.get());
+        }
+        List<byte[]> lines = new ArrayList<>();
+        List<ReviewRemark> remarks = new ArrayList<>(review.remarks());
+        String head = review.head();
+        long length = review.length();
+        try {
+            if (review.length() == 0) {
+                head = seal(head, ReviewFormat.firstLine(job), lines);
+            }
+            for (Said said : batch) {
+                ReviewRemark remark = said.numbered(remarks.size() + 1);
+                String text = ReviewFormat.remarkLine(remark);
+                byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+                if (!ReviewFormat.readRemark(bytes, remark.number()).equals(remark)
+                        || bytes.length > LineSource.LONGEST / 2) {
+                    throw new Unreadable("it would not read back as it was said");
+                }
+                remarks.add(remark);
+                head = seal(head, text, lines);
+            }
+        } catch (Unreadable unreadable) {
+            return new NotKept(notKept(unreadable.getMessage(), "say it in plain characters, and shorter"));
+        }
+        for (byte[] line : lines) {
+            length += line.length + 1;
+        }
+        Optional<String> why = end.append(lines);
+        if (why.isPresent()) {
+            stopped = Optional.of(notKept(why.get(), "see to the disk and open the review again"));
+            return new NotKept(stopped.get());
+        }
+        List<ReviewRemark> added = List.copyOf(remarks.subList(review.remarks().size(), remarks.size()));
+        review = new Review(remarks, head, length, false);
+        return new Kept(added);
+    }
+
+    private static String seal(String before, String text, List<byte[]> lines) {
+        Chain.Sealed line = Chain.seal(before, text);
+        lines.add(line.bytes());
+        return line.hash();
+    }
+
+    private static Problem notKept(String why, String toDo) {
+        return Problem.inFile("NOT KEPT", Review.FILE, why, toDo);
+    }
+
+    /** Gives the review free for other writers. */
+    @Override
+    public void close() {
+        stopped = stopped.or(() -> Optional.of(notKept("the review was closed", "open it again")));
+        end.close();
+        JournalWriter.closeQuietly(lock);
+    }
+}
