@@ -22,6 +22,15 @@ public final class Walls {
      * @throws UnusableShape if the wall has no length
      */
     public static Mesh of(Wall wall) throws UnusableShape {
+        return of(wall, CHORDAL_ERROR);
+    }
+
+    /**
+     * The same, not so fine.
+     *
+     * @param chordalError how far a facet may stand off the true wall, mm, above 0
+     */
+    public static Mesh of(Wall wall, double chordalError) throws UnusableShape {
         Curve curve = new Curve(wall.curve(), "the wall " + wall.id());
         double[] shares = IntStream.range(0, curve.size())
                 .mapToDouble(curve::shareOf)
@@ -32,14 +41,20 @@ public final class Walls {
         double largest = Arrays.stream(r).max().orElseThrow();
         MeshBuilder mesh = new MeshBuilder();
         new Revolution(x, r)
-                .addTo(mesh, 0, 2 * Math.PI, steps(largest), !wall.id().equals(Annulus.CASING), i -> 0);
+                .addTo(
+                        mesh,
+                        0,
+                        2 * Math.PI,
+                        steps(largest, chordalError),
+                        !wall.id().equals(Annulus.CASING),
+                        i -> 0);
         return mesh.built();
     }
 
-    private static int steps(double radius) {
-        if (radius <= CHORDAL_ERROR) {
+    private static int steps(double radius, double chordalError) {
+        if (radius <= chordalError) {
             return LEAST_STEPS;
         }
-        return Math.max(LEAST_STEPS, (int) Math.ceil(Math.PI / StrictMath.acos(1 - CHORDAL_ERROR / radius)));
+        return Math.max(LEAST_STEPS, (int) Math.ceil(Math.PI / StrictMath.acos(1 - chordalError / radius)));
     }
 }

@@ -1,6 +1,7 @@
 package everyblade.picture.sight;
 
 import everyblade.core.angle.Turn;
+import everyblade.core.sight.Lens;
 import everyblade.core.surface.Mesh;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,6 +1,7 @@
 package everyblade.picture.sight;
 
 import everyblade.core.angle.Turn;
+import everyblade.core.sight.Lens;
 import everyblade.core.surface.UnusableShape;
 import everyblade.picture.sight.Body.Role;
 import java.awt.image.BufferedImage;

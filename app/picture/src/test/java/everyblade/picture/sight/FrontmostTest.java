@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import everyblade.core.angle.Turn;
+import everyblade.core.sight.Lens;
 import everyblade.core.sight.Pose;
 import everyblade.core.surface.Mesh;
 import everyblade.picture.sight.Body.Role;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import everyblade.core.angle.Turn;
 import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Hindrance;
+import everyblade.core.sight.Lens;
 import everyblade.core.surface.Facets;
 import everyblade.core.surface.UnusableShape;
 import everyblade.spi.EngineModel;

@@ -1,6 +1,5 @@
-package everyblade.picture.sight;
+package everyblade.core.sight;
 
-import everyblade.core.sight.Pose;
 import everyblade.spi.Station.Heading;
 
 /**
@@ -10,7 +9,7 @@ import everyblade.spi.Station.Heading;
  *
  * <p>It computes with {@link StrictMath}, for a picture must not depend on the machine it was made on. Places are mm in the frame of the engine: x aft, y towards 3 o'clock, z towards 12 o'clock.
  */
-final class Lens {
+public final class Lens {
 
     private final double[] eye;
     private final double[] forward;
@@ -24,7 +23,7 @@ final class Lens {
      *
      * @param size picture elements across the field
      */
-    Lens(Pose pose, int size) {
+    public Lens(Pose pose, int size) {
         double clock = Math.toRadians(pose.clock().degrees());
         eye = new double[] {pose.x(), pose.r() * StrictMath.sin(clock), pose.r() * StrictMath.cos(clock)};
         forward = unit(inEngine(pose.forward(), clock));
@@ -69,28 +68,28 @@ final class Lens {
     }
 
     /** Where a place lies from the scope tip: to the right, up, and ahead, mm. */
-    double[] seen(double x, double y, double z) {
+    public double[] seen(double x, double y, double z) {
         double[] from = {x - eye[0], y - eye[1], z - eye[2]};
         return new double[] {dot(from, right), dot(from, up), dot(from, forward)};
     }
 
     /** How far right of the left edge something seen ahead lies, in picture elements; above 0 ahead. */
-    double across(double[] seen) {
+    public double across(double[] seen) {
         return radius + scale * seen[0] / seen[2];
     }
 
     /** How far below the top edge it lies. */
-    double down(double[] seen) {
+    public double down(double[] seen) {
         return radius - scale * seen[1] / seen[2];
     }
 
     /** The direction from the scope tip to the middle of a picture element: to the right, up, and 1 ahead. */
-    double[] towards(int column, int line) {
+    public double[] towards(int column, int line) {
         return new double[] {(column + 0.5 - radius) / scale, (radius - line - 0.5) / scale, 1};
     }
 
     /** Whether the middle of a picture element lies in the cone. */
-    boolean holds(int column, int line) {
+    public boolean holds(int column, int line) {
         double x = column + 0.5 - radius;
         double y = line + 0.5 - radius;
         return x * x + y * y <= radius * radius;

@@ -1,10 +1,9 @@
-package everyblade.picture.sight;
+package everyblade.core.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import everyblade.core.angle.Turn;
-import everyblade.core.sight.Pose;
 import everyblade.spi.Station.Heading;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

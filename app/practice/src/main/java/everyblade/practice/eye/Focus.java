@@ -1,0 +1,133 @@
+package everyblade.practice.eye;
+
+import java.util.stream.IntStream;
+
+/** Blurs what is nearer or farther than the lens is sharp for: between three pictures, sharp, soft and quite out of focus. */
+final class Focus {
+
+    /** Blur of something infinitely far beyond, and how it grows ahead of the nearest sharp distance, in picture elements. */
+    private static final float BEYOND = 5;
+
+    private static final float BEFORE = 7;
+    private static final float SOFT = 3;
+
+    /** Nothing is quite sharp: fibres, lens and sensor each take a little. */
+    private static final float SENSOR = 0.7f;
+
+    private static final float OUT = 9;
+
+    private final int size;
+    private final int half;
+
+    private Focus(int size) {
+        this.size = size;
+        this.half = (size + 1) / 2;
+    }
+
+    /** The picture through a lens. */
+    static float[] through(Optics optics, Frame frame, float[] light) {
+        Focus focus = new Focus(frame.size());
+        float[] blur = focus.blur(optics, frame);
+        float[] small = focus.halved(light);
+        float[] soft = focus.box(focus.box(small, 1, true), 1, false);
+        float[] out = most(blur) > SOFT ? focus.box(focus.box(soft, 3, true), 3, false) : soft;
+        float[] seen = new float[light.length];
+        IntStream.range(0, frame.size()).parallel().forEach(line -> focus.mix(line, blur, light, soft, out, seen));
+        return seen;
+    }
+
+    private static float most(float[] blur) {
+        float most = 0;
+        for (float each : blur) {
+            most = Math.max(most, each);
+        }
+        return most;
+    }
+
+    private float[] blur(Optics optics, Frame frame) {
+        float[] blur = new float[size * size];
+        float near = (float) optics.near();
+        float far = (float) optics.far();
+        float scale = size / 640f;
+        for (int element = 0; element < blur.length; element++) {
+            float ahead = frame.slots[element] < 0 ? Float.MAX_VALUE : frame.ahead(element);
+            float beyond = ahead > far ? BEYOND * (1 - far / ahead) : 0;
+            blur[element] = SENSOR + scale * (ahead < near ? Math.min(OUT, BEFORE * (near / ahead - 1)) : beyond);
+        }
+        return blur;
+    }
+
+    private float[] halved(float[] light) {
+        float[] small = new float[3 * half * half];
+        IntStream.range(0, half).parallel().forEach(line -> {
+            for (int column = 0; column < half; column++) {
+                int below = Math.min(size - 1, 2 * line + 1);
+                int beside = Math.min(size - 1, 2 * column + 1);
+                for (int i = 0; i < 3; i++) {
+                    small[3 * (line * half + column) + i] = (light[3 * (2 * line * size + 2 * column) + i]
+                                    + light[3 * (2 * line * size + beside) + i]
+                                    + light[3 * (below * size + 2 * column) + i]
+                                    + light[3 * (below * size + beside) + i])
+                            / 4;
+                }
+            }
+        });
+        return small;
+    }
+
+    /** The mean over so many elements to either side, along lines or down columns. */
+    private float[] box(float[] from, int reach, boolean along) {
+        float[] to = new float[from.length];
+        int step = along ? 3 : 3 * half;
+        IntStream.range(0, half).parallel().forEach(track -> {
+            int start = along ? 3 * track * half : 3 * track;
+            for (int i = 0; i < 3; i++) {
+                float sum = 0;
+                for (int k = -reach; k <= reach; k++) {
+                    sum += from[start + i + step * Math.max(0, k)];
+                }
+                for (int k = 0; k < half; k++) {
+                    to[start + i + step * k] = sum / (2 * reach + 1);
+                    sum += from[start + i + step * Math.min(half - 1, k + reach + 1)]
+                            - from[start + i + step * Math.max(0, k - reach)];
+                }
+            }
+        });
+        return to;
+    }
+
+    private void mix(int line, float[] blur, float[] light, float[] soft, float[] out, float[] seen) {
+        for (int column = 0; column < size; column++) {
+            int element = line * size + column;
+            float radius = blur[element];
+            for (int i = 0; i < 3; i++) {
+                float sharp = light[3 * element + i];
+                if (radius <= 0.3f) {
+                    seen[3 * element + i] = sharp;
+                } else if (radius < SOFT) {
+                    float share = (radius - 0.3f) / (SOFT - 0.3f);
+                    seen[3 * element + i] = sharp + share * (at(soft, column, line, i) - sharp);
+                } else {
+                    float near = at(soft, column, line, i);
+                    float share = Math.min(1, (radius - SOFT) / (OUT - SOFT));
+                    seen[3 * element + i] = near + share * (at(out, column, line, i) - near);
+                }
+            }
+        }
+    }
+
+    /** A value of a halved picture between its elements. */
+    private float at(float[] small, int column, int line, int i) {
+        float x = Math.max(0, (column - 0.5f) / 2);
+        float y = Math.max(0, (line - 0.5f) / 2);
+        int left = (int) x;
+        int top = (int) y;
+        int right = Math.min(half - 1, left + 1);
+        int bottom = Math.min(half - 1, top + 1);
+        float u = x - left;
+        float v = y - top;
+        float above = small[3 * (top * half + left) + i] * (1 - u) + small[3 * (top * half + right) + i] * u;
+        float below = small[3 * (bottom * half + left) + i] * (1 - u) + small[3 * (bottom * half + right) + i] * u;
+        return above * (1 - v) + below * v;
+    }
+}
