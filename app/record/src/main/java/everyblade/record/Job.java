@@ -21,6 +21,11 @@ public record Job(
         Optional<FrozenFile> limits,
         Optional<Job> previous) {
 
+    /** The job as it was after so many entries. */
+    public Job upTo(int entries) {
+        return new Job(journal.upTo(entries), model, meshes, limits, previous);
+    }
+
     /** What a person should be told on opening the job, one line each; nothing of it hinders reading. */
     public List<String> notices() {
         List<String> notices = new ArrayList<>();

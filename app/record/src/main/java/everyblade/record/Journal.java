@@ -41,6 +41,21 @@ public record Journal(
         lines = lines instanceof KeptLines ? lines : List.copyOf(lines);
     }
 
+    /** The journal as it was after so many entries; how long it was in bytes is not told. */
+    Journal upTo(int entries) {
+        return new Journal(
+                beginning,
+                modelHash,
+                meshHashes,
+                limitsHash,
+                previousHead,
+                firstHash,
+                lines.subList(0, entries),
+                0,
+                Optional.empty(),
+                newerVersion);
+    }
+
     /** Whether a line has this hash, the first one included. */
     public boolean has(String hash) {
         return firstHash.equals(hash)

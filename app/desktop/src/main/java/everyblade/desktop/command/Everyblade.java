@@ -123,11 +123,12 @@ final class Everyblade implements Callable<Integer> {
 
         @Override
         public String[] getVersion() {
-            return new String[] {
-                "everyblade "
-                        + Optional.ofNullable(Everyblade.class.getPackage().getImplementationVersion())
-                                .orElse("(not packaged)")
-            };
+            return new String[] {"everyblade " + number()};
+        }
+
+        static String number() {
+            return Optional.ofNullable(Everyblade.class.getPackage().getImplementationVersion())
+                    .orElse("(not packaged)");
         }
     }
 }

@@ -9,8 +9,11 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A file to be written: afterwards it is there as a whole, or everything is as it was.
@@ -75,11 +78,23 @@ record NewFile(String option, Path named, Path place) {
         write(out -> out.write(bytes));
     }
 
+    /** The same, for nobody to read but its owner, where the system knows of that. */
+    void writeForOwner(byte[] bytes) {
+        boolean known = place.getFileSystem().supportedFileAttributeViews().contains("posix");
+        FileAttribute<?> owner = PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"));
+        write(out -> out.write(bytes), known ? new FileAttribute<?>[] {owner} : new FileAttribute<?>[0]);
+    }
+
     /** The same; if the filling fails nothing is left of it. */
     void write(Filling filling) {
+        write(filling, new FileAttribute<?>[0]);
+    }
+
+    private void write(Filling filling, FileAttribute<?>... attributes) {
         Path beside = free();
+        Set<StandardOpenOption> options = Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         try {
-            try (FileChannel file = FileChannel.open(beside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            try (FileChannel file = FileChannel.open(beside, options, attributes)) {
                 filling.to(Channels.newOutputStream(file));
                 file.force(true);
             }

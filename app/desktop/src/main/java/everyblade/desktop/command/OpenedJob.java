@@ -101,6 +101,11 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress,
         return of(around, folder, job, progress, new KeptFolds(around.derived()));
     }
 
+    /** The job as it was after so many entries. */
+    OpenedJob upTo(int entries) {
+        return of(folder, job.upTo(entries), progress, derived, new KeptFolds(DerivedFiles.none()));
+    }
+
     private static OpenedJob of(Surroundings around, JobFolder folder, Job job, Progress progress, KeptFolds folds) {
         Journal journal = job.journal();
         around.seenHeads().saw(journal.firstHash(), journal.lines().size(), journal.head());

@@ -4,8 +4,13 @@ import everyblade.picture.report.Exhibits;
 import everyblade.picture.report.LastRecord;
 import everyblade.picture.report.ReportFacts;
 import everyblade.picture.report.ReportPdf;
+import everyblade.picture.report.Signed;
 import everyblade.record.Beginning;
 import everyblade.record.Review;
+import everyblade.record.signing.Checked;
+import everyblade.record.signing.SignatureFile;
+import everyblade.record.signing.SignedAs;
+import everyblade.record.signing.Statement;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -71,6 +76,26 @@ final class ReportCommand implements Callable<Integer> {
                 job.journal().modelHash(),
                 job.journal().head(),
                 job.doubts(),
-                job.reviewed().map(Review::remarks).orElse(List.of()));
+                job.reviewed().map(Review::remarks).orElse(List.of()),
+                job.folder().signatures(job.journal()).stream()
+                        .map(ReportCommand::signed)
+                        .toList());
+    }
+
+    private static Signed signed(Checked checked) {
+        Optional<Statement> says = checked.file().map(SignatureFile::statement);
+        return new Signed(
+                checked.number(),
+                says.map(statement -> statement.as().role() == SignedAs.Role.INSPECTOR)
+                        .orElse(false),
+                says.map(statement -> statement.as().told()).orElse(""),
+                says.map(statement -> statement.signer().name()).orElse(""),
+                says.flatMap(statement -> statement.signer().licenceAndNumber()),
+                says.map(Statement::at),
+                says.flatMap(Statement::because),
+                says.map(Statement::entries).orElse(0),
+                checked.after(),
+                checked.file().map(SignatureFile::fingerprint).orElse(""),
+                checked.wrong());
     }
 }

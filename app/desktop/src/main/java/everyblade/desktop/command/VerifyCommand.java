@@ -2,6 +2,7 @@ package everyblade.desktop.command;
 
 import everyblade.record.JobFolder;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -17,7 +18,8 @@ import picocli.CommandLine.Parameters;
         name = "verify",
         description =
                 "Checks that every line of a job's journal is the one that was written and means what its text says,"
-                        + " and that model and pictures are those that were kept; exit status 1 and the first bad line if not.")
+                        + " and that model and pictures are those that were kept; tells the signatures; exit status 1 and the"
+                        + " first bad line if something is not as it should be.")
 final class VerifyCommand implements Callable<Integer> {
 
     private static final String JOURNAL = "journal.jsonl";
@@ -52,7 +54,7 @@ final class VerifyCommand implements Callable<Integer> {
         if (found instanceof JobFolder.Sound sound) {
             around.out().println("sound: " + sound.entries() + " entries, head " + sound.head());
             sound.noted().ifPresent(noted -> around.out().println(after(noted, sound.entries())));
-            return Commands.FINE;
+            return signatures(folder);
         }
         around.out()
                 .println(OneLine.of(
@@ -60,6 +62,17 @@ final class VerifyCommand implements Callable<Integer> {
                                 ? torn.problem().message()
                                 : ((JobFolder.Broken) found).problem().message()));
         return Commands.NOT_COMPLETE;
+    }
+
+    /** Tells the signatures, if there are any. */
+    private int signatures(JobFolder folder) {
+        if (!(folder.read() instanceof JobFolder.Readable readable)
+                || folder.signatures(readable.job().journal()).isEmpty()) {
+            return Commands.FINE;
+        }
+        List<SignatureText.Told> told = new SignatureText(OpenedJob.read(around, job), new TrustedKeys(around)).all();
+        told.forEach(one -> around.out().println(one.line()));
+        return told.stream().allMatch(SignatureText.Told::sound) ? Commands.FINE : Commands.NOT_COMPLETE;
     }
 
     private static String after(int noted, int entries) {

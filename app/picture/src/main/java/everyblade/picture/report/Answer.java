@@ -48,6 +48,7 @@ final class Answer {
         if (doubts.size() > MOST_LISTED) {
             lines.add(Words.alert((doubts.size() - MOST_LISTED) + " more such lines: see everyblade verify."));
         }
+        Signing.alerts(job.facts().signatures()).forEach(alert -> lines.add(Words.alert(alert)));
         if (job.closing().any()) {
             lines.add(Words.alert("INCOMPLETE: " + Closing.counts(job.closing()) + "."));
         } else {
@@ -198,13 +199,8 @@ final class Answer {
                                 Column.of("", 1.3),
                                 Column.of("name", 2),
                                 Column.of("licence or certificate, kind and number", 2.4),
-                                Column.of("signature", 2),
-                                Column.of("date", 1)),
-                        List.of(signature("inspected by"), signature("reviewed by"))));
-    }
-
-    private static List<Cell> signature(String role) {
-        Cell blank = Cell.of("");
-        return List.of(Cell.of(Words.faint(role), Words.of(" ")), blank, blank, blank, blank);
+                                Column.of("signature", 2.2),
+                                Column.of("date (UTC)", 1.2)),
+                        Signing.rows(job.facts().signatures())));
     }
 }

@@ -25,6 +25,8 @@ final class Appendix {
                 + " last line; a journal with another one is not, or no longer, the one that this report tells of.")));
         blocks.add(new Block.Item(Words.of("everyblade verify JOB --head HASH shows whether the journal is whole and"
                 + " still holds this state.")));
+        blocks.add(new Block.Item(Words.of("Signatures lie beside the journal and are checked here against it; whose a"
+                + " key is, only people who know its fingerprint can tell.")));
         blocks.add(new Block.Item(
                 Words.of("everyblade coverage JOB and everyblade gaps JOB give the shares and the gaps again.")));
         blocks.add(
@@ -37,6 +39,7 @@ final class Appendix {
                 "entries",
                 "" + job.fold().entries().size() + ", of these void "
                         + (job.fold().entries().size() - job.counting().size())));
+        facts.signatures().forEach(signed -> rows.add(row("key of signature " + signed.number(), signed.key())));
         for (Settings.Setting setting : Settings.ALL) {
             Optional.ofNullable(facts.settings().get(setting.name()))
                     .ifPresentOrElse(

@@ -22,6 +22,7 @@ import java.util.TreeMap;
  * @param head hash of the journal's last line, hexadecimal digits
  * @param doubts what is wrong with the record itself, such as a picture that is not the one that was kept; a line each
  * @param review what reviewers said of the record
+ * @param signatures of the record, in their order
  */
 public record ReportFacts(
         String serial,
@@ -33,9 +34,10 @@ public record ReportFacts(
         String modelHash,
         String head,
         List<String> doubts,
-        List<ReviewRemark> review) {
+        List<ReviewRemark> review,
+        List<Signed> signatures) {
 
-    /** Of a record that nothing is wrong with, and nobody reviewed. */
+    /** Of a record that nothing is wrong with, and nobody reviewed or signed. */
     public ReportFacts(
             String serial,
             String task,
@@ -45,12 +47,13 @@ public record ReportFacts(
             Optional<String> previous,
             String modelHash,
             String head) {
-        this(serial, task, by, at, settings, previous, modelHash, head, List.of(), List.of());
+        this(serial, task, by, at, settings, previous, modelHash, head, List.of(), List.of(), List.of());
     }
 
     public ReportFacts {
         doubts = List.copyOf(doubts);
         review = List.copyOf(review);
+        signatures = List.copyOf(signatures);
         settings = Collections.unmodifiableSortedMap(new TreeMap<>(settings));
     }
 }

@@ -39,7 +39,8 @@ final class Telling {
 
     /** Such as {@code 3 gaps}. */
     static String count(int number, String one) {
-        return number + " " + one + (number == 1 ? "" : "s");
+        String many = one.endsWith("ry") ? one.substring(0, one.length() - 1) + "ies" : one + "s";
+        return number + " " + (number == 1 ? one : many);
     }
 
     /** Such as {@code Compressor rotor 1 (c1)}. */

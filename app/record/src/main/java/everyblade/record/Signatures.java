@@ -1,0 +1,94 @@
+package everyblade.record;
+
+import everyblade.record.signing.Kept;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The files in which a job keeps its signatures: {@code signatures/1.json} and so on, each with its time stamp beside. */
+final class Signatures {
+
+    static final String FOLDER = "signatures";
+
+    private static final Pattern NAME = Pattern.compile("([1-9][0-9]{0,4})\\.json");
+    private static final long LARGEST = 1 << 20;
+
+    private final JobFiles files;
+
+    Signatures(JobFiles files) {
+        this.files = files;
+    }
+
+    /** All, in their order. */
+    List<Kept> all() {
+        Path folder = files.root().resolve(FOLDER);
+        List<Kept> all = new ArrayList<>();
+        if (files.disk().exists(folder)) {
+            try {
+                files.disk().requireFolder(folder);
+                for (String name : files.disk().list(folder)) {
+                    Matcher matcher = NAME.matcher(name);
+                    if (matcher.matches()) {
+                        all.add(kept(Integer.parseInt(matcher.group(1))));
+                    }
+                }
+            } catch (IOException failure) {
+                all.add(new Kept(1, new Kept.Unreadable(Reasons.of(failure)), Optional.empty()));
+            }
+        }
+        all.sort(java.util.Comparator.comparingInt(Kept::number));
+        return List.copyOf(all);
+    }
+
+    private Kept kept(int number) {
+        return new Kept(number, found(number + ".json"), stamp(number + ".tsr"));
+    }
+
+    private Kept.Found found(String name) {
+        try {
+            return new Kept.Bytes(files.read(FOLDER + "/" + name, LARGEST));
+        } catch (IOException failure) {
+            return new Kept.Unreadable(Reasons.of(failure));
+        }
+    }
+
+    private Optional<byte[]> stamp(String name) {
+        if (!files.disk().exists(files.root().resolve(FOLDER).resolve(name))) {
+            return Optional.empty();
+        }
+        return Optional.of(found(name) instanceof Kept.Bytes bytes ? bytes.all() : new byte[0]);
+    }
+
+    /** Keeps a file of this name, safe on disk when it returns, or gives why not; never in the place of another. */
+    Optional<Problem> keep(String name, byte[] bytes) {
+        Path folder = files.root().resolve(FOLDER);
+        try {
+            if (!files.disk().exists(folder)) {
+                files.disk().createFolder(folder);
+                files.disk().forceFolder(files.root());
+            }
+            Path place = files.place(FOLDER + "/" + name);
+            try (Disk.OpenFile file = files.disk().create(place)) {
+                file.write(0, bytes);
+                file.force();
+            } catch (java.nio.file.FileAlreadyExistsException taken) {
+                throw taken;
+            } catch (IOException failure) {
+                files.disk().delete(place);
+                throw failure;
+            }
+            files.disk().forceFolder(folder);
+            return Optional.empty();
+        } catch (IOException failure) {
+            return Optional.of(Problem.inFile(
+                    "Not signed",
+                    FOLDER + "/" + name,
+                    Reasons.of(failure),
+                    "see to the disk and that you may write there, and sign again"));
+        }
+    }
+}
