@@ -2,8 +2,6 @@ package everyblade.record;
 
 import everyblade.record.derived.DerivedFiles;
 import everyblade.record.derived.SeenHeads;
-import everyblade.record.signing.Checked;
-import everyblade.record.signing.Kept;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -132,37 +130,9 @@ public final class JobFolder {
         return new JobReader(files).copy();
     }
 
-    /** The signatures of the job, each held against its journal. */
-    public List<Checked> signatures(Journal journal) {
-        return Checked.all(
-                new Signatures(files).all(),
-                journal.lines().size(),
-                k -> k == 0 ? journal.firstHash() : journal.lines().get(k - 1).hash());
-    }
-
-    /**
-     * Keeps a signature beside the journal, which stays as it is.
-     *
-     * @param number that no signature of the job has
-     * @return why it could not be kept; empty if it is safe on disk
-     */
-    public Optional<Problem> keepSignature(int number, byte[] signature) {
-        return new Signatures(files).keep(number + ".json", signature);
-    }
-
-    /** The same for the time stamp of a signature. */
-    public Optional<Problem> keepStamp(int number, byte[] stamp) {
-        return new Signatures(files).keep(number + ".tsr", stamp);
-    }
-
-    /** The bytes of a signature; empty if there is none of this number. */
-    public Optional<byte[]> signature(int number) {
-        return new Signatures(files)
-                .all().stream()
-                        .filter(kept -> kept.number() == number)
-                        .flatMap(kept ->
-                                kept.signature() instanceof Kept.Bytes bytes ? Stream.of(bytes.all()) : Stream.empty())
-                        .findFirst();
+    /** The signatures of the job, apart from its journal. */
+    public Signatures signatures() {
+        return new Signatures(files);
     }
 
     /** What came of packing. */

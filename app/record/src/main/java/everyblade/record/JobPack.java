@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
@@ -21,6 +22,9 @@ final class JobPack {
 
     /** One that every zip can tell, since the time of a file would be another on each machine. */
     private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
+
+    /** What is only there while somebody writes. */
+    private static final Set<String> NOT_ITS_OWN = Set.of(JobFolder.LOCK, ReviewFile.LOCK);
 
     private static final long MOST = (4L << 30) - (64L << 20);
     private static final int MOST_FILES = 60_000;
@@ -70,9 +74,7 @@ final class JobPack {
                     files.disk().list(files.place(folder + Journal.FILE).getParent())) {
                 String whole = folder + name;
                 PackedName.largest(whole).ifPresent(largest -> packed.put(whole, largest));
-                if (!packed.containsKey(whole)
-                        && !PackedName.FOLDERS.contains(whole)
-                        && !whole.equals(JobFolder.LOCK)) {
+                if (!packed.containsKey(whole) && !PackedName.FOLDERS.contains(whole) && !NOT_ITS_OWN.contains(whole)) {
                     left.add(whole);
                 }
             }

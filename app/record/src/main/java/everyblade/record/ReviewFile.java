@@ -11,7 +11,7 @@ import java.time.Instant;
  */
 public final class ReviewFile {
 
-    private static final String LOCK = "review.lock";
+    static final String LOCK = "review.lock";
 
     private final Disk disk;
     private final Path folder;

@@ -1,5 +1,6 @@
 package everyblade.record;
 
+import everyblade.record.signing.Checked;
 import everyblade.record.signing.Kept;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -9,10 +10,13 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The files in which a job keeps its signatures: {@code signatures/1.json} and so on, each with its time stamp beside. */
-final class Signatures {
+/**
+ * The signatures of a job, in files beside the journal, which stays as it is: {@code signatures/1.json} and so on, each with
+ * its time stamp, {@code signatures/1.tsr}, if it has one.
+ */
+public final class Signatures {
 
-    static final String FOLDER = "signatures";
+    private static final String FOLDER = "signatures";
 
     private static final Pattern NAME = Pattern.compile("([1-9][0-9]{0,4})\\.json");
     private static final long LARGEST = 1 << 20;
@@ -23,8 +27,40 @@ final class Signatures {
         this.files = files;
     }
 
-    /** All, in their order. */
-    List<Kept> all() {
+    /** All in their order, each held against the journal. */
+    public List<Checked> of(Journal journal) {
+        return Checked.all(
+                all(),
+                journal.lines().size(),
+                k -> k == 0 ? journal.firstHash() : journal.lines().get(k - 1).hash());
+    }
+
+    /** The bytes of a signature; empty if there is none of this number. */
+    public Optional<byte[]> bytes(int number) {
+        return all().stream()
+                .filter(kept -> kept.number() == number)
+                .map(Kept::signature)
+                .filter(Kept.Bytes.class::isInstance)
+                .map(found -> ((Kept.Bytes) found).all())
+                .findFirst();
+    }
+
+    /**
+     * Keeps a signature.
+     *
+     * @param number that no signature of the job has
+     * @return why it could not be kept; empty if it is safe on disk
+     */
+    public Optional<Problem> keep(int number, byte[] signature) {
+        return keep(number + ".json", signature);
+    }
+
+    /** The same for the time stamp of a signature. */
+    public Optional<Problem> keepStamp(int number, byte[] stamp) {
+        return keep(number + ".tsr", stamp);
+    }
+
+    private List<Kept> all() {
         Path folder = files.root().resolve(FOLDER);
         List<Kept> all = new ArrayList<>();
         if (files.disk().exists(folder)) {
@@ -63,8 +99,7 @@ final class Signatures {
         return Optional.of(found(name) instanceof Kept.Bytes bytes ? bytes.all() : new byte[0]);
     }
 
-    /** Keeps a file of this name, safe on disk when it returns, or gives why not; never in the place of another. */
-    Optional<Problem> keep(String name, byte[] bytes) {
+    private Optional<Problem> keep(String name, byte[] bytes) {
         Path folder = files.root().resolve(FOLDER);
         try {
             if (!files.disk().exists(folder)) {

@@ -77,7 +77,7 @@ final class ReportCommand implements Callable<Integer> {
                 job.journal().head(),
                 job.doubts(),
                 job.reviewed().map(Review::remarks).orElse(List.of()),
-                job.folder().signatures(job.journal()).stream()
+                job.folder().signatures().of(job.journal()).stream()
                         .map(ReportCommand::signed)
                         .toList());
     }

@@ -46,6 +46,11 @@ public record Reviewer(Surroundings around, OpenedJob job, String name) {
      * @throws Failure if they cannot be kept; then nothing is
      */
     public List<ReviewRemark> keep(List<Said> said) {
+        if (around.packed().holds(job.folder().path())) {
+            throw new Failure(
+                    "review: the job is one file, not a job's folder, so nothing can be added to it; unpack it"
+                            + " and name the folder");
+        }
         said.forEach(this::requireOwnQuestion);
         ReviewFile.Writing writing = job.folder()
                 .review()

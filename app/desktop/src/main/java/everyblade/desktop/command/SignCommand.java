@@ -61,12 +61,12 @@ final class SignCommand implements Callable<Integer> {
         OpenedJob.requireFolder(around, job);
         OpenedJob opened = OpenedJob.read(around, job);
         requireSound(opened.folder());
-        List<Checked> before = opened.folder().signatures(opened.journal());
+        List<Checked> before = opened.folder().signatures().of(opened.journal());
         SigningKey signing = KeyCommand.open(around, key, passphrase);
         requireOneRole(before, signing, meaning);
         int number = before.isEmpty() ? 1 : before.get(before.size() - 1).number() + 1;
         Statement statement = statement(opened, meaning, signing, before);
-        Optional<Problem> unkept = opened.folder().keepSignature(number, SignatureFile.write(statement, signing));
+        Optional<Problem> unkept = opened.folder().signatures().keep(number, SignatureFile.write(statement, signing));
         if (unkept.isPresent()) {
             throw new Failure(unkept.get().message());
         }

@@ -31,7 +31,9 @@ final class SignatureText {
 
     /** All, in their order. */
     List<Told> all() {
-        return job.folder().signatures(job.journal()).stream().map(this::told).toList();
+        return job.folder().signatures().of(job.journal()).stream()
+                .map(this::told)
+                .toList();
     }
 
     private Told told(Checked checked) {

@@ -39,13 +39,14 @@ final class StampCommand implements Callable<Integer> {
         OpenedJob.requireFolder(around, job);
         OpenedJob opened = OpenedJob.read(around, job);
         byte[] signature = opened.folder()
-                .signature(number)
+                .signatures()
+                .bytes(number)
                 .orElseThrow(() -> new Failure(
                         "stamp " + number + ": the job has no such signature; everyblade verify" + " lists them"));
         try {
             byte[] stamp = PlainFile.read(around.path(file), LARGEST);
             TimeStamp read = TimeStamp.read(stamp, signature);
-            Optional<Problem> unkept = opened.folder().keepStamp(number, stamp);
+            Optional<Problem> unkept = opened.folder().signatures().keepStamp(number, stamp);
             if (unkept.isPresent()) {
                 throw new Failure(unkept.get().message());
             }

@@ -67,7 +67,7 @@ final class VerifyCommand implements Callable<Integer> {
     /** Tells the signatures, if there are any. */
     private int signatures(JobFolder folder) {
         if (!(folder.read() instanceof JobFolder.Readable readable)
-                || folder.signatures(readable.job().journal()).isEmpty()) {
+                || folder.signatures().of(readable.job().journal()).isEmpty()) {
             return Commands.FINE;
         }
         List<SignatureText.Told> told = new SignatureText(OpenedJob.read(around, job), new TrustedKeys(around)).all();

@@ -110,6 +110,9 @@ class PackCommandTest {
                 .singleElement()
                 .asString()
                 .startsWith("job.zip: it is one file, not a job's folder");
+        Ran reviewed = console.run("review", "job.zip", "--by", "Bo", "--question", "why?");
+        assertThat(reviewed.status()).isEqualTo(2);
+        assertThat(reviewed.errLines()).singleElement().asString().startsWith("review: the job is one file");
         assertThat(zip()).isEqualTo(before);
     }
 
