@@ -91,14 +91,20 @@ class SignCommandTest {
 
         assertThat(verified()).singleElement().asString().contains("entries 1…4; 2 ENTRIES AFTER IT;");
         assertThat(pageOne())
-                .contains("Signature 1 (inspected by Ann Vane) covers the first 4 entries; 2 entries came after it.");
+                .contains(
+                        "Signature 1: inspected by Ann Vane, Part-66 B1 X.1234, 2026-05-14 06:00 UTC; it covers the first 4"
+                                + " entries, and 2 entries came after it.");
     }
 
     private String pageOne() throws IOException {
+        return words(1);
+    }
+
+    private String words(int pages) throws IOException {
         assertThat(console.run("report", "job", "--out", "r.pdf").status()).isZero();
         try (PDDocument report = Loader.loadPDF(console.file("r.pdf").toFile())) {
             PDFTextStripper words = new PDFTextStripper();
-            words.setEndPage(1);
+            words.setEndPage(pages);
             return words.getText(report).replaceAll("\\s+", " ");
         }
     }
@@ -110,9 +116,13 @@ class SignCommandTest {
         sign("returned", "bo.p12", "--because", "blade 9 was not seen");
 
         assertThat(pageOne())
+                .contains(
+                        "Signature 1: inspected by Ann Vane, Part-66 B1 X.1234, 2026-05-14 06:00 UTC; it covers every")
+                .contains("Signature 2: sent back by Bo Stator, Part-66 C Y.77, 2026-05-14 06:00 UTC, because blade 9");
+        assertThat(words(100))
                 .contains("inspected by Ann Vane Part-66 B1 X.1234 no. 1, key ")
                 .contains("sent back by Bo Stator Part-66 C Y.77 no. 2, key " + key.substring(0, 16) + "…")
-                .contains("Signature 2 (sent back by Bo Stator): blade 9 was not seen")
+                .contains("key of signature 2 " + key)
                 .doesNotContain("reviewed by");
     }
 

@@ -48,7 +48,7 @@ final class Answer {
         if (doubts.size() > MOST_LISTED) {
             lines.add(Words.alert((doubts.size() - MOST_LISTED) + " more such lines: see everyblade verify."));
         }
-        Signing.alerts(job.facts().signatures()).forEach(alert -> lines.add(Words.alert(alert)));
+        lines.addAll(Signing.lines(job.facts().signatures()));
         if (job.closing().any()) {
             lines.add(Words.alert("INCOMPLETE: " + Closing.counts(job.closing()) + "."));
         } else {

@@ -10,22 +10,27 @@ final class Signing {
 
     private Signing() {}
 
-    /** What must not be overlooked: a signature that counts for nothing, one that no longer covers all, one that sends back. */
-    static List<String> alerts(List<Signed> signatures) {
-        List<String> alerts = new ArrayList<>();
-        for (Signed signed : signatures) {
-            String which = "Signature " + signed.number() + " (" + signed.told() + " " + signed.name() + ")";
-            if (!signed.wrong().isEmpty()) {
-                alerts.add("Signature " + signed.number() + " counts for nothing: " + String.join("; ", signed.wrong())
-                        + ".");
-            } else if (signed.after() > 0) {
-                alerts.add(which + " covers the first " + Telling.count(signed.covers(), "entry") + "; "
-                        + Telling.count(signed.after(), "entry") + " came after it.");
-            } else if (signed.because().isPresent()) {
-                alerts.add(which + ": " + signed.because().get());
-            }
+    /** A line for each signature; one that counts for nothing, or does not cover all, or sends back, must not be overlooked. */
+    static List<Words> lines(List<Signed> signatures) {
+        return signatures.stream().map(Signing::line).toList();
+    }
+
+    private static Words line(Signed signed) {
+        String begins = "Signature " + signed.number() + ": ";
+        if (!signed.wrong().isEmpty()) {
+            return Words.alert(begins + "counts for nothing: " + String.join("; ", signed.wrong()) + ".");
         }
-        return alerts;
+        String who = begins + signed.told() + " " + signed.name()
+                + signed.licence().map(licence -> ", " + licence).orElse("")
+                + signed.at().map(at -> ", " + Telling.minute(at) + " UTC").orElse("")
+                + signed.because().map(why -> ", because " + why).orElse("") + "; ";
+        if (signed.after() > 0) {
+            return Words.alert(who + "it covers the first " + Telling.count(signed.covers(), "entry") + ", and "
+                    + Telling.count(signed.after(), "entry") + " came after it.");
+        }
+        return signed.because().isPresent()
+                ? Words.alert(who + "it covers every entry.")
+                : Words.of(who + "it covers every entry.");
     }
 
     /** One row for each signature, and a blank one for each role that nobody signed in. */
