@@ -3,6 +3,7 @@ package everyblade.core.coverage;
 import everyblade.core.angle.IndexRun;
 import everyblade.core.entry.ZoneSet;
 import java.util.Arrays;
+import java.util.BitSet;
 
 /**
  * A set of parts of the airfoils of one row, the parts being zones or facets: one bit an airfoil and part. Grows by runs of
@@ -24,7 +25,8 @@ final class CellBits {
         return new CellBits(airfoils, new long[parts * words(airfoils)]);
     }
 
-    private static int words(int airfoils) {
+    /** In how many words of 64 airfoils each part is kept. */
+    static int words(int airfoils) {
         return (airfoils + Long.SIZE - 1) / Long.SIZE;
     }
 
@@ -80,10 +82,24 @@ final class CellBits {
         }
     }
 
+    /** The airfoils of a word to which a part belongs, the first one lowest; no bit beyond the last. */
+    long word(int word, int part) {
+        return bits[part * words + word];
+    }
+
     /** Whether a part of airfoil number n (from 1) belongs to it. */
     boolean contains(int n, int part) {
         int index = n - 1;
         return (bits[part * words + index / Long.SIZE] >>> index % Long.SIZE & 1) != 0;
+    }
+
+    /** The parts of airfoil number n (from 1) that belong to it. */
+    BitSet parts(int n) {
+        BitSet own = new BitSet();
+        for (int part = 0; part * words < bits.length; part++) {
+            own.set(part, contains(n, part));
+        }
+        return own;
     }
 
     /** Whether a part of every airfoil belongs to it. */

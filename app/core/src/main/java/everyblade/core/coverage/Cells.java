@@ -22,11 +22,11 @@ interface Cells {
     /** What mostly keeps a cell that is not within reach out of sight, where that is known. */
     Optional<Hindrance> hindrance(int n, int zone);
 
-    /** Whether a cell would be seen, or seen in part, if these parts of it were surely seen too: patches, or zones. */
-    boolean doneWith(int n, int zone, BitSet more);
+    /** Whether a cell would be seen, or seen in part, if these parts of it and no others were surely seen: patches, or zones. */
+    boolean doneBy(int n, int zone, BitSet parts);
 
-    /** Whether a part of airfoil n was surely seen: a patch, or a zone. */
-    boolean sees(int n, int part);
+    /** The parts of airfoil n that were surely seen: patches, or zones. */
+    BitSet surely(int n);
 
     /** Shares of the surface of these zones of one airfoil. */
     Areas areas(int n, ZoneSet zones);

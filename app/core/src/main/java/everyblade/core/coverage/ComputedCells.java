@@ -1,11 +1,11 @@
 package everyblade.core.coverage;
 
+import everyblade.core.angle.Turn;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.Reach;
 import everyblade.core.surface.Patches;
-import everyblade.core.turning.Situation;
 import everyblade.spi.Row;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -41,21 +41,22 @@ final class ComputedCells implements Cells {
      * The cells of a row.
      *
      * @param patches of an airfoil
+     * @param first where airfoil 1 stands, if that is known and matters
      * @param reach what views can show of it
      * @param facetsSeen what was seen of it
      */
     ComputedCells(
-            Situation situation,
             Row row,
             Zoning zoning,
             Patches patches,
+            Optional<Turn> first,
             Reach reach,
             FacetsSeen facetsSeen,
             Judging judging) {
         this.judging = judging;
         this.stations = reach;
-        Within within = Within.of(situation, row, patches, reach, Reach.FromStation::sight);
-        Within anyDetail = Within.of(situation, row, patches, reach, Reach.FromStation::anyDetail);
+        Within within = Within.of(row, patches, first, reach, Reach.FromStation::sight);
+        Within anyDetail = Within.of(row, patches, first, reach, Reach.FromStation::anyDetail);
         zones = zoning.size();
         seen = new SeenSurface(row, zoning, patches, within, anyDetail, facetsSeen);
         double[] reached = new double[zones];
@@ -78,10 +79,8 @@ final class ComputedCells implements Cells {
         shown = new ZoneSet(bits);
         offOfOwn = new double[row.count() * zones];
         offOfReach = new double[row.count() * zones];
-        for (int n = 1; n <= row.count(); n++) {
-            for (int zone = 0; zone < zones; zone++) {
-                off(n, zone);
-            }
+        for (int zone = 0; zone < zones; zone++) {
+            off(zone, row.count());
         }
     }
 
@@ -91,17 +90,19 @@ final class ComputedCells implements Cells {
                 .max(Comparator.comparingDouble(hindrance -> areas[hindrance.ordinal()]));
     }
 
-    private void off(int n, int zone) {
-        int cell = (n - 1) * zones + zone;
-        double slack = ROUNDING * seen.own.all()[zone];
-        double sure = seen.sure.all()[cell];
-        double reach = seen.reach.all()[cell];
-        if (sure >= judging.seen() * seen.own.all()[zone] - slack
-                && sure < seen.own.all()[zone] - slack) {
-            offOfOwn[cell] = seen.offAtEdge(n, zone, false);
-        }
-        if (enough(reach, zone) && sure >= judging.seen() * reach - slack && sure < reach - slack) {
-            offOfReach[cell] = seen.offAtEdge(n, zone, true);
+    private void off(int zone, int count) {
+        double all = seen.own.all()[zone];
+        double slack = ROUNDING * all;
+        double[] own = seen.offAtEdge(zone, false);
+        double[] reached = seen.offAtEdge(zone, true);
+        for (int n = 1; n <= count; n++) {
+            int cell = (n - 1) * zones + zone;
+            double sure = seen.sure.all()[cell];
+            double reach = seen.reach.all()[cell];
+            offOfOwn[cell] = sure >= judging.seen() * all - slack && sure < all - slack ? own[n - 1] : 0;
+            offOfReach[cell] = enough(reach, zone) && sure >= judging.seen() * reach - slack && sure < reach - slack
+                    ? reached[n - 1]
+                    : 0;
         }
     }
 
@@ -146,19 +147,22 @@ final class ComputedCells implements Cells {
     }
 
     @Override
-    public boolean sees(int n, int part) {
-        return seen.isSure(n, part);
+    public BitSet surely(int n) {
+        return seen.surely(n);
     }
 
     @Override
-    public boolean doneWith(int n, int zone, BitSet more) {
+    public boolean doneBy(int n, int zone, BitSet parts) {
         int cell = (n - 1) * zones + zone;
-        double area = seen.with(n, zone, more, false);
+        double area = seen.area(zone, parts);
+        double strip = seen.strip(zone, parts);
+        if (done(area, strip, cell, zone, 0, 0).isEmpty()) {
+            return false;
+        }
         double slack = ROUNDING * seen.own.all()[zone];
-        double lessOfOwn = area < seen.own.all()[zone] - slack ? seen.offAtEdge(n, zone, false, more) : 0;
-        double lessOfReach = area < seen.reach.all()[cell] - slack ? seen.offAtEdge(n, zone, true, more) : 0;
-        return done(area, seen.with(n, zone, more, true), cell, zone, lessOfOwn, lessOfReach)
-                .isPresent();
+        double lessOfOwn = area < seen.own.all()[zone] - slack ? seen.offAtEdge(n, zone, false, parts) : 0;
+        double lessOfReach = area < seen.reach.all()[cell] - slack ? seen.offAtEdge(n, zone, true, parts) : 0;
+        return done(area, strip, cell, zone, lessOfOwn, lessOfReach).isPresent();
     }
 
     @Override

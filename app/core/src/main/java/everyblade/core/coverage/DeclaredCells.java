@@ -58,13 +58,13 @@ record DeclaredCells(ZoneSet shown, RowTally.Seen seen) implements Cells {
     }
 
     @Override
-    public boolean sees(int n, int part) {
-        return seen.sure().contains(n, part);
+    public BitSet surely(int n) {
+        return seen.sure().parts(n);
     }
 
     @Override
-    public boolean doneWith(int n, int zone, BitSet more) {
-        return seen.sure().contains(n, zone) || more.get(zone);
+    public boolean doneBy(int n, int zone, BitSet parts) {
+        return parts.get(zone);
     }
 
     @Override

@@ -101,6 +101,11 @@ final class PatchBits {
         return facets[facet].isFull(parts[facet] == 1 ? 0 : patch);
     }
 
+    /** The airfoils of a word of {@link CellBits} to which a patch of a facet belongs. */
+    long word(int word, int facet, int patch) {
+        return facets[facet].word(word, parts[facet] == 1 ? 0 : patch);
+    }
+
     /** Whether a patch of a facet of airfoil number n (from 1) belongs to it. */
     boolean contains(int n, int facet, int patch) {
         return facets[facet].contains(n, parts[facet] == 1 ? 0 : patch);

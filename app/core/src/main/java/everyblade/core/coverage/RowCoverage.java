@@ -7,7 +7,6 @@ import everyblade.core.sight.Reach;
 import everyblade.core.sight.Sights;
 import everyblade.core.sight.StationSight;
 import everyblade.core.turning.Engine;
-import everyblade.core.turning.Ledger;
 import everyblade.core.turning.Leg;
 import everyblade.core.turning.Remark;
 import everyblade.core.turning.Situation;
@@ -34,6 +33,7 @@ public final class RowCoverage {
     private final Judging judging;
     private final RowTally declared;
     private final Optional<SightTally> computed;
+    private final Optional<Grounds> grounds;
     private final Cells cells;
     private final ZoneSet asked;
     private final List<Remark> remarks;
@@ -45,6 +45,7 @@ public final class RowCoverage {
             Judging judging,
             RowTally declared,
             Optional<SightTally> computed,
+            Optional<Grounds> grounds,
             Cells cells,
             ZoneSet asked,
             List<Remark> remarks) {
@@ -54,6 +55,7 @@ public final class RowCoverage {
         this.judging = judging;
         this.declared = declared;
         this.computed = computed;
+        this.grounds = grounds;
         this.cells = cells;
         this.asked = asked;
         this.remarks = remarks;
@@ -74,6 +76,7 @@ public final class RowCoverage {
                 judging,
                 declared,
                 computed,
+                Optional.empty(),
                 new DeclaredCells(declared.shown(), declared.seen),
                 zoning.all(),
                 List.of());
@@ -83,6 +86,7 @@ public final class RowCoverage {
     RowCoverage after(Situation situation, Sights knowing) {
         RowTally windows = declared.after(situation);
         Optional<SightTally> stations = computed.map(tally -> tally.after(situation, knowing));
+        Optional<Grounds> on = stations.map(tally -> Grounds.of(situation, row, knowing));
         return new RowCoverage(
                 row,
                 zoning,
@@ -90,7 +94,9 @@ public final class RowCoverage {
                 judging,
                 windows,
                 stations,
-                stations.map(tally -> cells(situation, tally, knowing))
+                on,
+                stations.map(tally ->
+                                computed.get() == tally && on.equals(grounds) ? cells : cells(on.get(), tally, knowing))
                         .orElseGet(() -> new DeclaredCells(windows.shown(), windows.seen)),
                 situation.ledger().asked().getOrDefault(row.id(), zoning.all()),
                 situation.ledger().remarks().stream()
@@ -98,10 +104,13 @@ public final class RowCoverage {
                         .toList());
     }
 
-    private Cells cells(Situation situation, SightTally tally, Sights knowing) {
-        Ledger ledger = situation.ledger();
-        Reach reach = Reach.of(knowing, row, ledger.vanes(), ledger.proof(), tally.stances());
-        return new ComputedCells(situation, row, zoning, knowing.grain(row).patches(), reach, tally.seen, judging);
+    private Cells cells(Grounds on, SightTally tally, Sights knowing) {
+        Reach reach = Reach.of(knowing, row, on.vanes(), on.proof(), tally.stances());
+        return cells(on, reach, tally.seen, knowing);
+    }
+
+    private Cells cells(Grounds on, Reach reach, FacetsSeen seen, Sights knowing) {
+        return new ComputedCells(row, zoning, knowing.grain(row).patches(), on.first(), reach, seen, judging);
     }
 
     /** The cells as one pass by itself leaves them. */
@@ -116,14 +125,8 @@ public final class RowCoverage {
     }
 
     private Cells only(Situation situation, RowTally.Seen windows, Optional<FacetsSeen> facets) {
-        return facets.<Cells>map(seen -> new ComputedCells(
-                        situation,
-                        row,
-                        zoning,
-                        sights.grain(row).patches(),
-                        cells.reach().orElseThrow(),
-                        seen,
-                        judging))
+        return facets.map(seen ->
+                        cells(Grounds.of(situation, row, sights), cells.reach().orElseThrow(), seen, sights))
                 .orElseGet(() -> new DeclaredCells(declared.shown(), windows));
     }
 
@@ -177,18 +180,18 @@ public final class RowCoverage {
         return cells.why(n, zone);
     }
 
-    /** Whether a part of airfoil n was surely seen: a patch where sight is computed, else a zone. */
-    public boolean seesPart(int n, int part) {
-        return cells.sees(n, part);
+    /** The parts of airfoil n that were surely seen: patches where sight is computed, else zones. */
+    public BitSet surely(int n) {
+        return cells.surely(n);
     }
 
     /**
-     * Whether a cell would be seen, or seen in part, if more of it were surely seen.
+     * Whether a cell would be seen, or seen in part, if these parts and no others were surely seen.
      *
-     * @param more patches of the airfoil where sight is computed, else zones
+     * @param parts patches of the airfoil where sight is computed, else zones
      */
-    public boolean doneWith(int n, int zone, BitSet more) {
-        return cells.doneWith(n, zone, more);
+    public boolean doneBy(int n, int zone, BitSet parts) {
+        return cells.doneBy(n, zone, parts);
     }
 
     /** What mostly keeps a cell out of sight that no view shows, where it is computed. */

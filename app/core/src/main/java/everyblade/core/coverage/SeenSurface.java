@@ -4,7 +4,9 @@ import everyblade.core.entry.Zoning;
 import everyblade.core.surface.Patches;
 import everyblade.spi.Row;
 import java.util.BitSet;
+import java.util.List;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /** What was seen of the surface of each cell of a row, added up over its facets, and where one crosses an edge of sight, its patches. */
 final class SeenSurface {
@@ -15,6 +17,7 @@ final class SeenSurface {
     private final Within within;
     private final Within anyDetailWithin;
     private final FacetsSeen facets;
+    private final int[][] ofZone;
 
     /** By zone. */
     final Surface own;
@@ -55,28 +58,71 @@ final class SeenSurface {
         brief = Surface.none(cells);
         unwatched = Surface.none(cells);
         this.anyDetail = Surface.none(cells);
+        this.ofZone =
+                IntStream.range(0, zoning.size()).mapToObj(patches::ofZone).toArray(int[][]::new);
+        for (int word = 0; word < CellBits.words(row.count()); word++) {
+            add(word);
+        }
+    }
+
+    /** Adds up what was seen of the airfoils of a word of {@link CellBits}, 64 at most. */
+    private void add(int word) {
+        Alike alike = new Alike(Math.min(row.count() - word * Long.SIZE, Long.SIZE));
+        inRuns((patch, count) -> tellApart(alike, word, patch));
+        long firsts = alike.firsts();
+        inRuns((patch, count) -> {
+            double area = 0;
+            double strip = 0;
+            for (int i = patch; i < patch + count; i++) {
+                area += area(i);
+                strip += strip(i);
+            }
+            if (word == 0) {
+                own.add(patches.zone(patch), area, strip);
+            }
+            add(word, firsts, patch, area, strip);
+        });
+        int each = zoning.size();
+        int start = word * Long.SIZE;
+        alike.forEach(group -> {
+            int first = start + Long.numberOfTrailingZeros(group);
+            for (long rest = group & group - 1; rest != 0; rest &= rest - 1) {
+                int other = start + Long.numberOfTrailingZeros(rest);
+                for (Surface surface :
+                        List.of(reach, sure, placed, maybe, counted, unlost, brief, unwatched, anyDetail)) {
+                    surface.copy(first * each, other * each, each);
+                }
+            }
+        });
+    }
+
+    /** Patches, those that follow each other and are alike together. */
+    private void inRuns(PatchRun each) {
         for (int facet = 0; facet < patches.facetCount(); facet++) {
             int first = patches.first(facet);
             int count = patches.count(facet);
-            boolean whole = facets.sure().whole(facet) && within.whole(facet) && anyDetail.whole(facet);
-            for (int patch = first; patch < first + count; patch += whole ? count : 1) {
-                add(patch, whole ? count : 1);
+            int step = facets.sure().whole(facet) && within.whole(facet) && anyDetailWithin.whole(facet) ? count : 1;
+            for (int patch = first; patch < first + count; patch += step) {
+                each.accept(patch, step);
             }
         }
     }
 
-    /** Adds a patch with so many after it that are alike. */
-    private void add(int patch, int alike) {
-        double area = 0;
-        double strip = 0;
-        for (int i = patch; i < patch + alike; i++) {
-            area += area(i);
-            strip += strip(i);
-        }
-        own.add(patches.zone(patch), area, strip);
-        for (int n = 1; n <= row.count(); n++) {
-            add(n, patch, area, strip);
-        }
+    private interface PatchRun {
+        void accept(int patch, int count);
+    }
+
+    private void tellApart(Alike alike, int word, int patch) {
+        int facet = patches.facet(patch);
+        alike.tellApart(sure(word, patch));
+        alike.tellApart(within.ofWord(word, patch));
+        alike.tellApart(anyDetailWithin.ofWord(word, patch));
+        alike.tellApart(facets.maybe().word(word, facet));
+        alike.tellApart(facets.placed().word(word, facet));
+        alike.tellApart(facets.counted().word(word, facet));
+        alike.tellApart(facets.lost().word(word, facet));
+        alike.tellApart(facets.brief().word(word, facet));
+        alike.tellApart(facets.unwatched().word(word, facet));
     }
 
     private double area(int patch) {
@@ -87,57 +133,108 @@ final class SeenSurface {
         return patches.atEdge(patch) && zoning.atEdge(patches.zone(patch)) ? area(patch) : 0;
     }
 
-    private void add(int n, int patch, double area, double strip) {
+    /** Adds a patch of some airfoils of a word. */
+    private void add(int word, long some, int patch, double area, double strip) {
         int facet = patches.facet(patch);
-        int cell = (n - 1) * zoning.size() + patches.zone(patch);
-        boolean isSure = isSure(n, patch);
-        boolean may = isSure || facets.maybe().contains(n, facet);
-        sure.addIf(isSure, cell, area, strip);
-        boolean isReached = within.of(n, patch);
-        reach.addIf(isSure || isReached, cell, area, strip);
-        anyDetail.addIf(isReached || anyDetailWithin.of(n, patch), cell, area, strip);
-        maybe.addIf(may, cell, area, strip);
-        placed.addIf(isSure || facets.placed().contains(n, facet), cell, area, strip);
-        boolean isLost = facets.lost().contains(n, facet);
-        counted.addIf(isSure || facets.counted().contains(n, facet) && !isLost, cell, area, strip);
-        unlost.addIf(isSure || may && !isLost, cell, area, strip);
-        unwatched.addIf(may || facets.unwatched().contains(n, facet), cell, area, strip);
-        brief.addIf(may || facets.brief().contains(n, facet), cell, area, strip);
+        int first = word * Long.SIZE * zoning.size() + patches.zone(patch);
+        long isSure = some & sure(word, patch);
+        long isReached = some & within.ofWord(word, patch);
+        long may = isSure | some & facets.maybe().word(word, facet);
+        long notLost = some & ~facets.lost().word(word, facet);
+        addTo(sure, isSure, first, area, strip);
+        addTo(reach, isSure | isReached, first, area, strip);
+        addTo(anyDetail, isReached | some & anyDetailWithin.ofWord(word, patch), first, area, strip);
+        addTo(maybe, may, first, area, strip);
+        addTo(placed, isSure | some & facets.placed().word(word, facet), first, area, strip);
+        addTo(counted, isSure | notLost & facets.counted().word(word, facet), first, area, strip);
+        addTo(unlost, isSure | may & notLost, first, area, strip);
+        addTo(unwatched, may | some & facets.unwatched().word(word, facet), first, area, strip);
+        addTo(brief, may | some & facets.brief().word(word, facet), first, area, strip);
     }
 
-    /** What would be seen of a zone of airfoil n if these patches were seen too, mm²; of its edge alone if that is asked. */
-    double with(int n, int zone, BitSet more, boolean ofEdge) {
-        double sum = 0;
-        for (int patch : patches.ofZone(zone)) {
-            if (more.get(patch) || isSure(n, patch)) {
-                sum += ofEdge ? strip(patch) : area(patch);
+    private void addTo(Surface surface, long airfoils, int first, double area, double strip) {
+        for (long rest = airfoils; rest != 0; rest &= rest - 1) {
+            surface.add(first + Long.numberOfTrailingZeros(rest) * zoning.size(), area, strip);
+        }
+    }
+
+    private long sure(int word, int patch) {
+        int facet = patches.facet(patch);
+        return facets.sure().word(word, facet, patch - patches.first(facet));
+    }
+
+    /** The patches of airfoil n that were surely seen. */
+    BitSet surely(int n) {
+        BitSet patchesSeen = new BitSet(patches.count());
+        for (int facet = 0; facet < patches.facetCount(); facet++) {
+            int first = patches.first(facet);
+            if (facets.sure().whole(facet)) {
+                patchesSeen.set(
+                        first, first + patches.count(facet), facets.sure().contains(n, facet, 0));
+            } else {
+                for (int patch = 0; patch < patches.count(facet); patch++) {
+                    patchesSeen.set(first + patch, facets.sure().contains(n, facet, patch));
+                }
             }
+        }
+        return patchesSeen;
+    }
+
+    /** The surface of these patches of a zone, mm². */
+    double area(int zone, BitSet parts) {
+        double sum = 0;
+        for (int patch : ofZone[zone]) {
+            sum += parts.get(patch) ? area(patch) : 0;
         }
         return sum;
     }
 
-    boolean isSure(int n, int patch) {
-        int facet = patches.facet(patch);
-        return facets.sure().contains(n, facet, patch - patches.first(facet));
+    /** The same of its outermost strip alone. */
+    double strip(int zone, BitSet parts) {
+        double sum = 0;
+        for (int patch : ofZone[zone]) {
+            sum += parts.get(patch) ? strip(patch) : 0;
+        }
+        return sum;
     }
 
     /**
-     * By how much less than what adds up may have been surely seen of a zone of airfoil n, mm²: the edge of sight runs
+     * By how much less than what adds up may have been surely seen of a zone, mm², by airfoil from 0: the edge of sight runs
      * somewhere through the patches along it, so half of those that were seen.
      *
      * @param ofReach whether only what is within reach beyond that edge makes it one
      */
-    double offAtEdge(int n, int zone, boolean ofReach) {
-        return offAtEdge(n, zone, ofReach, new BitSet());
+    double[] offAtEdge(int zone, boolean ofReach) {
+        double[] off = new double[row.count()];
+        for (int word = 0; word < CellBits.words(row.count()); word++) {
+            for (int patch : ofZone[zone]) {
+                long isSure = sure(word, patch);
+                long bordering = isSure == 0 ? 0 : isSure & missedBeyond(word, patch, ofReach);
+                for (long rest = bordering; rest != 0; rest &= rest - 1) {
+                    off[word * Long.SIZE + Long.numberOfTrailingZeros(rest)] += area(patch) / 2;
+                }
+            }
+        }
+        return off;
     }
 
-    /** The same if these patches were surely seen too. */
-    double offAtEdge(int n, int zone, boolean ofReach, BitSet more) {
-        IntPredicate sees = patch -> more.get(patch) || isSure(n, patch);
-        IntPredicate missed = beyond -> !sees.test(beyond) && (!ofReach || within.of(n, beyond));
+    private long missedBeyond(int word, int patch, boolean ofReach) {
+        long missed = 0;
+        for (int edge = 0; edge < patches.edges(patch); edge++) {
+            int beyond = patches.beyond(patch, edge);
+            if (beyond >= 0) {
+                missed |= ~sure(word, beyond) & (ofReach ? within.ofWord(word, beyond) : -1L);
+            }
+        }
+        return missed;
+    }
+
+    /** The same of airfoil n if these patches and no others were surely seen. */
+    double offAtEdge(int n, int zone, boolean ofReach, BitSet parts) {
+        IntPredicate missed = beyond -> !parts.get(beyond) && (!ofReach || within.of(n, beyond));
         double off = 0;
-        for (int patch : patches.ofZone(zone)) {
-            if (sees.test(patch) && borders(patch, missed)) {
+        for (int patch : ofZone[zone]) {
+            if (parts.get(patch) && borders(patch, missed)) {
                 off += area(patch) / 2;
             }
         }

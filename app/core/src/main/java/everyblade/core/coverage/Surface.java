@@ -12,14 +12,14 @@ record Surface(double[] all, double[] strip) {
         return new Surface(new double[cells], new double[cells]);
     }
 
-    void addIf(boolean holds, int cell, double area, double ofStrip) {
-        if (holds) {
-            add(cell, area, ofStrip);
-        }
-    }
-
     void add(int cell, double area, double ofStrip) {
         all[cell] += area;
         strip[cell] += ofStrip;
+    }
+
+    /** Says of so many cells from one on what is said of those from another on. */
+    void copy(int from, int to, int cells) {
+        System.arraycopy(all, from, all, to, cells);
+        System.arraycopy(strip, from, strip, to, cells);
     }
 }

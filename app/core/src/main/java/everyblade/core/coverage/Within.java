@@ -62,9 +62,19 @@ final class Within {
         }
     }
 
-    /** @param sightOf what of each station is asked */
+    /**
+     * What views can be brought to show.
+     *
+     * @param first where airfoil 1 stands, if that is known and matters
+     * @param sightOf what of each station is asked
+     */
     static Within of(
-            Situation situation, Row row, Patches patches, Reach reach, Function<FromStation, StationSight> sightOf) {
+            Row row, Patches patches, Optional<Turn> first, Reach reach, Function<FromStation, StationSight> sightOf) {
+        return new Within(row, patches, first, reach, sightOf);
+    }
+
+    /** Where airfoil 1 of a row stands, if that is known. */
+    static Optional<Turn> first(Situation situation, Row row) {
         Optional<Place> place = situation.counting(row)
                 ? situation
                         .placing(row)
@@ -72,7 +82,7 @@ final class Within {
                         .place()
                 : Optional.empty();
         // A static row's angle is kept relative to the scope tip, which may have been drawn round since.
-        return new Within(row, patches, place.map(at -> at.best().minus(situation.reading(row))), reach, sightOf);
+        return place.map(at -> at.best().minus(situation.reading(row)));
     }
 
     /** Whether some station shows a patch, of whichever airfoil stands before it. */
@@ -83,6 +93,19 @@ final class Within {
     /** Whether all patches of a facet are alike. */
     boolean whole(int facet) {
         return whole[facet];
+    }
+
+    /** The airfoils of a word of {@link CellBits} of which some station can be brought to show a patch. */
+    long ofWord(int word, int patch) {
+        int left = Math.min(row.count() - word * Long.SIZE, Long.SIZE);
+        if (ofAll[patch] || !ofSome[patch]) {
+            return ofAll[patch] ? -1L >>> (Long.SIZE - left) : 0;
+        }
+        long bits = 0;
+        for (int i = 0; i < left; i++) {
+            bits |= of(word * Long.SIZE + i + 1, patch) ? 1L << i : 0;
+        }
+        return bits;
     }
 
     /** Whether some station can be brought to show a patch of airfoil n. */

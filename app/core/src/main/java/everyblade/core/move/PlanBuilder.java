@@ -10,6 +10,7 @@ import everyblade.core.move.CoverSearch.RowPlan;
 import everyblade.core.move.RotationProblem.Work;
 import everyblade.core.move.VisibilityWindow.Slack;
 import everyblade.core.sight.Progress;
+import everyblade.core.sight.Reach;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Seat;
 import everyblade.spi.Port;
@@ -53,7 +54,7 @@ public final class PlanBuilder {
     /** A row is asked about again and again before anything of it is watched. */
     private final Map<Asked, RowNeeds> needs = new HashMap<>();
 
-    private final Map<RowCoverage, List<ViewOption>> options = new HashMap<>();
+    private final Map<Showing, List<ViewOption>> options = new HashMap<>();
 
     private RemainingState state;
     /** Of the first choice, which is over all that is left. */
@@ -66,6 +67,14 @@ public final class PlanBuilder {
      * @param may be used, of its options
      */
     private record Asked(RowCoverage of, OptionalDouble first, BitSet may) {}
+
+    /** What the options of a row rest on. */
+    private record Showing(String row, Optional<List<Reach.FromStation>> stations) {
+
+        static Showing of(RowCoverage row) {
+            return new Showing(row.row().id(), row.reach().map(Reach::stations));
+        }
+    }
 
     private PlanBuilder(RemainingState state, Prices prices, int most, Progress watching) {
         this.watching = watching;
@@ -146,7 +155,7 @@ public final class PlanBuilder {
             throw new CancellationException();
         }
         RowCoverage of = state.coverage().row(row.id());
-        List<ViewOption> all = options.computeIfAbsent(of, one -> ViewOption.of(state.coverage(), one));
+        List<ViewOption> all = options.computeIfAbsent(Showing.of(of), showing -> ViewOption.of(state.coverage(), of));
         BitSet may = new BitSet();
         for (int i = 0; i < all.size(); i++) {
             may.set(i, allowed.test(all.get(i)) && !vain.contains(all.get(i)));

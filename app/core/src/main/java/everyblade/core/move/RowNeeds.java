@@ -8,6 +8,7 @@ import everyblade.core.turning.Engine;
 import everyblade.spi.Row;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,10 +33,16 @@ final class RowNeeds {
      *
      * @param airfoils their numbers
      * @param open zones that are left
+     * @param seen parts that were surely seen of the first of them
      * @param shown by option, what it would show of what is left
      * @param covered by mask, whether that was found out to be enough
      */
-    record Kind(BitSet airfoils, ZoneSet open, List<BitSet> shown, Map<Integer, Boolean> covered) {}
+    record Kind(BitSet airfoils, ZoneSet open, BitSet seen, List<BitSet> shown, Map<Integer, Boolean> covered) {
+
+        int example() {
+            return airfoils.nextSetBit(0);
+        }
+    }
 
     private RowNeeds(RowCoverage coverage, List<ViewOption> options, List<Kind> kinds) {
         this.coverage = coverage;
@@ -56,13 +63,16 @@ final class RowNeeds {
         record Open(ZoneSet zones, List<BitSet> shown, BitSet seen) {}
         Map<Open, ZoneSet> feasible = new HashMap<>();
         Map<Left, BitSet> alike = new HashMap<>();
+        Map<ZoneSet, BitSet> parts = new HashMap<>();
         for (int n = 1; n <= row.count(); n++) {
             ZoneSet open = Gaps.within(of, n);
             if (!open.isEmpty() && !options.isEmpty()) {
-                List<BitSet> shown = shown(coverage, of, options, n, open, first);
+                BitSet seen = of.surely(n);
+                List<BitSet> shown =
+                        shown(of, options, n, parts.computeIfAbsent(open, options.get(0)::parts), seen, first);
                 int airfoil = n;
                 ZoneSet closable = feasible.computeIfAbsent(
-                        new Open(open, shown, seen(coverage, of, n)), alikeSeen -> feasible(of, airfoil, open, shown));
+                        new Open(open, shown, seen), alikeSeen -> feasible(of, airfoil, open, seen, shown));
                 alike.computeIfAbsent(new Left(closable, shown), left -> new BitSet())
                         .set(n);
             }
@@ -70,14 +80,19 @@ final class RowNeeds {
         List<Kind> kinds = alike.entrySet().stream()
                 .filter(entry -> !entry.getKey().open().isEmpty())
                 .map(entry -> new Kind(
-                        entry.getValue(), entry.getKey().open(), entry.getKey().shown(), new HashMap<>()))
-                .sorted(java.util.Comparator.comparing(kind -> kind.airfoils().nextSetBit(0)))
+                        entry.getValue(),
+                        entry.getKey().open(),
+                        of.surely(entry.getValue().nextSetBit(0)),
+                        entry.getKey().shown(),
+                        new HashMap<>()))
+                .sorted(Comparator.comparing(Kind::example))
                 .toList();
         return new RowNeeds(of, options, kinds);
     }
 
+    /** What each option would show of airfoil n that is wanted and was not seen. */
     private static List<BitSet> shown(
-            Coverage coverage, RowCoverage of, List<ViewOption> options, int n, ZoneSet open, OptionalDouble first) {
+            RowCoverage of, List<ViewOption> options, int n, BitSet wanted, BitSet seen, OptionalDouble first) {
         List<BitSet> shown = new ArrayList<>();
         for (ViewOption option : options) {
             boolean fixed = !option.travels() && first.isPresent();
@@ -85,37 +100,18 @@ final class RowNeeds {
                     ? option.showsAt(
                             first.getAsDouble() + Engine.fromFirst(of.row(), n).degrees())
                     : (BitSet) option.shows().clone();
-            if (option.patches().isPresent()) {
-                BitSet wanted = new BitSet();
-                parts.stream()
-                        .filter(patch -> !of.seesPart(n, patch)
-                                && open.contains(option.patches().get().zone(patch)))
-                        .forEach(wanted::set);
-                shown.add(wanted);
-            } else {
-                parts.and(BitSet.valueOf(new long[] {open.bits()}));
-                shown.add(parts);
-            }
+            parts.and(wanted);
+            parts.andNot(seen);
+            shown.add(parts);
         }
         return shown;
     }
 
-    /** What was seen of an airfoil; of declared rows its zones that are left say all. */
-    private static BitSet seen(Coverage coverage, RowCoverage of, int n) {
-        BitSet seen = new BitSet();
-        if (of.reach().isPresent()) {
-            IntStream.range(0, coverage.sights().grain(of.row()).patches().count())
-                    .filter(patch -> of.seesPart(n, patch))
-                    .forEach(seen::set);
-        }
-        return seen;
-    }
-
-    private static ZoneSet feasible(RowCoverage of, int n, ZoneSet open, List<BitSet> shown) {
-        BitSet all = new BitSet();
+    private static ZoneSet feasible(RowCoverage of, int n, ZoneSet open, BitSet seen, List<BitSet> shown) {
+        BitSet all = (BitSet) seen.clone();
         shown.forEach(all::or);
         long bits = IntStream.range(0, of.zoning().size())
-                .filter(zone -> open.contains(zone) && of.doneWith(n, zone, all) && !of.doneWith(n, zone, new BitSet()))
+                .filter(zone -> open.contains(zone) && of.doneBy(n, zone, all) && !of.doneBy(n, zone, seen))
                 .mapToLong(zone -> 1L << zone)
                 .sum();
         return new ZoneSet(bits);
@@ -155,9 +151,10 @@ final class RowNeeds {
 
     /** Whether a kind is done once these parts of it are seen too. */
     boolean enough(Kind kind, BitSet more) {
-        int example = kind.airfoils().nextSetBit(0);
+        BitSet all = (BitSet) kind.seen().clone();
+        all.or(more);
         return IntStream.range(0, coverage.zoning().size())
-                .allMatch(zone -> !kind.open().contains(zone) || coverage.doneWith(example, zone, more));
+                .allMatch(zone -> !kind.open().contains(zone) || coverage.doneBy(kind.example(), zone, all));
     }
 
     /** The sets of options that cover a kind and from which none can be left out, among these. */

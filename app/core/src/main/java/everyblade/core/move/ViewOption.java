@@ -3,6 +3,7 @@ package everyblade.core.move;
 import everyblade.core.angle.Turn;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
+import everyblade.core.entry.ZoneSet;
 import everyblade.core.gap.Showing;
 import everyblade.core.sight.DeclaredWindow;
 import everyblade.core.sight.Reach;
@@ -100,6 +101,18 @@ record ViewOption(
             }
         }
         return new ArrayList<>(options.values());
+    }
+
+    /** The parts of these zones. */
+    BitSet parts(ZoneSet zones) {
+        if (patches.isEmpty()) {
+            return BitSet.valueOf(new long[] {zones.bits()});
+        }
+        BitSet parts = new BitSet(patches.get().count());
+        for (int patch = 0; patch < patches.get().count(); patch++) {
+            parts.set(patch, zones.contains(patches.get().zone(patch)));
+        }
+        return parts;
     }
 
     /** What it shows of an airfoil that stands there and cannot be brought anywhere else; clock angle in degrees. */

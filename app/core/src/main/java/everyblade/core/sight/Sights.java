@@ -281,6 +281,13 @@ public final class Sights {
                 .toList();
     }
 
+    /** Whether the scope tip of every view of a row can be brought to every airfoil. */
+    public boolean travels(Row row) {
+        return engine.model().views().stream()
+                .filter(view -> view.row().equals(row.id()))
+                .allMatch(view -> travels(view.id()));
+    }
+
     /** Whether the scope tip of a view can be brought to every airfoil, or sees those alone that stand before it. */
     boolean travels(String view) {
         View of = engine.model().view(view).orElseThrow();

@@ -33,6 +33,8 @@ public final class StationSight {
     private final ArcSet[][][] divided;
     /** By kind, facet and pose, ticks. */
     private final long[][][] slack;
+    /** By kind, facet and patch, whether every pose shows it; null where a facet is not divided. */
+    private final boolean[][][] shown;
 
     StationSight(ArcSet[][][] arcs, byte[][] why, ArcSet[][][] divided, Grain grain) {
         this.arcs = arcs;
@@ -40,6 +42,15 @@ public final class StationSight {
         this.divided = divided;
         this.slack =
                 Arrays.stream(arcs).map(kind -> Slack.of(kind, grain.smooth())).toArray(long[][][]::new);
+        this.shown = new boolean[arcs.length][divided.length][];
+        for (int kind = 0; kind < arcs.length; kind++) {
+            for (int facet = 0; facet < divided.length; facet++) {
+                shown[kind][facet] = divided[facet] == null ? null : new boolean[divided[facet].length];
+                for (int patch = 0; divided[facet] != null && patch < divided[facet].length; patch++) {
+                    shown[kind][facet][patch] = everyPoseShows(kind, facet, patch);
+                }
+            }
+        }
     }
 
     /**
@@ -141,9 +152,10 @@ public final class StationSight {
 
     /** Whether every pose shows a patch of airfoils of a kind at some clock angle. */
     public boolean reaches(int kind, int facet, int patch) {
-        if (divided[facet] == null) {
-            return reaches(kind, facet);
-        }
+        return divided[facet] == null ? reaches(kind, facet) : shown[kind][facet][patch];
+    }
+
+    private boolean everyPoseShows(int kind, int facet, int patch) {
         for (int pose = 0; pose < poses(); pose++) {
             if (arcs(kind, pose, facet, patch).isEmpty()) {
                 return false;
