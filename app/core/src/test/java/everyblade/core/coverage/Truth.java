@@ -1,7 +1,6 @@
 package everyblade.core.coverage;
 
 import everyblade.core.FineCaster;
-import everyblade.core.angle.Turn;
 import everyblade.core.entry.Zoning;
 import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Pose;
@@ -48,7 +47,7 @@ final class Truth {
         for (Row mate : ring) {
             if (!mate.equals(row)) {
                 double offset = (offset(ring, mate) - offset(ring, row)) * 2 * Math.PI / row.count();
-                cast.with(fine(model, mate), mate.count(), offset);
+                cast.turning(fine(model, mate), mate.count(), offset);
             }
         }
         this.caster = cast;
@@ -117,70 +116,5 @@ final class Truth {
             }
         }
         return sum / all;
-    }
-
-    /** A pose somewhere within a tolerance: each figure from −1 to 1, the direction of tilt in turns. */
-    static Pose within(Pose pose, double mm, double deg, double[] off, double tilt, double towards) {
-        return Moved.pose(pose, new double[] {off[0] * mm, off[1] * mm, off[2] * mm}, tilt * deg, 360 * towards);
-    }
-
-    /** Moves poses as one would say it, in space. */
-    private static final class Moved {
-
-        static Pose pose(Pose pose, double[] by, double tilt, double towards) {
-            double[] forward = {
-                pose.forward().axial(),
-                pose.forward().tangential(),
-                pose.forward().radial()
-            };
-            double[] up = {pose.up().axial(), pose.up().tangential(), pose.up().radial()};
-            double along = dot(forward, up);
-            double[] top = unit(plus(up, -along, forward));
-            double[] side = {
-                forward[1] * top[2] - forward[2] * top[1],
-                forward[2] * top[0] - forward[0] * top[2],
-                forward[0] * top[1] - forward[1] * top[0]
-            };
-            double[] aside = plus(
-                    new double[3],
-                    1,
-                    plus(
-                            plus(new double[3], Math.cos(Math.toRadians(towards)), top),
-                            Math.sin(Math.toRadians(towards)),
-                            side));
-            double angle = Math.toRadians(tilt);
-            double[] looks = plus(plus(new double[3], Math.cos(angle), forward), Math.sin(angle), aside);
-            double outward = pose.r() + by[2];
-            double turned = Math.atan2(by[1], outward);
-            return new Pose(
-                    pose.x() + by[0],
-                    Math.hypot(by[1], outward),
-                    pose.clock().plus(Turn.ofDegrees(Math.toDegrees(turned))),
-                    heading(looks, turned),
-                    heading(top, turned),
-                    pose.cone(),
-                    pose.near(),
-                    pose.far(),
-                    pose.pixels());
-        }
-
-        private static everyblade.spi.Station.Heading heading(double[] v, double turned) {
-            return new everyblade.spi.Station.Heading(
-                    v[0],
-                    v[1] * Math.cos(turned) - v[2] * Math.sin(turned),
-                    v[2] * Math.cos(turned) + v[1] * Math.sin(turned));
-        }
-
-        private static double dot(double[] a, double[] b) {
-            return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-        }
-
-        private static double[] plus(double[] a, double times, double[] b) {
-            return new double[] {a[0] + times * b[0], a[1] + times * b[1], a[2] + times * b[2]};
-        }
-
-        private static double[] unit(double[] v) {
-            return plus(new double[3], 1 / Math.sqrt(dot(v, v)), v);
-        }
     }
 }

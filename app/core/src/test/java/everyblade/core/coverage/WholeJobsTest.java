@@ -2,6 +2,7 @@ package everyblade.core.coverage;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.Displaced;
 import everyblade.core.Job;
 import everyblade.core.sight.Pose;
 import everyblade.core.sight.Scene;
@@ -137,14 +138,7 @@ class WholeJobsTest {
         Pose pose = Pose.of(
                 chance.station(),
                 chance.model().scopeTip(chance.view().scopeTip().orElseThrow()).orElseThrow());
-        double[] off = {2 * random.nextDouble() - 1, 2 * random.nextDouble() - 1, 2 * random.nextDouble() - 1};
-        return Truth.within(
-                pose,
-                chance.station().within().mm(),
-                chance.station().within().deg(),
-                off,
-                random.nextDouble(),
-                random.nextDouble());
+        return Displaced.within(pose, chance.station().within(), random);
     }
 
     private static void count(RowCoverage coverage, Truth truth, Figures figures) {

@@ -2,10 +2,10 @@ package everyblade.core.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.Displaced;
 import everyblade.core.Job;
 import everyblade.core.ShapedEngine;
 import everyblade.core.coverage.RowCoverage;
-import everyblade.core.surface.Fineness;
 import everyblade.core.turning.Engine;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
@@ -32,6 +32,7 @@ class BetweenTruthTest {
     private static final boolean CAMPAIGN = Boolean.getBoolean("everyblade.campaign");
     private static final int COURSES = CAMPAIGN ? 60 : 1;
     private static final double DIAMETER = 4;
+    private static final Station.Tolerance TOLERANCE = new Station.Tolerance(0.5, 2);
 
     /** Surfaces, mm²: called seen, of that not in sight, in sight, and of that not called seen. */
     private static final class Tally {
@@ -96,14 +97,8 @@ class BetweenTruthTest {
             Row own = model.rows().get(1);
             for (int n = 1; n <= 4; n++) {
                 double other = OTHER - OWN - 360.0 * (n - 1) / VANES;
-                TrueSight sight = new TrueSight(
-                        model,
-                        own,
-                        Fineness.STANDARD,
-                        pose,
-                        Criteria.USUAL,
-                        Map.of(model.rows().get(0), other),
-                        Map.of());
+                TrueSight sight =
+                        new TrueSight(model, own, pose, Map.of(model.rows().get(0), other), Map.of());
                 for (int facet = 0; facet < sight.facets(); facet++) {
                     tally.add(
                             sight.area(facet), coverage.sees(vane.applyAsInt(n), facet), sight.sees(facet, 0, 359.75));
@@ -136,7 +131,7 @@ class BetweenTruthTest {
             SplittableRandom random = new SplittableRandom(9);
             Tally tally = new Tally();
             for (int course = 0; course < Math.max(1, COURSES / 2); course++) {
-                add(tally, model, coverage, TrueSight.within(nominal(model), 0.5, 2, random), n -> n);
+                add(tally, model, coverage, Displaced.within(nominal(model), TOLERANCE, random), n -> n);
             }
             tally.tell("vanes past vanes of another count");
             assertThat(tally.wrongly()).isLessThan(0.005);
@@ -157,7 +152,7 @@ class BetweenTruthTest {
                 180.0 / VANES,
                 new Heading(1, -0.3, -0.2),
                 new Heading(0, 0, 1),
-                new Station.Tolerance(0.5, 2),
+                TOLERANCE,
                 Optional.empty());
         private final EngineModel model = new ShapedEngine()
                 .row("r", RowKind.ROTOR, BLADES, 35, 0)
@@ -173,9 +168,7 @@ class BetweenTruthTest {
             TrueSight sight = new TrueSight(
                     model,
                     model.rows().get(0),
-                    Fineness.STANDARD,
                     pose,
-                    Criteria.USUAL,
                     Map.of(),
                     Map.of(model.rows().get(1), vane));
             for (int n = 1; n <= (turned < 360 ? BLADES : 1); n++) {
@@ -209,7 +202,7 @@ class BetweenTruthTest {
                 }
             }
             for (int course = 0; course < courses; ) {
-                Pose pose = TrueSight.within(nominal, 0.5, 2, random);
+                Pose pose = Displaced.within(nominal, TOLERANCE, random);
                 double vane = pitch * random.nextDouble();
                 if (TrueSight.hasRoom(model, vanes, vane, pose, DIAMETER)) {
                     add(tally, model, coverage, pose, vane, turned);
@@ -260,7 +253,7 @@ class BetweenTruthTest {
             Tally tally = new Tally();
             SplittableRandom random = new SplittableRandom(6);
             for (int course = 0; course < COURSES; course++) {
-                add(tally, model, settled, TrueSight.within(nominal, 0.5, 2, random), 0, 360);
+                add(tally, model, settled, Displaced.within(nominal, TOLERANCE, random), 0, 360);
             }
             tally.tell("between two vanes that are known");
             assertThat(tally.wrongly()).isLessThan(0.005);

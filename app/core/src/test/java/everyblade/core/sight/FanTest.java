@@ -2,6 +2,7 @@ package everyblade.core.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.Ray;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -96,7 +97,7 @@ class FanTest {
             parted += open.count() > 2 ? 1 : 0;
             for (int line = 0; line <= LINES; line++) {
                 double s = (double) line / LINES;
-                boolean crossed = NaiveSight.crosses(apex, onArc(s), a, b, c);
+                boolean crossed = !Double.isNaN(Ray.meets(apex, onArc(s), a, b, c));
                 shaded += crossed ? 1 : 0;
                 if (!isAtAnEnd(s)) {
                     assertThat(lit(s)).as("triangle %s at %s", i, s).isEqualTo(!crossed);

@@ -1,5 +1,7 @@
 package everyblade.core.sight;
 
+import everyblade.core.InPicture;
+import everyblade.core.Ray;
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Zoning;
 import everyblade.core.surface.Facets;
@@ -60,38 +62,23 @@ final class NaiveSight {
     /** Whether it would be if nothing hid it. */
     boolean meetsCriteria(int facet, double clock) {
         double[] normal = turned(facets.normal(facet, 0), facets.normal(facet, 1), facets.normal(facet, 2), clock);
-        return meetsCriteria(facet, eye(), place(facet, clock), normal);
-    }
-
-    /** Where the scope tip stands. */
-    double[] eye() {
-        return standing(pose.x(), 0, pose.r(), pose.clock().degrees());
-    }
-
-    /** Where the middle of a facet stands. */
-    double[] place(int facet, double clock) {
-        return turned(facets.centroid(facet, 0), facets.centroid(facet, 1), facets.centroid(facet, 2), clock);
-    }
-
-    private boolean meetsCriteria(int facet, double[] eye, double[] place, double[] normal) {
         double[] forward = turned(
                 pose.forward().axial(),
                 pose.forward().tangential(),
                 pose.forward().radial(),
                 pose.clock().degrees());
-        double[] line = minus(place, eye);
-        double distance = Math.sqrt(dot(line, line));
-        double offAxis = Math.toDegrees(Math.acos(dot(line, forward) / distance));
-        double incidence = Math.toDegrees(Math.acos(-dot(line, normal) / distance));
         double least = criteria.grazing(zoning, airfoil.zone(facet)).degrees();
-        double tangent = Math.tan(Math.toRadians(pose.cone().degrees() / 2));
-        double threePixels = 3 * 2 * distance * tangent / (pose.pixels() * Math.cos(Math.toRadians(incidence)));
-        return offAxis <= pose.cone().degrees() / 2
-                && distance >= pose.near()
-                && distance <= pose.far()
-                && incidence <= 90 - least
-                && (criteria.detail().isEmpty()
-                        || threePixels <= criteria.detail().getAsDouble());
+        return InPicture.shows(pose, criteria, least, eye(), forward, place(facet, clock), normal);
+    }
+
+    /** Where the scope tip stands. */
+    double[] eye() {
+        return turned(pose.x(), 0, pose.r(), pose.clock().degrees());
+    }
+
+    /** Where the middle of a facet stands. */
+    double[] place(int facet, double clock) {
+        return turned(facets.centroid(facet, 0), facets.centroid(facet, 1), facets.centroid(facet, 2), clock);
     }
 
     private boolean isHidden(int facet, double clock, double[] eye, double[] place) {
@@ -113,12 +100,12 @@ final class NaiveSight {
                     continue;
                 }
                 for (int k = 2; k < mesh.cornerCount(face); k++) {
-                    if (crosses(
+                    if (!Double.isNaN(Ray.meets(
                             eye,
                             place,
                             corner(mesh, face, 0, at),
                             corner(mesh, face, k - 1, at),
-                            corner(mesh, face, k, at))) {
+                            corner(mesh, face, k, at)))) {
                         return true;
                     }
                 }
@@ -130,27 +117,6 @@ final class NaiveSight {
     static double[] corner(Mesh mesh, int face, int k, double clock) {
         int point = mesh.corner(face, k);
         return turned(mesh.x(point), mesh.y(point), mesh.z(point), clock);
-    }
-
-    /**
-     * Whether the straight line between two points passes through a triangle. Möller & Trumbore 1997, Journal of Graphics
-     * Tools 2(1), 21–28 (from memory).
-     */
-    static boolean crosses(double[] from, double[] to, double[] a, double[] b, double[] c) {
-        double[] line = minus(to, from);
-        double[] ab = minus(b, a);
-        double[] ac = minus(c, a);
-        double[] p = cross(line, ac);
-        double determinant = dot(ab, p);
-        if (determinant == 0) {
-            return false;
-        }
-        double[] s = minus(from, a);
-        double u = dot(s, p) / determinant;
-        double[] q = cross(s, ab);
-        double v = dot(line, q) / determinant;
-        double t = dot(ac, q) / determinant;
-        return u >= 0 && v >= 0 && u + v <= 1 && t >= 0 && t <= 1;
     }
 
     /** Goes along the line in steps, each of which may cross a straight piece of the wall's curve in the plane of x and radius. */
@@ -186,24 +152,7 @@ final class NaiveSight {
         return side0 > 0 != side1 > 0 && sideA > 0 != sideB > 0;
     }
 
-    private static double[] standing(double x, double y, double z, double clock) {
-        return turned(x, y, z, clock);
-    }
-
     private static double[] turned(double x, double y, double z, double clock) {
-        double angle = Math.toRadians(clock);
-        return new double[] {x, y * Math.cos(angle) + z * Math.sin(angle), z * Math.cos(angle) - y * Math.sin(angle)};
-    }
-
-    private static double[] minus(double[] a, double[] b) {
-        return new double[] {a[0] - b[0], a[1] - b[1], a[2] - b[2]};
-    }
-
-    private static double dot(double[] a, double[] b) {
-        return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-    }
-
-    private static double[] cross(double[] a, double[] b) {
-        return new double[] {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
+        return Ray.turned(new double[] {x, y, z}, Math.toRadians(clock));
     }
 }

@@ -2,10 +2,10 @@ package everyblade.core.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.Displaced;
 import everyblade.core.Job;
 import everyblade.core.ShapedEngine;
 import everyblade.core.coverage.RowCoverage;
-import everyblade.core.surface.Fineness;
 import everyblade.core.turning.Engine;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
@@ -14,7 +14,6 @@ import everyblade.spi.Station;
 import everyblade.spi.Station.Heading;
 import java.util.List;
 import java.util.Map;
-import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -42,7 +41,7 @@ class SeatingTruthTest {
     }
 
     private TrueSight from(Pose pose) {
-        return new TrueSight(model, row, Fineness.STANDARD, pose, Criteria.USUAL, Map.of(), Map.of());
+        return new TrueSight(model, row, pose, Map.of(), Map.of());
     }
 
     @Nested
@@ -52,20 +51,7 @@ class SeatingTruthTest {
         @Test
         void theScopeTipIsNotWhereItsStationSays() {
             TrueSight station = from(nominal);
-            TrueSight inside = from(TrueSight.within(
-                    new Pose(
-                            nominal.x() + 10,
-                            nominal.r(),
-                            nominal.clock(),
-                            nominal.forward(),
-                            nominal.up(),
-                            nominal.cone(),
-                            nominal.near(),
-                            nominal.far(),
-                            nominal.pixels()),
-                    0,
-                    0,
-                    new SplittableRandom(1)));
+            TrueSight inside = from(Displaced.of(nominal, new double[] {10, 0, 0}, 0, 0));
             double both = 0;
             double stated = 0;
             for (int facet = 0; facet < station.facets(); facet++) {

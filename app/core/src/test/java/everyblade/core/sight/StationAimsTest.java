@@ -3,10 +3,10 @@ package everyblade.core.sight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import everyblade.core.Displaced;
 import everyblade.core.Job;
 import everyblade.core.ShapedEngine;
 import everyblade.core.coverage.RowCoverage;
-import everyblade.core.surface.Fineness;
 import everyblade.core.turning.Engine;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
@@ -58,7 +58,7 @@ class StationAimsTest {
         assertThat(aim).isCloseTo(farthest, within(0.02 * farthest));
         SplittableRandom random = new SplittableRandom(4);
         long within = random.ints(10_000)
-                .filter(seed -> Math.abs(middle(TrueSight.within(nominal, 0.2, 5, random))) <= aim)
+                .filter(seed -> Math.abs(middle(Displaced.within(nominal, loose.within(), random))) <= aim)
                 .count();
         assertThat(within).isGreaterThanOrEqualTo(9_500);
     }
@@ -105,7 +105,7 @@ class StationAimsTest {
     private double falsely(Engine of) {
         RowCoverage coverage = swept(of, 0);
         List<TrueSight> poses = family.stream()
-                .map(pose -> new TrueSight(model, row, Fineness.STANDARD, pose, Criteria.USUAL, Map.of(), Map.of()))
+                .map(pose -> new TrueSight(model, row, pose, Map.of(), Map.of()))
                 .toList();
         double called = 0;
         double wrong = 0;
