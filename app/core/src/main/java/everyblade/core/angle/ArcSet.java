@@ -81,14 +81,30 @@ public final class ArcSet {
 
     /** The maximal arcs in order of their starts; one over the seam comes last. */
     public List<Arc> arcs() {
-        List<Arc> arcs = new ArrayList<>();
         int runs = bounds.length / 2;
+        if (runs == 0) {
+            return List.of();
+        }
+        List<Arc> arcs = new ArrayList<>(runs);
         boolean seam = runs > 1 && bounds[0] == 0 && bounds[bounds.length - 1] == circle.ticks();
         for (int i = seam ? 1 : 0; i < runs; i++) {
             long length = bounds[2 * i + 1] - bounds[2 * i];
             arcs.add(new Arc(circle, bounds[2 * i], seam && i == runs - 1 ? length + bounds[1] : length));
         }
         return arcs;
+    }
+
+    /** Those of its arcs that are at least so many ticks long. */
+    public ArcSet withoutShorter(long least) {
+        boolean wide = true;
+        for (int i = 0; i < bounds.length && wide; i += 2) {
+            wide = bounds[i + 1] - bounds[i] >= least;
+        }
+        return wide
+                ? this
+                : of(
+                        circle,
+                        arcs().stream().filter(arc -> arc.length() >= least).toList());
     }
 
     public boolean isEmpty() {

@@ -14,9 +14,41 @@ final class Bernstein {
 
     private final Openings found = new Openings();
 
-    /** Keeps of these openings within 0 to 1 where the polynomial of degree two is not negative. */
-    void keepQuadratic(double c0, double c1, double c2, Openings open) {
-        keepQuartic(c0, (c0 + c1) / 2, (c0 + 4 * c1 + c2) / 6, (c1 + c2) / 2, c2, open);
+    /** Keeps of these openings within 0 to 1 where the polynomial of degree two is not negative: c0 (1 − s)² + 2 c1 s (1 − s) + c2 s². */
+    static void keepQuadratic(double c0, double c1, double c2, Openings open) {
+        if (c0 >= 0 && c1 >= 0 && c2 >= 0) {
+            return;
+        }
+        double square = c1 * c1 - c0 * c2;
+        boolean atStart = c0 >= 0;
+        boolean atEnd = c2 >= 0;
+        if (square < 0 || atStart == atEnd && c1 >= 0 == atStart) {
+            if (!atStart) {
+                open.clear();
+            }
+            return;
+        }
+        double root = Math.sqrt(square);
+        double q = c1 >= 0 ? -(c1 + root) : root - c1;
+        double one = q / (q + c2);
+        double other = c0 / (c0 + q);
+        if (atStart != atEnd) {
+            double end = one >= 0 && one <= 1 ? one : other;
+            if (atStart) {
+                open.subtract(end, Double.POSITIVE_INFINITY);
+            } else {
+                open.subtract(Double.NEGATIVE_INFINITY, end);
+            }
+            return;
+        }
+        double low = Math.min(one, other);
+        double high = Math.max(one, other);
+        if (atStart) {
+            open.subtract(low, high);
+        } else {
+            open.subtract(Double.NEGATIVE_INFINITY, low);
+            open.subtract(high, Double.POSITIVE_INFINITY);
+        }
     }
 
     /** Keeps of these openings within 0 to 1 where the polynomial of degree four is not negative. */
@@ -75,7 +107,8 @@ final class Bernstein {
     private static double root(double c0, double c1, double c2, double c3, double c4) {
         double low = 0;
         double high = 1;
-        double s = 0.5;
+        // Where a straight line would pass, but not from an end, which may be a root that does not count.
+        double s = Math.max(0.05, Math.min(0.95, c0 / (c0 - c4)));
         while (high - low > CLOSE) {
             double t = 1 - s;
             double e0 = c0 * t + c1 * s;

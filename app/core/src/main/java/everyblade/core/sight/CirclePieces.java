@@ -32,6 +32,11 @@ final class CirclePieces {
         return (k == 1 ? WEIGHT * a : a) + b * COSINE[at] + c * SINE[at];
     }
 
+    /** The piece on which an angle lies, radians from −2π to 4π. */
+    static int at(double angle) {
+        return Math.floorMod((int) Math.floor(angle / WIDTH), COUNT);
+    }
+
     /** The angle, radians, at a parameter of a piece. */
     static double angle(int piece, double s) {
         if (s == 0 || s == 1) {

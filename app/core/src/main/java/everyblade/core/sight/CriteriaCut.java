@@ -2,6 +2,7 @@ package everyblade.core.sight;
 
 import everyblade.core.angle.Turn;
 import everyblade.core.surface.Facets;
+import java.util.Arrays;
 
 /**
  * The clock angles α of the scope tip, seen from an airfoil at clock 0, at which nothing but hiding keeps a facet out of
@@ -14,6 +15,7 @@ final class CriteriaCut {
     private static final double SLACK = 1e-12;
 
     private static final int PIECES = CirclePieces.COUNT;
+    private static final int ALL = (1 << PIECES) - 1;
 
     private final Pose pose;
     private final double nearest;
@@ -43,39 +45,66 @@ final class CriteriaCut {
         return Math.toRadians(turn.degrees());
     }
 
+    /** The square of the sine of a least angle between line of sight and surface. */
+    static double share(Turn grazing) {
+        double sine = Math.sin(radians(grazing));
+        return sine * sine * (1 - SLACK);
+    }
+
     /**
      * Finds the angles.
      *
-     * @param grazing least angle between line of sight and surface
+     * @param grazing the share that {@link #share} gives of the least angle between line of sight and surface
      * @param result where the angles go, from 0 to 2π radians
-     * @param left where the share of the turn goes that is left after each hindrance but the last
+     * @param left where the share of the turn goes that is left after each hindrance but the last; null if nobody asks
      */
-    void find(Facets facets, int facet, Turn grazing, Openings result, double[] left) {
+    void find(Facets facets, int facet, double grazing, Openings result, double[] left) {
+        if (left != null) {
+            Arrays.fill(left, 0);
+        }
+        find(facets, facet, grazing, result, left, ALL);
+    }
+
+    /**
+     * Finds the angles on the pieces of the circle that an arc shorter than one of them meets, and does not say why there are
+     * no others.
+     *
+     * @param from where the arc begins, radians
+     * @param to where it ends
+     */
+    void findNear(double from, double to, Facets facets, int facet, double grazing, Openings result) {
+        find(facets, facet, grazing, result, null, 1 << CirclePieces.at(from) | 1 << CirclePieces.at(to));
+    }
+
+    private void find(Facets facets, int facet, double grazing, Openings result, double[] left, int pieces) {
         prepare(facets, facet);
-        double sine = Math.sin(radians(grazing));
-        double grazingShare = sine * sine * (1 - SLACK);
-        java.util.Arrays.fill(left, 0);
         result.clear();
         for (int piece = 0; piece < PIECES; piece++) {
+            if ((pieces & 1 << piece) == 0) {
+                continue;
+            }
             open.set(0, 1);
-            distance.to(piece);
             ahead.to(piece);
+            facing.to(piece);
+            if (left == null && (ahead.isBehind() || facing.isBehind())) {
+                continue;
+            }
+            distance.to(piece);
             ahead.keepAtLeast(coneShare, distance, bernstein, open);
             if (noted(piece, Hindrance.OUTSIDE_CONE, left)) {
                 continue;
             }
-            distance.keepBetween(nearest, farthest, bernstein, open);
+            distance.keepBetween(nearest, farthest, open);
             if (noted(piece, Hindrance.OUT_OF_RANGE, left)) {
                 continue;
             }
-            facing.to(piece);
-            facing.keepAtLeast(grazingShare, distance, bernstein, open);
+            facing.keepAtLeast(grazing, distance, bernstein, open);
             if (noted(piece, Hindrance.GRAZING, left)) {
                 continue;
             }
             if (detailShare < Double.POSITIVE_INFINITY) {
                 fine.to(piece);
-                fine.keepBetween(0, Double.POSITIVE_INFINITY, bernstein, open);
+                fine.keepBetween(0, Double.POSITIVE_INFINITY, open);
             }
             if (noted(piece, Hindrance.TOO_COARSE, left)) {
                 continue;
@@ -86,8 +115,11 @@ final class CriteriaCut {
         }
     }
 
-    /** Adds up what is left; whether that is nothing. */
+    /** Adds up what is left, if that is asked; whether it is nothing. */
     private boolean noted(int piece, Hindrance hindrance, double[] left) {
+        if (left == null) {
+            return open.isEmpty();
+        }
         double sum = 0;
         for (int i = 0; i < open.count(); i++) {
             sum += CirclePieces.angle(piece, open.to(i)) - CirclePieces.angle(piece, open.from(i));
@@ -141,20 +173,25 @@ final class CriteriaCut {
             c2 = CirclePieces.coefficient(piece, 2, a, b, c);
         }
 
-        void keepBetween(double low, double high, Bernstein bernstein, Openings open) {
-            bernstein.keepQuadratic(c0 - low, c1 - W * low, c2 - low, open);
+        /** Whether it is negative on all of the piece. */
+        boolean isBehind() {
+            return c0 < 0 && c1 < 0 && c2 < 0;
+        }
+
+        void keepBetween(double low, double high, Openings open) {
+            Bernstein.keepQuadratic(c0 - low, c1 - W * low, c2 - low, open);
             if (high < Double.POSITIVE_INFINITY) {
-                bernstein.keepQuadratic(high - c0, W * high - c1, high - c2, open);
+                Bernstein.keepQuadratic(high - c0, W * high - c1, high - c2, open);
             }
         }
 
         /** Where this is not negative and its square at least a share of the other. */
         void keepAtLeast(double share, Linear other, Bernstein bernstein, Openings open) {
-            if (c0 < 0 && c1 < 0 && c2 < 0) {
+            if (isBehind()) {
                 open.clear();
                 return;
             }
-            bernstein.keepQuadratic(c0, c1, c2, open);
+            Bernstein.keepQuadratic(c0, c1, c2, open);
             if (share == 0) {
                 return;
             }

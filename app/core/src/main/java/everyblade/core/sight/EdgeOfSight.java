@@ -25,7 +25,6 @@ final class EdgeOfSight {
     private final Grain grain;
     private final ArcSet[][] arcs;
     private final FacetSight[] sights;
-    private final double[] left = new double[Hindrance.values().length];
 
     private EdgeOfSight(Grain grain, ArcSet[][] arcs, FacetSight[] sights) {
         this.grain = grain;
@@ -143,11 +142,11 @@ final class EdgeOfSight {
     private ArcSet arcs(int facet, int patch, int pose) {
         int place = grain.patches().first(facet) + patch;
         for (Arc arc : arcs[facet][pose].arcs()) {
-            if (sights[pose].shows(grain.patches().facets(), place, facet, arc, StationSight.LEAST_ARC, left)) {
+            if (sights[pose].shows(grain.patches().facets(), place, facet, arc, StationSight.LEAST_ARC)) {
                 return arcs[facet][pose];
             }
         }
         return StationSight.counted(
-                sights[pose].arcs(grain.patches().facets(), place, facet, left).get(0));
+                sights[pose].arcs(grain.patches().facets(), place, facet, null).get(0));
     }
 }

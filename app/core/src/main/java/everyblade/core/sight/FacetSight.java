@@ -9,6 +9,7 @@ import everyblade.core.surface.Facets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Finds the sight arcs of facets from one pose, one by one: first the angles at which criteria allow it, then without those
@@ -30,7 +31,7 @@ final class FacetSight {
 
     private final Scene scene;
     private final Pose pose;
-    private final Criteria criteria;
+    private final double[] grazing;
     private final double stand;
     private final CriteriaCut cut;
     private final Openings allowed = new Openings();
@@ -53,7 +54,9 @@ final class FacetSight {
     FacetSight(Scene scene, Pose pose, Criteria criteria, List<Way> ways, Revolved swept) {
         this.scene = scene;
         this.pose = pose;
-        this.criteria = criteria;
+        this.grazing = IntStream.range(0, scene.zoning().size())
+                .mapToDouble(zone -> CriteriaCut.share(criteria.grazing(scene.zoning(), zone)))
+                .toArray();
         this.ways = ways;
         this.lit = ways.stream().map(way -> new Openings()).toList();
         this.swept = swept;
@@ -76,9 +79,10 @@ final class FacetSight {
      * @param facets places of which it is one
      * @param place its index there
      * @param facet on which it lies, which never hides it
+     * @param left as above; null if nobody asks
      */
     List<ArcSet> arcs(Facets facets, int place, int facet, double[] left) {
-        allow(facets, place, facet, left);
+        cut.find(facets, place, grazing(facet), allowed, left);
         if (allowed.isEmpty()) {
             return Collections.nCopies(ways.size(), ArcSet.empty(CIRCLE));
         }
@@ -92,21 +96,19 @@ final class FacetSight {
      * Whether a place on a facet is in sight for so long at the middle of an arc, in the first way; that costs much less than
      * all of its arcs.
      *
-     * @param length ticks
-     * @param left is used
+     * @param length ticks, less than 30°
      */
-    boolean shows(Facets facets, int place, int facet, Arc arc, long length, double[] left) {
-        allow(facets, place, facet, left);
+    boolean shows(Facets facets, int place, int facet, Arc arc, long length) {
         double middle = CriteriaCut.radians(pose.clock().minus(Turn.ofTicks(arc.start() + arc.length() / 2)));
         double half = (double) length / CIRCLE.ticks() * TURN / 2;
+        cut.findNear(middle - half, middle + half, facets, place, grazing(facet), allowed);
         Revolved.subtractTurned(middle + half, middle + TURN - half, allowed);
         light(facets, place, facet);
         return lit.get(0).length() >= 2 * half - WHOLE;
     }
 
-    private void allow(Facets facets, int place, int facet, double[] left) {
-        int zone = scene.row().airfoil().zone(facet);
-        cut.find(facets, place, criteria.grazing(scene.zoning(), zone), allowed, left);
+    private double grazing(int facet) {
+        return grazing[scene.row().airfoil().zone(facet)];
     }
 
     /**
@@ -120,9 +122,9 @@ final class FacetSight {
         double clock = Math.atan2(y, z);
         double x = facets.centroid(place, 0);
         double r = Math.hypot(y, z);
-        scene.revolved().shade(x, r, clock, pose.x(), pose.r(), allowed);
+        scene.revolved().shade(x, r, clock, pose.x(), pose.r(), open, allowed);
         touched.set(allowed);
-        swept.shade(x, r, clock, pose.x(), pose.r(), touched);
+        swept.shade(x, r, clock, pose.x(), pose.r(), open, touched);
         // Where those rows are out of the way, however they stand, one way tells all.
         boolean near = touched.length() < allowed.length();
         lit.forEach(Openings::clear);
@@ -186,10 +188,7 @@ final class FacetSight {
             long start = ticks(lit.to(i));
             arcs.add(new Arc(CIRCLE, start, end - start));
         }
-        ArcSet all = ArcSet.of(CIRCLE, arcs);
-        return ArcSet.of(
-                CIRCLE,
-                all.arcs().stream().filter(arc -> arc.length() >= LEAST_ARC).toList());
+        return ArcSet.of(CIRCLE, arcs).withoutShorter(LEAST_ARC);
     }
 
     /** Where the airfoil stands when the scope tip's clock seen from it is this. */

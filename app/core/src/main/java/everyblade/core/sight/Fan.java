@@ -194,49 +194,12 @@ final class Fan {
             return;
         }
         shaded.set(0, 1);
-        keep(ab0, ab1, ab2);
-        keep(bc0, bc1, bc2);
-        keep(ca0, ca1, ca2);
-        keep(be0, be1, be2);
+        Bernstein.keepQuadratic(ab0, ab1, ab2, shaded);
+        Bernstein.keepQuadratic(bc0, bc1, bc2, shaded);
+        Bernstein.keepQuadratic(ca0, ca1, ca2, shaded);
+        Bernstein.keepQuadratic(be0, be1, be2, shaded);
         for (int i = 0; i < shaded.count(); i++) {
             open.subtract(shaded.from(i), shaded.to(i));
-        }
-    }
-
-    /** Keeps of what is shaded where a polynomial is not negative: c0 (1 − s)² + 2 c1 s (1 − s) + c2 s². */
-    private void keep(double c0, double c1, double c2) {
-        if (c0 >= 0 && c1 >= 0 && c2 >= 0) {
-            return;
-        }
-        double square = c1 * c1 - c0 * c2;
-        boolean atStart = c0 >= 0;
-        boolean atEnd = c2 >= 0;
-        if (square < 0 || atStart == atEnd && c1 >= 0 == atStart) {
-            if (!atStart) {
-                shaded.clear();
-            }
-            return;
-        }
-        double root = Math.sqrt(square);
-        double q = c1 >= 0 ? -(c1 + root) : root - c1;
-        double one = q / (q + c2);
-        double other = c0 / (c0 + q);
-        if (atStart != atEnd) {
-            double end = one >= 0 && one <= 1 ? one : other;
-            if (atStart) {
-                shaded.subtract(end, Double.POSITIVE_INFINITY);
-            } else {
-                shaded.subtract(Double.NEGATIVE_INFINITY, end);
-            }
-            return;
-        }
-        double low = Math.min(one, other);
-        double high = Math.max(one, other);
-        if (atStart) {
-            shaded.subtract(low, high);
-        } else {
-            shaded.subtract(Double.NEGATIVE_INFINITY, low);
-            shaded.subtract(high, Double.POSITIVE_INFINITY);
         }
     }
 }

@@ -61,7 +61,7 @@ final class NeededPlaces {
 
     private List<Row> between(ViewScene engine, Row row, Pose pose, double reach) {
         try {
-            return engine.between(rings.scene(engine, row), row, pose, reach);
+            return engine.between(other -> rings.airfoil(engine, other), rings.scene(engine, row), row, pose, reach);
         } catch (UnusableShape unusable) {
             throw Rings.unusable(unusable);
         }

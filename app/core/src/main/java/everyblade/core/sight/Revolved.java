@@ -23,6 +23,9 @@ final class Revolved {
     private static final double TOUCH = 1e-6;
 
     private static final double FLAT = 1e-9;
+    /** Of a cosine, far more than rounding. */
+    private static final double ROUNDING = 1e-9;
+
     private static final int WIDTH = 5;
 
     /** From x, to x, and the constant, linear and quadratic part of r²; of a piece square to the axis x, x, r² from, r² to. */
@@ -102,13 +105,18 @@ final class Revolved {
      * @param clock of it, radians
      * @param x1 of the other place
      * @param r1 of it
+     * @param light is used
      * @param open clock angles of the other place, within 0 to 2π radians
      */
-    void shade(double x0, double r0, double clock, double x1, double r1, Openings open) {
+    void shade(double x0, double r0, double clock, double x1, double r1, Openings light, Openings open) {
+        if (open.isEmpty() || pieces.length == 0) {
+            return;
+        }
+        light.set(-1, 1);
         double dx = x1 - x0;
         double square = r0 * r0;
         double ends = square + r1 * r1;
-        for (int i = 0; i < pieces.length && !open.isEmpty(); i += WIDTH) {
+        for (int i = 0; i < pieces.length && !light.isEmpty(); i += WIDTH) {
             double from = TOUCH;
             double to = 1 - TOUCH;
             double a = pieces[i];
@@ -127,7 +135,7 @@ final class Revolved {
             double q0 = pieces[i + 2] - square;
             if (a == b) {
                 double rest = -ends * from * from + 2 * square * from - square;
-                hide(pieces[i + 2] + rest, pieces[i + 3] + rest, 2 * r0 * r1 * from * (1 - from), clock, open);
+                hide(pieces[i + 2] + rest, pieces[i + 3] + rest, 2 * r0 * r1 * from * (1 - from), light);
                 continue;
             }
             double g1 = pieces[i + 3];
@@ -135,20 +143,20 @@ final class Revolved {
             double d0 = q0 + x0 * (g1 + g2 * x0);
             double d1 = dx * (g1 + 2 * g2 * x0) + 2 * square;
             double d2 = g2 * dx * dx - ends;
-            along(d0, d1, d2, from, to, 2 * r0 * r1, clock, open);
+            along(d0, d1, d2, from, to, 2 * r0 * r1, light);
         }
+        keep(light, clock, open);
     }
 
     /** Hides the range of (d0 + d1 t + d2 t²) / (scale t (1 − t)) between two shares of the way. */
-    private static void along(
-            double d0, double d1, double d2, double from, double to, double scale, double clock, Openings open) {
+    private static void along(double d0, double d1, double d2, double from, double to, double scale, Openings light) {
         double atFrom = d0 + from * (d1 + from * d2);
         double atTo = d0 + to * (d1 + to * d2);
         if (scale <= FLAT) {
             double turning = Math.max(from, Math.min(to, -d1 / (2 * d2)));
             double between = d0 + turning * (d1 + turning * d2);
             double least = Math.min(between, Math.min(atFrom, atTo));
-            hide(least, Math.max(between, Math.max(atFrom, atTo)), 0, clock, open);
+            hide(least, Math.max(between, Math.max(atFrom, atTo)), 0, light);
             return;
         }
         double k0 = atFrom / (from * (1 - from));
@@ -166,23 +174,51 @@ final class Revolved {
                 most = Math.max(most, k);
             }
         }
-        hide(least, most, scale, clock, open);
+        hide(least, most, scale, light);
     }
 
-    private static void hide(double least, double most, double scale, double clock, Openings open) {
+    /** @param light cosines of the clock angle between the two places at which nothing hides */
+    private static void hide(double least, double most, double scale, Openings light) {
         if (scale <= FLAT) {
             if (least <= 0 && most >= 0) {
-                open.clear();
+                light.clear();
             }
             return;
         }
-        if (least > scale || most < -scale) {
-            return;
+        light.subtract(
+                least < -scale ? Double.NEGATIVE_INFINITY : least / scale,
+                most > scale ? Double.POSITIVE_INFINITY : most / scale);
+    }
+
+    /** Keeps the clock angles whose cosine lies in the light. */
+    private static void keep(Openings light, double clock, Openings open) {
+        double least = leastCosine(clock, open) - ROUNDING;
+        double most = ROUNDING - leastCosine(clock + Math.PI, open);
+        for (int i = 0; i < light.count(); i++) {
+            if (light.from(i) <= Math.max(-1, least) && light.to(i) >= Math.min(1, most)) {
+                return;
+            }
         }
-        double near = Math.acos(Math.min(1, most / scale));
-        double far = Math.acos(Math.max(-1, least / scale));
-        subtractTurned(clock + near, clock + far, open);
-        subtractTurned(clock - far, clock - near, open);
+        double hidden = 0;
+        for (int i = light.count() - 1; i >= 0; i--) {
+            double lit = Math.acos(light.to(i));
+            if (lit > hidden) {
+                subtractTurned(clock + hidden, clock + lit, open);
+                subtractTurned(clock - lit, clock - hidden, open);
+            }
+            hidden = Math.acos(light.from(i));
+        }
+        if (hidden < Math.PI) {
+            subtractTurned(clock + hidden, clock + 2 * Math.PI - hidden, open);
+        }
+    }
+
+    /** The least cosine of the angle from a clock to any between the first and the last of these. */
+    private static double leastCosine(double clock, Openings open) {
+        double from = open.from(0) - clock - Math.PI;
+        double width = open.to(open.count() - 1) - open.from(0);
+        double turned = from - 2 * Math.PI * Math.floor(from / (2 * Math.PI));
+        return turned + width >= 2 * Math.PI ? -1 : -Math.max(Math.cos(turned), Math.cos(turned + width));
     }
 
     /** Takes away an arc of at most a turn, wherever its turns are counted from. */

@@ -17,6 +17,7 @@ final class Rings {
 
     private final Map<String, Optional<Scene>> rings = new ConcurrentHashMap<>();
     private final Map<String, Grain> grains = new ConcurrentHashMap<>();
+    private final Map<String, Optional<Swept>> airfoils = new ConcurrentHashMap<>();
 
     /** The scene of a row's ring in an engine. */
     Scene scene(ViewScene engine, Row row) {
@@ -28,6 +29,17 @@ final class Rings {
                     }
                 })
                 .orElseThrow(() -> shapeless(row));
+    }
+
+    /** One airfoil of a row and what it sweeps; empty if it has no shape. */
+    Optional<Swept> airfoil(ViewScene engine, Row row) {
+        return airfoils.computeIfAbsent(key(engine, row), key -> {
+            try {
+                return engine.airfoil(row).map(Swept::of);
+            } catch (UnusableShape unusable) {
+                throw unusable(unusable);
+            }
+        });
     }
 
     /** How finely the airfoils of a row are judged. */

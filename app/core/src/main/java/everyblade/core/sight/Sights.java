@@ -261,7 +261,8 @@ public final class Sights {
     /** The scene as a scope tip at a pose sees it. */
     private ViewScene.Setting setting(ViewScene moved, Row row, Pose pose, double reach, double radius) {
         try {
-            return moved.setting(rings.scene(moved, row), row, pose, reach, radius);
+            return moved.setting(
+                    other -> rings.airfoil(moved, other), rings.scene(moved, row), row, pose, reach, radius);
         } catch (UnusableShape unusable) {
             throw Rings.unusable(unusable);
         }

@@ -3,6 +3,8 @@ package everyblade.core.sight;
 import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
+import java.util.Arrays;
+import java.util.List;
 
 /**
  * By how much the sight arcs of a facet's middle may lie elsewhere at its borders: half of the most that an end of one of
@@ -20,10 +22,13 @@ final class Slack {
      */
     static long[][] of(ArcSet[][] arcs, int[][] smooth) {
         long[][] slack = new long[arcs.length][arcs[0].length];
-        for (int facet = 0; facet < arcs.length; facet++) {
-            for (int pose = 0; pose < slack[facet].length; pose++) {
+        for (int pose = 0; pose < arcs[0].length; pose++) {
+            int at = pose;
+            List<List<Arc>> each =
+                    Arrays.stream(arcs).map(facet -> facet[at].arcs()).toList();
+            for (int facet = 0; facet < arcs.length; facet++) {
                 for (int other : smooth[facet]) {
-                    slack[facet][pose] = Math.max(slack[facet][pose], change(arcs[facet][pose], arcs[other][pose]) / 2);
+                    slack[facet][pose] = Math.max(slack[facet][pose], change(each.get(facet), each.get(other)) / 2);
                 }
             }
         }
@@ -31,10 +36,10 @@ final class Slack {
     }
 
     /** The most that an end of one of these arcs changes to the other's that meets it; those that meet none are left out. */
-    private static long change(ArcSet from, ArcSet to) {
+    private static long change(List<Arc> from, List<Arc> to) {
         long most = 0;
-        for (Arc arc : from.arcs()) {
-            for (Arc other : to.arcs()) {
+        for (Arc arc : from) {
+            for (Arc other : to) {
                 long starts = Circle.STANDARD.apart(arc.start(), other.start());
                 long ends = starts + other.length() - arc.length();
                 if (starts < arc.length() && -starts < other.length()) {

@@ -1,6 +1,5 @@
 package everyblade.core.sight;
 
-import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.spi.Row;
@@ -83,9 +82,7 @@ public final class StationSight {
     }
 
     static ArcSet counted(ArcSet arcs) {
-        List<Arc> wide =
-                arcs.arcs().stream().filter(arc -> arc.length() >= LEAST_ARC).toList();
-        return wide.size() == arcs.arcs().size() ? arcs : ArcSet.of(Circle.STANDARD, wide);
+        return arcs.withoutShorter(LEAST_ARC);
     }
 
     /** How many poses stand for the tolerance. */

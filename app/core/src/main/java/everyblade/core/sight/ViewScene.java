@@ -120,7 +120,7 @@ public record ViewScene(
      */
     public Scene with(Scene ring, Row row, Pose pose, double reach) throws UnusableShape {
         Scene scene = ring;
-        for (Neighbour other : neighbours(ring, row, pose, reach)) {
+        for (Neighbour other : neighbours(this::swept, ring, row, pose, reach)) {
             if (other.isExact()) {
                 scene = row.kind() == RowKind.ROTOR ? scene.withFixed(other.ring()) : scene.withMate(other.ring());
             } else if (other.isSwept()) {
@@ -132,7 +132,24 @@ public record ViewScene(
 
     /** The rows of other rings whose axial extent meets the stretch from a row to a scope tip, as in {@link #with}. */
     public List<Row> between(Scene ring, Row row, Pose pose, double reach) throws UnusableShape {
-        return neighbours(ring, row, pose, reach).stream().map(Neighbour::row).toList();
+        return between(this::swept, ring, row, pose, reach);
+    }
+
+    /** @param airfoils of the other rows */
+    List<Row> between(Airfoils airfoils, Scene ring, Row row, Pose pose, double reach) throws UnusableShape {
+        return neighbours(airfoils, ring, row, pose, reach).stream()
+                .map(Neighbour::row)
+                .toList();
+    }
+
+    /** One airfoil of each row; empty if it has no shape. */
+    @FunctionalInterface
+    interface Airfoils {
+        Optional<Swept> of(Row row) throws UnusableShape;
+    }
+
+    private Optional<Swept> swept(Row row) throws UnusableShape {
+        return airfoil(row).map(Swept::of);
     }
 
     /**
@@ -150,8 +167,14 @@ public record ViewScene(
      * @param radius of the scope tip, mm
      */
     Setting setting(Scene ring, Row row, Pose pose, double reach, double radius) throws UnusableShape {
+        return setting(this::swept, ring, row, pose, reach, radius);
+    }
+
+    /** @param airfoils of the other rows */
+    Setting setting(Airfoils airfoils, Scene ring, Row row, Pose pose, double reach, double radius)
+            throws UnusableShape {
         Scene scene = ring;
-        List<Neighbour> all = neighbours(ring, row, pose, reach);
+        List<Neighbour> all = neighbours(airfoils, ring, row, pose, reach);
         List<Neighbour> mates = new ArrayList<>();
         Optional<Neighbour> doubtful = all.stream()
                 .filter(other -> other.span().isPresent() && !other.isExact())
@@ -171,7 +194,8 @@ public record ViewScene(
         return new Setting(scene, Surroundings.of(row, mates, doubtful, radius));
     }
 
-    private List<Neighbour> neighbours(Scene ring, Row row, Pose pose, double reach) throws UnusableShape {
+    private List<Neighbour> neighbours(Airfoils airfoils, Scene ring, Row row, Pose pose, double reach)
+            throws UnusableShape {
         Meridian own = Meridian.of(ring.row().airfoil());
         double from = Math.min(own.front(), pose.x() - reach);
         double to = Math.max(own.rear(), pose.x() + reach);
@@ -179,12 +203,12 @@ public record ViewScene(
         for (Row other : model.rows()) {
             boolean mate =
                     other.equals(row) || row.ring().isPresent() && other.ring().equals(row.ring());
-            Optional<Mesh> shape = mate ? Optional.empty() : airfoil(other);
+            Optional<Swept> shape = mate ? Optional.empty() : airfoils.of(other);
             if (shape.isPresent()) {
-                Meridian swept = Meridian.of(shape.get());
+                Meridian swept = shape.get().meridian();
                 if (swept.rear() > from && swept.front() < to) {
                     boolean among = swept.distance(pose.x(), pose.r()) <= reach;
-                    between.add(new Neighbour(other, shape.get(), among, span(row, other)));
+                    between.add(new Neighbour(other, shape.get().airfoil(), among, span(row, other)));
                 }
             }
         }

@@ -54,6 +54,14 @@ class SeamTest {
         }
 
         @Test
+        void anArcIsAsLongAsItsPartsOnBothSides() {
+            ArcSet over = ArcSet.of(new Arc(CIRCLE, TURN - 3, 5), new Arc(CIRCLE, 100, 4));
+            assertThat(over.withoutShorter(5)).isEqualTo(ArcSet.of(new Arc(CIRCLE, TURN - 3, 5)));
+            assertThat(over.withoutShorter(4)).isEqualTo(over);
+            assertThat(over.withoutShorter(6).isEmpty()).isTrue();
+        }
+
+        @Test
         void anArcIsFromNothingToATurnLong() {
             assertThatThrownBy(() -> new Arc(CIRCLE, 0, -1)).isInstanceOf(IllegalArgumentException.class);
             assertThatThrownBy(() -> new Arc(CIRCLE, 0, TURN + 1)).isInstanceOf(IllegalArgumentException.class);

@@ -70,7 +70,7 @@ class BernsteinTest {
     void aQuadraticThatDipsBelowZeroLosesItsMiddle() {
         // (s − 0.25)(s − 0.75)
         open.set(0, 1);
-        bernstein.keepQuadratic(0.1875, -0.3125, 0.1875, open);
+        Bernstein.keepQuadratic(0.1875, -0.3125, 0.1875, open);
 
         assertThat(open.count()).isEqualTo(2);
         assertThat(open.to(0)).isCloseTo(0.25, within(1e-12));
