@@ -12,6 +12,7 @@ import java.util.SortedMap;
  * @param model the frozen engine model
  * @param meshes the frozen files of shapes that the engine model names, by their names
  * @param limits the frozen limits for findings, if there are any
+ * @param drill what a drill is; empty for a job
  * @param previous the earlier record that this one is compared with, if there is one
  */
 public record Job(
@@ -19,6 +20,7 @@ public record Job(
         FrozenFile model,
         SortedMap<String, FrozenFile> meshes,
         Optional<FrozenFile> limits,
+        Optional<FrozenFile> drill,
         Optional<Job> previous) {
 
     /** The job as it was after so many entries. */

@@ -19,6 +19,9 @@ record JobFiles(Disk disk, Path root) {
     /** Largest file of a shape, bytes. */
     static final long LARGEST_MESH = 256L << 20;
 
+    /** Largest file of what a drill is, bytes. */
+    static final long LARGEST_DRILL = 16L << 20;
+
     /** Largest limits, bytes. */
     static final long LARGEST_LIMITS = 16L << 20;
 

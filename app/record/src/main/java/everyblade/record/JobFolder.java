@@ -27,6 +27,8 @@ public final class JobFolder {
     static final String MODEL_FILE = "engine.json";
     static final String LIMITS_FOLDER = "limits";
     static final String LIMITS_FILE = "limits.json";
+    static final String DRILL_FOLDER = "drill";
+    static final String DRILL_FILE = "drill.json";
     static final String PREVIOUS = "previous";
 
     static final String LOCK = "writer.lock";
@@ -34,8 +36,16 @@ public final class JobFolder {
     private final Disk disk;
     private final Path path;
     private final JobFiles files;
+    private final RecordKind kind;
 
+    /** A folder that is to hold a job. */
     public JobFolder(Disk disk, Path path) {
+        this(disk, path, RecordKind.JOB);
+    }
+
+    /** A folder that is to hold a record of this kind; one of the other kind is refused. */
+    public JobFolder(Disk disk, Path path, RecordKind kind) {
+        this.kind = kind;
         this.disk = disk;
         this.path = path.toAbsolutePath().normalize();
         this.files = new JobFiles(disk, this.path);
@@ -116,7 +126,7 @@ public final class JobFolder {
 
     /** The same; lines that are understood are read when somebody asks for them. */
     public Reading read(Understood understood) {
-        return new JobReader(files).read(understood);
+        return new JobReader(files, kind).read(understood);
     }
 
     /** What came of copying a record to compare a later one with. */

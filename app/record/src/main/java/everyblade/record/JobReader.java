@@ -14,15 +14,21 @@ final class JobReader {
     private static final String PUT_BACK = "put back the file as it was, from a copy of the job";
 
     private final JobFiles files;
+    private final RecordKind kind;
 
     JobReader(JobFiles files) {
+        this(files, RecordKind.JOB);
+    }
+
+    JobReader(JobFiles files, RecordKind kind) {
         this.files = files;
+        this.kind = kind;
     }
 
     /** The job with the record that it is compared with. */
     JobFolder.Reading read(Understood understood) {
         try (InputStream in = files.open(Journal.FILE, Journal.LARGEST)) {
-            Journal.Reading reading = Journal.read(in, understood);
+            Journal.Reading reading = Journal.read(in, understood, kind);
             return reading instanceof Journal.Unsound unsound
                     ? new JobFolder.Refused(unsound.problem())
                     : new JobFolder.Readable(withPrevious(alone(((Journal.Sound) reading).journal())));
@@ -60,7 +66,13 @@ final class JobReader {
             limits = Optional.of(
                     frozen(file, JobFiles.LARGEST_LIMITS, journal.limitsHash().get(), "Limits changed"));
         }
-        return new Job(journal, model, meshes, limits, Optional.empty());
+        Optional<FrozenFile> drill = Optional.empty();
+        if (journal.drillHash().isPresent()) {
+            String file = JobFolder.DRILL_FOLDER + "/" + JobFolder.DRILL_FILE;
+            drill = Optional.of(
+                    frozen(file, JobFiles.LARGEST_DRILL, journal.drillHash().get(), "Drill changed"));
+        }
+        return new Job(journal, model, meshes, limits, drill, Optional.empty());
     }
 
     private FrozenFile frozen(String file, long longest, String hash, String otherwise) throws UnsoundJournal {
@@ -92,7 +104,13 @@ final class JobReader {
                     || earlier.torn().isPresent()) {
                 throw changed(file, "Previous record changed");
             }
-            return new Job(job.journal(), job.model(), job.meshes(), job.limits(), Optional.of(there.within(earlier)));
+            return new Job(
+                    job.journal(),
+                    job.model(),
+                    job.meshes(),
+                    job.limits(),
+                    job.drill(),
+                    Optional.of(there.within(earlier)));
         } catch (IOException failure) {
             throw new UnsoundJournal(unreadable(file, failure));
         }

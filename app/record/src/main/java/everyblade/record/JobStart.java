@@ -75,6 +75,12 @@ final class JobStart {
         Path building = freeName(parent);
         createFolder(building);
         freeze(building, frozen.model(), frozen.meshes(), frozen.limits());
+        if (frozen.drill().isPresent()) {
+            freeze(
+                    building.resolve(JobFolder.DRILL_FOLDER),
+                    JobFolder.DRILL_FILE,
+                    frozen.drill().get());
+        }
         if (frozen.previous().isPresent()) {
             PreviousRecord previous = frozen.previous().get();
             Path folder = building.resolve(JobFolder.PREVIOUS);

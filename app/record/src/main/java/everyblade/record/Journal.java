@@ -14,6 +14,7 @@ import java.util.SortedMap;
  * @param meshHashes SHA-256 of each frozen file of a shape, by its name
  * @param limitsHash SHA-256 of the frozen limits, if there are any
  * @param previousHead hash of the last line of the record that this one is compared with
+ * @param drillHash SHA-256 of what a drill is; empty for a job
  * @param firstHash hash of the first line
  * @param lines the entries, in the order in which they were kept
  * @param length of the lines, newlines included; bytes
@@ -26,6 +27,7 @@ public record Journal(
         SortedMap<String, String> meshHashes,
         Optional<String> limitsHash,
         Optional<String> previousHead,
+        Optional<String> drillHash,
         String firstHash,
         List<Line> lines,
         long length,
@@ -91,8 +93,13 @@ public record Journal(
 
     /** The same; lines that are understood are read when somebody asks for them. */
     static Reading read(InputStream in, Understood understood) throws IOException {
+        return read(in, understood, RecordKind.JOB);
+    }
+
+    /** The same, of this kind; the other one is refused. */
+    static Reading read(InputStream in, Understood understood, RecordKind kind) throws IOException {
         try {
-            JournalStream stream = new JournalStream(in);
+            JournalStream stream = new JournalStream(in, kind);
             Optional<Understood.Mark> mark = understood.upTo(stream.head());
             KeptLines lines = new KeptLines(stream);
             int marked = mark.map(Understood.Mark::entries).orElse(0);

@@ -22,11 +22,19 @@ final class JournalStream {
     private int entries;
     private long length;
 
-    /** Reads the first line. */
+    /** Reads the first line of a job's journal. */
     JournalStream(InputStream in) throws IOException, UnsoundJournal {
+        this(in, RecordKind.JOB);
+    }
+
+    /** Reads the first line; a journal of the other kind is refused. */
+    JournalStream(InputStream in, RecordKind kind) throws IOException, UnsoundJournal {
         this.source = new LineSource(in);
         byte[] line = bytes(1).orElseThrow(() -> damaged(1, "it has no newline, so the journal has no first line"));
-        version = LineFormat.version(line).orElse(new Version(1, 0));
+        version = LineFormat.version(line).orElse(new Version(kind, 1, 0));
+        if (version.kind() != kind) {
+            throw new UnsoundJournal(version.kind().refused());
+        }
         if (version.isForeign()) {
             throw new UnsoundJournal(new Problem(
                     "Journal of another version",
@@ -110,6 +118,7 @@ final class JournalStream {
                 first.meshHashes(),
                 first.limitsHash(),
                 first.previousHead(),
+                first.drillHash(),
                 firstHash,
                 lines,
                 length,

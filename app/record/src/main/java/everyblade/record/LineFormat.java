@@ -23,9 +23,9 @@ final class LineFormat {
     /** In old records there is none, and none is made up for them. */
     private static final String WRITTEN = "written";
 
-    private static final String SCHEMA = "everyblade/journal/";
     private static final int MAJOR = 1;
-    private static final Pattern VERSION = Pattern.compile(Pattern.quote(SCHEMA) + "([0-9]{1,9})(?:\\.([0-9]{1,9}))?");
+    private static final Pattern VERSION =
+            Pattern.compile("(everyblade/(?:journal|drill)/)([0-9]{1,9})(?:\\.([0-9]{1,9}))?");
     private static final List<String> FIRST_KEYS = List.of(
             "schema",
             "at",
@@ -39,6 +39,7 @@ final class LineFormat {
             "limitsHash",
             "previous",
             "previousHead",
+            "drillHash",
             "hash");
     private static final Pattern SHA_256 = Pattern.compile("[0-9a-f]{64}");
     private static final List<String> ENTRY_KEYS =
@@ -47,7 +48,7 @@ final class LineFormat {
     private LineFormat() {}
 
     /** The version of a journal, read from its first line. */
-    record Version(int major, int minor) {
+    record Version(RecordKind kind, int major, int minor) {
 
         /** One of which this program knows nothing. */
         boolean isForeign() {
@@ -71,10 +72,21 @@ final class LineFormat {
             String modelHash,
             SortedMap<String, String> meshHashes,
             Optional<String> limitsHash,
-            Optional<String> previousHead) {
+            Optional<String> previousHead,
+            Optional<String> drillHash) {
 
         FirstLine(Beginning beginning, String modelHash) {
-            this(beginning, modelHash, Collections.emptySortedMap(), Optional.empty(), Optional.empty());
+            this(
+                    beginning,
+                    modelHash,
+                    Collections.emptySortedMap(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty());
+        }
+
+        RecordKind kind() {
+            return drillHash.isPresent() ? RecordKind.DRILL : RecordKind.JOB;
         }
 
         static FirstLine of(Beginning beginning, Frozen frozen) {
@@ -85,14 +97,15 @@ final class LineFormat {
                     frozen.model().hash(),
                     meshes,
                     frozen.limits().map(FrozenFile::hash),
-                    frozen.previous().map(PreviousRecord::head));
+                    frozen.previous().map(PreviousRecord::head),
+                    frozen.drill().map(FrozenFile::hash));
         }
     }
 
     static String firstLine(FirstLine first) throws Unreadable {
         Beginning beginning = first.beginning();
         ObjectNode line = Json.object();
-        line.put("schema", SCHEMA + MAJOR);
+        line.put("schema", first.kind().schema() + MAJOR);
         line.put(AT, beginning.at().toString());
         line.put("by", beginning.by());
         line.put("model", beginning.model());
@@ -108,6 +121,7 @@ final class LineFormat {
         first.limitsHash().ifPresent(hash -> line.put("limitsHash", hash));
         beginning.previous().ifPresent(previous -> line.put("previous", previous));
         first.previousHead().ifPresent(head -> line.put("previousHead", head));
+        first.drillHash().ifPresent(hash -> line.put("drillHash", hash));
         return Json.text(line);
     }
 
@@ -129,8 +143,10 @@ final class LineFormat {
         try {
             Matcher matcher = VERSION.matcher(text(Json.object(line), "schema"));
             if (matcher.matches()) {
-                int minor = matcher.group(2) == null ? 0 : Integer.parseInt(matcher.group(2));
-                return Optional.of(new Version(Integer.parseInt(matcher.group(1)), minor));
+                RecordKind kind =
+                        matcher.group(1).equals(RecordKind.DRILL.schema()) ? RecordKind.DRILL : RecordKind.JOB;
+                int minor = matcher.group(3) == null ? 0 : Integer.parseInt(matcher.group(3));
+                return Optional.of(new Version(kind, Integer.parseInt(matcher.group(2)), minor));
             }
         } catch (Unreadable noVersion) {
             // said by the empty answer
@@ -143,7 +159,9 @@ final class LineFormat {
         if (!unknownKeysToo) {
             Meaning.requireKnown(node, FIRST_KEYS);
         }
-        Meaning.require(VERSION.matcher(text(node, "schema")).matches(), "schema", SCHEMA + MAJOR);
+        RecordKind kind = node.has("drillHash") ? RecordKind.DRILL : RecordKind.JOB;
+        Matcher schema = VERSION.matcher(text(node, "schema"));
+        Meaning.require(schema.matches() && schema.group(1).equals(kind.schema()), "schema", kind.schema() + MAJOR);
         JsonNode settings = node.path("settings");
         Meaning.require(settings.isObject(), "settings", "an object of numbers");
         TreeMap<String, BigDecimal> numbers = new TreeMap<>();
@@ -164,7 +182,8 @@ final class LineFormat {
                 text(node, "modelHash"),
                 meshHashes(node),
                 textIfThere(node, "limitsHash"),
-                textIfThere(node, "previousHead"));
+                textIfThere(node, "previousHead"),
+                textIfThere(node, "drillHash"));
     }
 
     private static SortedMap<String, String> meshHashes(ObjectNode node) throws Unreadable {

@@ -11,7 +11,8 @@ package everyblade.record;
  */
 public record Problem(String what, String file, int line, String why, String toDo) {
 
-    static Problem inFile(String what, String file, String why, String toDo) {
+    /** A problem of a whole file. */
+    public static Problem inFile(String what, String file, String why, String toDo) {
         return new Problem(what, file, 0, why, toDo);
     }
 

@@ -62,13 +62,52 @@ public final class Frame {
         return 1 / nearness[element];
     }
 
+    /** How far it lies from the scope tip, mm. */
+    public double distance(int element) {
+        return ahead(element) * Math.sqrt(1 + across(element) * across(element) + up(element) * up(element));
+    }
+
+    /** The sine of the angle between the line of sight and the face there; 1 square on. */
+    public double slant(int element) {
+        int slot = slots[element];
+        Placed one = placed.get(ofPlaced[slot]);
+        float[] m = matrices[ofPlaced[slot]];
+        float[] p = one.solid().points;
+        int a = 3 * one.solid().triangles[3 * ofTriangle[slot]];
+        int b = 3 * one.solid().triangles[3 * ofTriangle[slot] + 1];
+        int c = 3 * one.solid().triangles[3 * ofTriangle[slot] + 2];
+        float ux = p[b] - p[a];
+        float uy = p[b + 1] - p[a + 1];
+        float uz = p[b + 2] - p[a + 2];
+        float vx = p[c] - p[a];
+        float vy = p[c + 1] - p[a + 1];
+        float vz = p[c + 2] - p[a + 2];
+        float nx = uy * vz - uz * vy;
+        float ny = uz * vx - ux * vz;
+        float nz = ux * vy - uy * vx;
+        double x = across(element);
+        double y = up(element);
+        double along = x * (m[0] * nx + m[1] * ny + m[2] * nz)
+                + y * (m[4] * nx + m[5] * ny + m[6] * nz)
+                + m[8] * nx
+                + m[9] * ny
+                + m[10] * nz;
+        return Math.abs(along) / Math.sqrt((1 + x * x + y * y) * (nx * nx + ny * ny + nz * nz));
+    }
+
+    private float across(int element) {
+        return (element % camera.size + 0.5f - camera.radius) / camera.scale;
+    }
+
+    private float up(int element) {
+        return (camera.radius - element / camera.size - 0.5f) / camera.scale;
+    }
+
     /** Writes x, y and z of what is seen at an element, in the frame of its solid standing at clock 0. */
     public void place(int element, float[] into) {
         int slot = slots[element];
         float ahead = 1 / nearness[element];
-        float across = (element % camera.size + 0.5f - camera.radius) / camera.scale * ahead;
-        float up = (camera.radius - element / camera.size - 0.5f) / camera.scale * ahead;
-        back(matrices[ofPlaced[slot]], across, up, ahead, into);
+        back(matrices[ofPlaced[slot]], across(element) * ahead, up(element) * ahead, ahead, into);
     }
 
     /** From right, up and ahead into the frame of a solid. */

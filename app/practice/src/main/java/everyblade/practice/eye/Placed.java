@@ -26,4 +26,11 @@ public record Placed(Solid solid, double clock, int owner, int seed, float grime
     boolean isCut() {
         return traces.stream().anyMatch(Trace::cuts);
     }
+
+    /** How far a place of the engine lies from it, mm; not nearer than {@code within} if it is told as that. */
+    public double distance(double x, double y, double z, double within) {
+        double sine = StrictMath.sin(clock);
+        double cosine = StrictMath.cos(clock);
+        return solid.distance(x, y * cosine - z * sine, y * sine + z * cosine, within);
+    }
 }

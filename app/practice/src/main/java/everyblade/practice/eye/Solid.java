@@ -132,4 +132,26 @@ public final class Solid {
         }
         return (float) Math.sqrt(square);
     }
+
+    /**
+     * How far a place lies from the nearest of its triangles, mm.
+     *
+     * @param within anything farther need not be told exactly: it is then told as not nearer than this
+     */
+    double distance(double x, double y, double z, double within) {
+        double dx = x - middle[0];
+        double dy = y - middle[1];
+        double dz = z - middle[2];
+        if (dx * dx + dy * dy + dz * dz > (radius + within) * (radius + within)) {
+            return within;
+        }
+        double least = within * within;
+        for (int at = 0; at < triangles.length; at += 3) {
+            least = Math.min(
+                    least,
+                    NearestPoint.square(
+                            points, 3 * triangles[at], 3 * triangles[at + 1], 3 * triangles[at + 2], x, y, z));
+        }
+        return Math.sqrt(least);
+    }
 }

@@ -34,6 +34,11 @@ public record Harm(
         zones = List.copyOf(zones);
     }
 
+    /** Whether metal is gone there. */
+    public boolean isCut() {
+        return kind == HarmKind.NICK || kind == HarmKind.MISSING;
+    }
+
     /** How far from its place it reaches at most, mm. */
     public double reach() {
         return switch (kind) {
