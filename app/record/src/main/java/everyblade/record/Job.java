@@ -25,7 +25,7 @@ public record Job(
 
     /** The job as it was after so many entries. */
     public Job upTo(int entries) {
-        return new Job(journal.upTo(entries), model, meshes, limits, previous);
+        return new Job(journal.upTo(entries), model, meshes, limits, drill, previous);
     }
 
     /** What a person should be told on opening the job, one line each; nothing of it hinders reading. */

@@ -51,6 +51,7 @@ public record Journal(
                 meshHashes,
                 limitsHash,
                 previousHead,
+                drillHash,
                 firstHash,
                 lines.subList(0, entries),
                 0,
