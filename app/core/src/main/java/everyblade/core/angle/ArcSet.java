@@ -18,10 +18,13 @@ public final class ArcSet {
     private final Circle circle;
     /** From, to, from, to, … with 0 ≤ from &lt; to ≤ turn, strictly rising. */
     private final long[] bounds;
+    /** Whether the last run and the first are one arc. */
+    private final boolean overSeam;
 
     private ArcSet(Circle circle, long[] bounds) {
         this.circle = circle;
         this.bounds = bounds;
+        this.overSeam = bounds.length > 2 && bounds[0] == 0 && bounds[bounds.length - 1] == circle.ticks();
     }
 
     /** The set without ticks. */
@@ -81,15 +84,13 @@ public final class ArcSet {
 
     /** The maximal arcs in order of their starts; one over the seam comes last. */
     public List<Arc> arcs() {
-        int runs = bounds.length / 2;
-        if (runs == 0) {
+        int size = size();
+        if (size == 0) {
             return List.of();
         }
-        List<Arc> arcs = new ArrayList<>(runs);
-        boolean seam = runs > 1 && bounds[0] == 0 && bounds[bounds.length - 1] == circle.ticks();
-        for (int i = seam ? 1 : 0; i < runs; i++) {
-            long length = bounds[2 * i + 1] - bounds[2 * i];
-            arcs.add(new Arc(circle, bounds[2 * i], seam && i == runs - 1 ? length + bounds[1] : length));
+        List<Arc> arcs = new ArrayList<>(size);
+        for (int i = 0; i < size; i++) {
+            arcs.add(new Arc(circle, from(i), to(i) - from(i)));
         }
         return arcs;
     }
@@ -105,6 +106,22 @@ public final class ArcSet {
                 : of(
                         circle,
                         arcs().stream().filter(arc -> arc.length() >= least).toList());
+    }
+
+    /** How many maximal arcs there are. */
+    public int size() {
+        return bounds.length / 2 - (overSeam ? 1 : 0);
+    }
+
+    /** The tick with which one of the maximal arcs begins, in their order. */
+    public long from(int arc) {
+        return bounds[2 * (overSeam ? arc + 1 : arc)];
+    }
+
+    /** The tick after the last one of a maximal arc; more than a turn where it lies over the seam. */
+    public long to(int arc) {
+        int run = overSeam ? arc + 1 : arc;
+        return bounds[2 * run + 1] + (overSeam && run == bounds.length / 2 - 1 ? bounds[1] : 0);
     }
 
     public boolean isEmpty() {

@@ -27,8 +27,18 @@ public record PitchGrid(Turn base, int count) {
      * more, none if it is empty. Exact, in constant time.
      */
     public IndexRun between(Turn from, Turn to) {
-        long first = from.minus(base).ceilPitches(count);
-        long end = to.minus(base).ceilPitches(count);
+        return run(from.ceilPitchesFrom(base, count), to.ceilPitchesFrom(base, count), count);
+    }
+
+    /**
+     * The airfoils that come to stand in the half-open range from one angle to another, unrolled, while number 0 is turned
+     * through all angles from {@code first} to {@code last}. Exact, in constant time.
+     */
+    public static IndexRun passing(Turn from, Turn to, Turn first, Turn last, int count) {
+        return run(from.ceilPitchesFrom(last, count), to.ceilPitchesFrom(first, count), count);
+    }
+
+    private static IndexRun run(long first, long end, int count) {
         if (end <= first) {
             return new IndexRun(0, 0);
         }

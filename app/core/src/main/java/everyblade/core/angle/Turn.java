@@ -177,6 +177,19 @@ public final class Turn implements Comparable<Turn> {
         return (ticks + (double) numerator / denominator) / Circle.TICKS_PER_DEGREE;
     }
 
+    /** How many pitches of a full turn over {@code count} reach from another amount to this one, rounded up. */
+    long ceilPitchesFrom(Turn other, int count) {
+        long fits = Long.MAX_VALUE / count / 4;
+        long whole = ticks - other.ticks;
+        boolean small = -fits < ticks && ticks < fits && -fits < other.ticks && other.ticks < fits;
+        if (denominator != 1 || other.denominator > fits || !small) {
+            return minus(other).ceilPitches(count);
+        }
+        // Of whole numbers, those that reach m − f are those that reach m − ⌊f⌋.
+        long less = whole * count - other.numerator * count / other.denominator;
+        return -Math.floorDiv(-less, Circle.STANDARD.ticks());
+    }
+
     /** This amount divided by a full turn over {@code count}, rounded up: how many pitches reach it. */
     long ceilPitches(int count) {
         long fits = Long.MAX_VALUE / count;

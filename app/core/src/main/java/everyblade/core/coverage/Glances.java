@@ -11,6 +11,7 @@ import everyblade.spi.Row;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
@@ -32,11 +33,12 @@ final class Glances {
      *
      * @param angles clock angles of an airfoil at which it is in view, degrees: from and to of each range in turn
      */
-    static Glances of(Pass pass, Row row, double[] angles, Placing placing, OptionalDouble least) {
+    static Glances of(Pass pass, Row row, Supplier<double[]> angles, Placing placing, OptionalDouble least) {
         if (least.isEmpty()
                 || pass.legs().stream().noneMatch(leg -> leg.seconds().isPresent())) {
             return new Glances(OptionalDouble.empty(), new double[0]);
         }
+        double[] inView = angles.get();
         double[] seconds = new double[row.count()];
         for (Leg leg : pass.legs()) {
             List<Stand> course = placing.course(row.id(), row.rock(), leg.from(), leg.to(), leg.run());
@@ -50,7 +52,7 @@ final class Glances {
                                         from.get(),
                                         to.get(),
                                         Engine.fromFirst(row, n).degrees(),
-                                        angles,
+                                        inView,
                                         leg.seconds().getAsDouble());
             }
         }

@@ -17,9 +17,10 @@ import java.util.List;
  *
  * @param station its id
  * @param slot number of the station among those through which the scope tip was moved; 0 if it held
+ * @param inTurn whether other stations may hold on the same way, each where the scope tip has been drawn to
  * @param sweeps of the row, as the scope tip sees it
  */
-record Held(String station, int slot, List<Sweep> sweeps) {
+record Held(String station, int slot, boolean inTurn, List<Sweep> sweeps) {
 
     private static final double TURN = 360;
 
@@ -36,7 +37,7 @@ record Held(String station, int slot, List<Sweep> sweeps) {
         }
         List<Sweep> sweeps = Sweep.of(placing, row, pass.from(), pass.to(), pass.run());
         for (int slot = 0; slot < stance.stations().size(); slot++) {
-            all.add(new Held(stance.stations().get(slot), slot, sweeps));
+            all.add(new Held(stance.stations().get(slot), slot, sectors, sweeps));
         }
         return all;
     }
@@ -63,7 +64,7 @@ record Held(String station, int slot, List<Sweep> sweeps) {
                 String own = leg.stance().stations().get(0);
                 Sweep sweep = Sweep.part(placing, row, leg, Turn.ofDegrees(-from), Turn.ofDegrees(-to));
                 holder(view, own, start + (from + to) / 2)
-                        .ifPresent(station -> all.add(new Held(station, 0, List.of(sweep))));
+                        .ifPresent(station -> all.add(new Held(station, 0, true, List.of(sweep))));
             }
         }
     }

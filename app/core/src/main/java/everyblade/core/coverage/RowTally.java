@@ -153,7 +153,7 @@ final class RowTally {
             return;
         }
         double[] angles = {window.from().degrees(), window.to().degrees()};
-        Glances glances = Glances.of(pass, row, angles, placing, leastView);
+        Glances glances = Glances.of(pass, row, () -> angles, placing, leastView);
         for (Sweep sweep : Sweep.of(placing, row, pass.from(), pass.to(), pass.run())) {
             IndexRun maybe = sweep.maybe(row, window.from(), window.to());
             glances.add(sum.maybe(), sum.brief(), maybe, zones);

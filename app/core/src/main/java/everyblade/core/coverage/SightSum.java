@@ -1,6 +1,5 @@
 package everyblade.core.coverage;
 
-import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.core.angle.IndexRun;
@@ -109,9 +108,10 @@ final class SightSum {
 
     private void passOver(StationSight sight, int kind, int facet, List<Sweep> sweeps) {
         for (int patch = 0; patch < sight.patches(facet); patch++) {
-            for (Arc arc : sight.arcs(kind, 0, facet, patch).arcs()) {
-                Turn low = Turn.ofTicks(arc.start());
-                Turn high = Turn.ofTicks(arc.start() + arc.length());
+            ArcSet arcs = sight.arcs(kind, 0, facet, patch);
+            for (int arc = 0; arc < arcs.size(); arc++) {
+                Turn low = Turn.ofTicks(arcs.from(arc));
+                Turn high = Turn.ofTicks(arcs.to(arc));
                 sweeps.stream()
                         .filter(sweep -> !sweep.anywhere())
                         .flatMap(sweep -> ofKind(sweep.maybe(row, low, high), sight, kind).stream())
@@ -152,15 +152,19 @@ final class SightSum {
     }
 
     private void add(Pass pass, Held part, StationSight sight, Placed placed, int kind, int facet) {
-        Glances glances = Glances.of(pass, row, degrees(sight.arcs(kind, 0, facet)), placing, leastView);
+        Glances glances = Glances.of(pass, row, () -> degrees(sight.arcs(kind, 0, facet)), placing, leastView);
         for (Sweep sweep : part.sweeps()) {
-            for (int pose = 0; pose < placed.poses(); pose++) {
-                if (tellsMore(sweep, facet)) {
-                    addMaybe(sight, kind, pose % sight.poses(), facet, sweep, glances);
-                }
-                PatchBits sure = placed.sure(part.slot(), pose);
-                if (sweep.sure() && !sure.isFull(facet)) {
-                    addSure(sight, kind, pose, facet, sweep, glances, sure);
+            for (int pose = 0; pose < placed.poses() && tellsMore(sweep, facet); pose++) {
+                addMaybe(sight, kind, pose % sight.poses(), facet, sweep, glances);
+            }
+            int patches = sight.patches(facet);
+            for (int patch = 0; sweep.sure() && patch < patches; patch++) {
+                // What some pose never shows is not surely seen, unless another station takes over on the way.
+                if (!seen.sure().isFull(facet, patch, patches)
+                        && (part.inTurn() || sight.reaches(kind, facet, patch))) {
+                    for (int pose = 0; pose < placed.poses(); pose++) {
+                        addSure(sight, kind, pose, facet, patch, sweep, glances, placed.sure(part.slot(), pose));
+                    }
                 }
             }
         }
@@ -175,9 +179,10 @@ final class SightSum {
     }
 
     private void addMaybe(StationSight sight, int kind, int pose, int facet, Sweep sweep, Glances glances) {
-        for (Arc arc : sight.arcs(kind, pose, facet).arcs()) {
-            Turn low = Turn.ofTicks(arc.start());
-            Turn high = Turn.ofTicks(arc.start() + arc.length());
+        ArcSet arcs = sight.arcs(kind, pose, facet);
+        for (int arc = 0; arc < arcs.size(); arc++) {
+            Turn low = Turn.ofTicks(arcs.from(arc));
+            Turn high = Turn.ofTicks(arcs.to(arc));
             ofKind(sweep.maybe(row, low, high), sight, kind).forEach(run -> addMaybe(run, facet, sweep, glances));
             ofKind(sweep.surely(row, low, high), sight, kind).stream()
                     .flatMap(of -> glances.longEnough(of).stream())
@@ -186,22 +191,27 @@ final class SightSum {
     }
 
     private void addSure(
-            StationSight sight, int kind, int pose, int facet, Sweep sweep, Glances glances, PatchBits sure) {
+            StationSight sight,
+            int kind,
+            int pose,
+            int facet,
+            int patch,
+            Sweep sweep,
+            Glances glances,
+            PatchBits sure) {
+        if (sure.isFull(facet, patch, sight.patches(facet))) {
+            return;
+        }
         int own = pose % sight.poses();
-        int patches = sight.patches(facet);
-        for (int patch = 0; patch < patches; patch++) {
-            if (sure.isFull(facet, patch)) {
-                continue;
-            }
-            // Wherever the ends are, a whole turn passes them.
-            long slack = sweep.length().compareTo(Turn.FULL) < 0 ? sight.slack(kind, own, facet, patch) : 0;
-            for (Arc arc : sight.arcs(kind, own, facet, patch).arcs()) {
-                Turn low = Turn.ofTicks(arc.start() + slack);
-                Turn high = Turn.ofTicks(arc.start() + arc.length() - slack);
-                for (IndexRun of : ofKind(sweep.surely(row, low, high), sight, kind)) {
-                    for (IndexRun run : glances.longEnough(of)) {
-                        sure.add(run, facet, patch, patches);
-                    }
+        // Wherever the ends are, a whole turn passes them.
+        long slack = sweep.length().compareTo(Turn.FULL) < 0 ? sight.slack(kind, own, facet, patch) : 0;
+        ArcSet arcs = sight.arcs(kind, own, facet, patch);
+        for (int arc = 0; arc < arcs.size(); arc++) {
+            Turn low = Turn.ofTicks(arcs.from(arc) + slack);
+            Turn high = Turn.ofTicks(arcs.to(arc) - slack);
+            for (IndexRun of : ofKind(sweep.surely(row, low, high), sight, kind)) {
+                for (IndexRun run : glances.longEnough(of)) {
+                    sure.add(run, facet, patch, sight.patches(facet));
                 }
             }
         }
@@ -233,11 +243,10 @@ final class SightSum {
     }
 
     private static double[] degrees(ArcSet arcs) {
-        double[] ends = new double[2 * arcs.arcs().size()];
-        int end = 0;
-        for (Arc arc : arcs.arcs()) {
-            ends[end++] = (double) arc.start() / Circle.TICKS_PER_DEGREE;
-            ends[end++] = (double) (arc.start() + arc.length()) / Circle.TICKS_PER_DEGREE;
+        double[] ends = new double[2 * arcs.size()];
+        for (int arc = 0; arc < arcs.size(); arc++) {
+            ends[2 * arc] = (double) arcs.from(arc) / Circle.TICKS_PER_DEGREE;
+            ends[2 * arc + 1] = (double) arcs.to(arc) / Circle.TICKS_PER_DEGREE;
         }
         return ends;
     }

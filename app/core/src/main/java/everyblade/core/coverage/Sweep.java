@@ -157,7 +157,7 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn leng
         if (!sure) {
             return new IndexRun(0, 0);
         }
-        return length.plus(high.minus(low)).compareTo(Turn.FULL) >= 0
+        return length.compareTo(Turn.FULL.minus(high.minus(low))) >= 0
                 ? new IndexRun(0, row.count())
                 : met(row, low, high, sureFrom, sureTo);
     }
@@ -168,7 +168,7 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn leng
     }
 
     private static IndexRun met(Row row, Turn low, Turn high, Turn from, Turn to) {
-        IndexRun clockwise = new PitchGrid(Turn.ZERO, row.count()).between(low.minus(to), high.minus(from));
+        IndexRun clockwise = PitchGrid.passing(low, high, from, to, row.count());
         if (row.numbering() == Direction.CW || clockwise.length() == row.count()) {
             return clockwise;
         }

@@ -31,7 +31,11 @@ final class Counting {
                 || entry instanceof Entry.Pause pause && pause.held()
                 || entry instanceof Entry.Takeover takeover && takeover.held();
         // The rotor may be held, but nobody's hand holds the scope tip where it was.
-        return new Step((held ? now : slipped(now, number)).reseated());
+        Situation after = (held ? now : slipped(now, number)).reseated();
+        return new Step(
+                entry instanceof Entry.Takeover takeover
+                        ? after.noted(after.ledger().takenOver(takeover.name()))
+                        : after);
     }
 
     private static Step datum(Situation now, int number, Entry.Datum datum) throws Refusal {

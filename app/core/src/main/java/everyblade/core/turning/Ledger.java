@@ -21,6 +21,7 @@ import java.util.Set;
  * @param outcomes by the entry of a finding or of one that awaits its reason, the entry in which a person said it
  * @param awaiting entries that took something out of the record or out of the task, for which a reason may be said
  * @param proof the finest line seen on the latest test target
+ * @param inCharge who took over last
  */
 public record Ledger(
         Trail<Remark> remarks,
@@ -31,15 +32,26 @@ public record Ledger(
         Map<String, String> vanes,
         Map<Integer, Integer> outcomes,
         Set<Integer> awaiting,
-        Optional<Stance.Proof> proof) {
+        Optional<Stance.Proof> proof,
+        Optional<String> inCharge) {
 
     private static final String LOST = "lost: ";
 
     static final Ledger BLANK = new Ledger(
-            Trail.empty(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Set.of(), Optional.empty());
+            Trail.empty(),
+            Map.of(),
+            Map.of(),
+            Map.of(),
+            Map.of(),
+            Map.of(),
+            Map.of(),
+            Set.of(),
+            Optional.empty(),
+            Optional.empty());
 
     Ledger remarked(Remark remark) {
-        return new Ledger(remarks.with(remark), asked, questions, openings, toolsOut, vanes, outcomes, awaiting, proof);
+        return new Ledger(
+                remarks.with(remark), asked, questions, openings, toolsOut, vanes, outcomes, awaiting, proof, inCharge);
     }
 
     Ledger asking(String row, ZoneSet zones, int entry) {
@@ -52,13 +64,23 @@ public record Ledger(
                         vanes,
                         outcomes,
                         awaiting,
-                        proof)
+                        proof,
+                        inCharge)
                 .awaiting(entry);
     }
 
     Ledger questioned(int entry, String what) {
         return new Ledger(
-                remarks, asked, put(questions, entry, what), openings, toolsOut, vanes, outcomes, awaiting, proof);
+                remarks,
+                asked,
+                put(questions, entry, what),
+                openings,
+                toolsOut,
+                vanes,
+                outcomes,
+                awaiting,
+                proof,
+                inCharge);
     }
 
     Ledger lost(int entry, String thing) {
@@ -84,42 +106,119 @@ public record Ledger(
 
     Ledger settled(int entry) {
         return new Ledger(
-                remarks, asked, without(questions, entry), openings, toolsOut, vanes, outcomes, awaiting, proof);
+                remarks,
+                asked,
+                without(questions, entry),
+                openings,
+                toolsOut,
+                vanes,
+                outcomes,
+                awaiting,
+                proof,
+                inCharge);
     }
 
     Ledger opened(String thing, int entry) {
         return new Ledger(
-                remarks, asked, questions, put(openings, thing, entry), toolsOut, vanes, outcomes, awaiting, proof);
+                remarks,
+                asked,
+                questions,
+                put(openings, thing, entry),
+                toolsOut,
+                vanes,
+                outcomes,
+                awaiting,
+                proof,
+                inCharge);
     }
 
     Ledger shut(String thing) {
         return new Ledger(
-                remarks, asked, questions, without(openings, thing), toolsOut, vanes, outcomes, awaiting, proof);
+                remarks,
+                asked,
+                questions,
+                without(openings, thing),
+                toolsOut,
+                vanes,
+                outcomes,
+                awaiting,
+                proof,
+                inCharge);
     }
 
     Ledger toolOut(String tool, int entry) {
         return new Ledger(
-                remarks, asked, questions, openings, put(toolsOut, tool, entry), vanes, outcomes, awaiting, proof);
+                remarks,
+                asked,
+                questions,
+                openings,
+                put(toolsOut, tool, entry),
+                vanes,
+                outcomes,
+                awaiting,
+                proof,
+                inCharge);
     }
 
     Ledger toolIn(String tool) {
         return new Ledger(
-                remarks, asked, questions, openings, without(toolsOut, tool), vanes, outcomes, awaiting, proof);
+                remarks,
+                asked,
+                questions,
+                openings,
+                without(toolsOut, tool),
+                vanes,
+                outcomes,
+                awaiting,
+                proof,
+                inCharge);
     }
 
     Ledger vanesAt(String row, String position) {
         return new Ledger(
-                remarks, asked, questions, openings, toolsOut, put(vanes, row, position), outcomes, awaiting, proof);
+                remarks,
+                asked,
+                questions,
+                openings,
+                toolsOut,
+                put(vanes, row, position),
+                outcomes,
+                awaiting,
+                proof,
+                inCharge);
     }
 
     Ledger proved(Stance.Proof finest) {
         return new Ledger(
-                remarks, asked, questions, openings, toolsOut, vanes, outcomes, awaiting, Optional.of(finest));
+                remarks,
+                asked,
+                questions,
+                openings,
+                toolsOut,
+                vanes,
+                outcomes,
+                awaiting,
+                Optional.of(finest),
+                inCharge);
+    }
+
+    Ledger takenOver(String name) {
+        return new Ledger(
+                remarks, asked, questions, openings, toolsOut, vanes, outcomes, awaiting, proof, Optional.of(name));
     }
 
     Ledger decided(int finding, int entry) {
         return new Ledger(
-                remarks, asked, questions, openings, toolsOut, vanes, put(outcomes, finding, entry), awaiting, proof);
+                remarks,
+                asked,
+                questions,
+                openings,
+                toolsOut,
+                vanes,
+                put(outcomes, finding, entry),
+                awaiting,
+                proof,
+                inCharge);
     }
 
     Ledger awaiting(int entry) {
@@ -134,7 +233,8 @@ public record Ledger(
                 vanes,
                 outcomes,
                 Collections.unmodifiableSet(more),
-                proof);
+                proof,
+                inCharge);
     }
 
     /** Whether an entry is a finding of which nobody has said yet what comes of it, or awaits its reason. */

@@ -47,6 +47,21 @@ class PitchGridTest {
         assertThat(run.length()).isEqualTo(expected.size());
     }
 
+    @ParameterizedTest(name = "{0} airfoils")
+    @ValueSource(ints = {1, 2, 19, 28, 97})
+    void whileTheFirstIsTurnedThoseComePastThatStandThereFromSomePlaceOfIt(int count) {
+        SplittableRandom random = new SplittableRandom(count);
+        for (int i = 0; i < 2000; i++) {
+            Turn low = Turn.ofTicks(random.nextLong(-1L << 40, 1L << 40));
+            Turn high = low.plus(Turn.ofTicks(random.nextLong(1L << 31)));
+            Turn first = ExactTicks.any(random).turn();
+            Turn last = first.plus(ExactTicks.any(random).turn().abs());
+            assertThat(PitchGrid.passing(low, high, first, last, count))
+                    .as("%d airfoils, between %s and %s, the first from %s to %s", count, low, high, first, last)
+                    .isEqualTo(new PitchGrid(Turn.ZERO, count).between(low.minus(last), high.minus(first)));
+        }
+    }
+
     @Nested
     class Between {
 

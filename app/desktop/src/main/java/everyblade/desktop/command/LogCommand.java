@@ -120,18 +120,16 @@ final class LogCommand implements Callable<Integer> {
             if (writer.append(additions) instanceof JournalWriter.NotKept notKept) {
                 throw new Failure(notKept.problem().message());
             }
-            around.seenHeads()
-                    .saw(opened.journal().firstHash(), said.get(said.size() - 1).number(), writer.head());
-            new KeptFolds(around.derived())
-                    .keep(
-                            opened.journal().firstHash(),
-                            writer.head(),
-                            said.get(said.size() - 1).after().fold());
             for (Speech.Said one : said) {
                 around.out().println("kept " + one.number());
                 one.remarks(words).forEach(around.err()::println);
             }
             notes.forEach(around.err()::println);
+            around.out().flush();
+            Speech.Said last = said.get(said.size() - 1);
+            String first = opened.journal().firstHash();
+            around.seenHeads().saw(first, last.number(), writer.head());
+            opened.folds().keep(first, writer.head(), last.after().fold());
             return Commands.FINE;
         }
     }

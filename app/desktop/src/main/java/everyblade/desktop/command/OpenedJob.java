@@ -50,8 +50,10 @@ import java.util.stream.Stream;
  * @param fold of all its entries
  * @param progress of computing what stations show, where that is not known yet
  * @param derived where that is kept
+ * @param folds where folds of long journals are kept
  */
-public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress, DerivedFiles derived) {
+public record OpenedJob(
+        JobFolder folder, Job job, Fold fold, Progress progress, DerivedFiles derived, KeptFolds folds) {
 
     /** Reads a job, and tells what a person should know of its state. */
     static OpenedJob read(Surroundings around, Path path) {
@@ -131,7 +133,7 @@ public record OpenedJob(JobFolder folder, Job job, Fold fold, Progress progress,
             }
         }
         folds.keep(job.journal().firstHash(), job.journal().head(), fold);
-        return new OpenedJob(folder, job, fold, progress, derived);
+        return new OpenedJob(folder, job, fold, progress, derived, folds);
     }
 
     /** The engine with what is known of clearances at its stations. */

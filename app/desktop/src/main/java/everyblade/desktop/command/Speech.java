@@ -95,13 +95,6 @@ public record Speech(Fold fold, String starter, Instant started, String speaker,
     }
 
     private static String speaker(Fold fold, String starter) {
-        List<Logged> entries = fold.entries();
-        for (int i = entries.size() - 1; i >= 0; i--) {
-            if (entries.get(i).entry() instanceof Entry.Takeover takeover
-                    && !fold.isVoid(entries.get(i).number())) {
-                return takeover.name();
-            }
-        }
-        return starter;
+        return fold.situation().ledger().inCharge().orElse(starter);
     }
 }

@@ -80,6 +80,26 @@ class KeptFoldsTest {
     }
 
     @Test
+    void whoTookOverIsStillSpeaking() {
+        console.write("on.txt", "takeover Cy\n" + "note on\n".repeat(1500));
+        assertThat(console.run("log", "job", "--file", "on.txt").status()).isZero();
+        assertThat(console.run("log", "job", "look").status()).isZero();
+        List<String> lines = console.journal();
+        assertThat(lines.get(lines.size() - 1)).contains("\"by\":\"Cy\"");
+        assertThat(console.run("log", "job", "void 1501 because he did not come")
+                        .status())
+                .isZero();
+        assertThat(console.run("log", "job", "look").status()).isZero();
+        lines = console.journal();
+        assertThat(lines.get(lines.size() - 1)).contains("\"by\":\"Ann\"");
+    }
+
+    @Test
+    void whatIsKeptTakesLittleRoom() throws IOException {
+        assertThat(Files.size(kept().get(0))).isLessThan(100 * ENTRIES);
+    }
+
+    @Test
     void anotherJournalWithTheSameBeginningIsFoldedAnew() {
         List<String> lines = console.journal();
         console.write("job/journal.jsonl", String.join("\n", lines.subList(0, 400)) + "\n");
