@@ -121,14 +121,18 @@ record Field(Situation now, Seat seat) {
         double within = Math.cos(
                 Math.toRadians(Math.min(180, tip.cone() / 2 + station.within().deg() + 360.0 / STEPS)));
         double clock = pose.clock().degrees();
+        double[] sines = new double[STEPS];
+        double[] cosines = new double[STEPS];
+        for (int step = 0; step < STEPS; step++) {
+            double turned = Math.toRadians((step + 0.5) * 360 / STEPS - clock);
+            sines[step] = Math.sin(turned);
+            cosines[step] = Math.cos(turned);
+        }
         for (int point = 0; point < mesh.pointCount(); point++) {
             double axial = mesh.x(point) - pose.x();
-            double radius = Math.hypot(mesh.y(point), mesh.z(point));
-            double own = Math.toDegrees(Math.atan2(mesh.y(point), mesh.z(point)));
-            for (int step = 0; step < STEPS; step++) {
-                double apart = Math.toRadians((step + 0.5) * 360 / STEPS + own - clock);
-                double tangential = radius * Math.sin(apart);
-                double radial = radius * Math.cos(apart) - pose.r();
+            for (int step = field.nextClearBit(0); step < STEPS; step = field.nextClearBit(step + 1)) {
+                double tangential = mesh.y(point) * cosines[step] + mesh.z(point) * sines[step];
+                double radial = mesh.z(point) * cosines[step] - mesh.y(point) * sines[step] - pose.r();
                 double distance = Math.sqrt(axial * axial + tangential * tangential + radial * radial);
                 double along = axial * pose.forward().axial()
                         + tangential * pose.forward().tangential()

@@ -21,12 +21,15 @@ record Usual(List<BigDecimal> sorted) {
 
     private static final int ENOUGH_TO_COMPARE = 3;
     private static final int REMEMBERED = 100;
+    /** More entries than a shift has; what was usual before that is asked of nobody. */
+    private static final int LOOKED_BACK = 500;
 
     /** The numbers of the latest entries that have such a number. */
     static Usual of(Fold fold, Function<Entry, Optional<BigDecimal>> number) {
         List<BigDecimal> latest = new ArrayList<>();
         List<Logged> entries = fold.entries();
-        for (int i = entries.size() - 1; i >= 0 && latest.size() < REMEMBERED; i--) {
+        int first = Math.max(0, entries.size() - LOOKED_BACK);
+        for (int i = entries.size() - 1; i >= first && latest.size() < REMEMBERED; i--) {
             if (!fold.isVoid(entries.get(i).number())) {
                 number.apply(entries.get(i).entry())
                         .map(BigDecimal::abs)

@@ -36,13 +36,8 @@ public final class Sights {
     private final Rings rings;
     private final NeededPlaces needed;
     private final Map<String, StationSight> stations;
-<<<<<<< HEAD
-=======
     /** What was asked for where these places are known, without the words that tell it from every other. */
     private final Map<Asked, StationSight> asked = new ConcurrentHashMap<>();
-    /** By view, the rows whose places it matters to know. */
-    private final Map<String, Set<String>> doubtful;
->>>>>>> 8ca3064 (Add up what was seen in whole numbers and pass over what no pose adds; keep folds of long journals deflated and who is in charge in them, so that one more entry reads no line anew)
 
     /**
      * The sights of an engine.
