@@ -188,7 +188,7 @@ public final class Explanation {
             case FOUND -> "a finding was entered here";
             case RECHECK -> "someone meant to come back here";
             case STATED -> "someone states with a picture that this was seen; that is shown apart";
-            case ACCEPTED -> "someone accepted that this was not seen";
+            case ACCEPTED, ACCEPTED_UNSHOWN -> "someone accepted that this was not seen";
         };
     }
 

@@ -260,10 +260,15 @@ public final class RowCoverage {
 
     /** Whether a remark of this kind was made of a cell. */
     public boolean remarked(Remark.What what, int n, int zone) {
-        return remarks.stream()
-                .anyMatch(remark -> remark.what() == what
-                        && remark.airfoils().get(n - 1)
-                        && remark.zones().contains(zone));
+        return remarks.stream().anyMatch(remark -> remark.what().says(what) && isOf(remark, n, zone));
+    }
+
+    /** Whether a remark on this row is made of a cell. */
+    public boolean isOf(Remark remark, int n, int zone) {
+        return remark.airfoils().get(n - 1)
+                && remark.zones().contains(zone)
+                && (remark.what() != Remark.What.ACCEPTED_UNSHOWN
+                        || why(n, zone).filter(Why.NO_ACCESS::equals).isPresent());
     }
 
     /** The states of these zones, counted over all airfoils. */

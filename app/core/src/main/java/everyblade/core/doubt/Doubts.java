@@ -1,13 +1,17 @@
 package everyblade.core.doubt;
 
+import everyblade.core.coverage.Coverage;
 import everyblade.core.doubt.Doubt.Kind;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Said;
 import everyblade.core.entry.ZoneSet;
+import everyblade.core.finding.closing.Acceptance;
+import everyblade.core.finding.closing.Reason;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
+import everyblade.core.turning.Remark;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
 import everyblade.spi.Row;
@@ -16,6 +20,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 
 /** What is doubtful about an entry, asked of the journal before it and after it. */
@@ -27,8 +32,10 @@ public final class Doubts {
     private final Fold before;
     private final Logged logged;
     private final Situation after;
+    private final Supplier<Coverage> seen;
 
-    private Doubts(Fold before, Logged logged, Situation after) {
+    private Doubts(Fold before, Logged logged, Situation after, Supplier<Coverage> seen) {
+        this.seen = seen;
         this.before = before;
         this.logged = logged;
         this.after = after;
@@ -39,9 +46,10 @@ public final class Doubts {
      *
      * @param before the journal without it
      * @param after the journal with it, in which it may be
+     * @param seen the coverage of the journal without it; asked for only where something is accepted as not seen
      */
-    public static List<Doubt> about(Fold before, Logged logged, Fold after) {
-        return new Doubts(before, logged, after.situation()).all();
+    public static List<Doubt> about(Fold before, Logged logged, Fold after, Supplier<Coverage> seen) {
+        return new Doubts(before, logged, after.situation(), seen).all();
     }
 
     private List<Doubt> all() {
@@ -56,6 +64,7 @@ public final class Doubts {
             unit(datum.plusMinus(), row(Optional.of(datum.row()))).ifPresent(doubts::add);
         } else if (entry instanceof Entry.NoAccess noAccess) {
             wraps(noAccess.row(), noAccess.airfoils()).ifPresent(doubts::add);
+            doubts.addAll(accepting(noAccess));
         } else if (entry instanceof Entry.Saw saw) {
             wraps(saw.row(), saw.airfoils()).ifPresent(doubts::add);
         } else if (entry instanceof Entry.Find find) {
@@ -108,6 +117,31 @@ public final class Doubts {
             run.set(0, last);
             return new Doubt(Kind.WRAPS, row, first, last, run.cardinality(), run);
         });
+    }
+
+    /** What is accepted, always; and whether views can show it, or the reason tells nobody why. */
+    private List<Doubt> accepting(Entry.NoAccess noAccess) {
+        List<Doubt> doubts = new ArrayList<>();
+        Coverage coverage = seen.get();
+        for (Remark remark : after.ledger().remarks()) {
+            if (remark.entry() == logged.number()) {
+                Acceptance acceptance = Acceptance.of(coverage, remark);
+                Row row = after.engine().rows().get(remark.row());
+                doubts.add(new Doubt(Kind.ACCEPTS, row, acceptance.cells(), remark.airfoils(), acceptance.canBeSeen()));
+                if (acceptance.canBeSeen() > 0) {
+                    doubts.add(new Doubt(
+                            Kind.ACCEPTS_SHOWN,
+                            row,
+                            acceptance.cells(),
+                            acceptance.canBeSeen(),
+                            String.join(", ", acceptance.through())));
+                }
+            }
+        }
+        if (!new Reason(noAccess.reason()).says()) {
+            doubts.add(new Doubt(Kind.REASON, noAccess.reason()));
+        }
+        return doubts;
     }
 
     /** Nobody said that the scope is out, so the way in that it went last may still hold it. */

@@ -5,6 +5,7 @@ import everyblade.core.entry.Entry.LengthUnit;
 import everyblade.core.entry.Entry.Size;
 import everyblade.core.entry.Entry.Through;
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -103,10 +104,10 @@ public final class EntryText {
                     + photo.airfoil().map(airfoil -> " of " + airfoil.value()).orElse("")
                     + photo.zone().map(zone -> " " + name(zone)).orElse("");
         } else if (entry instanceof Entry.Saw saw) {
-            line = "saw " + row(saw.row()) + name(saw.zone()) + " " + airfoils(saw.airfoils()) + " photo "
+            line = "saw " + row(saw.row()) + zones(saw.zone()) + " " + airfoils(saw.airfoils()) + " photo "
                     + name(saw.file());
         } else if (entry instanceof Entry.NoAccess noAccess) {
-            line = "noaccess " + row(noAccess.row()) + name(noAccess.zone()) + " " + airfoils(noAccess.airfoils())
+            line = "noaccess " + row(noAccess.row()) + zones(noAccess.zone()) + " " + airfoils(noAccess.airfoils())
                     + because(noAccess.reason());
         }
         return Optional.ofNullable(line);
@@ -228,6 +229,12 @@ public final class EntryText {
 
     private static String names(List<Said<String>> names) {
         return names.stream().map(EntryText::name).collect(Collectors.joining(" "));
+    }
+
+    private static String zones(Said<String> zones) {
+        return Arrays.stream(zones.value().split(" and ", -1))
+                .map(EntryText::name)
+                .collect(Collectors.joining(" and "));
     }
 
     private static String name(Said<String> name) {

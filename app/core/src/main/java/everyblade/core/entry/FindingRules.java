@@ -16,6 +16,8 @@ import java.util.Optional;
  */
 final class FindingRules {
 
+    private static final String AND = "and";
+
     /** The verbs before which a row may stand. */
     static final Map<String, RowRule> BY_VERB = Map.of(
             "find", FindingRules::find,
@@ -143,20 +145,40 @@ final class FindingRules {
     private record Place(Optional<Said<String>> row, Said<String> zone, Airfoils airfoils) {}
 
     /**
-     * {@code [ROW] ZONE N[-M]}, {@code [ROW] ZONE all} or {@code all}, up to the keyword. A single word before
-     * {@code all} is a zone.
+     * {@code [ROW] ZONE [and ZONE …] N[-M]}, {@code [ROW] ZONE all}, {@code all} or {@code unshown}, up to the keyword. A
+     * single word before {@code all} is a zone.
      */
     private static Place place(Optional<Said<String>> rowBefore, Line line, String keyword) throws Refusal {
-        if (line.peek().equals("all")
-                && (line.peek(1).equals(keyword) || line.peek(1).equals(","))) {
-            return new Place(rowBefore, line.name("a zone"), new Airfoils(Optional.empty(), Optional.empty()));
+        Optional<Said<String>> row = rowBefore;
+        if (row.isEmpty() && ZoneWords.isUnshown(line.peek(1)) && standsAlone(line, 1, keyword)) {
+            row = Optional.of(line.name("a row"));
         }
-        boolean rowNext = rowBefore.isEmpty()
+        if (standsAlone(line, 0, keyword)) {
+            return new Place(row, line.name("a zone"), new Airfoils(Optional.empty(), Optional.empty()));
+        }
+        boolean rowNext = row.isEmpty()
                 && !isRun(line.peek(1))
                 && !line.peek(1).equals(keyword)
-                && (isRun(line.peek(2)) || line.peek(2).equals("all"));
-        Optional<Said<String>> row = rowNext ? Optional.of(line.name("a row")) : rowBefore;
-        return new Place(row, zone(line), airfoils(line));
+                && !line.peek(1).equals(AND)
+                && (isRun(line.peek(2))
+                        || line.peek(2).equals("all")
+                        || line.peek(2).equals(AND));
+        return new Place(rowNext ? Optional.of(line.name("a row")) : row, zones(line), airfoils(line));
+    }
+
+    /** Whether the word after so many others says cells without airfoil numbers. */
+    private static boolean standsAlone(Line line, int words, String keyword) {
+        return ZoneWords.ofWholeAirfoils(line.peek(words))
+                && (line.peek(words + 1).equals(keyword) || line.peek(words + 1).equals(","));
+    }
+
+    /** Zones as gaps tell them, such as {@code tip and pressure/leading}. */
+    private static Said<String> zones(Line line) throws Refusal {
+        Said<String> zones = zone(line);
+        while (line.take(AND)) {
+            zones = new Said<>(zones.value() + " " + AND + " " + zone(line).value(), zones.column());
+        }
+        return zones;
     }
 
     private static Airfoils airfoils(Line line) throws Refusal {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -14,11 +15,18 @@ import java.util.stream.Stream;
  * <p>A zone is said by words joined with {@code /} in the order span band, side, chord band, any of which may be left
  * out: {@code tip}, {@code pressure/leading}. First letters run together serve where they are clear ({@code tpl}), but
  * numbered span bands keep their number ({@code s2pl}). {@code concave} and {@code convex} are understood for the
- * pressure and the suction side, {@code all} for every zone. Upper and lower case are the same.
+ * pressure and the suction side, {@code all} and {@code everything} for every zone; zones joined by {@code and} unite.
+ * Upper and lower case are the same.
  */
 public final class ZoneWords {
 
     private static final String ALL = "all";
+
+    /** As gaps are told. */
+    private static final String EVERYTHING = "everything";
+
+    private static final String UNSHOWN = "unshown";
+    private static final Pattern AND = Pattern.compile("(?i) and ");
     private static final List<Alias> ALIASES =
             List.of(new Alias("concave", "pressure"), new Alias("convex", "suction"));
 
@@ -63,7 +71,23 @@ public final class ZoneWords {
      */
     public static ZoneSet zone(Zoning zoning, Said<String> said) throws Refusal {
         ZoneWords words = new ZoneWords(zoning);
-        return words.isAll(said.value()) ? zoning.all() : words.zones(words.path(said));
+        ZoneSet united = ZoneSet.NONE;
+        int column = said.column();
+        for (String part : AND.split(said.value(), -1)) {
+            united = united.union(isAll(part) ? zoning.all() : words.zones(words.path(new Said<>(part, column))));
+            column += part.codePointCount(0, part.length()) + " and ".length();
+        }
+        return united;
+    }
+
+    /** Whether this word means those cells that no view shows, whichever zones they are. */
+    public static boolean isUnshown(String word) {
+        return word.toLowerCase(Locale.ROOT).equals(UNSHOWN);
+    }
+
+    /** Whether this word may stand without numbers of airfoils. */
+    static boolean ofWholeAirfoils(String word) {
+        return isAll(word) || isUnshown(word);
     }
 
     /**
@@ -78,7 +102,7 @@ public final class ZoneWords {
             return ZoneSet.NONE;
         }
         ZoneWords words = new ZoneWords(zoning);
-        if (parts.size() == 1 && words.isAll(parts.get(0).value())) {
+        if (parts.size() == 1 && isAll(parts.get(0).value())) {
             return zoning.all();
         }
         Map<String, ZoneSet> united = new HashMap<>();
@@ -128,8 +152,9 @@ public final class ZoneWords {
         }
     }
 
-    private boolean isAll(String word) {
-        return word.toLowerCase(Locale.ROOT).equals(ALL);
+    private static boolean isAll(String word) {
+        String lower = word.toLowerCase(Locale.ROOT);
+        return lower.equals(ALL) || lower.equals(EVERYTHING);
     }
 
     private ZoneSet zones(List<Band> path) {

@@ -18,6 +18,9 @@ public final class EntryTime {
     /** By so much clocks of two machines differ that are both right. */
     private static final Duration SLACK = Duration.ofMinutes(5);
 
+    /** What is typed later than that was not entered in the shift in which it was done; common practice, no source. */
+    private static final Duration SHIFT = Duration.ofHours(12);
+
     private static final Instant EARLIEST = Instant.parse("0001-01-02T00:00:00Z");
     private static final Instant LATEST = Instant.parse("9999-12-30T00:00:00Z");
 
@@ -47,6 +50,17 @@ public final class EntryTime {
         return doubts;
     }
 
+    /**
+     * Whether somebody says when it was: it was entered as it happened, or a time was given that is not simply the one at
+     * which it was typed. Of a record that kept only one time nobody can tell.
+     */
+    public static boolean isClaimed(Logged logged) {
+        return logged.live()
+                || logged.written()
+                        .filter(written -> !written.equals(logged.at()))
+                        .isPresent();
+    }
+
     /** The same time, or the nearest one within the years 1 to 9999, which calendars and charts can hold. */
     public static Instant within(Instant at) {
         return at.isBefore(EARLIEST) ? EARLIEST : at.isAfter(LATEST) ? LATEST : at;
@@ -58,11 +72,25 @@ public final class EntryTime {
         return (between.getSeconds() * 1000.0 + between.getNano() / 1_000_000) / 1000;
     }
 
-    private static boolean isToCome(Instant at, Instant now) {
+    /** Whether a time is later than now by more than two clocks differ that are both right. */
+    public static boolean isToCome(Instant at, Instant now) {
         return Duration.between(now, at).compareTo(SLACK) > 0;
     }
 
-    private static String told(Instant at) {
+    /** Whether something was typed so long after it was done that nobody remembers it by then. */
+    public static boolean isLongAfter(Instant at, Instant written) {
+        return Duration.between(at, written).compareTo(SHIFT) > 0;
+    }
+
+    /** Whether the machine's clock stood earlier when an entry was typed than at the one before it. */
+    public static boolean clockRanBack(Logged before, Logged logged) {
+        return before.written()
+                .flatMap(first -> logged.written().filter(then -> then.isBefore(first)))
+                .isPresent();
+    }
+
+    /** A time for people, to the second, UTC. */
+    public static String told(Instant at) {
         return at.truncatedTo(ChronoUnit.SECONDS).toString();
     }
 }

@@ -4,6 +4,7 @@ import everyblade.core.entry.Entry;
 import everyblade.core.entry.Refusal;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -39,7 +40,7 @@ public final class Fold {
         if (logged.entry() instanceof Entry.Void struck) {
             return voiding(longer, struck);
         }
-        Step step = judged(situation, longer, logged);
+        Step step = judged(situation, longer, voided, logged);
         return new Fold(longer, step.situation(), voided, step.warnings());
     }
 
@@ -69,7 +70,7 @@ public final class Fold {
                 continue;
             }
             try {
-                replayed = judged(replayed, longer, logged).situation();
+                replayed = judged(replayed, longer, newVoided, logged).situation();
             } catch (Refusal refused) {
                 throw new Refusal(
                         column,
@@ -102,8 +103,24 @@ public final class Fold {
         return voided;
     }
 
-    private static Step judged(Situation before, List<Logged> entries, Logged logged) throws Refusal {
-        return Judge.judge(before, logged.number(), logged.entry(), sinceBefore(entries, logged));
+    private static Step judged(Situation before, List<Logged> entries, BitSet voided, Logged logged) throws Refusal {
+        Optional<Logged> answeredFor = answeredFor(entries, voided, logged);
+        Situation ready = answeredFor
+                .map(about -> before.noted(before.ledger().awaiting(about.number())))
+                .orElse(before);
+        return Judge.judge(ready, logged.number(), logged.entry(), sinceBefore(entries, logged))
+                .and(answeredFor.map(about -> "what is answered for is entry " + about.number() + ", " + about.text()));
+    }
+
+    /** The entry for which this one answers, if that is no question by itself. */
+    private static Optional<Logged> answeredFor(List<Logged> entries, BitSet voided, Logged logged) {
+        if (!(logged.entry() instanceof Entry.Settle settle)) {
+            return Optional.empty();
+        }
+        int about = settle.entry().value();
+        return about < 1 || about >= logged.number() || voided.get(about)
+                ? Optional.empty()
+                : Optional.of(entries.get(about - 1)).filter(one -> Answerable.is(entries, one));
     }
 
     /** Nothing entered live took longer than since the entry before. */

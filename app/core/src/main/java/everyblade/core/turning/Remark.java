@@ -23,6 +23,13 @@ public record Remark(int entry, What what, String row, BitSet airfoils, ZoneSet 
         /** Someone states with a picture that it was seen. */
         STATED,
         /** Someone accepts, with a reason, that it was not seen. */
-        ACCEPTED
+        ACCEPTED,
+        /** Someone accepts so whatever of it no view shows. */
+        ACCEPTED_UNSHOWN;
+
+        /** Whether it is one way to say this. */
+        public boolean says(What what) {
+            return this == what || this == ACCEPTED_UNSHOWN && what == ACCEPTED;
+        }
     }
 }

@@ -62,17 +62,31 @@ final class Remarking {
                     ZoneWords.zone(zoning(now, row), saw.zone())))));
         }
         if (entry instanceof Entry.NoAccess noAccess) {
-            Row row = row(now, noAccess.row(), noAccess.zone().column());
-            return new Step(now.noted(ledger.remarked(new Remark(
-                    number,
-                    Remark.What.ACCEPTED,
-                    row.id(),
-                    run(row, noAccess.airfoils()),
-                    ZoneWords.zone(zoning(now, row), noAccess.zone())))));
+            return new Step(now.noted(accepted(now, number, noAccess)));
         }
         Entry.Ask ask = (Entry.Ask) entry;
         Row row = row(now, Optional.of(ask.row()), ask.row().column());
         return new Step(now.noted(ledger.asking(row.id(), ZoneWords.parts(zoning(now, row), ask.parts()), number)));
+    }
+
+    /** What no view shows is accepted of every row, unless one is named or its airfoils are. */
+    private static Ledger accepted(Situation now, int number, Entry.NoAccess said) throws Refusal {
+        boolean unshown = ZoneWords.isUnshown(said.zone().value());
+        boolean everywhere =
+                unshown && said.row().isEmpty() && said.airfoils().first().isEmpty();
+        List<Row> rows = everywhere
+                ? List.copyOf(now.engine().rows().values())
+                : List.of(row(now, said.row(), said.zone().column()));
+        Ledger ledger = now.ledger();
+        for (Row row : rows) {
+            ledger = ledger.remarked(new Remark(
+                    number,
+                    unshown ? Remark.What.ACCEPTED_UNSHOWN : Remark.What.ACCEPTED,
+                    row.id(),
+                    run(row, said.airfoils()),
+                    unshown ? zoning(now, row).all() : ZoneWords.zone(zoning(now, row), said.zone())));
+        }
+        return ledger;
     }
 
     /**

@@ -101,6 +101,19 @@ public record Situation(
         return last;
     }
 
+    /** By how much what turned or was drawn did at each entry that moved something, degrees as counted, without sign. */
+    public Map<Integer, Double> moved() {
+        Map<Integer, Double> moved = new HashMap<>();
+        for (Track track : tracks.values()) {
+            for (int stop = 1; stop < track.stops().size(); stop++) {
+                Stop at = track.stops().get(stop);
+                Turn by = at.counted().minus(track.stops().get(stop - 1).counted());
+                moved.merge(at.entry(), Math.abs(by.degrees()), Math::max);
+            }
+        }
+        return moved;
+    }
+
     /** Best value of the reading of a row's shaft (of a static row, of the angle to the scope tip), 0 to a turn. */
     public Turn reading(Row row) {
         return trackOf(row).readingNow();

@@ -5,7 +5,9 @@ import static org.assertj.core.data.Offset.offset;
 
 import everyblade.core.Engines;
 import everyblade.core.Job;
+import everyblade.core.coverage.Coverage;
 import everyblade.core.doubt.Doubt.Kind;
+import everyblade.core.entry.Settings;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
@@ -16,6 +18,7 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -43,7 +46,11 @@ class DoubtsTest {
         Job job = new Job(engine).enter(Arrays.copyOf(lines, lines.length - 1));
         Fold before = job.fold();
         Fold after = job.enter(lines[lines.length - 1]).fold();
-        return Doubts.about(before, after.entries().get(after.entries().size() - 1), after);
+        return Doubts.about(
+                before,
+                after.entries().get(after.entries().size() - 1),
+                after,
+                () -> Coverage.of(before.situation(), Settings.of(Map.of())));
     }
 
     /** The doubts about the last line, counting begun. */
@@ -202,12 +209,70 @@ class DoubtsTest {
         BitSet run = new BitSet();
         run.set(0, 3);
         run.set(37, 40);
-        assertAsked(counting("noaccess root 38-3 because blocked"), Kind.WRAPS, 38, 3, 6, run);
+        assertAsked(
+                counting("noaccess root 38-3 because blocked").stream()
+                        .filter(doubt -> doubt.kind() == Kind.WRAPS)
+                        .toList(),
+                Kind.WRAPS,
+                38,
+                3,
+                6,
+                run);
         assertThat(about(engine, "c1 saw root 38-3 photo a.jpg"))
                 .extracting(Doubt::kind)
                 .containsExactly(Kind.WRAPS);
-        assertThat(counting("noaccess root 3-5 because blocked")).isEmpty();
-        assertThat(counting("noaccess root all because blocked")).isEmpty();
+        assertThat(counting("noaccess root 3-5 because blocked"))
+                .extracting(Doubt::kind)
+                .doesNotContain(Kind.WRAPS);
+    }
+
+    @Nested
+    class AnAcceptance {
+
+        private static List<Doubt> about(String line) {
+            Engine tipsOnly = new Engines()
+                    .row("c1", RowKind.ROTOR, 4, Direction.CW, 2, List.of(), false, 0)
+                    .view("v", "c1", 0, 10, "tip")
+                    .built();
+            return DoubtsTest.about(tipsOnly, "view v", "datum c1 1", line);
+        }
+
+        @Test
+        void alwaysTellsTheRowAndHowManyCells() {
+            BitSet all = new BitSet();
+            all.set(0, 4);
+            assertThat(about("noaccess root all because no view shows it"))
+                    .singleElement()
+                    .satisfies(told -> {
+                        assertThat(told.asks()).isFalse();
+                        assertThat(told.row().orElseThrow().id()).isEqualTo("c1");
+                        assertThat(told.values()).containsExactly(4, all, 0);
+                    });
+            assertThat(about("noaccess unshown because no view shows it"))
+                    .isEqualTo(about("noaccess root all because no view shows it"));
+        }
+
+        @Test
+        void ofWhatViewsCanShowIsAskedAbout() {
+            assertThat(about("noaccess root and tip 2-3 because the order ends here"))
+                    .filteredOn(Doubt::asks)
+                    .singleElement()
+                    .satisfies(asked -> {
+                        assertThat(asked.kind()).isEqualTo(Kind.ACCEPTS_SHOWN);
+                        assertThat(asked.values()).containsExactly(4, 2, "v");
+                    });
+        }
+
+        @Test
+        void withoutAWordWhyIsAskedAbout() {
+            for (String reason : List.of("ok", "--", "n/a", "OK, fine", "passt")) {
+                assertThat(about("noaccess root all because " + reason))
+                        .filteredOn(Doubt::asks)
+                        .as(reason)
+                        .extracting(Doubt::kind)
+                        .containsExactly(Kind.REASON);
+            }
+        }
     }
 
     @Nested

@@ -54,6 +54,10 @@ class EntryTextTest {
                     c2 crack 3 tip width 1 length 2 ± 0.1 in     | find c2 crack 3 tip length 2 width 1 ± 0.1 in
                     noaccess tip 3-3, because worn               | noaccess tip 3 because worn
                     noaccess all because built in                | noaccess all all because built in
+                    noaccess unshown because built in            | noaccess unshown all because built in
+                    noaccess c2 unshown because built in         | noaccess c2 unshown all because built in
+                    noaccess tip and p/l 3-5 because worn        | noaccess tip and p/l 3-5 because worn
+                    noaccess c2 tip AND root all because worn    | noaccess c2 tip and root all because worn
                     heat 104°F                                   | heat 104 F
                     fact "eye test" 20/20                        | fact "eye test" 20/20
                     fact scope serial 123                        | fact "scope serial" 123

@@ -41,8 +41,9 @@ final class CloseCommand implements Callable<Integer> {
 
     private void text(ClosingList list) {
         list.items().forEach(item -> say(ClosingText.open(item)));
+        list.told().forEach(item -> say(ClosingText.told(item)));
         list.accepted().forEach(accepted -> say(ClosingText.accepted(accepted)));
-        say(ClosingText.count(list.items().size()));
+        say(ClosingText.count(list));
     }
 
     private void say(String line) {

@@ -6,6 +6,7 @@ import everyblade.core.finding.closing.ClosingList;
 import everyblade.core.finding.closing.OpenItem;
 import everyblade.core.finding.closing.Risk;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The closing list as JSON, in any order. */
 final class ClosingJson {
@@ -25,7 +26,7 @@ final class ClosingJson {
     private static ObjectNode of(ClosingList list, List<OpenItem> items, boolean risk) {
         ObjectNode json = JsonText.object();
         ArrayNode open = json.putArray("open");
-        for (OpenItem item : items) {
+        for (OpenItem item : Stream.concat(items.stream(), list.told().stream()).toList()) {
             ObjectNode one = open.addObject();
             one.put("kind", item.kind().word());
             one.put("what", item.what());
@@ -49,6 +50,8 @@ final class ClosingJson {
                     .put("entry", accepted.entry())
                     .put("by", accepted.by())
                     .put("because", accepted.reason())
+                    .put("cells", accepted.against().cells())
+                    .put("canBeSeen", accepted.against().canBeSeen())
                     .put("toDo", "");
             if (risk) {
                 one.put("risk", Risk.RECORD.number());

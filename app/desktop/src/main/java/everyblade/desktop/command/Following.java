@@ -1,6 +1,8 @@
 package everyblade.desktop.command;
 
+import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Refusal;
+import everyblade.core.turning.Fold;
 import everyblade.desktop.words.Words;
 import everyblade.record.JournalWriter;
 import java.io.BufferedInputStream;
@@ -12,6 +14,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Takes entries line by line as they happen, and answers each when it is on disk. */
 final class Following {
@@ -24,6 +27,7 @@ final class Following {
     private final OpenedJob job;
     private final JournalWriter writer;
     private final Optional<String> by;
+    private final Function<Fold, Coverage> coverage;
     private Speech speech;
 
     private Following(Surroundings around, OpenedJob job, JournalWriter writer, Optional<String> by) {
@@ -32,6 +36,7 @@ final class Following {
         this.writer = writer;
         this.by = by;
         this.speech = Speech.after(job);
+        this.coverage = job.coverageLater();
     }
 
     static Following of(Surroundings around, OpenedJob read, Optional<String> by) {
@@ -88,7 +93,12 @@ final class Following {
     private void keep(TypedLine line) throws Refusal {
         Instant at = line.at().orElseGet(around.clock()::instant);
         Speech.Said said = speech.with(
-                line.text(), at, around.clock().instant(), by, line.at().isEmpty());
+                line.text(),
+                at,
+                around.clock().instant(),
+                by,
+                line.at().isEmpty(),
+                () -> coverage.apply(speech.fold()));
         Optional<String> note = new Pictures(writer, job.folder(), List.of(around.folder())).keep(said);
         if (writer.append(List.of(said.addition())) instanceof JournalWriter.NotKept notKept) {
             if (notKept.canGoOn()) {

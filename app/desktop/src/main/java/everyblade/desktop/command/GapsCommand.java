@@ -8,6 +8,7 @@ import everyblade.core.finding.growth.LeftAgain;
 import everyblade.core.gap.Gap;
 import everyblade.core.gap.GapText;
 import everyblade.core.gap.Gaps;
+import everyblade.core.turning.Fold;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -39,7 +40,7 @@ final class GapsCommand implements Callable<Integer> {
         if (json) {
             around.out().println(JsonText.of(json(gaps)));
         } else {
-            text(gaps, coverage);
+            text(gaps, opened.fold(), coverage);
         }
         return gaps.isEmpty() ? Commands.FINE : Commands.NOT_COMPLETE;
     }
@@ -52,9 +53,9 @@ final class GapsCommand implements Callable<Integer> {
                         gaps.stream().map(gap -> new LeftAgain.Left(gap, false)).toList());
     }
 
-    private void text(List<LeftAgain.Left> gaps, Coverage coverage) {
+    private void text(List<LeftAgain.Left> gaps, Fold fold, Coverage coverage) {
         if (gaps.isEmpty()) {
-            around.out().println(NothingLeft.told(coverage));
+            around.out().println(NothingLeft.told(fold, coverage));
             CoverageText.figures(coverage).forEach(around.out()::println);
             return;
         }

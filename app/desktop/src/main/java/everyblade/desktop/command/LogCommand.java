@@ -1,6 +1,8 @@
 package everyblade.desktop.command;
 
+import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Refusal;
+import everyblade.core.turning.Fold;
 import everyblade.desktop.words.Words;
 import everyblade.record.Addition;
 import everyblade.record.JournalWriter;
@@ -13,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -81,7 +84,7 @@ final class LogCommand implements Callable<Integer> {
         if (follow) {
             return Following.of(around, opened, speaker).run();
         }
-        return keep(opened, lines(), speaker, time.orElseGet(around.clock()::instant));
+        return keep(opened, lines(), speaker, time);
     }
 
     private List<TypedLine> lines() {
@@ -103,7 +106,7 @@ final class LogCommand implements Callable<Integer> {
     }
 
     /** Judges all before anything is opened for writing, so a refusal leaves no trace. */
-    private int keep(OpenedJob opened, List<TypedLine> lines, Optional<String> speaker, Instant time) {
+    private int keep(OpenedJob opened, List<TypedLine> lines, Optional<String> speaker, Optional<Instant> time) {
         List<Speech.Said> said = judged(opened, lines, speaker, time);
         if (said.isEmpty()) {
             return Commands.FINE;
@@ -153,13 +156,22 @@ final class LogCommand implements Callable<Integer> {
         return places;
     }
 
-    private List<Speech.Said> judged(OpenedJob opened, List<TypedLine> lines, Optional<String> speaker, Instant time) {
+    private List<Speech.Said> judged(
+            OpenedJob opened, List<TypedLine> lines, Optional<String> speaker, Optional<Instant> time) {
         List<Speech.Said> said = new ArrayList<>();
         Speech speech = Speech.after(opened);
+        Instant now = around.clock().instant();
+        Function<Fold, Coverage> coverage = opened.coverageLater();
         for (TypedLine line : lines) {
             try {
+                Fold before = speech.fold();
                 Speech.Said one = speech.with(
-                        line.text(), line.at().orElse(time), around.clock().instant(), speaker, false);
+                        line.text(),
+                        line.at().or(() -> time).orElse(now),
+                        now,
+                        speaker,
+                        false,
+                        () -> coverage.apply(before));
                 said.add(one);
                 speech = one.after();
             } catch (Refusal refusal) {

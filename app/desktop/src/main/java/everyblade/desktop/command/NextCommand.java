@@ -37,7 +37,7 @@ final class NextCommand implements Callable<Integer> {
         if (json) {
             around.out().println(JsonText.of(PlanJson.of(plan)));
         } else {
-            PlanText.of(plan, coverage).forEach(around.out()::println);
+            PlanText.of(plan, opened.fold(), coverage).forEach(around.out()::println);
         }
         return Commands.FINE;
     }

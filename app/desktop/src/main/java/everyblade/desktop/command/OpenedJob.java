@@ -6,7 +6,9 @@ import everyblade.core.entry.Settings;
 import everyblade.core.finding.Judgement;
 import everyblade.core.finding.Judging;
 import everyblade.core.finding.Limits;
+import everyblade.core.finding.closing.Beside;
 import everyblade.core.finding.closing.ClosingList;
+import everyblade.core.finding.review.ReviewRemark;
 import everyblade.core.move.Prices;
 import everyblade.core.sight.Clearances;
 import everyblade.core.sight.Criteria;
@@ -40,6 +42,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -238,7 +242,12 @@ public record OpenedJob(
 
     /** Everything that is open. */
     ClosingList closing(Coverage coverage) {
-        return ClosingList.of(fold, coverage, limits(), judged(coverage), review().remarks());
+        return ClosingList.of(fold, coverage, limits(), judged(coverage), beside(review().remarks()));
+    }
+
+    /** What it holds beside its entries, with what reviewers said of it. */
+    public Beside beside(List<ReviewRemark> review) {
+        return new Beside(JobPhoto.named(journal().lines()), previous().map(OpenedJob::fold), review);
     }
 
     /** Its pictures, with what is needed to measure in them. */
@@ -257,6 +266,17 @@ public record OpenedJob(
 
     public Engine engine() {
         return fold.situation().engine();
+    }
+
+    /** The coverage that goes on from this job to any later fold of it; computed when it is first asked for. */
+    Function<Fold, Coverage> coverageLater() {
+        AtomicReference<Coverage> computed = new AtomicReference<>();
+        return later -> {
+            if (computed.get() == null) {
+                computed.set(coverage());
+            }
+            return computed.get().after(later.situation());
+        };
     }
 
     public Coverage coverage() {

@@ -1,12 +1,14 @@
 package everyblade.desktop.command;
 
 import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.Why;
 import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Zoning;
 import everyblade.core.gap.GapText;
 import everyblade.core.move.Move;
 import everyblade.core.move.Plan;
 import everyblade.core.turning.AirfoilNames;
+import everyblade.core.turning.Fold;
 import everyblade.core.turning.Situation;
 import everyblade.spi.Row;
 import everyblade.spi.ScopeTip;
@@ -22,19 +24,21 @@ import java.util.stream.Collectors;
 final class PlanText {
 
     private final Plan plan;
+    private final Fold fold;
     private final Coverage coverage;
     private final Situation now;
     private final List<String> lines = new ArrayList<>();
 
-    private PlanText(Plan plan, Coverage coverage) {
+    private PlanText(Plan plan, Fold fold, Coverage coverage) {
+        this.fold = fold;
         this.plan = plan;
         this.coverage = coverage;
         this.now = coverage.situation();
     }
 
     /** The lines of a plan that goes on from a coverage. */
-    static List<String> of(Plan plan, Coverage coverage) {
-        return new PlanText(plan, coverage).lines();
+    static List<String> of(Plan plan, Fold fold, Coverage coverage) {
+        return new PlanText(plan, fold, coverage).lines();
     }
 
     private List<String> lines() {
@@ -49,7 +53,7 @@ final class PlanText {
         }
         remaining();
         if (lines.isEmpty()) {
-            explain(NothingLeft.told(coverage));
+            explain(NothingLeft.told(fold, coverage));
         }
         return lines;
     }
@@ -142,7 +146,9 @@ final class PlanText {
                         + "): ask again when these moves are done"));
         plan.beyond()
                 .forEach((why, number) -> explain(cells(number) + " cannot be seen (" + why.words()
-                        + "): no move reaches them; accept them with noaccess and a reason, or add a view"));
+                        + "): no move reaches them; accept them with "
+                        + (why == Why.NO_ACCESS ? "noaccess unshown because …" : "noaccess and a reason")
+                        + ", or add a view"));
     }
 
     private static String degrees(BigDecimal number) {

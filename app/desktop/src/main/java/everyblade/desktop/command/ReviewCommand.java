@@ -191,9 +191,10 @@ final class ReviewCommand implements Callable<Integer> {
         for (OpenItem item : Risk.worstFirst(closing)) {
             print("risk " + Risk.of(item.kind()).number() + "  " + item.kind().word() + ": " + item.line());
         }
+        closing.told().forEach(item -> print("risk " + Risk.of(item.kind()).number() + "  " + ClosingText.told(item)));
         closing.accepted()
                 .forEach(accepted -> print("risk " + Risk.RECORD.number() + "  " + ClosingText.accepted(accepted)));
-        print(ClosingText.count(closing.items().size()));
+        print(ClosingText.count(closing));
     }
 
     private static ObjectNode json(OpenedJob opened, ClosingList closing) {

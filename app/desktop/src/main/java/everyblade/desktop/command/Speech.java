@@ -1,5 +1,6 @@
 package everyblade.desktop.command;
 
+import everyblade.core.coverage.Coverage;
 import everyblade.core.doubt.Doubt;
 import everyblade.core.doubt.Doubts;
 import everyblade.core.entry.Entry;
@@ -15,6 +16,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -63,9 +65,11 @@ public record Speech(Fold fold, String starter, Instant started, String speaker,
      * With one more line, said now; nothing is written.
      *
      * @param by who says it, if not the speaker
+     * @param seen the coverage of what was said so far
      */
-    public Said with(String line, Instant at, Optional<String> by, boolean live) throws Refusal {
-        return with(line, at, at, by, live);
+    public Said with(String line, Instant at, Optional<String> by, boolean live, Supplier<Coverage> seen)
+            throws Refusal {
+        return with(line, at, at, by, live, seen);
     }
 
     /**
@@ -73,8 +77,10 @@ public record Speech(Fold fold, String starter, Instant started, String speaker,
      *
      * @param now by this machine's clock
      * @param by who says it, if not the speaker
+     * @param seen the coverage of what was said so far
      */
-    Said with(String line, Instant at, Instant now, Optional<String> by, boolean live) throws Refusal {
+    Said with(String line, Instant at, Instant now, Optional<String> by, boolean live, Supplier<Coverage> seen)
+            throws Refusal {
         Entry entry = EntryParser.parse(line);
         String who = by.orElse(entry instanceof Entry.Takeover takeover ? takeover.name() : speaker);
         Addition addition = new Addition(line.strip(), entry, at, who, live, Optional.of(now));
@@ -86,7 +92,7 @@ public record Speech(Fold fold, String starter, Instant started, String speaker,
         List<String> warnings = new ArrayList<>(next.warnings());
         readable.lacking(addition.text()).ifPresent(warnings::add);
         warnings.addAll(EntryTime.doubts(addition.at(), last(), now));
-        return new Said(after, number, addition, List.copyOf(warnings), Doubts.about(fold, logged, next));
+        return new Said(after, number, addition, List.copyOf(warnings), Doubts.about(fold, logged, next, seen));
     }
 
     private Instant last() {

@@ -2,9 +2,8 @@ package everyblade.desktop.photo;
 
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Said;
-import everyblade.core.finding.photo.CameraClock;
 import everyblade.core.finding.photo.PhotoPlace;
-import everyblade.core.finding.photo.PhotoPlacing;
+import everyblade.core.finding.photo.Taken;
 import everyblade.core.turning.Fold;
 import everyblade.record.KeptPhoto;
 import everyblade.record.Line;
@@ -22,6 +21,7 @@ import java.util.Optional;
  * @param place where the scope tip and the rotor were then
  * @param stated airfoil that a person named with it
  * @param zone that a person named with it, as typed
+ * @param doubted whether the camera's time speaks against what a person named
  */
 public record JobPhoto(
         int entry,
@@ -30,40 +30,40 @@ public record JobPhoto(
         boolean byCamera,
         PhotoPlace place,
         Optional<Integer> stated,
-        Optional<String> zone) {
+        Optional<String> zone,
+        boolean doubted) {
 
     /** Those whose entries count, in the order of the entries. */
     public static List<JobPhoto> of(Fold fold, List<Line> lines) {
-        CameraClock clock = CameraClock.of(fold);
-        PhotoPlacing placing = PhotoPlacing.of(fold);
-        return lines.stream()
-                .filter(line -> line.entry().photo().isPresent() && !fold.isVoid(line.k()))
-                .map(line -> of(line, clock, placing))
+        return Taken.of(fold, named(lines)).stream()
+                .map(taken -> of(lines.get(taken.entry() - 1), taken))
                 .toList();
     }
 
-    private static JobPhoto of(Line line, CameraClock clock, PhotoPlacing placing) {
-        KeptPhoto kept = line.entry().photo().orElseThrow();
-        Optional<Instant> written = kept.facts().taken().flatMap(clock::taken);
-        Instant taken = written.orElse(line.at());
+    /** The pictures that lines of a journal name, as far as the camera tells of them. */
+    public static List<Taken.Named> named(List<Line> lines) {
+        return lines.stream()
+                .filter(line -> line.entry().photo().isPresent())
+                .map(line -> new Taken.Named(
+                        line.k(), line.entry().photo().orElseThrow().facts().taken()))
+                .toList();
+    }
+
+    private static JobPhoto of(Line line, Taken taken) {
         Optional<Entry.Photo> named = line.means() instanceof Entry.Photo photo ? Optional.of(photo) : Optional.empty();
         return new JobPhoto(
                 line.k(),
-                kept,
-                taken,
-                written.isPresent(),
-                placing.at(taken),
+                line.entry().photo().orElseThrow(),
+                taken.at(),
+                taken.byCamera(),
+                taken.place(),
                 named.flatMap(Entry.Photo::airfoil).map(Said::value),
-                named.flatMap(Entry.Photo::zone).map(Said::value));
+                named.flatMap(Entry.Photo::zone).map(Said::value),
+                taken.disagrees());
     }
 
     /** The airfoil that a person named, else the likely one. */
     public Optional<Integer> airfoil() {
         return stated.or(place::airfoil);
-    }
-
-    /** Whether the camera's time speaks against what a person named; an entry may be typed long after, and never does. */
-    public boolean doubted() {
-        return byCamera && stated.isPresent() && !place.agreesWith(stated.get());
     }
 }

@@ -4,6 +4,7 @@ import everyblade.core.coverage.Coverage;
 import everyblade.core.finding.Judgement;
 import everyblade.core.finding.Judging;
 import everyblade.core.finding.Limits;
+import everyblade.core.finding.closing.Beside;
 import everyblade.core.finding.closing.ClosingList;
 import everyblade.core.finding.review.ReviewRemark;
 import everyblade.core.turning.Fold;
@@ -11,7 +12,9 @@ import everyblade.core.turning.Logged;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
 import everyblade.desktop.command.Speech;
+import everyblade.desktop.photo.JobPhoto;
 import everyblade.record.Beginning;
+import everyblade.record.Line;
 import everyblade.spi.EngineModel;
 import java.nio.file.Path;
 import java.util.List;
@@ -26,7 +29,7 @@ import java.util.Optional;
  * @param speech all entries so far, those only in memory included
  * @param coverage of all these entries
  * @param limits that findings are judged by, if the job has any
- * @param review what reviewers said of it so far
+ * @param beside what it holds beside its entries
  * @param keeping what becomes of the next one
  */
 public record JobState(
@@ -36,7 +39,7 @@ public record JobState(
         Speech speech,
         Coverage coverage,
         Optional<Limits> limits,
-        List<ReviewRemark> review,
+        Beside beside,
         Keeping keeping) {
 
     public Fold fold() {
@@ -74,7 +77,7 @@ public record JobState(
 
     /** Everything that is open; takes as long as finding the gaps. */
     public ClosingList closing() {
-        return ClosingList.of(fold(), coverage, limits, judged(), review);
+        return ClosingList.of(fold(), coverage, limits, judged(), beside);
     }
 
     JobState after(Speech said, String newHead, List<ReviewRemark> newReview, Keeping newKeeping) {
@@ -85,7 +88,18 @@ public record JobState(
                 said,
                 coverage.after(said.fold().situation()),
                 limits,
-                newReview,
+                beside.reviewed(newReview),
                 newKeeping);
+    }
+
+    /** What reviewers said of it so far. */
+    public List<ReviewRemark> review() {
+        return beside.review();
+    }
+
+    /** With the pictures that lines kept since name. */
+    JobState with(List<Line> kept) {
+        return new JobState(
+                folder, beginning, head, speech, coverage, limits, beside.pictured(JobPhoto.named(kept)), keeping);
     }
 }

@@ -105,7 +105,10 @@ public record Left(Gap gap, String what, String why, String how, List<String> en
 
     private static String how(Situation now, Gap gap, Words words) {
         if (gap.reach().isEmpty()) {
-            return words.say(gap.why().outOfReach() ? "left.noAccess" : "left.noCount");
+            return words.say(
+                    gap.why() == Why.NO_ACCESS
+                            ? "left.noAccess"
+                            : gap.why() == Why.COARSE ? "left.coarse" : "left.noCount");
         }
         Gap.Reach reach = gap.reach().get();
         String far = words.number(Math.abs(reach.sweep()), 1);

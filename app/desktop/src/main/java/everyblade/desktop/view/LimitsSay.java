@@ -36,7 +36,7 @@ public record LimitsSay(String headline, List<String> figures, boolean refused) 
             return new LimitsSay(readOnly.reason(), List.of(), true);
         }
         try {
-            Speech.Said said = state.speech().with(form.finding(), at, Optional.empty(), true);
+            Speech.Said said = state.speech().with(form.finding(), at, Optional.empty(), true, state::coverage);
             return state.limits()
                     .map(limits -> judged(limits, said, state.coverage()))
                     .orElseGet(() -> new LimitsSay(words.say("limits.none"), List.of(), false));

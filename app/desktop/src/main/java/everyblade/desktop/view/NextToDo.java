@@ -1,5 +1,6 @@
 package everyblade.desktop.view;
 
+import everyblade.core.coverage.Why;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Settings;
@@ -107,7 +108,9 @@ public record NextToDo(String words, Optional<String> entry) {
                     Optional.of(asked.get().answer()));
         }
         if (!left.isEmpty()) {
-            return new NextToDo(words.say("next.accept", left.get(0).what()), Optional.of("noaccess "));
+            return new NextToDo(
+                    words.say("next.accept", left.get(0).what()),
+                    Optional.of(left.get(0).gap().why() == Why.NO_ACCESS ? "noaccess unshown because " : "noaccess "));
         }
         return new NextToDo(words.say("next.report"), Optional.empty());
     }

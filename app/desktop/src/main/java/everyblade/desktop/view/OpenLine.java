@@ -7,6 +7,7 @@ import everyblade.desktop.map.CellAt;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A line of the closing list as the window shows it.
@@ -19,11 +20,12 @@ import java.util.Optional;
  */
 public record OpenLine(String kind, String what, String toDo, Optional<CellAt> cell, String entry) {
 
-    /** All that is open, what can do most harm first; then what was accepted as not seen. */
+    /** All that is open, what can do most harm first; then what is only told, and what was accepted as not seen. */
     public static List<OpenLine> of(JobState state) {
         ClosingList list = state.closing();
         List<OpenLine> lines = new ArrayList<>();
-        for (OpenItem item : list.items()) {
+        for (OpenItem item :
+                Stream.concat(list.items().stream(), list.told().stream()).toList()) {
             Optional<CellAt> cell = item.gap()
                     .map(Left::first)
                     .or(() -> item.place().flatMap(place -> Notes.cell(state, place)))

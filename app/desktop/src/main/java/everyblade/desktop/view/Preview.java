@@ -81,7 +81,7 @@ public sealed interface Preview {
             return new Not(1, readOnly.reason());
         }
         try {
-            Speech.Said said = state.speech().with(line, at, Optional.empty(), true);
+            Speech.Said said = state.speech().with(line, at, Optional.empty(), true, state::coverage);
             return new Will(line, effects(state, said, words), said.warnings(), asked(said, words));
         } catch (Refusal refusal) {
             return new Not(refusal.column(), refusal.getMessage());

@@ -2,6 +2,8 @@ package everyblade.desktop.view;
 
 import everyblade.core.entry.Refusal;
 import everyblade.core.finding.Limits;
+import everyblade.core.finding.closing.Beside;
+import everyblade.core.finding.photo.Taken;
 import everyblade.core.finding.review.ReviewRemark;
 import everyblade.core.sight.Progress;
 import everyblade.core.turning.Logged;
@@ -11,6 +13,7 @@ import everyblade.desktop.command.Pictures;
 import everyblade.desktop.command.Speech;
 import everyblade.desktop.command.Surroundings;
 import everyblade.desktop.photo.Album;
+import everyblade.desktop.photo.JobPhoto;
 import everyblade.desktop.words.Words;
 import everyblade.record.Addition;
 import everyblade.record.Frozen;
@@ -126,7 +129,7 @@ public final class Session implements AutoCloseable {
                 Speech.after(job),
                 job.coverage(),
                 limits(job),
-                review(job),
+                job.beside(review(job)),
                 keeping);
     }
 
@@ -185,7 +188,7 @@ public final class Session implements AutoCloseable {
     /** What is asked about a line; nothing if it would be refused anyway. */
     private List<String> doubts(String line, Words words) {
         try {
-            return Preview.asked(state.speech().with(line, now(), Optional.empty(), true), words);
+            return Preview.asked(state.speech().with(line, now(), Optional.empty(), true, state::coverage), words);
         } catch (Refusal refused) {
             return List.of();
         }
@@ -197,7 +200,7 @@ public final class Session implements AutoCloseable {
             return new Answer.Refused(line, 1, readOnly.reason());
         }
         try {
-            Speech.Said said = state.speech().with(line, now(), Optional.empty(), true);
+            Speech.Said said = state.speech().with(line, now(), Optional.empty(), true, state::coverage);
             if (state.keeping() instanceof Keeping.InMemory inMemory) {
                 return remember(said, inMemory.problem(), inMemory.unsaved());
             }
@@ -211,13 +214,15 @@ public final class Session implements AutoCloseable {
         JournalWriter open = writer.orElseThrow();
         List<String> warnings = new ArrayList<>(said.warnings());
         new Pictures(open, folder, pictures).keep(said).ifPresent(warnings::add);
-        if (open.append(List.of(said.addition())) instanceof JournalWriter.NotKept notKept) {
+        JournalWriter.Appended appended = open.append(List.of(said.addition()));
+        if (appended instanceof JournalWriter.NotKept notKept) {
             if (notKept.canGoOn()) {
                 throw new Refusal(1, notKept.problem().message());
             }
             return remember(said, notKept.problem().message(), List.of());
         }
-        state = state.after(said.after(), open.head(), reviewNow(), new Keeping.OnDisk());
+        state = state.after(said.after(), open.head(), reviewNow(), new Keeping.OnDisk())
+                .with(((JournalWriter.Kept) appended).lines());
         return new Answer.Kept(said.number(), said.addition().text(), true, warnings);
     }
 
@@ -302,10 +307,13 @@ public final class Session implements AutoCloseable {
             return Optional.of(
                     place.path() + ": the journal there is no longer the one that was opened; save elsewhere");
         }
-        if (next.append(all.subList(there.size(), all.size())) instanceof JournalWriter.NotKept notKept) {
+        JournalWriter.Appended appended = next.append(all.subList(there.size(), all.size()));
+        if (appended instanceof JournalWriter.NotKept notKept) {
             next.close();
             return Optional.of(notKept.problem().message());
         }
+        List<Taken.Named> pictures = new ArrayList<>(JobPhoto.named(there));
+        pictures.addAll(JobPhoto.named(((JournalWriter.Kept) appended).lines()));
         writer.ifPresent(JournalWriter::close);
         writer = Optional.of(next);
         folder = place;
@@ -317,7 +325,7 @@ public final class Session implements AutoCloseable {
                 state.speech(),
                 state.coverage(),
                 state.limits(),
-                state.review(),
+                new Beside(pictures, state.beside().last(), state.review()),
                 new Keeping.OnDisk());
         return Optional.empty();
     }

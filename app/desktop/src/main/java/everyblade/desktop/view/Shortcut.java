@@ -38,6 +38,7 @@ public enum Shortcut {
     GO_MAP(Place.WINDOW, "ctrl M"),
     GO_LEFT(Place.WINDOW, "ctrl G"),
     CLOSING(Place.WINDOW, "F10"),
+    ACCEPT_UNSHOWN(Place.WINDOW, "ctrl U"),
     PICTURE(Place.WINDOW, "ctrl I"),
     NEXT_PAGE(Place.WINDOW, "ctrl PAGE_DOWN"),
     ZOOM_IN(Place.WINDOW, "ctrl PLUS", "ctrl ADD"),

@@ -1,8 +1,10 @@
 package everyblade.desktop.view;
 
+import everyblade.core.finding.closing.Behind;
 import everyblade.desktop.words.Words;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * All that the panels show of one state of a job, worked out before it reaches them.
@@ -12,8 +14,15 @@ import java.util.List;
  * @param where where everything is
  * @param notes findings and what is open
  * @param cautions what to mind now
+ * @param behind what stands behind it, if nothing is left
  */
-public record Shown(JobState state, List<Left> left, Where where, List<Notes> notes, List<CautionsNow> cautions) {
+public record Shown(
+        JobState state,
+        List<Left> left,
+        Where where,
+        List<Notes> notes,
+        List<CautionsNow> cautions,
+        Optional<Behind> behind) {
 
     public Shown {
         left = List.copyOf(left);
@@ -25,6 +34,12 @@ public record Shown(JobState state, List<Left> left, Where where, List<Notes> no
     public static Shown of(JobState state, Words words, ZoneId zone) {
         Left.Order order = state.open() ? Left.Order.AT_WORK : Left.Order.REVIEW;
         List<Left> left = Left.of(state.coverage(), order, words);
-        return new Shown(state, left, Where.of(state, words, zone), Notes.of(state), CautionsNow.of(state, words));
+        return new Shown(
+                state,
+                left,
+                Where.of(state, words, zone),
+                Notes.of(state),
+                CautionsNow.of(state, words),
+                left.isEmpty() ? Optional.of(Behind.of(state.fold(), state.coverage())) : Optional.empty());
     }
 }

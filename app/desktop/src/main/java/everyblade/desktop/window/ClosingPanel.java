@@ -1,6 +1,5 @@
 package everyblade.desktop.window;
 
-import everyblade.desktop.command.ClosingText;
 import everyblade.desktop.command.VerdictText;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.OpenLine;
@@ -118,7 +117,12 @@ final class ClosingPanel {
 
     private void fill(List<OpenLine> lines) {
         long open = lines.stream().filter(OpenLine::open).count();
-        Texts.say(title, open == 0 ? ClosingText.NOTHING : words.say("closing.title", open));
+        Texts.say(
+                title,
+                words.say(
+                        open > 0 ? "closing.title" : lines.isEmpty() ? "closing.nothing" : "closing.nothingBut",
+                        open,
+                        lines.size()));
         list.show(lines);
         if (list.getSelectedIndex() < 0 && !lines.isEmpty()) {
             list.setSelectedIndex(0);

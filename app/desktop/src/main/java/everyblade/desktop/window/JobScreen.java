@@ -202,6 +202,15 @@ final class JobScreen {
         entry.begin(text);
     }
 
+    /** Begins the entry that accepts all that no view shows, with a reason that the person may change. */
+    void acceptUnshown() {
+        if (entry.text().isBlank()) {
+            begin("noaccess unshown because " + words.say("act.unshownBecause"));
+        } else {
+            entry.tell(words.say("act.typed"));
+        }
+    }
+
     /** Does what a key or button stands for. */
     void act(Act act) {
         if (ON_THE_LAST.contains(act) && entry.keeping()) {

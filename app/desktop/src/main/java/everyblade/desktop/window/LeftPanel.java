@@ -1,6 +1,7 @@
 package everyblade.desktop.window;
 
 import everyblade.core.coverage.Tally;
+import everyblade.core.finding.closing.Behind;
 import everyblade.desktop.map.CellAt;
 import everyblade.desktop.view.Left;
 import everyblade.desktop.view.Shown;
@@ -79,7 +80,18 @@ final class LeftPanel {
 
     private String nothing(Shown shown) {
         Tally all = shown.state().coverage().tally();
-        return all.part() == 0 ? words.say("left.nothing") : words.say("left.nothingMore", all.part(), all.glimpsed());
+        String nothing =
+                all.part() == 0 ? words.say("left.nothing") : words.say("left.nothingMore", all.part(), all.glimpsed());
+        return shown.behind()
+                .filter(Behind::any)
+                .map(behind -> words.say(
+                        "left.behind",
+                        nothing,
+                        behind.accepted(),
+                        behind.canBeSeen(),
+                        behind.narrowed(),
+                        behind.taken()))
+                .orElse(nothing);
     }
 
     private void chosen() {

@@ -99,6 +99,7 @@ final class TopBar {
             actions.put(Shortcut.NUMBERS, screen.numbers()::toggle);
             actions.put(Shortcut.FOLDER, doing::watchFolder);
             actions.put(Shortcut.CLOSING, screen.middle()::turnClosing);
+            actions.put(Shortcut.ACCEPT_UNSHOWN, screen::acceptUnshown);
             actions.put(Shortcut.PICTURE, screen.middle()::turnPictures);
             actions.put(Shortcut.REPORT, doing::report);
             actions.put(Shortcut.HANDOVER, doing::handover);

@@ -185,8 +185,9 @@ class FindingsCommandTest {
             assertThat(closed.outLines())
                     .containsExactly(
                             "accepted as not seen: Vanes (v): all 8 vanes, everything, because not asked for, entry 8 by"
-                                    + " Ann",
-                            "nothing is open");
+                                    + " Ann; 8 cells, 8 of these can be seen through p-v",
+                            "nothing is open; behind that stand: 8 cells accepted as not seen, of which views can show"
+                                    + " 8");
             assertThat(closed.status()).isZero();
             assertThat(console.run("close", "job", "--json").out())
                     .contains("\"kind\" : \"accepted\"", "\"because\" : \"not asked for\"")

@@ -68,7 +68,7 @@ class GapsCommandTest {
         assertThat(nothing.status()).isZero();
         assertThat(nothing.outLines())
                 .containsExactly(
-                        "nothing is left: all that the task asks for is seen, or accepted as not seen",
+                        "nothing is left to do; behind that stand: 8 cells accepted as not seen, of which views can show 8",
                         "All rows, declared: 25.0 % left of what these views can show (8 of 32 cells); 75.0 % of the surface"
                                 + " seen; 0.0 % of the surface no view shows.",
                         "Judged by: windows that the model states, however slanted and coarse what they show; light, depth"

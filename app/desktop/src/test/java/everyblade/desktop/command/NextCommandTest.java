@@ -95,7 +95,10 @@ class NextCommandTest {
 
         assertThat(console.run("next", "job"))
                 .isEqualTo(new Ran(
-                        0, "# nothing is left: all that the task asks for is seen, or accepted as not seen\n", ""));
+                        0,
+                        "# nothing is left to do; behind that stand: 8 cells accepted as not seen, of which views can show"
+                                + " 8\n",
+                        ""));
         assertThat(json().get("moves")).isEmpty();
         assertThat(json().get("turning").decimalValue()).isZero();
     }

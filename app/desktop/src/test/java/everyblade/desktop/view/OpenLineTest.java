@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -80,7 +81,10 @@ class OpenLineTest {
         assertThat(lines().stream().filter(line -> !line.open()))
                 .extracting(line -> line.kind() + ": " + line.what())
                 .isNotEmpty()
-                .isEqualTo(list.accepted().stream().map(ClosingText::accepted).toList());
+                .isEqualTo(Stream.concat(
+                                list.told().stream().map(item -> item.kind().word() + ": " + item.line()),
+                                list.accepted().stream().map(ClosingText::accepted))
+                        .toList());
     }
 
     @Test

@@ -4,6 +4,7 @@ import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Tally;
 import everyblade.core.entry.Entry;
 import everyblade.core.finding.Verdict;
+import everyblade.core.finding.closing.Behind;
 import everyblade.core.turning.Logged;
 import everyblade.picture.Figures;
 import everyblade.picture.MapWords;
@@ -36,6 +37,11 @@ final class Answer {
         blocks.addAll(listed(Findings.lines(job), "Nothing was entered as found.", "Findings"));
         blocks.add(new Block.Heading(2, "What is open"));
         blocks.addAll(listed(Closing.lines(job.closing()), "Nothing.", "Closing list"));
+        List<String> said = Closing.onlySaid(job.closing());
+        if (!said.isEmpty()) {
+            blocks.add(new Block.Heading(2, "What was taken away, accepted or only said"));
+            blocks.addAll(listed(said, "", "Closing list and Not done"));
+        }
         blocks.add(new Block.Heading(2, "Who"));
         blocks.addAll(people(job));
         return blocks;
@@ -52,8 +58,11 @@ final class Answer {
         if (job.closing().any()) {
             lines.add(Words.alert("INCOMPLETE: " + Closing.counts(job.closing()) + "."));
         } else {
-            lines.add(Words.strong("Nothing that the task asks for is left open in this record."));
-            lines.add(Words.of("What was accepted as not seen, and why, stands under Not done."));
+            Behind behind = job.closing().behind();
+            lines.add(Words.strong(
+                    behind.any()
+                            ? "Nothing is open. Behind that stand: " + behind.told() + "."
+                            : "Nothing that the task asks for is left open in this record."));
         }
         if (job.coverage().lostCount()) {
             lines.add(Words.alert("The count was lost in the course of the work; see Is the count sound?"));

@@ -1,5 +1,6 @@
 package everyblade.picture.report;
 
+import everyblade.core.finding.closing.Behind;
 import everyblade.core.finding.closing.ClosingList;
 import everyblade.core.finding.closing.OpenItem;
 import everyblade.core.finding.closing.OpenItem.Kind;
@@ -35,7 +36,7 @@ final class Closing {
             case OPENING -> Telling.count(count, "opening");
             case PORT -> Telling.count(count, "port") + " looked through and not said to be open";
             case FINDING -> Telling.count(count, "finding") + " without an outcome";
-            case COUNT -> "the count lost " + (count == 1 ? "once" : count + " times");
+            case COUNT -> Telling.count(count, "doubt") + " about the count";
             case SENT_BACK -> Telling.count(count, "question") + " of a reviewer";
             case GAP -> Telling.count(count, "gap");
             case RECHECK -> Telling.count(count, "recheck");
@@ -44,17 +45,31 @@ final class Closing {
             case REPEAT -> Telling.count(count, "repeat") + " due";
             case HANDOVER -> "a hand-over that nobody accepted";
             case FACT -> Telling.count(count, "fact") + " missing";
-            case VOIDED -> Telling.count(count, "entry") + " taken out";
+            case VOIDED -> (count == 1 ? "1 entry" : count + " entries") + " taken out";
             case NARROWED -> Telling.count(count, "row") + " asked for in part only";
-            case ACCEPTED -> Telling.count(count, "acceptance") + " without a reason in words";
+            case ACCEPTED -> Telling.count(count, "acceptance") + " whose reason does not hold";
+            case TIME -> Telling.count(count, "doubt") + " about times";
+            case PHOTO -> Telling.count(count, "picture") + " that does not fit";
         };
     }
 
-    /** One line for each thing but the gaps, which are counted. */
+    /** What was taken away, accepted or only said, open or not: of all this whoever signs has to judge. */
+    static List<String> onlySaid(ClosingList list) {
+        List<String> lines = new ArrayList<>();
+        list.items().stream()
+                .filter(item -> item.kind().onlySaid())
+                .map(OpenItem::line)
+                .forEach(lines::add);
+        list.told().stream().map(OpenItem::line).forEach(lines::add);
+        list.accepted().forEach(accepted -> lines.add("accepted as not seen: " + accepted.line()));
+        return lines;
+    }
+
+    /** One line for each thing that is open but the gaps, which are counted, and what is only said. */
     static List<String> lines(ClosingList list) {
         List<String> lines = new ArrayList<>();
         list.items().stream()
-                .filter(item -> item.kind() != Kind.GAP)
+                .filter(item -> item.kind() != Kind.GAP && !item.kind().onlySaid())
                 .map(OpenItem::line)
                 .forEach(lines::add);
         int gaps = list.of(Kind.GAP).size();
@@ -66,12 +81,24 @@ final class Closing {
 
     /** The chapter. Gaps have one of their own. */
     static List<Block> of(ClosingList list) {
+        Behind behind = list.behind();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "Closing list"));
-        if (!list.any()) {
-            blocks.add(new Block.Paragraph(Words.of("Nothing is open.")));
-            return blocks;
+        if (list.any()) {
+            blocks.addAll(open(list));
+        } else {
+            blocks.add(new Block.Paragraph(Words.of(
+                    behind.any() ? "Nothing is open. Behind that stand: " + behind.told() + "." : "Nothing is open.")));
         }
+        if (!list.told().isEmpty()) {
+            blocks.add(new Block.Heading(2, "Not open, or no longer"));
+            list.told().forEach(item -> blocks.add(new Block.Item(Words.of(item.line()))));
+        }
+        return blocks;
+    }
+
+    private static List<Block> open(ClosingList list) {
+        List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(Words.of("Everything that is still open, what can do most harm first: "
                 + counts(list) + ". As long as anything is here, every page of a report says INCOMPLETE.")));
         List<List<Cell>> rows = list.items().stream()

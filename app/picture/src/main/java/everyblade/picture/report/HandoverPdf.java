@@ -174,7 +174,7 @@ public final class HandoverPdf {
                 .orElseGet(() -> job.gaps().stream().map(GapText::of).toList());
         List<Block> blocks = new ArrayList<>();
         if (gaps.isEmpty()) {
-            blocks.add(new Block.Item(Words.of("Nothing is left to see; close up by the list below.")));
+            blocks.add(new Block.Item(Words.of(Remaining.nothing(job) + " Close up by the list below.")));
         }
         gaps.stream().limit(MOST_GAPS).forEach(gap -> blocks.add(new Block.Item(Words.of(gap))));
         if (gaps.size() > MOST_GAPS) {

@@ -5,39 +5,51 @@ import everyblade.core.entry.Refusal;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.ZoneWords;
 import everyblade.core.entry.Zoning;
-import everyblade.core.finding.photo.CameraClock;
 import everyblade.core.finding.photo.PhotoPlace;
-import everyblade.core.finding.photo.PhotoPlacing;
+import everyblade.core.finding.photo.Taken;
 import everyblade.core.turning.Logged;
 import everyblade.spi.Row;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * A picture with where it was taken.
  *
  * @param shown the picture
  * @param logged the entry that names it
- * @param taken when, by the camera's clock if it wrote a time, else the time of the entry
- * @param byCamera whether the camera wrote it
- * @param place where the scope tip and the rotor were then
+ * @param when it was taken, and where the scope tip and the rotor were then
  */
-record PlacedPhoto(ShownPhoto shown, Logged logged, Instant taken, boolean byCamera, PhotoPlace place) {
+record PlacedPhoto(ShownPhoto shown, Logged logged, Taken when) {
 
     /** Those of a job whose entries count. */
     static List<PlacedPhoto> of(Reported job) {
-        CameraClock clock = CameraClock.of(job.fold());
-        PhotoPlacing placing = PhotoPlacing.of(job.fold());
-        return job.exhibits().photos().stream()
-                .filter(photo -> !job.fold().isVoid(photo.entry()))
-                .map(photo -> {
-                    Logged logged = job.entry(photo.entry());
-                    Optional<Instant> written = photo.taken().flatMap(clock::taken);
-                    Instant taken = written.orElse(logged.at());
-                    return new PlacedPhoto(photo, logged, taken, written.isPresent(), placing.at(taken));
-                })
+        Map<Integer, ShownPhoto> shown =
+                job.exhibits().photos().stream().collect(Collectors.toMap(ShownPhoto::entry, photo -> photo));
+        return Taken.of(job.fold(), named(job.exhibits())).stream()
+                .map(taken -> new PlacedPhoto(shown.get(taken.entry()), job.entry(taken.entry()), taken))
                 .toList();
+    }
+
+    /** The pictures that entries name, as far as the camera tells of them. */
+    static List<Taken.Named> named(Exhibits exhibits) {
+        return exhibits.photos().stream()
+                .map(photo -> new Taken.Named(photo.entry(), photo.taken()))
+                .toList();
+    }
+
+    Instant taken() {
+        return when.at();
+    }
+
+    boolean byCamera() {
+        return when.byCamera();
+    }
+
+    PhotoPlace place() {
+        return when.place();
     }
 
     /** The airfoil that the entry names, confirmed by a person. */
@@ -56,11 +68,13 @@ record PlacedPhoto(ShownPhoto shown, Logged logged, Instant taken, boolean byCam
             return logged.text();
         }
         if (confirmed().isEmpty()) {
-            return place.airfoil().isPresent() ? place.airfoilText() + " (by the time)" : "no blade named or counted";
+            return place().airfoil().isPresent()
+                    ? place().airfoilText() + " (by the time)"
+                    : "no blade named or counted";
         }
-        String word = place.row().map(row -> row.kind().airfoil()).orElse("blade");
+        String word = place().row().map(row -> row.kind().airfoil()).orElse("blade");
         return word + " " + confirmed().get() + " (as entered)"
-                + (!byCamera || place.agreesWith(confirmed().get()) ? "" : ", but by the time " + place.airfoilText());
+                + (when.disagrees() ? ", but by the time " + place().airfoilText() : "");
     }
 
     /** The zones that the entry names, and how their row is divided. */

@@ -4,6 +4,8 @@ import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.State;
 import everyblade.core.coverage.Why;
 import everyblade.core.entry.Entry;
+import everyblade.core.finding.closing.Acceptance;
+import everyblade.core.finding.closing.Behind;
 import everyblade.core.gap.Gap;
 import everyblade.core.gap.GapText;
 import everyblade.core.turning.Logged;
@@ -26,8 +28,7 @@ final class Remaining {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "Gaps"));
         if (job.gaps().isEmpty()) {
-            blocks.add(new Block.Paragraph(
-                    Words.of("Nothing is left: all that the task asks for is seen, or accepted as not seen.")));
+            blocks.add(new Block.Paragraph(Words.of(nothing(job))));
             return blocks;
         }
         int cells = job.gaps().stream()
@@ -54,6 +55,14 @@ final class Remaining {
                         Column.number("cells", 0.7)),
                 rows));
         return blocks;
+    }
+
+    /** That nothing is left to see, with what stands behind that. */
+    static String nothing(Reported job) {
+        Behind behind = job.closing().behind();
+        return behind.any()
+                ? "No gap is left. Behind that stand: " + behind.told() + "."
+                : "Nothing is left: all that the task asks for is seen.";
     }
 
     static List<Block> questions(Reported job) {
@@ -114,11 +123,17 @@ final class Remaining {
         List<List<Cell>> rows = new ArrayList<>();
         for (Remark remark : remarks(job, Remark.What.ACCEPTED)) {
             RowCoverage row = job.coverage().row(remark.row());
+            Acceptance acceptance = Acceptance.of(job.coverage(), remark);
+            if (acceptance.cells() == 0) {
+                continue;
+            }
             Logged logged = job.entry(remark.entry());
             rows.add(List.of(
                     Cell.of("" + remark.entry()),
                     Cell.of(Telling.row(row.row())),
-                    Cell.of(Telling.airfoils(row.row(), remark) + ", " + Telling.zones(row, remark)),
+                    Cell.of(
+                            Words.of(Telling.airfoils(row.row(), remark) + ", " + Telling.zones(row, remark)),
+                            Words.faint(acceptance.told())),
                     Cell.of(((Entry.NoAccess) logged.entry()).reason()),
                     Cell.of(logged.by())));
         }
@@ -140,7 +155,7 @@ final class Remaining {
 
     private static List<Remark> remarks(Reported job, Remark.What what) {
         return job.situation().ledger().remarks().stream()
-                .filter(remark -> remark.what() == what)
+                .filter(remark -> remark.what().says(what))
                 .toList();
     }
 

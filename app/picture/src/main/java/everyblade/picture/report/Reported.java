@@ -4,6 +4,7 @@ import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Entry;
 import everyblade.core.finding.Judgement;
 import everyblade.core.finding.Judging;
+import everyblade.core.finding.closing.Beside;
 import everyblade.core.finding.closing.ClosingList;
 import everyblade.core.gap.Gap;
 import everyblade.core.gap.Gaps;
@@ -54,7 +55,13 @@ record Reported(
                 facts,
                 exhibits,
                 judged,
-                ClosingList.of(fold, coverage, exhibits.limits(), judged, facts.review()));
+                ClosingList.of(
+                        fold,
+                        coverage,
+                        exhibits.limits(),
+                        judged,
+                        new Beside(
+                                PlacedPhoto.named(exhibits), exhibits.last().map(LastRecord::fold), facts.review())));
     }
 
     /** What the limits say of the finding of entry K, if any were entered. */

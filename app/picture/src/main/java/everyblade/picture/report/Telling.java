@@ -55,7 +55,9 @@ final class Telling {
 
     /** The zones of a remark. */
     static String zones(RowCoverage row, Remark remark) {
-        return GapText.zones(row.zoning(), remark.zones());
+        return remark.what() == Remark.What.ACCEPTED_UNSHOWN
+                ? "all that no view shows"
+                : GapText.zones(row.zoning(), remark.zones());
     }
 
     /** A size as it was stated, such as {@code length 2.4, depth 0.6, ± 0.2 mm}. */

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param opened the entry that opened it; empty of what nobody entered, such as a gap
  * @param what is open, in words
  * @param where it is, in words; empty if it is nowhere
- * @param toDo what closes it, in words
+ * @param toDo what closes it, in words; empty if it is closed and only told
  * @param entry how the entry begins that closes it; empty if no entry alone does
  * @param gap that it is, if it is one
  * @param place where it is, if a reviewer said so
@@ -29,6 +29,16 @@ public record OpenItem(
 
     OpenItem(Kind kind, Optional<Logged> opened, String what, String where, String toDo, String entry) {
         this(kind, opened, what, where, toDo, entry, Optional.empty(), Optional.empty());
+    }
+
+    /** A thing that is not open, or no longer, and that must be told all the same. */
+    static OpenItem told(Kind kind, Logged about, String what, String where) {
+        return new OpenItem(kind, Optional.of(about), what, where, "", "");
+    }
+
+    /** Whether anything is to be done about it. */
+    public boolean open() {
+        return !toDo.isEmpty();
     }
 
     /** Kinds of open things, in the order of the list: what can do most harm first. */
@@ -50,12 +60,19 @@ public record OpenItem(
         FACT("fact"),
         VOIDED("voided"),
         NARROWED("narrowed"),
-        ACCEPTED("accepted");
+        ACCEPTED("accepted"),
+        TIME("time"),
+        PHOTO("photo");
 
         private final String word;
 
         Kind(String word) {
             this.word = word;
+        }
+
+        /** Whether it is of what was taken away, accepted or only said, of which a reviewer has to judge. */
+        public boolean onlySaid() {
+            return compareTo(VOIDED) >= 0;
         }
 
         /** For people and files; kinds that are one to them share it. */

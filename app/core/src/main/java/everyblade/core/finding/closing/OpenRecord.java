@@ -21,7 +21,7 @@ record OpenRecord(Fold fold, Collection<String> facts) {
         List<OpenItem> items = new ArrayList<>();
         fold.situation().ledger().questions().forEach((number, words) -> {
             Logged logged = fold.entries().get(number - 1);
-            Kind kind = kind(logged.entry());
+            Kind kind = question(logged.entry()).orElse(Kind.QUESTION);
             String settle = "settle " + number + " because ";
             items.add(new OpenItem(
                     kind, Optional.of(logged), words, "", toDo(kind) + ", then say: " + settle + "…", settle));
@@ -49,10 +49,15 @@ record OpenRecord(Fold fold, Collection<String> facts) {
         return items;
     }
 
-    private static Kind kind(Entry entry) {
+    /** What an entry leaves open until it is settled, if it does. */
+    static Optional<Kind> question(Entry entry) {
         return entry instanceof Entry.Recheck
-                ? Kind.RECHECK
-                : entry instanceof Entry.Again ? Kind.REPEAT : entry instanceof Entry.Lost ? Kind.LOST : Kind.QUESTION;
+                ? Optional.of(Kind.RECHECK)
+                : entry instanceof Entry.Again
+                        ? Optional.of(Kind.REPEAT)
+                        : entry instanceof Entry.Lost
+                                ? Optional.of(Kind.LOST)
+                                : entry instanceof Entry.Refer ? Optional.of(Kind.QUESTION) : Optional.empty();
     }
 
     private static String toDo(Kind kind) {

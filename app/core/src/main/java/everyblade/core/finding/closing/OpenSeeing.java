@@ -1,16 +1,12 @@
 package everyblade.core.finding.closing;
 
 import everyblade.core.coverage.Why;
-import everyblade.core.entry.Entry;
-import everyblade.core.finding.closing.ClosingList.Accepted;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.gap.Gap;
 import everyblade.core.gap.GapText;
-import everyblade.core.turning.AirfoilNames;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
-import everyblade.core.turning.Remark;
 import everyblade.spi.Row;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,32 +66,5 @@ record OpenSeeing(Fold fold, List<Gap> gaps) {
                 .anyMatch(gap -> gap.row().id().equals(error.row())
                         || engine.spool(gap.row()).isPresent()
                                 && engine.spool(gap.row()).equals(engine.spool(row(error))));
-    }
-
-    static List<Accepted> accepted(Fold fold) {
-        return fold.situation().ledger().remarks().stream()
-                .filter(remark -> remark.what() == Remark.What.ACCEPTED)
-                .map(remark -> accepted(fold, remark))
-                .toList();
-    }
-
-    /** Cells that were accepted as not seen, and nobody can tell why. */
-    static OpenItem unexplained(Fold fold, Accepted accepted) {
-        return new OpenItem(
-                Kind.ACCEPTED,
-                Optional.of(fold.entries().get(accepted.entry() - 1)),
-                "accepted as not seen with no reason in words: " + accepted.reason(),
-                accepted.what(),
-                "void it, and say noaccess with a reason that others can read",
-                "void " + accepted.entry() + " because ");
-    }
-
-    private static Accepted accepted(Fold fold, Remark remark) {
-        Engine engine = fold.situation().engine();
-        Row row = engine.rows().get(remark.row());
-        String what = row.name() + " (" + row.id() + "): " + AirfoilNames.of(row, remark.airfoils()) + ", "
-                + GapText.zones(engine.zonings().get(row.id()), remark.zones());
-        var logged = fold.entries().get(remark.entry() - 1);
-        return new Accepted(remark.entry(), what, ((Entry.NoAccess) logged.entry()).reason(), logged.by());
     }
 }

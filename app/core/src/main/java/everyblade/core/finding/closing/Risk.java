@@ -28,8 +28,8 @@ public enum Risk {
     public static Risk of(OpenItem.Kind kind) {
         return switch (kind) {
             case TIP, TOOL, LOST, OPENING, PORT, COUNT -> ENGINE;
-            case FINDING, GAP, RECHECK, QUESTION, SENT_BACK, INTERVAL, VOIDED, NARROWED, ACCEPTED -> DAMAGE;
-            case REPEAT, HANDOVER, FACT -> RECORD;
+            case FINDING, GAP, RECHECK, QUESTION, SENT_BACK, INTERVAL, VOIDED, NARROWED, ACCEPTED, PHOTO -> DAMAGE;
+            case REPEAT, HANDOVER, FACT, TIME -> RECORD;
         };
     }
 

@@ -3,6 +3,7 @@ package everyblade.core.finding.photo;
 import everyblade.core.angle.Clock;
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.Stated;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.EntryTime;
 import everyblade.core.turning.Fold;
@@ -11,6 +12,7 @@ import everyblade.core.turning.Placing;
 import everyblade.core.turning.Situation;
 import everyblade.spi.Row;
 import everyblade.spi.View;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -88,18 +90,10 @@ public final class PhotoPlacing {
             return 0;
         }
         double since = EntryTime.seconds(counting.get(next - 1).at(), logged.at());
-        double took = Math.min(since, stated(entry).orElse(since));
+        double took = Math.min(
+                since, Stated.seconds(entry).map(BigDecimal::doubleValue).orElse(since));
         double left = EntryTime.seconds(taken, logged.at());
         return took <= 0 ? 0 : Math.max(0, Math.min(1, 1 - left / took));
-    }
-
-    private static OptionalDouble stated(Entry entry) {
-        Optional<java.math.BigDecimal> seconds = entry instanceof Entry.Turn turn
-                ? turn.seconds()
-                : entry instanceof Entry.Round round
-                        ? round.seconds()
-                        : entry instanceof Entry.Draw draw ? draw.seconds() : Optional.empty();
-        return seconds.isPresent() ? OptionalDouble.of(seconds.get().doubleValue()) : OptionalDouble.empty();
     }
 
     private PhotoPlace place(int last, View view, Row row, int from, int to, double share) {

@@ -14,6 +14,7 @@ import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Engine;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -113,8 +114,10 @@ class ClosingListTest {
                 .singleElement()
                 .satisfies(gap -> assertThat(gap.line()).contains("row b (b)", "tip", "not seen"));
         assertThat(list.accepted())
+                .extracting(ClosingList.Accepted::line)
                 .containsExactly(
-                        new ClosingList.Accepted(3, "row b (b): all 12 blades, root", "the port is blocked", "Test"));
+                        "row b (b): all 12 blades, root, because the port is blocked, entry 3 by Test; 72 cells,"
+                                + " 72 of these can be seen through vb");
     }
 
     @Test
@@ -184,19 +187,26 @@ class ClosingListTest {
 
         @Test
         void isAskedForWhenItWasAFindingAnIdentificationAnOpeningOrATool() {
-            for (String line : List.of(
-                    "a nick 3 tpl 0.2", "view va", "here 1", "round 2", "open cover", "tool out lamp", "lost nut")) {
-                List<OpenItem> items = after(line, "void 10 because mistaken").of(Kind.VOIDED);
-                if (line.equals("view va")) {
-                    assertThat(items).isEmpty();
-                } else {
-                    assertThat(items).singleElement().satisfies(item -> {
+            Map<String, String> removed = Map.of(
+                    "a nick 3 tpl 0.2", "a finding",
+                    "here 1", "an identification",
+                    "round 2", "what showed a lost count (by about 1 blade, between entries 9 and 10)",
+                    "open cover", "something opened",
+                    "tool out lamp", "a tool that was out",
+                    "lost nut", "a thing that was lost",
+                    "recheck a 3 streak", "a question",
+                    "slip", "a slip");
+            removed.forEach((line, what) -> assertThat(
+                            after(line, "void 10 because mistaken").of(Kind.VOIDED))
+                    .singleElement()
+                    .satisfies(item -> {
                         assertThat(item.line())
-                                .isEqualTo("entry 10, " + line + ", was taken out, because mistaken, entry 11 by Test");
+                                .isEqualTo(what + ", entry 10, " + line
+                                        + ", was taken out, because mistaken, entry 11 by Test");
                         assertThat(item.entry()).isEqualTo("settle 11 because ");
-                    });
-                }
-            }
+                    }));
+            assertThat(after("view va", "void 10 because mistaken").of(Kind.VOIDED))
+                    .isEmpty();
         }
 
         @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import everyblade.core.Job;
 import everyblade.core.entry.Refusal;
 import everyblade.core.finding.LimitsUnderTest;
+import everyblade.core.finding.closing.Beside;
 import everyblade.core.finding.closing.ClosingList;
 import everyblade.core.finding.closing.OpenItem;
 import everyblade.core.finding.closing.OpenItem.Kind;
@@ -43,7 +44,7 @@ class QuestionTest {
 
     private static List<OpenItem> open(List<ReviewRemark> remarks, String... lines) {
         Job job = new Job(LimitsUnderTest.ENGINE).enter("view va", "note begun").enter(lines);
-        return ClosingList.of(job.fold(), job.coverage(), Optional.empty(), List.of(), remarks)
+        return ClosingList.of(job.fold(), job.coverage(), Optional.empty(), List.of(), Beside.NOTHING.reviewed(remarks))
                 .of(Kind.SENT_BACK);
     }
 

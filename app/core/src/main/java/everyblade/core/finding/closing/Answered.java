@@ -1,0 +1,50 @@
+package everyblade.core.finding.closing;
+
+import everyblade.core.entry.Entry;
+import everyblade.core.finding.closing.OpenItem.Kind;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Logged;
+import java.util.Optional;
+
+/**
+ * Things for which a person has to answer by {@code settle}. Answered for, they are no longer open, but told all the same
+ * with the answer: who was not there must find them.
+ *
+ * @param fold of the journal
+ */
+record Answered(Fold fold) {
+
+    /** The entry in which a person answered for entry K. */
+    Optional<Logged> answer(int number) {
+        return Optional.ofNullable(fold.situation().ledger().outcomes().get(number))
+                .map(entry -> fold.entries().get(entry - 1));
+    }
+
+    /**
+     * A thing, as open as its answer leaves it.
+     *
+     * @param about the entry that is answered for
+     * @param what it is, in words
+     * @param where it is, in words; empty if it is nowhere
+     * @param toDo what to do if there is no answer yet, before it is said
+     */
+    OpenItem item(Kind kind, Logged about, String what, String where, String toDo) {
+        Optional<Logged> answer = answer(about.number());
+        if (answer.isEmpty()) {
+            String settle = "settle " + about.number() + " because ";
+            return new OpenItem(kind, Optional.of(about), what, where, toDo + ": " + settle + "…", settle);
+        }
+        Logged by = answer.get();
+        String reason = ((Entry.Settle) by.entry()).reason();
+        String answered = what + "; answered in entry " + by.number() + " by " + by.by() + ": " + reason;
+        return new Reason(reason).says()
+                ? OpenItem.told(kind, about, answered, where)
+                : new OpenItem(
+                        kind,
+                        Optional.of(about),
+                        answered,
+                        where,
+                        "void entry " + by.number() + ", and say who decided what",
+                        "void " + by.number() + " because ");
+    }
+}

@@ -1,0 +1,61 @@
+package everyblade.core.finding.closing;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Remark;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What stands behind the words that nothing is left: what was accepted as not seen, what is not asked for, what was taken
+ * out. Nowhere is it said without them.
+ *
+ * @param accepted cells that were accepted as not seen and are not
+ * @param canBeSeen of these, those that views can show
+ * @param narrowed rows of which the task asks only for parts
+ * @param taken entries of weight that were taken out
+ */
+public record Behind(int accepted, int canBeSeen, int narrowed, int taken) {
+
+    /** Of a record. */
+    public static Behind of(Fold fold, Coverage coverage) {
+        int accepted = 0;
+        int canBeSeen = 0;
+        for (var row : coverage.rows()) {
+            for (int n = 1; n <= row.row().count(); n++) {
+                for (int zone = 0; zone < row.zoning().size(); zone++) {
+                    var why = row.why(n, zone);
+                    if (why.isPresent() && row.remarked(Remark.What.ACCEPTED, n, zone)) {
+                        accepted++;
+                        canBeSeen += why.get().outOfReach() ? 0 : 1;
+                    }
+                }
+            }
+        }
+        int narrowed = (int) coverage.rows().stream()
+                .filter(row -> !row.asked().equals(row.zoning().all()))
+                .count();
+        return new Behind(accepted, canBeSeen, narrowed, (int) new TakenOut(fold).weighty());
+    }
+
+    /** Whether there is anything. */
+    public boolean any() {
+        return accepted + narrowed + taken > 0;
+    }
+
+    /** Such as {@code 276 cells accepted as not seen, of which views can show 276; 1 finding taken out}; empty if nothing is. */
+    public String told() {
+        List<String> parts = new ArrayList<>();
+        if (accepted > 0) {
+            parts.add(accepted + (accepted == 1 ? " cell" : " cells")
+                    + " accepted as not seen, of which views can show " + (canBeSeen == 0 ? "none" : canBeSeen));
+        }
+        if (narrowed > 0) {
+            parts.add(narrowed + (narrowed == 1 ? " row" : " rows") + " asked for in part only");
+        }
+        if (taken > 0) {
+            parts.add(taken + (taken == 1 ? " entry" : " entries") + " of weight taken out");
+        }
+        return String.join("; ", parts);
+    }
+}

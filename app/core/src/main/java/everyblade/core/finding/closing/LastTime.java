@@ -1,0 +1,86 @@
+package everyblade.core.finding.closing;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.coverage.State;
+import everyblade.core.coverage.Why;
+import everyblade.core.finding.Finding;
+import everyblade.core.finding.Findings;
+import everyblade.core.finding.closing.OpenItem.Kind;
+import everyblade.core.finding.growth.Matching;
+import everyblade.core.gap.GapText;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Remark;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Findings of the last record of the same engine that are not in this one, at places that were not looked at again: nobody
+ * knows what became of them.
+ *
+ * @param fold of the journal
+ * @param coverage of its situation
+ * @param last the journal of the last record
+ */
+record LastTime(Fold fold, Coverage coverage, Fold last) {
+
+    List<OpenItem> items() {
+        List<OpenItem> items = new ArrayList<>();
+        for (Finding missing : Matching.of(Findings.of(last), Findings.of(fold)).missing()) {
+            Optional<RowCoverage> row = coverage.rows().stream()
+                    .filter(one -> one.row().id().equals(missing.row().id()))
+                    .filter(one -> one.row().count() >= missing.airfoil()
+                            && one.zoning()
+                                    .equals(last.situation()
+                                            .engine()
+                                            .zonings()
+                                            .get(missing.row().id())))
+                    .findFirst();
+            row.filter(one -> !lookedAt(one, missing)).ifPresent(one -> items.add(item(one, missing)));
+        }
+        return items;
+    }
+
+    /** Whether all of where it lay was seen, as far as any view shows it at all. */
+    private static boolean lookedAt(RowCoverage row, Finding then) {
+        List<Integer> zones = IntStream.range(0, row.zoning().size())
+                .filter(zone -> then.zones().contains(zone))
+                .boxed()
+                .toList();
+        boolean anySeen = zones.stream().anyMatch(zone -> isDone(row.state(then.airfoil(), zone)));
+        return anySeen
+                && zones.stream()
+                        .allMatch(zone -> isDone(row.state(then.airfoil(), zone))
+                                || row.why(then.airfoil(), zone)
+                                        .filter(Why.NO_ACCESS::equals)
+                                        .isPresent());
+    }
+
+    private static boolean isDone(State state) {
+        return state == State.SEEN || state == State.PART;
+    }
+
+    private OpenItem item(RowCoverage row, Finding then) {
+        String what = "the " + then.kind().word() + " of the last record, its entry " + then.entry() + " of "
+                + last.entries().get(then.entry() - 1).at().toString().substring(0, 10)
+                + ", was not looked at again";
+        String where = row.row().name() + " (" + row.row().id() + "), "
+                + row.row().kind().airfoil() + " " + then.airfoil() + ", "
+                + GapText.zones(row.zoning(), then.zones());
+        boolean accepted = IntStream.range(0, row.zoning().size())
+                .filter(zone -> then.zones().contains(zone))
+                .allMatch(zone -> isDone(row.state(then.airfoil(), zone))
+                        || row.remarked(Remark.What.ACCEPTED, then.airfoil(), zone));
+        return accepted
+                ? new OpenItem(Kind.FINDING, Optional.empty(), what + ", as was accepted", where, "", "")
+                : new OpenItem(
+                        Kind.FINDING,
+                        Optional.empty(),
+                        what,
+                        where,
+                        "look there again, and enter it as it is now; or accept that it was not: noaccess ZONE N because …",
+                        "");
+    }
+}

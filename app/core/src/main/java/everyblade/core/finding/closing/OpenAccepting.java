@@ -1,0 +1,78 @@
+package everyblade.core.finding.closing;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.entry.Entry;
+import everyblade.core.finding.closing.ClosingList.Accepted;
+import everyblade.core.finding.closing.OpenItem.Kind;
+import everyblade.core.gap.GapText;
+import everyblade.core.turning.AirfoilNames;
+import everyblade.core.turning.Engine;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Logged;
+import everyblade.core.turning.Remark;
+import everyblade.spi.Row;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Acceptances that nobody who was not there can follow: without a reason in words, or with one that is not so.
+ *
+ * @param fold of the journal
+ */
+record OpenAccepting(Fold fold) {
+
+    /** All that was accepted as not seen, in the order of the entries. */
+    static List<Accepted> accepted(Fold fold, Coverage coverage) {
+        return fold.situation().ledger().remarks().stream()
+                .filter(remark -> remark.what().says(Remark.What.ACCEPTED))
+                .map(remark -> accepted(fold, coverage, remark))
+                .filter(accepted -> accepted.against().cells() > 0)
+                .toList();
+    }
+
+    private static Accepted accepted(Fold fold, Coverage coverage, Remark remark) {
+        Engine engine = fold.situation().engine();
+        Row row = engine.rows().get(remark.row());
+        String what = row.name() + " (" + row.id() + "): " + AirfoilNames.of(row, remark.airfoils()) + ", "
+                + zones(engine, row, remark);
+        Logged logged = fold.entries().get(remark.entry() - 1);
+        return new Accepted(
+                remark.entry(),
+                what,
+                ((Entry.NoAccess) logged.entry()).reason(),
+                logged.by(),
+                Acceptance.of(coverage, remark));
+    }
+
+    private static String zones(Engine engine, Row row, Remark remark) {
+        return remark.what() == Remark.What.ACCEPTED_UNSHOWN
+                ? "all that no view shows"
+                : GapText.zones(engine.zonings().get(row.id()), remark.zones());
+    }
+
+    /** The acceptance as a thing that is open, or was answered for; empty if its reason can stand. */
+    Optional<OpenItem> doubted(Accepted accepted) {
+        Logged logged = fold.entries().get(accepted.entry() - 1);
+        Reason reason = new Reason(accepted.reason());
+        if (!reason.says()) {
+            return Optional.of(new OpenItem(
+                    Kind.ACCEPTED,
+                    Optional.of(logged),
+                    "accepted as not seen with no reason in words: " + accepted.reason() + " ("
+                            + accepted.against().told() + ")",
+                    accepted.what(),
+                    "void it, and say noaccess with a reason that others can read",
+                    "void " + accepted.entry() + " because "));
+        }
+        return reason.claimsOutOfSight() && accepted.against().canBeSeen() > 0
+                ? Optional.of(new Answered(fold)
+                        .item(
+                                Kind.ACCEPTED,
+                                logged,
+                                "accepted as not seen, because " + accepted.reason() + ", which is not so: "
+                                        + accepted.against().told(),
+                                accepted.what(),
+                                "void it and look there, or say what kept the view from showing it"))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,71 @@
+package everyblade.core.finding.closing;
+
+import everyblade.core.entry.Entry;
+import everyblade.core.finding.closing.OpenItem.Kind;
+import everyblade.core.finding.photo.Taken;
+import everyblade.core.turning.EntryTime;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Logged;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Pictures whose own time speaks against the entry that names them: taken on another day, or while another airfoil stood
+ * in view.
+ *
+ * @param fold of the journal
+ * @param pictures that its entries name
+ */
+record OpenPictures(Fold fold, List<Taken> pictures) {
+
+    /** A camera's clock may be that of any zone; what is further off was taken on another day. */
+    private static final Duration ANY_ZONE = Duration.ofHours(18);
+
+    List<OpenItem> items() {
+        return pictures.stream().flatMap(picture -> item(picture).stream()).toList();
+    }
+
+    private Optional<OpenItem> item(Taken picture) {
+        Logged logged = fold.entries().get(picture.entry() - 1);
+        Instant begun = fold.entries().get(0).at();
+        if (!picture.byCamera()) {
+            return Optional.empty();
+        }
+        boolean before = picture.at().isBefore(begun.minus(ANY_ZONE));
+        if (before || picture.at().isAfter(logged.at().plus(ANY_ZONE))) {
+            return Optional.of(item(
+                    logged,
+                    "the picture " + file(logged.entry()) + " was taken on another day, "
+                            + EntryTime.told(picture.at()) + " by the camera's clock, "
+                            + (before
+                                    ? "before this record begins, " + EntryTime.told(begun)
+                                    : "after the entry that names it, " + EntryTime.told(logged.at()))));
+        }
+        return picture.disagrees()
+                ? Optional.of(item(
+                        logged,
+                        "the picture " + file(logged.entry()) + " is entered as of "
+                                + picture.stated().orElseThrow() + ", but when it was taken, "
+                                + EntryTime.told(picture.at()) + " by the camera's clock, "
+                                + picture.place().airfoilText() + " stood in view"))
+                : Optional.empty();
+    }
+
+    private OpenItem item(Logged logged, String what) {
+        return new Answered(fold)
+                .item(
+                        Kind.PHOTO,
+                        logged,
+                        what,
+                        "",
+                        "void the entry and name the right picture, or say what is wrong with the clock");
+    }
+
+    private static String file(Entry entry) {
+        return entry instanceof Entry.Photo photo
+                ? photo.file().value()
+                : ((Entry.Saw) entry).file().value();
+    }
+}

@@ -1,0 +1,213 @@
+package everyblade.core.finding.closing;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.entry.Entry;
+import everyblade.core.entry.Stated;
+import everyblade.core.finding.closing.OpenItem.Kind;
+import everyblade.core.turning.EntryTime;
+import everyblade.core.turning.Fold;
+import everyblade.core.turning.Leg;
+import everyblade.core.turning.Logged;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What the two times of entries do not bear out: that at which it was, as was said, and that at which it was typed.
+ *
+ * @param fold of the journal
+ * @param coverage of its situation
+ */
+record OpenTimes(Fold fold, Coverage coverage) {
+
+    /** A shaft is not turned faster by hand, watched or not, degrees a second; common practice, no source. */
+    private static final double WATCHED = 60;
+
+    private static final double UNWATCHED = 180;
+
+    /** People round what a turn took, and type while it ends. */
+    private static final double SHARE_OF_STATED = 0.8;
+
+    private static final double SLACK_OF_STATED = 5;
+
+    private static final String TO_DO = "say when it was, and how that is known";
+
+    List<OpenItem> items() {
+        Several several = new Several(new Answered(fold));
+        List<OpenItem> items = new ArrayList<>();
+        items.addAll(several.items(Kind.TIME, close(), TO_DO, this::closeTold));
+        items.addAll(several.items(Kind.TIME, back(), TO_DO, this::backTold));
+        items.addAll(several.items(Kind.TIME, toCome(), TO_DO, OpenTimes::toComeTold));
+        items.addAll(longAfter(several));
+        items.addAll(oneTimeOnly());
+        items.addAll(several.items(
+                Kind.TIME,
+                untimed(),
+                "say how long they took, or who saw that they were slow enough",
+                (first, all) -> (all.size() == 1 ? "1 view is" : all.size() + " views are")
+                        + " without a time, though the job judges whether each blade was in view for "
+                        + number(coverage.settings().leastView().orElse(0)) + " s: " + Several.named(all)
+                        + (all.size() == 1 ? " counts" : " count") + " as long enough because nobody said how long"));
+        return items;
+    }
+
+    private List<Logged> counting() {
+        return fold.entries().stream()
+                .filter(logged -> !fold.isVoid(logged.number()))
+                .toList();
+    }
+
+    /** Entries that come sooner after the one before than what they say can be done. */
+    private List<Logged> close() {
+        Map<Integer, Double> moved = fold.situation().moved();
+        List<Logged> counting = counting();
+        List<Logged> close = new ArrayList<>();
+        for (int i = 1; i < counting.size(); i++) {
+            Logged logged = counting.get(i);
+            if (EntryTime.isClaimed(logged) && EntryTime.isClaimed(counting.get(i - 1))) {
+                double since = EntryTime.seconds(counting.get(i - 1).at(), logged.at());
+                if (since >= 0 && since < least(logged.entry(), moved.getOrDefault(logged.number(), 0.0))) {
+                    close.add(logged);
+                }
+            }
+        }
+        return close;
+    }
+
+    /** The least time in which an entry can be done, s. */
+    private static double least(Entry entry, double degrees) {
+        boolean watched = !(entry instanceof Entry.Skip || entry instanceof Entry.Feed);
+        double byHand = degrees / (watched ? WATCHED : UNWATCHED);
+        return Stated.seconds(entry)
+                .map(seconds -> Math.max(byHand, SHARE_OF_STATED * seconds.doubleValue() - SLACK_OF_STATED))
+                .orElse(byHand);
+    }
+
+    private String closeTold(Logged first, List<Logged> all) {
+        Logged before = before(first);
+        return (all.size() == 1 ? "1 entry follows" : all.size() + " entries follow")
+                + " sooner than what is said can be done: " + Several.named(all) + "; entry " + first.number() + ", "
+                + first.text().strip() + ", comes " + number(EntryTime.seconds(before.at(), first.at()))
+                + " s after entry " + before.number();
+    }
+
+    private Logged before(Logged logged) {
+        return fold.entries().subList(0, logged.number() - 1).stream()
+                .filter(one -> !fold.isVoid(one.number()))
+                .reduce((earlier, later) -> later)
+                .orElseThrow();
+    }
+
+    /** Entries whose time is before that of the entry before them, or that were typed while the clock stood earlier. */
+    private List<Logged> back() {
+        List<Logged> entries = fold.entries();
+        List<Logged> back = new ArrayList<>();
+        for (int i = 1; i < entries.size(); i++) {
+            Logged before = entries.get(i - 1);
+            if (entries.get(i).at().isBefore(before.at()) || EntryTime.clockRanBack(before, entries.get(i))) {
+                back.add(entries.get(i));
+            }
+        }
+        return back;
+    }
+
+    private String backTold(Logged first, List<Logged> all) {
+        Logged before = fold.entries().get(first.number() - 2);
+        String clock = EntryTime.clockRanBack(before, first)
+                ? ": the machine's clock said " + EntryTime.told(first.written().orElseThrow())
+                        + " when it was typed, and "
+                        + EntryTime.told(before.written().orElseThrow())
+                        + " at the entry before"
+                : ": it says " + EntryTime.told(first.at()) + ", and the entry before it "
+                        + EntryTime.told(before.at());
+        return "time runs back at " + Several.named(all) + "; entry " + first.number() + ", "
+                + first.text().strip() + clock;
+    }
+
+    private List<Logged> toCome() {
+        return fold.entries().stream()
+                .filter(logged -> logged.written()
+                        .filter(written -> EntryTime.isToCome(logged.at(), written))
+                        .isPresent())
+                .toList();
+    }
+
+    private static String toComeTold(Logged first, List<Logged> all) {
+        return (all.size() == 1 ? "1 entry was" : all.size() + " entries were")
+                + " typed before the time at which it is said to have been: " + Several.named(all) + "; entry "
+                + first.number() + ", " + first.text().strip() + ", says " + EntryTime.told(first.at())
+                + " and was typed " + EntryTime.told(first.written().orElseThrow());
+    }
+
+    private boolean isLongAfter(Logged logged) {
+        return logged.written()
+                .filter(written -> EntryTime.isLongAfter(logged.at(), written))
+                .isPresent();
+    }
+
+    /** A record made from paper says so; single entries that were typed long after ask for a word. */
+    private List<OpenItem> longAfter(Several several) {
+        List<Logged> late = fold.entries().stream().filter(this::isLongAfter).toList();
+        if (late.isEmpty()) {
+            return List.of();
+        }
+        boolean all = counting().stream().allMatch(this::isLongAfter);
+        return all
+                ? List.of(OpenItem.told(
+                        Kind.TIME,
+                        late.get(0),
+                        "the whole record was typed long after: " + longAfterTold(late.get(0), late),
+                        ""))
+                : several.items(Kind.TIME, late, TO_DO, OpenTimes::longAfterTold);
+    }
+
+    private static String longAfterTold(Logged first, List<Logged> all) {
+        Duration later = Duration.between(first.at(), first.written().orElseThrow());
+        String far = later.toDays() > 1 ? later.toDays() + " days" : later.toHours() + " hours";
+        return (all.size() == 1 ? "1 entry was" : all.size() + " entries were")
+                + " typed long after what it tells was done: " + Several.named(all) + "; entry " + first.number()
+                + ", " + first.text().strip() + ", was typed " + far + " later, "
+                + EntryTime.told(first.written().orElseThrow());
+    }
+
+    /** Old records, and examples, keep only one time. */
+    private List<OpenItem> oneTimeOnly() {
+        List<Logged> undated = fold.entries().stream()
+                .filter(logged -> !logged.live() && logged.written().isEmpty())
+                .toList();
+        return undated.isEmpty()
+                ? List.of()
+                : List.of(OpenItem.told(
+                        Kind.TIME,
+                        undated.get(0),
+                        "nobody can tell when they were typed: " + Several.named(undated)
+                                + " keep only the time that was said",
+                        ""));
+    }
+
+    /** Watching without a time, where the job asks for a least time in view. */
+    private List<Logged> untimed() {
+        if (coverage.settings().leastView().isEmpty()) {
+            return List.of();
+        }
+        Set<Integer> untimed = new HashSet<>();
+        fold.situation()
+                .legs()
+                .values()
+                .forEach(legs -> legs.stream()
+                        .filter(leg -> leg.seconds().isEmpty())
+                        .map(Leg::entry)
+                        .forEach(untimed::add));
+        return fold.entries().stream()
+                .filter(logged -> untimed.contains(logged.number()))
+                .toList();
+    }
+
+    private static String number(double value) {
+        return String.format(Locale.ROOT, "%.1f", value).replaceFirst("\\.0$", "");
+    }
+}

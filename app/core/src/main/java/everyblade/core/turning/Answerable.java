@@ -1,0 +1,42 @@
+package everyblade.core.turning;
+
+import everyblade.core.entry.Entry;
+import java.util.List;
+
+/**
+ * Entries that are no question by themselves and that a closing list may yet ask about: a person may answer for them by
+ * {@code settle}. What has an entry of its own that closes it, such as an opening, is none of them.
+ */
+final class Answerable {
+
+    private Answerable() {}
+
+    /** @param entries those before it, and itself */
+    static boolean is(List<Logged> entries, Logged logged) {
+        Entry entry = logged.entry();
+        return entry instanceof Entry.Turn
+                || entry instanceof Entry.Skip
+                || entry instanceof Entry.Round
+                || entry instanceof Entry.Look
+                || entry instanceof Entry.Draw
+                || entry instanceof Entry.Feed
+                || entry instanceof Entry.Datum
+                || entry instanceof Entry.Here
+                || entry instanceof Entry.NoAccess
+                || entry instanceof Entry.Photo
+                || entry instanceof Entry.Saw
+                || entry instanceof Entry.View
+                || isOddlyTimed(entries, logged);
+    }
+
+    private static boolean isOddlyTimed(List<Logged> entries, Logged logged) {
+        boolean back = logged.number() > 1
+                && (logged.at().isBefore(entries.get(logged.number() - 2).at())
+                        || EntryTime.clockRanBack(entries.get(logged.number() - 2), logged));
+        return back
+                || logged.written()
+                        .filter(written ->
+                                EntryTime.isToCome(logged.at(), written) || EntryTime.isLongAfter(logged.at(), written))
+                        .isPresent();
+    }
+}
