@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** A job in a test: entries as lines of text, folded as they come. */
@@ -25,6 +26,7 @@ public final class Job {
     private Fold fold;
     private final List<String> warnings = new ArrayList<>();
     private final Map<String, BigDecimal> settings = new HashMap<>();
+    private Optional<Coverage> known = Optional.empty();
 
     public Job(Engine engine) {
         fold = Fold.start(engine);
@@ -67,8 +69,21 @@ public final class Job {
         return warnings;
     }
 
+    /** Added up anew; what stations show is computed once. */
     public Coverage coverage() {
-        return Coverage.of(fold.situation(), Settings.of(settings));
+        Settings now = Settings.of(settings);
+        known = known.filter(before -> before.settings().equals(now))
+                .map(before -> Coverage.of(fold.situation(), now, before.sights()))
+                .or(() -> Optional.of(Coverage.of(fold.situation(), now)));
+        return known.get();
+    }
+
+    /** Another job on the same engine, nothing entered yet. */
+    public Job another() {
+        Job other = new Job(fold.situation().engine());
+        other.settings.putAll(settings);
+        other.known = known;
+        return other;
     }
 
     /** Numbers of the airfoils of a row whose first zone is in this state. */

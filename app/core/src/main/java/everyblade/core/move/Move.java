@@ -17,6 +17,7 @@ import java.util.OptionalInt;
  * @param station where the scope tip stands, if the view has stations
  * @param seated whether the scope tip is newly seated for it
  * @param identifies the airfoil that must first be brought to the reference, if one must
+ * @param closing how far a shaft is first turned unwatched to close the count on an airfoil that is known
  * @param way how far the shaft turns unwatched before, as far as anybody knows; 0 if not at all
  * @param from reading of the shaft at which watching begins; of a row that stands still the clock angle to which the
  *     scope tip is fed; empty if nobody knows
@@ -34,6 +35,7 @@ public record Move(
         Optional<String> station,
         boolean seated,
         OptionalInt identifies,
+        BigDecimal closing,
         BigDecimal way,
         Optional<BigDecimal> from,
         BigDecimal sweep,

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * Moves that close all gaps that can be closed.
@@ -52,20 +53,20 @@ public record Plan(List<Move> moves, double bound, SortedMap<Why, Integer> beyon
 
     /** How far the shafts turn in all, unwatched moves included, as far as anybody knows; degrees. */
     public BigDecimal turning() {
-        return length(false);
+        return sum(moves.stream().map(move -> move.closing().add(move.drawn() ? BigDecimal.ZERO : length(move))));
     }
 
     /** How far the scope tip is fed and drawn in all, degrees. */
     public BigDecimal drawing() {
-        return length(true);
+        return sum(moves.stream().filter(Move::drawn).map(Plan::length));
     }
 
-    private BigDecimal length(boolean drawn) {
-        BigDecimal sum = moves.stream()
-                .filter(move -> move.drawn() == drawn)
-                .map(move -> move.way().abs().add(move.sweep().abs()))
-                .reduce(BigDecimal.ZERO, BigDecimal::add)
-                .stripTrailingZeros();
+    private static BigDecimal length(Move move) {
+        return move.way().abs().add(move.sweep().abs());
+    }
+
+    private static BigDecimal sum(Stream<BigDecimal> lengths) {
+        BigDecimal sum = lengths.reduce(BigDecimal.ZERO, BigDecimal::add).stripTrailingZeros();
         return sum.scale() < 0 ? sum.setScale(0) : sum;
     }
 

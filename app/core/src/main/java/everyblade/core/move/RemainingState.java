@@ -22,13 +22,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Where everything stands after the moves so far, followed through fold and coverage, and what is left then. */
 record RemainingState(Trial trial, Coverage coverage) {
 
     private static final Turn STEP = Turn.ofFraction(1, 360);
+    private static final double EXACT = 1e-6;
 
     Situation now() {
         return trial.situation();
@@ -96,12 +100,61 @@ record RemainingState(Trial trial, Coverage coverage) {
         return ways(row).contains(normal) ? normal : normal.opposite();
     }
 
-    /** Whether any row that turns with this one is where somebody knows it, so that an unsaid move would be a lie. */
+    /** Whether anybody may think that a row that turns with this one is where it was, so that an unsaid move would be a lie. */
     boolean anyKnown(Row row) {
+        return turningWith(row).anyMatch(other -> stand(other).isPresent());
+    }
+
+    /** Whether something is left of a row that turns and is not known to stand anywhere: who looks for it breaks all counts. */
+    boolean anyUnknown() {
         return now().engine().rows().values().stream()
                 .filter(RemainingState::turns)
-                .filter(other -> other.spool().equals(row.spool()))
-                .anyMatch(other -> place(other).isPresent());
+                .filter(row -> stand(row).isEmpty())
+                .anyMatch(row -> IntStream.rangeClosed(1, row.count())
+                        .anyMatch(n -> !Gaps.within(coverage.row(row.id()), n).isEmpty()));
+    }
+
+    private Stream<Row> turningWith(Row row) {
+        return now().engine().rows().values().stream()
+                .filter(RemainingState::turns)
+                .filter(other -> other.spool().equals(row.spool()));
+    }
+
+    /** Where airfoil 1 of a row most likely stands, however doubtful that is; empty if it may stand anywhere. */
+    OptionalDouble likely(Row row) {
+        return stand(row)
+                .flatMap(Stand::place)
+                .map(place -> OptionalDouble.of(place.best().degrees()))
+                .orElseGet(OptionalDouble::empty);
+    }
+
+    private Optional<Stand> stand(Row row) {
+        return now().counting(row)
+                ? Optional.of(now().placing(row).at(row.id(), row.rock(), now().stop(row)))
+                        .filter(stand -> stand.place().isPresent())
+                : Optional.empty();
+    }
+
+    /** The airfoil at the reference where it was counted by eye from one that was known. */
+    OptionalInt countedByEye(Seat seat) {
+        boolean closely = stand(seat.row())
+                .filter(Stand::sure)
+                .flatMap(Stand::place)
+                .filter(place -> place.high().minus(place.low()).degrees()
+                        <= 2 * (now().engine().aim(seat) + seat.row().rock()) + EXACT)
+                .isPresent();
+        return closely
+                ? now().airfoilAtReference(seat).map(OptionalInt::of).orElseGet(OptionalInt::empty)
+                : OptionalInt.empty();
+    }
+
+    /** After entries that watch nothing; empty if one of them is refused. */
+    Optional<RemainingState> following(List<Entry> entries) {
+        try {
+            return Optional.of(new RemainingState(trial.with(entries), coverage));
+        } catch (Refusal notThisWay) {
+            return Optional.empty();
+        }
     }
 
     /**

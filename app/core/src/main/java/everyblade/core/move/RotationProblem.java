@@ -87,6 +87,10 @@ record RotationProblem(
      */
     record Work(Stay stay, How how, Optional<Sweeping> sweeping, boolean rising, OptionalInt landmark, double minutes) {
 
+        Work(Stay stay, How how, double minutes) {
+            this(stay, how, Optional.empty(), true, OptionalInt.empty(), minutes);
+        }
+
         ViewOption option() {
             return stay.option();
         }
@@ -103,7 +107,7 @@ record RotationProblem(
     /** Every sensible way of doing a stay. */
     List<Work> works(Stay stay) {
         if (!stay.option().travels() || !stay.all() && stay.windows().isEmpty()) {
-            return List.of(work(stay, How.LOOK, prices.watching(0)));
+            return List.of(new Work(stay, How.LOOK, prices.watching(0)));
         }
         List<Sweeping> sweepings = stay.all()
                 ? List.of()
@@ -127,7 +131,7 @@ record RotationProblem(
             }
         }
         if (whole && (!rounds || slack.none() && !stay.all())) {
-            works.add(work(stay, How.WHOLE, prices.watching(TURN + slack.below() + slack.above())));
+            works.add(new Work(stay, How.WHOLE, prices.watching(TURN + slack.below() + slack.above())));
         }
         if (!whole) {
             works.addAll(sweeps(stay, sweepings));
@@ -155,10 +159,6 @@ record RotationProblem(
         return sweeps(stay, Sweeping.of(andHere, prices));
     }
 
-    private static Work work(Stay stay, How how, double minutes) {
-        return new Work(stay, how, Optional.empty(), true, OptionalInt.empty(), minutes);
-    }
-
     /** Airfoils that can be told from the others; the first if none was described, to be marked. */
     List<Integer> landmarks() {
         return row.landmarks().isEmpty()
@@ -173,6 +173,10 @@ record RotationProblem(
 
     /** Degrees from one place to another, the shorter way of those allowed; positive clockwise. */
     double way(double from, double to) {
+        return way(from, to, ways);
+    }
+
+    static double way(double from, double to, Set<Direction> ways) {
         double clockwise = (to - from) - TURN * Math.floor((to - from) / TURN);
         if (clockwise < ROUNDING || clockwise > TURN - ROUNDING) {
             return 0;

@@ -39,10 +39,18 @@ record Steered(Optional<Spool> spool) {
     }
 
     /** By so many airfoils of the row in view, watched. */
-    Entry watchedBlades(long count, boolean clockwise) {
+    Entry watchedBlades(int count, boolean clockwise) {
+        return new Entry.Turn(said(blades(count, clockwise)), Optional.empty(), Optional.empty());
+    }
+
+    /** By so many airfoils of the row in view, unwatched. */
+    Entry unwatchedBlades(int count, boolean clockwise) {
+        return new Entry.Skip(said(blades(count, clockwise)));
+    }
+
+    private Movement blades(int count, boolean clockwise) {
         Sense sense = clockwise == (spool.orElseThrow().normal() == Direction.CW) ? Sense.ON : Sense.BACK;
-        Movement by = new Movement.By(Optional.of(sense), BigDecimal.valueOf(count), Unit.BLADES, Optional.empty());
-        return new Entry.Turn(said(by), Optional.empty(), Optional.empty());
+        return new Movement.By(Optional.of(sense), BigDecimal.valueOf(count), Unit.BLADES, Optional.empty());
     }
 
     private static Sense sense(Spool turned, Turn amount) {

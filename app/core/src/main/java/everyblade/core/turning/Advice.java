@@ -13,6 +13,8 @@ final class Advice {
 
     private static final int MOVES_AHEAD = 4;
     private static final int LONGEST_COUNT = 1000;
+    /** A move is hardly typed closer than this, degrees. */
+    private static final double LITTLE = 0.1;
 
     private Advice() {}
 
@@ -37,8 +39,11 @@ final class Advice {
                 + " and look again");
     }
 
-    /** How many more moves like the last ones until the error reaches half a pitch. */
-    static List<String> onCount(Situation now, Seat seat) {
+    /**
+     * How many more moves like the last ones until the error reaches half a pitch. A move that was counted by eye and adds no
+     * error brings that no nearer.
+     */
+    static List<String> onCount(Situation before, Situation now, Seat seat) {
         Row row = seat.row();
         Optional<Spool> spool = now.engine().spool(row);
         Optional<Uncertainty> off = now.trackOf(row).off(row.id());
@@ -58,12 +63,30 @@ final class Advice {
                     + " are doubtful now: the angle may be off by half a pitch; bring a known "
                     + row.kind().airfoil() + " to the reference and say here N");
         }
-        if (moves > MOVES_AHEAD) {
+        if (moves > MOVES_AHEAD || before.trackOf(row).off(row.id()).equals(off)) {
             return List.of();
         }
         return List.of("at this play " + row.kind().airfoil() + " numbers of row " + row.id()
                 + " become doubtful after " + moves + " more move" + (moves == 1 ? "" : "s")
                 + ": find a landmark");
+    }
+
+    /** The same of an unwatched move; who brings a landmark to the reference is about to follow that advice. */
+    static List<String> onWay(Situation before, Situation now, Seat seat) {
+        return landmarkAtReference(now, seat) ? List.of() : onCount(before, now, seat);
+    }
+
+    private static boolean landmarkAtReference(Situation now, Seat seat) {
+        Row row = seat.row();
+        boolean counting = row.kind() == RowKind.ROTOR && now.counting(row);
+        return counting
+                && now.airfoilAtReference(seat)
+                        .filter(airfoil -> row.landmarks().isEmpty()
+                                ? airfoil == 1
+                                : row.landmarks().stream().anyMatch(known -> known.airfoil() == airfoil))
+                        .filter(airfoil -> now.offReference(seat, airfoil)
+                                <= Math.max(now.engine().aim(seat), LITTLE))
+                        .isPresent();
     }
 
     /** After how many more moves, each with this error, the error reaches so many degrees; at most a thousand. */

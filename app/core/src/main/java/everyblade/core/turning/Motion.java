@@ -59,7 +59,7 @@ final class Motion {
         Situation after = turned(watch.begun(now), number, spool, turn.movement());
         Step watched = watched(after, number, watch, from, seconds);
         List<String> warnings = new ArrayList<>(watched.warnings());
-        warnings.addAll(Advice.onCount(watched.situation(), seat));
+        warnings.addAll(Advice.onCount(now, watched.situation(), seat));
         return new Step(watched.situation(), warnings);
     }
 
@@ -68,7 +68,7 @@ final class Motion {
         Spool spool = spool(now, skip.movement().column(), false);
         Situation after = turned(now, number, spool, skip.movement());
         return new Step(
-                after, now.seat().map(seat -> Advice.onCount(after, seat)).orElse(List.of()));
+                after, now.seat().map(seat -> Advice.onWay(now, after, seat)).orElse(List.of()));
     }
 
     private static Step round(Situation now, int number, Entry.Round round, OptionalDouble seconds) throws Refusal {

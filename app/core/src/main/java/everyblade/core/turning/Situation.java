@@ -181,6 +181,21 @@ public record Situation(
         });
     }
 
+    /** How far an airfoil most likely is from the reference of the view in use, degrees; its row is being counted. */
+    double offReference(Seat inUse, int airfoil) {
+        Row row = inUse.row();
+        Turn best = placing(row)
+                .at(row.id(), row.rock(), stop(row))
+                .place()
+                .orElseThrow()
+                .best();
+        double off = Turn.ofTicks(inUse.reference().tick())
+                .minus(best.plus(Engine.fromFirst(row, airfoil)))
+                .wrapped()
+                .degrees();
+        return Math.min(off, 360 - off);
+    }
+
     /** From where, and with what, the row in view is watched from this seat. */
     Stance stance(Seat from) {
         return stance(from, from.station().map(Station::id).stream().toList(), false);

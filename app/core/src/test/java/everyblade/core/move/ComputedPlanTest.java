@@ -25,11 +25,12 @@ class ComputedPlanTest {
             ShapedEngine.station("left", -15, 128, new Heading(1, -0.4, -0.1), 0.5, 2),
             ShapedEngine.station("outer", -10, 140, new Heading(1, 0.1, -0.6), 0.5, 2));
 
-    private static ShapedEngine engine(double play) {
-        return new ShapedEngine()
+    private static Job job(double play) {
+        return new Job(new ShapedEngine()
                 .row("r", RowKind.ROTOR, 12, 35, 0)
                 .play(play)
-                .view("front", "r", STATIONS.toArray(Station[]::new));
+                .view("front", "r", STATIONS.toArray(Station[]::new))
+                .built());
     }
 
     private static Plan plan(Job job) {
@@ -46,7 +47,7 @@ class ComputedPlanTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, 0.5})
     void itClosesWhatItSays(double play) {
-        Job job = new Job(engine(play).built()).enter("view front", "datum r 1 ± 0", "turn 100");
+        Job job = job(play).enter("view front", "datum r 1 ± 0", "turn 100");
         Plan plan = plan(job);
         assertThat(plan.moves()).isNotEmpty();
         for (Move move : plan.moves()) {
@@ -67,7 +68,7 @@ class ComputedPlanTest {
 
     @Test
     void aRowThatNobodyIdentifiedIsIdentifiedFirst() {
-        Job job = new Job(engine(0.5).built()).enter("view front");
+        Job job = job(0.5).enter("view front");
         Plan plan = plan(job);
         assertThat(EntryText.of(plan.moves().get(0).entries().get(0))).isIn("round 1", "at low", "at left", "at outer");
         assertThat(plan.moves().get(0).identifies()).hasValue(1);
@@ -78,6 +79,8 @@ class ComputedPlanTest {
     /** All sets of stations are tried, each with a whole turn, through fold and coverage. */
     @Test
     void noFewerWholeTurnsWouldDo() {
+        Job fresh = job(0.5);
+        Plan plan = plan(fresh.enter("view front"));
         int least = Integer.MAX_VALUE;
         for (int set = 1; set < 1 << STATIONS.size(); set++) {
             List<String> lines = new ArrayList<>(List.of("view front"));
@@ -86,10 +89,9 @@ class ComputedPlanTest {
                     lines.addAll(List.of("at " + STATIONS.get(station).id(), "round 1"));
                 }
             }
-            Job tried = new Job(engine(0.5).built()).enter(lines.toArray(String[]::new));
+            Job tried = fresh.another().enter(lines.toArray(String[]::new));
             least = left(tried) == 0 ? Math.min(least, Integer.bitCount(set)) : least;
         }
-        Plan plan = plan(new Job(engine(0.5).built()).enter("view front"));
         assertThat(least).isLessThanOrEqualTo(STATIONS.size());
         assertThat(plan.moves().stream().map(Move::station).distinct()).hasSize(least);
         assertThat(plan.turning().doubleValue()).isGreaterThanOrEqualTo(360.0 * least);

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 /** Plans where moves have errors: what they claim to close is surely seen by whoever follows them. */
 class DoubtTest {
 
-    private static final int JOBS = Boolean.getBoolean("everyblade.campaign") ? 5_000 : 300;
+    private static final int JOBS = Boolean.getBoolean("everyblade.campaign") ? 5_000 : 100;
     private static final int[] COUNTS = {1, 2, 7, 12, 19, 36, 47};
 
     static Job random(long seed) {

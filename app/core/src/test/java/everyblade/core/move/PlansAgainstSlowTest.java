@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Plans of small jobs against the slow way of finding the least time. */
 class PlansAgainstSlowTest {
 
-    private static final int JOBS = Boolean.getBoolean("everyblade.campaign") ? 5_000 : 300;
+    private static final int JOBS = Boolean.getBoolean("everyblade.campaign") ? 5_000 : 60;
 
     private static Plan plan(Job job) {
         return PlanBuilder.of(job.fold(), job.coverage(), Prices.of(Settings.USUAL));

@@ -212,6 +212,10 @@ class TurningTest {
             assertThat(job.warnings())
                     .containsExactly("at this play blade numbers of row c1 become doubtful after 3 more moves: find a"
                             + " landmark");
+            job.enter("turn on 3 blades", "skip on 5 blades");
+            assertThat(job.warnings()).as("counted by eye, so no nearer").hasSize(1);
+            job.enter("skip to 0");
+            assertThat(job.warnings()).as("about to follow the advice").hasSize(1);
             job.enter("turn on 20", "turn on 20", "turn on 20");
             assertThat(job.warnings()).last().asString().contains("are doubtful now");
         }

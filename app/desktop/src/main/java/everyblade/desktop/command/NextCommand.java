@@ -35,7 +35,7 @@ final class NextCommand implements Callable<Integer> {
         Coverage coverage = opened.coverage();
         Plan plan = PlanBuilder.of(opened.fold(), coverage, opened.prices());
         if (json) {
-            around.out().println(JsonText.of(PlanJson.of(plan)));
+            around.out().println(JsonText.of(PlanJson.of(plan, coverage.situation())));
         } else {
             PlanText.of(plan, opened.fold(), coverage).forEach(around.out()::println);
         }

@@ -7,6 +7,7 @@ import everyblade.core.entry.Zoning;
 import everyblade.core.move.Move;
 import everyblade.core.move.Plan;
 import everyblade.core.move.WatchWords;
+import everyblade.core.turning.Situation;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -16,8 +17,14 @@ final class PlanJson {
 
     private PlanJson() {}
 
-    static ObjectNode of(Plan plan) {
+    /** @param now where the plan goes on from */
+    static ObjectNode of(Plan plan, Situation now) {
         ObjectNode json = JsonText.object();
+        HeatFirst.of(plan, now).ifPresent(first -> {
+            ObjectNode heat = json.putObject("heat");
+            first.scopeTips().forEach(heat.putArray("scopeTips")::add);
+            heat.put("hottest", first.hottest());
+        });
         ArrayNode moves = json.putArray("moves");
         plan.moves().forEach(move -> moves.add(of(move)));
         json.put("turning", plan.turning());

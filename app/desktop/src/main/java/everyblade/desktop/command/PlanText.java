@@ -11,7 +11,6 @@ import everyblade.core.turning.AirfoilNames;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Situation;
 import everyblade.spi.Row;
-import everyblade.spi.ScopeTip;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -64,19 +63,9 @@ final class PlanText {
 
     /** A scope tip that bears only so much heat is not seated before the metal was measured. */
     private void heat() {
-        List<ScopeTip> tips = plan.moves().stream()
-                .filter(Move::seated)
-                .flatMap(move -> move.view().scopeTip().stream())
-                .distinct()
-                .flatMap(id -> now.engine().model().scopeTip(id).stream())
-                .filter(tip -> tip.hottest().isPresent())
-                .filter(tip -> now.celsius().isEmpty()
-                        || now.celsius().get().doubleValue() > tip.hottest().getAsDouble())
-                .toList();
-        if (!tips.isEmpty()) {
-            explain("first measure the metal and say heat NUMBER C: scope tip "
-                    + tips.stream().map(ScopeTip::id).collect(Collectors.joining(", ")) + " bears only so much");
-        }
+        HeatFirst.of(plan, now)
+                .ifPresent(first -> explain("first measure the metal and say heat NUMBER C: scope tip "
+                        + String.join(", ", first.scopeTips()) + " bears only so much"));
     }
 
     private static String closes(Move move) {

@@ -103,6 +103,24 @@ class NextCommandTest {
         assertThat(json().get("turning").decimalValue()).isZero();
     }
 
+    /** Whoever reads the JSON alone must not be refused at the first view. */
+    @Test
+    void itsJsonTellsThatTheMetalMustBeMeasuredFirst() throws IOException {
+        console.write("hot/engine.json", """
+                { "schema": "everyblade/engine-model/1", "id": "hot", "name": "Hot", "notice": "Invented.",
+                  "rows": [{ "id": "r", "kind": "rotor", "count": 20, "landmarks": [{ "airfoil": 1, "what": "notch" }] }],
+                  "scopeTips": [{ "id": "tip", "cone": 60, "near": 2, "far": 60, "pixels": 400, "diameter": 4, "hottest": 75 }],
+                  "views": [{ "id": "v", "row": "r", "scopeTip": "tip", "window": { "halfWidth": 5, "shows": ["all"] } }] }
+                """);
+        console.run("start", "job", "--model", "hot", "--serial", "7", "--task", "routine", "--by", "Ann");
+
+        assertThat(json().get("heat")).hasToString("{\"scopeTips\":[\"tip\"],\"hottest\":75.0}");
+
+        console.run("log", "job", "heat 40 C");
+
+        assertThat(json().has("heat")).isFalse();
+    }
+
     @Test
     void namesTheAirfoilAndTheViewWhereNothingIsCountedYet() throws IOException {
         console.job("view p-r", NO_VANES);

@@ -1,0 +1,295 @@
+package everyblade.core.move;
+
+import static everyblade.core.move.Saying.with;
+import static everyblade.core.move.TypedDegrees.FINEST;
+import static everyblade.core.move.TypedDegrees.TENTH;
+import static everyblade.core.move.TypedDegrees.TURN;
+import static everyblade.core.move.TypedDegrees.above;
+import static everyblade.core.move.TypedDegrees.below;
+import static everyblade.core.move.TypedDegrees.nearest;
+import static everyblade.core.move.TypedDegrees.turn;
+
+import everyblade.core.entry.Entry;
+import everyblade.core.entry.Said;
+import everyblade.core.move.RotationProblem.How;
+import everyblade.core.move.RotationProblem.Work;
+import everyblade.core.turning.Engine;
+import everyblade.spi.Direction;
+import everyblade.spi.Row;
+import everyblade.spi.Spool;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+
+/** The ways of saying a work, in the order in which a person would prefer them; worked out one by one, as they are asked for. */
+final class Sayings {
+
+    /** Not more than this is still a little further. */
+    private static final double LITTLE = 30;
+
+    private final RemainingState state;
+    private final RotationProblem problem;
+    private final Work work;
+    private final Row row;
+    private final Steered steered;
+
+    Sayings(RemainingState state, RotationProblem problem, Work work) {
+        this.state = state;
+        this.problem = problem;
+        this.work = work;
+        this.row = problem.row();
+        this.steered = new Steered(state.spool(row));
+    }
+
+    /** Of a work that is one watched move. */
+    Stream<Saying> whole() {
+        Stream<Saying> ways = work.how() == How.LOOK
+                ? look()
+                : work.how() == How.ROUND ? rounds(work.landmark().getAsInt()) : Stream.empty();
+        return Stream.concat(ways, Stream.of(this).flatMap(Sayings::wholeTurns));
+    }
+
+    /** Of one stretch of a work. */
+    Stream<Saying> stretch(Sweeping.Stretch stretch, boolean first) {
+        Stream<Saying> ways = Stream.concat(first ? further() : Stream.empty(), stretches(stretch, first));
+        if (!problem.rounds()) {
+            return ways;
+        }
+        return Stream.concat(
+                ways,
+                Stream.concat(
+                        problem.landmarks().stream().flatMap(this::rounds),
+                        problem.landmarks().stream().flatMap(this::roundsAndOne)));
+    }
+
+    /** There, and it is known where the row stands. */
+    private record Ready(Seating there, OptionalInt identified) {}
+
+    private Stream<Saying> look() {
+        return ready().map(ready -> new Saying(
+                with(ready.there().entries(), new Entry.Look(Optional.empty(), Optional.empty())),
+                ready.identified(),
+                ready.there().closing(),
+                ready.there().way(),
+                Optional.of(shown(ready.there(), reading(ready.there()))),
+                0,
+                false));
+    }
+
+    private Stream<Saying> rounds(int landmark) {
+        Entry round = new Entry.Round(new Said<>(landmark, 1), Optional.empty(), Optional.empty());
+        double full = state.spool(row).map(Spool::normal).orElse(Direction.CW).sign() * TURN;
+        return Seating.of(state, problem, work.option()).flatMap(there -> {
+            Stream<Saying> unknown = Stream.of(new Saying(
+                    with(unsaid(there), round),
+                    OptionalInt.of(landmark),
+                    there.closing(),
+                    0,
+                    Optional.empty(),
+                    full,
+                    true));
+            OptionalDouble here = there.after().likely(row);
+            if (here.isEmpty()) {
+                return unknown;
+            }
+            Seating at = brought(there, here.getAsDouble(), landmark);
+            Saying known = new Saying(
+                    with(at.entries(), round),
+                    OptionalInt.of(landmark),
+                    at.closing(),
+                    at.way(),
+                    Optional.of(shown(at, reading(at))),
+                    full,
+                    true);
+            return Stream.concat(Stream.of(known), unknown);
+        });
+    }
+
+    /** What says that the shaft is turned by nobody knows how much, if anybody could think it is where it was. */
+    private List<Entry> unsaid(Seating there) {
+        return problem.turns() && there.after().anyKnown(row)
+                ? with(there.entries(), new Entry.Slip())
+                : there.entries();
+    }
+
+    /** With the row turned, unwatched, until an airfoil is at the reference. */
+    private Seating brought(Seating there, double here, int landmark) {
+        double grid = problem.slack().none() ? FINEST : TENTH;
+        double way = problem.way(here, problem.atReference(work.option(), landmark));
+        double reading = reading(there);
+        double to = nearest(reading + way, grid);
+        if (Math.abs(way) < grid / 2) {
+            return there;
+        }
+        List<Entry> said = with(there.entries(), steered.unwatched(turn(to), turn(to - reading)));
+        return state.following(said)
+                .map(after -> new Seating(said, there.closing(), there.way() + to - reading, after))
+                .orElse(there);
+    }
+
+    /** A round, and the next airfoil once more: its turn has no seam. */
+    private Stream<Saying> roundsAndOne(int landmark) {
+        return rounds(landmark)
+                .map(round -> new Saying(
+                        with(round.entries(), steered.watchedBlades(1, round.sweep() > 0)),
+                        round.identifies(),
+                        round.closing(),
+                        round.way(),
+                        round.from(),
+                        round.sweep() + Math.signum(round.sweep()) * Engine.pitch(row),
+                        true));
+    }
+
+    private Stream<Saying> wholeTurns() {
+        double seam = Math.ceil(problem.slack().below() + problem.slack().above());
+        double sweep = state.usual(row).sign() * (TURN + seam);
+        boolean back = !problem.turns() && !work.option().holds(state.now().seat());
+        return ready().map(ready -> new Saying(
+                with(ready.there().entries(), steered.watched(turn(sweep))),
+                ready.identified(),
+                ready.there().closing(),
+                ready.there().way(),
+                ready.identified().isPresent() || back
+                        ? Optional.empty()
+                        : Optional.of(shown(ready.there(), reading(ready.there()))),
+                sweep,
+                false));
+    }
+
+    private Stream<Saying> stretches(Sweeping.Stretch stretch, boolean first) {
+        return ready().filter(ready -> ready.there().after().place(row).isPresent())
+                .flatMap(ready -> {
+                    Saying plain = stretch(stretch, first, ready, 1);
+                    Stream<Saying> other =
+                            plain.sweep() == 0 ? Stream.of(stretch(stretch, first, ready, -1)) : Stream.empty();
+                    return Stream.concat(Stream.concat(Stream.of(plain), other), byBlades(plain, ready));
+                });
+    }
+
+    /**
+     * Rounded outwards: watching begins a little earlier and ends a little later, never the other way. A look is rounded up
+     * or down, since either may be just out of sight.
+     */
+    private Saying stretch(Sweeping.Stretch stretch, boolean first, Ready ready, int lookUp) {
+        double here = ready.there().after().clock(row).getAsDouble();
+        double reading = reading(ready.there());
+        double grid = TypedDegrees.grid(problem.slack());
+        int sense = work.rising() ? 1 : -1;
+        double length = stretch.to() - stretch.from();
+        double begin = length == 0 && first ? problem.begin(work, here) : work.rising() ? stretch.from() : stretch.to();
+        double way = first ? problem.way(here, begin) : sense * TypedDegrees.wrapped(sense * (begin - here));
+        if (first && problem.watchedToo(work, way) <= problem.prices().turning(way)) {
+            length += Math.abs(way);
+            way = 0;
+        }
+        double to = reading + way;
+        boolean look = length == 0;
+        double typed = way == 0 ? to : look ? lookUp * above(lookUp * to, FINEST) : sense * below(sense * to, grid);
+        double sweep = look ? 0 : above(length + Math.abs(to - typed), grid);
+        List<Entry> before = ready.there().entries();
+        List<Entry> said =
+                typed == reading ? before : with(before, steered.unwatched(turn(typed), turn(typed - reading)));
+        return new Saying(
+                with(said, steered.watched(turn(sense * sweep))),
+                ready.identified(),
+                ready.there().closing(),
+                ready.there().way() + typed - reading,
+                Optional.of(shown(ready.there(), typed)),
+                sense * sweep,
+                false);
+    }
+
+    /**
+     * A little further from where watching ended: what was left at the seam of a turn is then seen, since watching went on
+     * without a break. To the next airfoil, so that one stands at the reference again.
+     */
+    private Stream<Saying> further() {
+        if (!problem.turns()
+                || problem.slack().none()
+                || !work.option().holds(state.now().seat())
+                || work.sweeping().get().length() > LITTLE) {
+            return Stream.empty();
+        }
+        double doubt = Math.ceil(problem.slack().below() + problem.slack().above());
+        double sweep = state.usual(row).sign() * doubt;
+        return Seating.of(state, problem, work.option()).limit(1).flatMap(there -> {
+            Saying degrees = new Saying(
+                    with(there.entries(), steered.watched(turn(sweep))),
+                    OptionalInt.empty(),
+                    there.closing(),
+                    0,
+                    Optional.of(shown(there, reading(there))),
+                    sweep,
+                    false);
+            return Stream.concat(byBlades(degrees, new Ready(there, OptionalInt.empty())), Stream.of(degrees));
+        });
+    }
+
+    private Stream<Saying> byBlades(Saying plain, Ready ready) {
+        if (!problem.turns()) {
+            return Stream.empty();
+        }
+        double pitch = Engine.pitch(row);
+        int sense = plain.sweep() < 0 ? -1 : 1;
+        double way = sense * (plain.way() - ready.there().way());
+        return ByEye.of(way / pitch, Math.abs(plain.sweep()) / pitch, row.count()).stream()
+                .map(eye -> {
+                    List<Entry> before = ready.there().entries();
+                    List<Entry> said = eye.skipped() == 0
+                            ? before
+                            : with(before, steered.unwatchedBlades(Math.abs(eye.skipped()), sense * eye.skipped() > 0));
+                    double skipped = sense * eye.skipped() * pitch;
+                    return new Saying(
+                            with(said, steered.watchedBlades(eye.watched(), sense > 0)),
+                            plain.identifies(),
+                            plain.closing(),
+                            ready.there().way() + skipped,
+                            Optional.of(shown(ready.there(), reading(ready.there()) + skipped)),
+                            sense * eye.watched() * pitch,
+                            false);
+                });
+    }
+
+    /** What comes first so that the scope tip is there and it is known where the row stands. */
+    private Stream<Ready> ready() {
+        Stream<Ready> known = Seating.of(state, problem, work.option())
+                .filter(there -> there.after().place(row).isPresent())
+                .map(there -> new Ready(there, OptionalInt.empty()));
+        if (state.place(row).isPresent() && !problem.turns()) {
+            return known;
+        }
+        return Stream.concat(known, Seating.of(state, problem, work.option()).flatMap(this::identified));
+    }
+
+    private Stream<Ready> identified(Seating there) {
+        int landmark = problem.landmarks().get(0);
+        Entry identification = state.now().counting(row)
+                ? new Entry.Here(new Said<>(landmark, 1), Optional.empty())
+                : new Entry.Datum(new Said<>(row.id(), 1), new Said<>(landmark, 1), Optional.empty(), Optional.empty());
+        Stream<Seating> unknown = Stream.of(new Seating(unsaid(there), there.closing(), 0, there.after()));
+        OptionalDouble here = there.after().likely(row);
+        Stream<Seating> likely = here.isPresent() && problem.turns()
+                ? Stream.of(brought(there, here.getAsDouble(), landmark))
+                : Stream.empty();
+        return Stream.concat(likely, unknown).flatMap(at -> {
+            List<Entry> said = with(at.entries(), identification);
+            return state.following(said).stream()
+                    .map(after ->
+                            new Ready(new Seating(said, at.closing(), at.way(), after), OptionalInt.of(landmark)));
+        });
+    }
+
+    /** Reading of the shaft there; of a row that stands still, of its angle to the scope tip. */
+    private double reading(Seating there) {
+        return there.after().now().reading(row).degrees();
+    }
+
+    /** As it is told: of a row that stands still the clock angle of the scope tip. */
+    private BigDecimal shown(Seating there, double reading) {
+        double angle = problem.turns() ? reading : work.option().view().reference() - reading;
+        return TypedDegrees.number(TypedDegrees.wrapped(angle));
+    }
+}
