@@ -28,6 +28,9 @@ final class CoverageCommand implements Callable<Integer> {
     @Option(names = "--json", description = "prints JSON")
     private boolean json;
 
+    @Option(names = "--csv", description = "prints comma-separated values (RFC 4180), a line for each cell")
+    private boolean csv;
+
     @Option(names = "--row", paramLabel = "ID", description = "this row only; totals stay those of all rows")
     private String row;
 
@@ -48,8 +51,12 @@ final class CoverageCommand implements Callable<Integer> {
         OpenedJob opened = OpenedJob.read(around, job);
         Coverage coverage = opened.coverage();
         List<RowCoverage> rows = rows(opened, coverage, Optional.ofNullable(row));
+        Csv.requireOnly(json && csv);
         if (explained != null) {
             explain(coverage, rows).forEach(around.out()::println);
+        } else if (csv) {
+            opened.doubts().forEach(around.err()::println);
+            around.out().print(CellTables.cells(rows));
         } else if (json) {
             opened.doubts().forEach(around.err()::println);
             around.out().println(JsonText.of(CoverageJson.of(opened, coverage, rows)));
@@ -62,8 +69,10 @@ final class CoverageCommand implements Callable<Integer> {
 
     /** Every zone of the airfoil that the words name, one explanation after the other. */
     private List<String> explain(Coverage coverage, List<RowCoverage> rows) {
-        if (rows.size() != 1 || row == null || json) {
-            throw new Failure("--explain: it explains one airfoil of one row in words; say --row ID, and no --json");
+        if (rows.size() != 1 || row == null || json || csv) {
+            throw new Failure(
+                    "--explain: it explains one airfoil of one row in words; say --row ID, and neither --json nor"
+                            + " --csv");
         }
         RowCoverage only = rows.get(0);
         int airfoil = airfoil(only);

@@ -36,6 +36,11 @@ final class FindingsCommand implements Callable<Integer> {
     @Option(names = "--json", description = "prints JSON")
     private boolean json;
 
+    @Option(
+            names = "--csv",
+            description = "prints comma-separated values (RFC 4180), a line for each finding, lengths in mm")
+    private boolean csv;
+
     FindingsCommand(Surroundings around) {
         this.around = around;
     }
@@ -44,7 +49,10 @@ final class FindingsCommand implements Callable<Integer> {
     public Integer call() {
         OpenedJob opened = OpenedJob.read(around, job);
         Coverage coverage = opened.coverage();
-        if (json) {
+        Csv.requireOnly(json && csv);
+        if (csv) {
+            around.out().print(CellTables.findings(opened, coverage));
+        } else if (json) {
             around.out().println(JsonText.of(json(opened, coverage)));
         } else {
             text(opened, coverage);

@@ -28,6 +28,9 @@ final class GapsCommand implements Callable<Integer> {
     @Option(names = "--json", description = "prints JSON")
     private boolean json;
 
+    @Option(names = "--csv", description = "prints comma-separated values (RFC 4180), a line for each gap")
+    private boolean csv;
+
     GapsCommand(Surroundings around) {
         this.around = around;
     }
@@ -37,7 +40,10 @@ final class GapsCommand implements Callable<Integer> {
         OpenedJob opened = OpenedJob.read(around, job);
         Coverage coverage = opened.coverage();
         List<LeftAgain.Left> gaps = left(opened, Gaps.of(coverage));
-        if (json) {
+        Csv.requireOnly(json && csv);
+        if (csv) {
+            around.out().print(CellTables.gaps(gaps));
+        } else if (json) {
             around.out().println(JsonText.of(json(gaps)));
         } else {
             text(gaps, opened.fold(), coverage);

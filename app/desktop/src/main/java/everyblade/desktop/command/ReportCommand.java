@@ -13,6 +13,7 @@ import everyblade.record.signing.SignedAs;
 import everyblade.record.signing.Statement;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -30,7 +31,7 @@ final class ReportCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
     private Path job;
 
-    @Option(names = "--out", required = true, paramLabel = "F.pdf", description = "the file to write")
+    @Option(names = "--out", required = true, paramLabel = "F", description = "the file to write: .pdf or .html")
     private Path out;
 
     ReportCommand(Surroundings around) {
@@ -39,11 +40,15 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        NewFile file = NewFile.pdf(around, "--out", out);
+        boolean html = out.toString().toLowerCase(Locale.ROOT).endsWith(".html");
+        NewFile file = html ? NewFile.at(around, "--out", out) : NewFile.pdf(around, "--out", out);
         OpenedJob opened = OpenedJob.read(around, job);
         ReportFacts facts = facts(opened);
         facts.doubts().forEach(around.err()::println);
-        file.write(ReportPdf.write(opened.fold(), opened.coverage(), facts, exhibits(opened)));
+        file.write(
+                html
+                        ? ReportPdf.html(opened.fold(), opened.coverage(), facts, exhibits(opened))
+                        : ReportPdf.write(opened.fold(), opened.coverage(), facts, exhibits(opened)));
         return Commands.FINE;
     }
 

@@ -17,6 +17,7 @@ import everyblade.picture.scene.Scene;
 import everyblade.picture.scene.Theme;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -57,10 +58,12 @@ final class Maps {
     }
 
     private static Block drawing(ScenePainter painter, Scene scene) {
-        return new Block.Drawing(scene.width() * POINTS_PER_MM, scene.height() * POINTS_PER_MM, graphics -> {
+        Block.Painter paints = graphics -> {
             graphics.scale(POINTS_PER_MM, POINTS_PER_MM);
             painter.paint(scene, graphics);
-        });
+        };
+        return new Block.Drawing(
+                scene.width() * POINTS_PER_MM, scene.height() * POINTS_PER_MM, paints, Optional.of(scene));
     }
 
     private static Tally tally(RowCoverage row) {

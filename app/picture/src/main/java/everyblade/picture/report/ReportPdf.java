@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The report of a job as a PDF: the same record always gives the same bytes, whatever the clock and the locale.
+ * The report of a job as a PDF, or as HTML: the same record always gives the same bytes, whatever the clock and the locale.
  *
  * <p>As long as anything is open, the word INCOMPLETE stands on every page.
  */
@@ -47,20 +47,28 @@ public final class ReportPdf {
      * @param exhibits that it shows
      */
     public static byte[] write(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits) {
+        return pages(fold, coverage, facts, exhibits).pdf();
+    }
+
+    /** The same report as one HTML file. */
+    public static byte[] html(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits) {
+        return pages(fold, coverage, facts, exhibits).html();
+    }
+
+    private static Pages pages(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits) {
         Reported job = Reported.of(fold, coverage, facts, exhibits);
         String engine = job.model().name() + ", serial " + facts.serial();
         return new Pages(
-                        "Borescope inspection report: " + engine,
-                        "en-GB",
-                        dated(job),
-                        seed(facts.head()),
-                        new Margins(
-                                "Borescope inspection report – " + engine,
-                                job.closing().any() ? "INCOMPLETE" : "",
-                                notices(job),
-                                "record " + facts.head()),
-                        blocks(job))
-                .pdf();
+                "Borescope inspection report: " + engine,
+                "en-GB",
+                dated(job),
+                seed(facts.head()),
+                new Margins(
+                        "Borescope inspection report – " + engine,
+                        job.closing().any() ? "INCOMPLETE" : "",
+                        notices(job),
+                        "record " + facts.head()),
+                blocks(job));
     }
 
     /** What the engine model and the limits say of themselves, such as that they are invented. */

@@ -1,8 +1,10 @@
 package everyblade.picture.report.page;
 
+import everyblade.picture.scene.Scene;
 import java.awt.Graphics2D;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** One thing on the pages; blocks follow each other downwards. Sizes are points, 1/72 inch. */
 public sealed interface Block {
@@ -100,8 +102,15 @@ public sealed interface Block {
      * @param width of what the painter paints
      * @param height of what the painter paints
      * @param painter paints from (0, 0) to (width, height), y downwards
+     * @param scene the same as a scene, if it is one
      */
-    record Drawing(double width, double height, Painter painter) implements Block {}
+    record Drawing(double width, double height, Painter painter, Optional<Scene> scene) implements Block {
+
+        /** One that is only painted. */
+        public Drawing(double width, double height, Painter painter) {
+            this(width, height, painter, Optional.empty());
+        }
+    }
 
     /** Paints something. */
     @FunctionalInterface

@@ -4,6 +4,7 @@ import everyblade.core.turning.EntryTime;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
@@ -57,6 +58,11 @@ public record Pages(String title, String language, Instant dated, long seed, Mar
         } catch (IOException impossible) {
             throw new UncheckedIOException("a PDF in memory could not be written", impossible);
         }
+    }
+
+    /** The same as one HTML file that needs nothing else. */
+    public byte[] html() {
+        return HtmlText.of(this).getBytes(StandardCharsets.UTF_8);
     }
 
     private void margins(PDDocument document, Letters letters, List<String> notice, int index) throws IOException {
