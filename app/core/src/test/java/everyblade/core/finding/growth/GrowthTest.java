@@ -126,6 +126,10 @@ class GrowthTest {
                     .isEqualTo(Trend.UNSURE);
             assertThat(growth("a nick 3 tpl 1 ± 0.3", "a nick 3 tpl 0.4 ± 0.4").trend())
                     .isEqualTo(Trend.SHRUNK);
+            assertThat(growth("a nick 3 tpl 1 ± 0.3", "a nick 3 tpl 0.7 ± 0.4").trend())
+                    .isEqualTo(Trend.UNSURE);
+            assertThat(growth("a nick 3 tpl 1 ± 0.3", "a nick 3 tpl 1.2 ± 0.4").trend())
+                    .isEqualTo(Trend.UNSURE);
             assertThat(growth("a nick 3 tpl 1", "a nick 3 tpl 5 ± 0.4").trend()).isEqualTo(Trend.UNKNOWN);
         }
 
