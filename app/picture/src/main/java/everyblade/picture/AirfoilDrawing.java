@@ -13,7 +13,6 @@ import everyblade.picture.scene.Style;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Draws the cells of a row's airfoils: each zone once, in its look, damage marked on top.
@@ -31,6 +30,9 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
     private static final double NARROW = 0.6;
 
     private static final double TINY = 1.5;
+
+    private static final double DAMAGE_SHARE = 0.45;
+    private static final double DAMAGE_MOST = 1.6;
 
     /** One airfoil in its patch, all its cells in one group. */
     Group whole(int airfoil, Patch patch) {
@@ -68,11 +70,10 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
             Patch place = plan.patch(zone, patch);
             Optional<Cell> cell = Optional.of(cellOf(airfoil, zone));
             Look look = looks.looks().get(zone);
-            double share = looks.shares().get(zone);
-            items.addAll(plain ? plain(look, share, place, cell) : framed(look, share, place, cell));
+            items.addAll(plain ? plain(look, place, cell) : framed(look, place, cell));
         }
         if (!plain) {
-            items.addAll(outline(airfoil, patch));
+            items.add(Item.of(patch, Style.lined(Ink.LINE, 0.12)));
             return Group.of(items);
         }
         // Outlines of such small airfoils would be most of what is seen: a line under them stands for all.
@@ -80,20 +81,11 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
         items.add(Item.of(
                 tiny ? patch.part(0, 1, -0.05, 0.05) : patch,
                 tiny ? Style.filled(Ink.FAINT) : Style.lined(Ink.FAINT, 0.1)));
-        for (int zone = 0; zone < plan.places().size(); zone++) {
-            if (looks.damaged().contains(zone)) {
-                items.add(Item.of(plan.patch(zone, patch), Style.lined(Ink.LINE, 0.3)));
-            }
-        }
         return Group.of(items);
     }
 
     private List<Item> cell(int airfoil, int zone, Patch patch) {
-        return cell(
-                Look.of(coverage, airfoil, zone),
-                patch,
-                OptionalDouble.of(coverage.areas(airfoil, zone).seen()),
-                Optional.of(cellOf(airfoil, zone)));
+        return cell(Look.of(coverage, airfoil, zone), patch, Optional.of(cellOf(airfoil, zone)));
     }
 
     private Cell cellOf(int airfoil, int zone) {
@@ -101,31 +93,31 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
     }
 
     /** A cell too small for a pattern: its wash, and of its mark as much as a pattern would have about. */
-    private static List<Item> plain(Look look, double share, Patch patch, Optional<Cell> cell) {
+    private static List<Item> plain(Look look, Patch patch, Optional<Cell> cell) {
         Ink ground = ground(look);
         // There are thousands of them, and the paper is there already.
         Item whole = new Item(patch, ground == Ink.PAPER ? Style.NONE : Style.filled(ground), cell);
         return switch (look.pattern()) {
             case SOLID, EMPTY -> List.of(whole);
-            case FILLED_UP -> List.of(whole, Item.of(patch.part(0, 1, 0, share), Style.filled(look.mark())));
+            case FILLED_UP -> List.of(whole, Item.of(patch.part(0, 1, 0, Pattern.MOST), Style.filled(look.mark())));
             default -> List.of(whole, Item.of(patch.part(0, 1, 0.35, 0.65), Style.filled(look.mark())));
         };
     }
 
     /** A cell, or the sample of one in the legend. */
-    static List<Item> cell(Look look, Patch patch, OptionalDouble share, Optional<Cell> cell) {
+    static List<Item> cell(Look look, Patch patch, Optional<Cell> cell) {
         List<Item> items = new ArrayList<>();
         items.add(new Item(patch, Style.both(ground(look), hair(look), HAIR), cell));
-        pattern(look, patch, share).ifPresent(items::add);
+        pattern(look, patch).ifPresent(items::add);
         return items;
     }
 
     /** A cell whose outline is filled, not drawn: a fraction of the work where there are thousands. */
-    private static List<Item> framed(Look look, double share, Patch patch, Optional<Cell> cell) {
+    private static List<Item> framed(Look look, Patch patch, Optional<Cell> cell) {
         List<Item> items = new ArrayList<>();
         items.add(new Item(patch, Style.filled(hair(look)), cell));
         items.add(Item.of(patch.within(HAIR / 2), Style.filled(ground(look))));
-        pattern(look, patch, OptionalDouble.of(share)).ifPresent(items::add);
+        pattern(look, patch).ifPresent(items::add);
         return items;
     }
 
@@ -138,7 +130,7 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
     }
 
     /** What lies on the ground of a cell; nothing on that of a solid one. */
-    private static Optional<Item> pattern(Look look, Patch patch, OptionalDouble share) {
+    private static Optional<Item> pattern(Look look, Patch patch) {
         if (look.pattern() == Pattern.SOLID) {
             return Optional.empty();
         }
@@ -147,7 +139,7 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
         Style style = look.pattern().isLined()
                 ? Style.lined(look.mark(), hundredths((look.pattern() == Pattern.CROSS ? 0.14 : 0.2) * spacing))
                 : Style.filled(look.mark());
-        return look.pattern().on(patch, spacing, share).map(shape -> Item.of(shape, style));
+        return look.pattern().on(patch, spacing).map(shape -> Item.of(shape, style));
     }
 
     /** Few different widths, for each is a style of its own. */
@@ -160,27 +152,19 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
         items.add(Item.of(patch, Style.lined(Ink.LINE, 0.12)));
         for (int zone = 0; zone < plan.places().size(); zone++) {
             if (coverage.remarked(Remark.What.FOUND, airfoil, zone)) {
-                items.addAll(damage(plan.patch(zone, patch)));
+                Patch place = plan.patch(zone, patch);
+                items.add(damage(place.middle(), DAMAGE_SHARE * Math.min(place.length(), place.height())));
             }
         }
         return items;
     }
 
-    /** A heavy frame and a lozenge, over whatever state the cell has. */
-    static List<Item> damage(Patch patch) {
-        double size = Math.min(2.2, Math.min(patch.length(), patch.height()));
-        double line = Math.max(0.18, hundredths(0.14 * size));
-        Point middle = patch.middle();
-        double half = 0.36 * size;
-        return List.of(
-                Item.of(patch, Style.lined(Ink.LINE, 2 * line)),
-                Item.of(patch, Style.lined(Ink.PAPER, hundredths(0.5 * line))),
-                Item.of(
-                        new Polygon(List.of(
-                                middle.plus(0, -half),
-                                middle.plus(half, 0),
-                                middle.plus(0, half),
-                                middle.plus(-half, 0))),
-                        Style.both(Ink.PAPER, Ink.LINE, line)));
+    /** One sign over whatever state the cell has: a lozenge so far from its middle to its corners, mm. */
+    static Item damage(Point middle, double half) {
+        double far = Math.min(DAMAGE_MOST, half);
+        return Item.of(
+                new Polygon(
+                        List.of(middle.plus(0, -far), middle.plus(far, 0), middle.plus(0, far), middle.plus(-far, 0))),
+                Style.both(Ink.ALERT, Ink.PAPER, Math.max(0.1, hundredths(0.2 * far))));
     }
 }

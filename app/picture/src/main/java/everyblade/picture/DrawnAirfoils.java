@@ -22,21 +22,21 @@ record DrawnAirfoils(List<Looks> looks, List<Group> groups) {
      *
      * @param before a drawing in the same places, or none
      * @param drawing draws a row
-     * @param remarked what people said of its cells
+     * @param stated cells that a picture is said to show
      * @param patch gives the place of an airfoil
      * @param fine mm below which a cell is too small for a pattern
      */
     static DrawnAirfoils of(
-            DrawnAirfoils before, AirfoilDrawing drawing, Remarked remarked, IntFunction<Patch> patch, double fine) {
+            DrawnAirfoils before, AirfoilDrawing drawing, Remarked stated, IntFunction<Patch> patch, double fine) {
         int count = drawing.coverage().row().count();
         List<Looks> looks = new ArrayList<>(count);
         List<Group> groups = new ArrayList<>(count);
         for (int n = 1; n <= count; n++) {
-            if (n <= before.looks.size() && before.looks.get(n - 1).holdFor(drawing.coverage(), remarked, n)) {
+            if (n <= before.looks.size() && before.looks.get(n - 1).holdFor(drawing.coverage(), stated, n)) {
                 looks.add(before.looks.get(n - 1));
                 groups.add(before.groups.get(n - 1));
             } else {
-                Looks now = Looks.of(drawing.coverage(), remarked, n);
+                Looks now = Looks.of(drawing.coverage(), stated, n);
                 looks.add(now);
                 groups.add(drawing.silent(n, now, patch.apply(n), fine));
             }

@@ -1,6 +1,5 @@
 package everyblade.picture;
 
-import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Headline;
 import everyblade.core.coverage.Percent;
 import java.math.BigDecimal;
@@ -34,11 +33,6 @@ public record Figures(Headline headline, MapWords words) {
     /** All three in one line, with the cells that are left. */
     public String line() {
         return words.say("figures.line", left(), headline.left(), headline.within(), seen(), beyond());
-    }
-
-    /** All three in few words, with what they rest on. */
-    String brief(Basis basis) {
-        return words.say("figures.brief", left(), seen(), beyond(), words.basis(basis));
     }
 
     /** All three as they stand in tables, such as {@code 12.5 / 31.2 / 66.0 %}. */

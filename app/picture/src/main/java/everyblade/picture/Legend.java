@@ -4,6 +4,7 @@ import everyblade.picture.scene.Flat;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Shape.Anchor;
 import everyblade.picture.scene.Shape.Patch;
@@ -11,7 +12,6 @@ import everyblade.picture.scene.Shape.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** What each look means, in plain words. */
 final class Legend {
@@ -19,26 +19,25 @@ final class Legend {
     /** Height of one entry, mm. */
     static final double ENTRY = 6.9;
 
-    /** Size of the legend that only names the looks, mm. */
-    static final double NAMES_WIDTH = 42;
+    private static final int ENTRIES = Look.values().length + 1;
 
-    static final double NAMES_HEIGHT = 4.7 * (Look.values().length + 1);
+    private static final double LINE = 5;
+    private static final double LINE_SAMPLE = 4;
+    private static final double LINE_LETTERS = 2.8;
 
     private static final double SAMPLE_WIDTH = 9;
     private static final double SAMPLE_HEIGHT = 5.6;
-    private static final double SAMPLE_SHARE = 0.6;
 
     private Legend() {}
 
     /** The legend in columns, its upper left corner at a place. */
     static Group at(Point corner, int columns, double columnWidth) {
         List<Item> items = new ArrayList<>();
-        int entries = Look.values().length + 1;
-        int rows = (entries + columns - 1) / columns;
-        for (int i = 0; i < entries; i++) {
+        int rows = (ENTRIES + columns - 1) / columns;
+        for (int i = 0; i < ENTRIES; i++) {
             Point at = corner.plus(i / rows * columnWidth, i % rows * ENTRY);
             Patch sample = new Patch(new Flat(at.plus(0, SAMPLE_HEIGHT)), 0, SAMPLE_WIDTH, 0, SAMPLE_HEIGHT);
-            boolean damage = i == entries - 1;
+            boolean damage = i == ENTRIES - 1;
             Look look = damage ? Look.UNSEEN : Look.values()[i];
             items.addAll(sample(look, damage, sample));
             Point words = at.plus(SAMPLE_WIDTH + 2, 2.4);
@@ -54,25 +53,52 @@ final class Legend {
         return new Group("Legend", items);
     }
 
-    /** A column of samples with their names only, so many times as large as usual. */
-    static List<Item> names(Point corner, double size, MapWords said) {
+    /** Height of the legend that only names the looks, on as many lines as its width makes it need, mm. */
+    static double linesHeight(double width, MapWords said) {
+        return (1 + breaks(width, said).size()) * LINE;
+    }
+
+    /** Samples with their names only, one after the other; the last line's foot at the corner. */
+    static Group lines(Point lowerLeft, double width, MapWords said) {
         List<Item> items = new ArrayList<>();
-        int entries = Look.values().length + 1;
-        double step = size * NAMES_HEIGHT / entries;
-        for (int i = 0; i < entries; i++) {
-            boolean damage = i == entries - 1;
+        List<Integer> breaks = breaks(width, said);
+        double y = lowerLeft.y() - (1 + breaks.size()) * LINE;
+        double x = lowerLeft.x() + 1;
+        for (int i = 0; i < ENTRIES; i++) {
+            if (breaks.contains(i)) {
+                x = lowerLeft.x() + 1;
+                y += LINE;
+            }
+            boolean damage = i == ENTRIES - 1;
             Look look = damage ? Look.UNSEEN : Look.values()[i];
-            Point foot = corner.plus(0, (i + 1) * step - 0.6);
-            items.addAll(sample(look, damage, new Patch(new Flat(foot), 0, 8 * size, 0, step - 1.2)));
-            items.add(Item.of(
-                    Text.upright(
-                            foot.plus(10 * size, -0.5 * (step - 1.2) + 1.1 * size),
-                            name(look, damage, said),
-                            3.5 * size,
-                            Anchor.START),
-                    Ink.LINE));
+            Patch patch = new Patch(new Flat(new Point(x, y + LINE - 1)), 0, LINE_SAMPLE, 0, LINE - 2);
+            items.addAll(sample(look, damage, patch));
+            Point words = new Point(x + LINE_SAMPLE + 1, y + LINE / 2 + Lettering.CAPITAL * LINE_LETTERS / 2);
+            items.add(Item.of(Text.upright(words, name(look, damage, said), LINE_LETTERS, Anchor.START), Ink.LINE));
+            x += entryWidth(i, said);
         }
-        return items;
+        return Group.of(items);
+    }
+
+    private static double entryWidth(int entry, MapWords said) {
+        boolean damage = entry == ENTRIES - 1;
+        String name = name(damage ? Look.UNSEEN : Look.values()[entry], damage, said);
+        return LINE_SAMPLE + 1 + Lettering.length(name, LINE_LETTERS) * Lettering.SLACK + 2;
+    }
+
+    /** The entries with which a line begins, but for the first. */
+    private static List<Integer> breaks(double width, MapWords said) {
+        List<Integer> breaks = new ArrayList<>();
+        double x = 1;
+        for (int i = 0; i < ENTRIES; i++) {
+            double wide = entryWidth(i, said);
+            if (x > 1 && x + wide > width) {
+                breaks.add(i);
+                x = 1;
+            }
+            x += wide;
+        }
+        return breaks;
     }
 
     private static String name(Look look, boolean damage, MapWords words) {
@@ -80,10 +106,9 @@ final class Legend {
     }
 
     private static List<Item> sample(Look look, boolean damage, Patch patch) {
-        List<Item> items =
-                new ArrayList<>(AirfoilDrawing.cell(look, patch, OptionalDouble.of(SAMPLE_SHARE), Optional.empty()));
+        List<Item> items = new ArrayList<>(AirfoilDrawing.cell(look, patch, Optional.empty()));
         if (damage) {
-            items.addAll(AirfoilDrawing.damage(patch));
+            items.add(AirfoilDrawing.damage(patch.middle(), 0.45 * patch.height()));
         }
         return items;
     }

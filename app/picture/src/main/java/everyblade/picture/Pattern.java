@@ -9,7 +9,6 @@ import everyblade.picture.scene.Shape.Strokes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * What a cell is covered with, so that its state can be told without colour.
@@ -22,7 +21,7 @@ public enum Pattern {
     EMPTY,
     /** All of it. */
     SOLID,
-    /** From its foot up to the share. */
+    /** Most of it, from its foot up. */
     FILLED_UP,
     /** Lines one way. */
     HATCH,
@@ -35,8 +34,8 @@ public enum Pattern {
     /** Lines across the row. */
     SLITS;
 
-    /** Where a share that is not known is drawn. */
-    private static final double MIDDLE = 0.5;
+    /** How far up that is, share of the cell: what is seen as far as it can be is to look done, but not seen. */
+    static final double MOST = 0.72;
 
     /** Degrees of a ring that a straight line may span. */
     private static final double STRAIGHT = 4;
@@ -45,15 +44,14 @@ public enum Pattern {
      * The shape that covers a cell; empty if nothing does.
      *
      * @param spacing mm between lines or dots, at least about so much
-     * @param share of the cell that is filled, where that matters and is known
      */
-    public Optional<Shape> on(Patch patch, double spacing, OptionalDouble share) {
+    public Optional<Shape> on(Patch patch, double spacing) {
         int along = Math.max(1, (int) (patch.length() / spacing));
         int across = Math.max(1, (int) (patch.height() / spacing));
         return switch (this) {
             case EMPTY -> Optional.empty();
             case SOLID -> Optional.of(patch);
-            case FILLED_UP -> Optional.of(patch.part(0, 1, 0, share.orElse(MIDDLE)));
+            case FILLED_UP -> Optional.of(patch.part(0, 1, 0, MOST));
             case HATCH -> Optional.of(new Strokes(diagonals(patch, along, across, false)));
             case CROSS -> {
                 List<List<Point>> lines = diagonals(patch, along, across, false);

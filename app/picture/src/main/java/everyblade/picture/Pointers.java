@@ -57,18 +57,6 @@ record Pointers(Polar polar, double rim) {
         return groups;
     }
 
-    /** A heavy pointer where the scope tip looks, with the range that its window shows, and words beside it. */
-    List<Item> scopeTip(double clock, View view, MapWords said) {
-        List<Item> items = new ArrayList<>();
-        view.window().ifPresent(window -> items.add(arc(clock, window.halfWidth(), rim - 0.4, 0.8)));
-        items.add(Item.of(triangle(clock, rim - 0.2, rim - 4.8, 2.4), Style.filled(Ink.LINE)));
-        String words = said.say("tip");
-        ArcText text = new ArcText(polar, rim - 3, 3.1);
-        double aside = text.reach(words) + 3.4 / polar.scale(rim - 3);
-        items.addAll(text.at(clock + aside, words, Ink.LINE));
-        return items;
-    }
-
     private Item arc(double clock, double half, double radius, double width) {
         List<Point> arc = new ArrayList<>();
         int pieces = Math.max(1, (int) Math.ceil(half));

@@ -26,7 +26,8 @@ import java.util.stream.IntStream;
  * @param high radius at which they end and the lane begins, mm
  * @param lane height of the lane, mm
  */
-record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, double high, double lane) {
+record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, double high, double lane)
+        implements RowPlace {
 
     /** Share of a pitch that is left free between airfoils, and at most so many degrees. */
     static final double GAP = 0.06;
@@ -38,16 +39,16 @@ record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, do
 
     private static final double ROUNDING = 1e-6;
 
-    /** The patch of an airfoil. */
-    Patch patch(int airfoil) {
+    @Override
+    public Patch patch(int airfoil) {
         double middle = standing.clock(airfoil);
         double pitch = Engine.pitch(coverage.row());
         double half = (pitch - Math.min(GAP * pitch, GAP_MOST)) / 2;
         return new Patch(polar, middle - half, middle + half, low, high);
     }
 
-    /** The cell that a place on the sheet lies in; empty outside the ring and between airfoils. */
-    Optional<Cell> cellAt(Point place) {
+    @Override
+    public Optional<Cell> cellAt(Point place) {
         double across = polar.across(place);
         if (across < low || across >= high) {
             return Optional.empty();
@@ -75,27 +76,17 @@ record Ring(RowCoverage coverage, Standing standing, Polar polar, double low, do
         return Math.floorMod(Math.round(pitches), row.count()) + 1;
     }
 
-    /** Whether this is the ring of a cell. */
-    boolean has(Cell cell) {
-        return coverage.row().id().equals(cell.row())
-                && cell.airfoil() >= 1
-                && cell.airfoil() <= coverage.row().count()
-                && cell.zone() >= 0
-                && cell.zone() < coverage.zoning().size();
+    @Override
+    public boolean liesLike(RowPlace other) {
+        return other instanceof Ring ring
+                && low == ring.low
+                && high == ring.high
+                && polar.equals(ring.polar)
+                && standing.equals(ring.standing);
     }
 
-    /** Whether each cell lies in the same place in both. */
-    boolean liesLike(Ring other) {
-        return low == other.low && high == other.high && polar.equals(other.polar) && standing.equals(other.standing);
-    }
-
-    /** Its airfoils without words; those that look as before are the same groups as before. */
-    DrawnAirfoils drawn(DrawnAirfoils before, Remarked remarked, double fine) {
-        return DrawnAirfoils.of(before, drawing(), remarked, this::patch, fine);
-    }
-
-    /** Where the zones of each airfoil lie. */
-    ZonePlan plan() {
+    @Override
+    public ZonePlan plan() {
         return ZonePlan.unwrapped(
                 coverage.row(), coverage.zoning(), coverage.row().numbering());
     }

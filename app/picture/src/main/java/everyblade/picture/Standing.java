@@ -3,6 +3,7 @@ package everyblade.picture;
 import everyblade.core.angle.Turn;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Placing.Place;
+import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
@@ -40,9 +41,13 @@ record Standing(Row row, Turn first, Optional<Doubt> doubt) {
                 .orElse(new Standing(row, Turn.ZERO, Optional.of(Doubt.LOST)));
     }
 
-    /** The same row turned so that airfoil 1 stands on top. */
-    Standing onTop() {
-        return new Standing(row, Turn.ZERO, doubt);
+    /** Clock angle at which the scope tip looks at the row in view, degrees. */
+    static double scopeTip(Situation situation, Seat seat) {
+        // What is kept of a row that stands still is its angle to the scope tip, which grows as the tip goes back.
+        double drawn = seat.row().kind() == RowKind.ROTOR
+                ? 0
+                : situation.reading(seat.row()).degrees();
+        return seat.reference().degrees() - drawn;
     }
 
     /** Why it is not known where they stand, in words; blank if it is. */

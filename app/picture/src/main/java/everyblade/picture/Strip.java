@@ -38,7 +38,8 @@ record Strip(
         double letters,
         double lineMost,
         double least,
-        MapWords said) {
+        MapWords said)
+        implements RowPlace {
 
     private static final double NUMBERS = 1.8;
     private static final double GAP = 0.06;
@@ -52,15 +53,30 @@ record Strip(
         return new Strip(coverage, corner, width, height, 38, 2.2, 5, READABLE, MapWords.ENGLISH);
     }
 
-    /** In a room on a screen, where words are read from farther away. */
-    static Strip onScreen(RowCoverage coverage, Point corner, double width, double height, MapWords said) {
-        Strip unnamed = new Strip(coverage, corner, width, height, 0, SCREEN_LETTERS, 12, SCREEN_READABLE, said);
-        double longest = unnamed.besides().stream()
-                .mapToDouble(name -> Lettering.length(name.words(), SCREEN_LETTERS + 0.1) * Lettering.SLACK)
-                .max()
-                .orElse(0);
-        double names = Math.min(0.3 * width, longest + 2 * BESIDE);
+    /** Zone by zone in a room on a screen, where words are read from farther away; names as wide as is given. */
+    static Strip opened(RowCoverage coverage, Point corner, double width, double height, double names, MapWords said) {
         return new Strip(coverage, corner, width, height, names, SCREEN_LETTERS, 12, SCREEN_READABLE, said);
+    }
+
+    /** As high as its room, without words of its own. */
+    static Strip low(RowCoverage coverage, Point corner, double width, double height, double names, MapWords said) {
+        return new Strip(coverage, corner, width, height, names, 0, height, 0, said);
+    }
+
+    /** The cell of the airfoil so many numbers on, after the last the first. */
+    Cell beside(Cell cell, int on) {
+        return new Cell(
+                cell.row(),
+                Math.floorMod(cell.airfoil() - 1 + on, coverage.row().count()) + 1,
+                cell.zone());
+    }
+
+    /** The cell so many lines higher; empty beyond the tip and the root. */
+    Optional<Cell> over(Cell cell, int lines) {
+        int band = plan().places().get(cell.zone()).band() + lines;
+        return band < 0 || band >= plan().bands()
+                ? Optional.empty()
+                : Optional.of(new Cell(cell.row(), cell.airfoil(), plan().zone(0, band)));
     }
 
     /**
@@ -102,23 +118,29 @@ record Strip(
         return groups;
     }
 
-    /** Its airfoils without words; those that look as before are the same groups as before. */
-    DrawnAirfoils drawn(DrawnAirfoils before, Remarked remarked, double fine) {
-        return DrawnAirfoils.of(before, new AirfoilDrawing(coverage, plan()), remarked, this::patch, fine);
+    @Override
+    public boolean liesLike(RowPlace other) {
+        return other instanceof Strip strip
+                && coverage.row().equals(strip.coverage.row())
+                && corner.equals(strip.corner)
+                && width == strip.width
+                && height == strip.height
+                && names == strip.names
+                && letters == strip.letters;
     }
 
-    /** The patch of an airfoil. */
-    Patch patch(int airfoil) {
+    @Override
+    public Patch patch(int airfoil) {
         return new Patch(frame(), (airfoil - 1 + GAP / 2) * pitch(), (airfoil - GAP / 2) * pitch(), 0, high());
     }
 
-    /** Where the zones of each airfoil lie. */
-    ZonePlan plan() {
+    @Override
+    public ZonePlan plan() {
         return ZonePlan.stacked(coverage.row(), coverage.zoning());
     }
 
-    /** The cell that a place on the sheet lies in; empty outside the strip and between airfoils. */
-    Optional<Cell> cellAt(Point place) {
+    @Override
+    public Optional<Cell> cellAt(Point place) {
         double across = frame().across(place);
         int airfoil = (int) Math.floor(frame().along(place) / pitch()) + 1;
         if (across < 0

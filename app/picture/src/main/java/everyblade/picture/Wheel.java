@@ -60,7 +60,7 @@ record Wheel(String name, Polar polar, double radius, Facing facing) {
 
     /** Marks every 10 degrees, told every 30. */
     List<Item> clock() {
-        return new ClockScale(polar, radius, 0, MapWords.ENGLISH, 2.6).items();
+        return new ClockScale(polar, radius, MapWords.ENGLISH, 2.6).angles();
     }
 
     private List<Item> hub(double hub) {

@@ -33,9 +33,9 @@ class LookTest {
             if (row.state(1, zone) == State.PART) {
                 boolean half = row.areas(1, zone).reach() >= 0.5;
                 assertThat(Look.of(row, 1, zone)).isEqualTo(half ? Look.PART : Look.GLIMPSED);
-                assertThat(line(1, zone, MapWords.ENGLISH)).endsWith(half ? "inspected in part" : "only a glimpse");
+                assertThat(line(1, zone, MapWords.ENGLISH)).endsWith(half ? "as far as can be" : "only a glimpse");
                 assertThat(line(1, zone, MapWords.of(Locale.GERMAN)))
-                        .endsWith(half ? "teilweise gesehen" : "nur ein Blick");
+                        .endsWith(half ? "so weit es geht" : "nur ein Blick");
                 glimpsed += half ? 0 : 1;
             }
         }
@@ -51,7 +51,7 @@ class LookTest {
             if (why.outOfReach()) {
                 met.add(why);
                 assertThat(Look.of(row, 1, zone)).isEqualTo(Look.OUT_OF_REACH);
-                assertThat(line(1, zone, MapWords.ENGLISH)).endsWith("out of reach");
+                assertThat(line(1, zone, MapWords.ENGLISH)).endsWith("no view shows it");
                 assertThat(new CellTelling(JOB.coverage(), MapWords.ENGLISH).lines(new Cell("r", 1, zone)))
                         .contains(why.words())
                         .noneMatch(line -> line.contains("accessible") || line.contains("no access"));

@@ -24,7 +24,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,7 +38,7 @@ class PatternTest {
     /** Where a cell has its mark rather than what lies under it, as printed in black and white, its outline left out. */
     private static BitSet print(Look look, double width, double height) {
         Patch patch = new Patch(new Flat(new Point(0, height)), 0, width, 0, height);
-        List<Item> items = AirfoilDrawing.cell(look, patch, OptionalDouble.of(0.6), Optional.empty());
+        List<Item> items = AirfoilDrawing.cell(look, patch, Optional.empty());
         Scene scene = new Scene(width, height, "", "", List.of(Group.of(items)));
         int columns = (int) (width * FINENESS);
         int rows = (int) (height * FINENESS);
@@ -90,7 +89,7 @@ class PatternTest {
     void stay_within_their_cell(Pattern pattern) {
         for (Frame frame : List.of(new Flat(new Point(10, 10)), new Polar(new Point(10, 10), true))) {
             Patch patch = new Patch(frame, 3, 47, 20, 29);
-            Optional<Shape> shape = pattern.on(patch, 0.7, OptionalDouble.empty());
+            Optional<Shape> shape = pattern.on(patch, 0.7);
             points(shape).forEach(point -> {
                 double along = frame instanceof Polar polar
                         ? ArcText.wrapped(Math.toDegrees(Math.atan2(
@@ -114,12 +113,15 @@ class PatternTest {
     }
 
     @Test
-    void a_known_share_is_filled_from_the_foot_and_an_unknown_one_half_way() {
+    void what_is_seen_as_far_as_it_can_be_is_filled_from_its_foot_over_most_of_the_cell_but_not_all() {
         Patch patch = new Patch(new Flat(new Point(0, 0)), 0, 4, 10, 20);
-        assertThat(Pattern.FILLED_UP.on(patch, 1, OptionalDouble.of(0.25)))
-                .contains(new Patch(patch.frame(), 0, 4, 10, 12.5));
-        assertThat(Pattern.FILLED_UP.on(patch, 1, OptionalDouble.empty()))
-                .contains(new Patch(patch.frame(), 0, 4, 10, 15));
+        assertThat(Pattern.FILLED_UP.on(patch, 1))
+                .containsInstanceOf(Patch.class)
+                .get()
+                .satisfies(shape -> {
+                    assertThat(((Patch) shape).low()).isEqualTo(10);
+                    assertThat(((Patch) shape).high()).isBetween(16.0, 19.0);
+                });
     }
 
     @Test

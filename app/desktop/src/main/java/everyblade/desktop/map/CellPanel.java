@@ -1,11 +1,12 @@
 package everyblade.desktop.map;
 
 import everyblade.core.coverage.Coverage;
-import everyblade.picture.CellPicture;
 import everyblade.picture.CellTelling;
-import everyblade.picture.MapFacts;
 import everyblade.picture.MapStyle;
 import everyblade.picture.MapWords;
+import everyblade.picture.ScreenKind;
+import everyblade.picture.ScreenPicture;
+import everyblade.picture.ScreenView;
 import everyblade.picture.Step;
 import everyblade.picture.scene.Cell;
 import everyblade.picture.scene.Ink;
@@ -26,12 +27,12 @@ import javax.swing.JComponent;
 import javax.swing.ToolTipManager;
 
 /**
- * A component that shows a picture of cells, of which one may be selected and one is under the mouse.
+ * A component that shows rows of cells in one of several layouts; one cell may be selected, one is under the mouse.
  *
  * <p>Arrows walk from cell to cell, page up and down from airfoil to airfoil; plus, minus and 0 enlarge; shift and arrows
  * move; the wheel enlarges at the mouse, dragging moves.
  */
-abstract class CellPanel extends JComponent {
+public final class CellPanel extends JComponent {
 
     private static final long serialVersionUID = 1;
 
@@ -40,17 +41,23 @@ abstract class CellPanel extends JComponent {
 
     private static final double ZOOM_STEP = 1.5;
 
+    /** Below this a sheet is drawn smaller. */
+    private static final Dimension LEAST_SHEET = new Dimension(76, 76);
+
     private final transient Stage stage = new Stage();
     private final transient List<Consumer<CellAt>> selecting = new ArrayList<>();
     private final transient List<Consumer<Optional<CellAt>>> hovering = new ArrayList<>();
     private transient Optional<Coverage> coverage = Optional.empty();
-    private transient Optional<MapFacts> facts = Optional.empty();
+    private transient ScreenKind kind;
+    private transient Optional<String> chosen = Optional.empty();
     private transient MapStyle style = MapStyle.PLAIN;
     private transient MapWords words = MapWords.ENGLISH;
     private transient Optional<Cell> selected = Optional.empty();
     private transient Optional<Cell> hovered = Optional.empty();
 
-    CellPanel() {
+    /** Shows nothing yet; in this layout at first. */
+    public CellPanel(ScreenKind kind) {
+        this.kind = kind;
         setFocusable(true);
         setOpaque(true);
         PanelMouse.on(this);
@@ -58,34 +65,45 @@ abstract class CellPanel extends JComponent {
         ToolTipManager.sharedInstance().registerComponent(this);
     }
 
-    /**
-     * The picture to be shown; empty if there is nothing to show.
-     *
-     * @param before the picture shown so far
-     */
-    abstract Optional<CellPicture> picture(
-            Coverage shown,
-            MapFacts about,
-            MapStyle inStyle,
-            MapWords inWords,
-            SheetSize sheet,
-            Optional<CellPicture> before);
+    /** What is said where there is nothing to show. */
+    private String emptyKey() {
+        return kind == ScreenKind.WHEEL ? "empty.wheel" : "empty.map";
+    }
 
-    /** The least size of a sheet, mm; in a smaller component it is drawn smaller. */
-    abstract Dimension leastSheet();
-
-    /** The key of what is said where there is nothing to show. */
-    abstract String emptyKey();
-
-    /** Shows this state of the job. */
-    public final void show(Coverage newCoverage, MapFacts newFacts) {
+    /** Shows this state of a job. */
+    public void show(Coverage newCoverage) {
         coverage = Optional.of(newCoverage);
-        facts = Optional.of(newFacts);
         renew();
     }
 
+    /** Lays the rows out so from now on. */
+    public void lay(ScreenKind next) {
+        kind = next;
+        look(Lens.whole(stage.lens().fit()));
+        renew();
+        repaint();
+    }
+
+    /** How the rows are laid out. */
+    public ScreenKind kind() {
+        return kind;
+    }
+
+    /**
+     * Shows which row is looked into; none for null.
+     *
+     * @param row an id
+     */
+    public void lookInto(String row) {
+        Optional<String> next = Optional.ofNullable(row);
+        if (!next.equals(chosen)) {
+            chosen = next;
+            renew();
+        }
+    }
+
     /** Shows it in these colours, seen from there. */
-    public final void style(MapStyle newStyle) {
+    public void style(MapStyle newStyle) {
         style = newStyle;
         stage.theme(style.theme());
         renew();
@@ -93,14 +111,14 @@ abstract class CellPanel extends JComponent {
     }
 
     /** Speaks in these words from now on. */
-    public final void speak(MapWords newWords) {
+    public void speak(MapWords newWords) {
         words = newWords;
         renew();
         repaint();
     }
 
     /** Selects a cell, or none for null, without telling those who wait for a person to do so. */
-    public final void select(CellAt cell) {
+    public void select(CellAt cell) {
         Optional<Cell> next = Optional.ofNullable(cell).map(at -> new Cell(at.row(), at.airfoil(), at.zone()));
         repaint(selected, true);
         selected = next;
@@ -115,37 +133,37 @@ abstract class CellPanel extends JComponent {
     }
 
     /** The cell that is selected. */
-    public final Optional<CellAt> selected() {
+    public Optional<CellAt> selected() {
         return selected.map(CellPanel::at);
     }
 
     /** Tells of every cell that a person selects with mouse or keys. */
-    public final void onSelect(Consumer<CellAt> listener) {
+    public void onSelect(Consumer<CellAt> listener) {
         selecting.add(listener);
     }
 
     /** Tells of the cell under the mouse whenever that changes; empty if there is none. */
-    public final void onHover(Consumer<Optional<CellAt>> listener) {
+    public void onHover(Consumer<Optional<CellAt>> listener) {
         hovering.add(listener);
     }
 
     /** Shows things larger. */
-    public final void zoomIn() {
+    public void zoomIn() {
         zoom(ZOOM_STEP, getWidth() / 2.0, getHeight() / 2.0);
     }
 
     /** Shows things smaller. */
-    public final void zoomOut() {
+    public void zoomOut() {
         zoom(1 / ZOOM_STEP, getWidth() / 2.0, getHeight() / 2.0);
     }
 
     /** Shows the whole picture. */
-    public final void fit() {
+    public void fit() {
         look(Lens.whole(stage.lens().fit()));
     }
 
     /** The cell under a point of the component; empty where there is none. */
-    final Optional<CellAt> cellAt(double x, double y) {
+    Optional<CellAt> cellAt(double x, double y) {
         return stage.cellAt(x, y).map(CellPanel::at);
     }
 
@@ -153,11 +171,11 @@ abstract class CellPanel extends JComponent {
         return new CellAt(cell.row(), cell.airfoil(), cell.zone());
     }
 
-    final void zoom(double factor, double x, double y) {
+    void zoom(double factor, double x, double y) {
         look(stage.lens().zoomed(factor, x, y));
     }
 
-    final void pan(double dx, double dy) {
+    void pan(double dx, double dy) {
         look(stage.lens().moved(dx, dy));
     }
 
@@ -171,21 +189,21 @@ abstract class CellPanel extends JComponent {
     }
 
     /** One step of a walk by a person. */
-    final void walk(Step step) {
+    void walk(Step step) {
         stage.picture()
-                .flatMap(shown -> selected.filter(cell -> !shown.patches(cell).isEmpty())
+                .flatMap(shown -> selected.filter(cell -> shown.patch(cell).isPresent())
                         .map(cell -> shown.next(cell, step))
                         .or(shown::first))
                 .ifPresent(cell -> choose(at(cell)));
     }
 
     /** Selects a cell for a person, and tells of it. */
-    final void choose(CellAt cell) {
+    void choose(CellAt cell) {
         select(cell);
         selecting.forEach(listener -> listener.accept(cell));
     }
 
-    final void hover(Optional<CellAt> cell) {
+    void hover(Optional<CellAt> cell) {
         Optional<Cell> next = cell.map(at -> new Cell(at.row(), at.airfoil(), at.zone()));
         if (!next.equals(hovered)) {
             repaint(hovered, false);
@@ -200,31 +218,38 @@ abstract class CellPanel extends JComponent {
     }
 
     private Mark mark(Cell cell, boolean heavy) {
-        return new Mark(stage.outlines(cell), heavy);
+        return new Mark(stage.outline(cell).stream().toList(), heavy);
     }
 
     /** Moves what is shown so that the selected cell is seen. */
     private void reveal() {
-        List<Shape> outlines = selected.map(stage::outlines).orElse(List.of());
-        if (!outlines.isEmpty() && stage.lens().zoom() > 1) {
-            Rectangle2D place = outlines.get(0).getBounds2D();
+        Optional<Shape> outline = selected.flatMap(stage::outline);
+        if (outline.isPresent() && stage.lens().zoom() > 1) {
+            Rectangle2D place = outline.get().getBounds2D();
             look(stage.lens().showing(place, getWidth(), getHeight()));
         }
     }
 
     /** Makes the picture anew of what is to be shown; only what has changed is painted. */
-    final void renew() {
+    void renew() {
         if (getWidth() <= 0 || getHeight() <= 0 || coverage.isEmpty()) {
             return;
         }
         Lens lens = stage.lens();
-        SheetSize sheet = new SheetSize(getWidth() / lens.fit(), getHeight() / lens.fit(), FINE / lens.scale());
-        boolean wasShown = stage.picture().isPresent();
-        Optional<CellPicture> next = picture(coverage.get(), facts.orElseThrow(), style, words, sheet, stage.picture());
-        if (next.isEmpty() || !wasShown) {
+        ScreenView view = new ScreenView(
+                style, chosen, getWidth() / lens.fit(), getHeight() / lens.fit(), FINE / lens.scale(), words);
+        Optional<ScreenPicture> before = stage.picture();
+        ScreenPicture next = before.isPresent()
+                ? before.get().after(kind, coverage.get(), view)
+                : ScreenPicture.of(kind, coverage.get(), view);
+        if (before.isEmpty() || nothing(before.get()) != nothing(next)) {
             repaint();
         }
-        next.map(stage::show).orElseGet(stage::clear).forEach(this::repaint);
+        stage.show(next).forEach(this::repaint);
+    }
+
+    private static boolean nothing(ScreenPicture picture) {
+        return picture.first().isEmpty();
     }
 
     @Override
@@ -239,8 +264,8 @@ abstract class CellPanel extends JComponent {
     }
 
     private double fitting() {
-        Dimension least = leastSheet();
-        double share = Math.min(getWidth() / (Lens.NATURAL * least.width), getHeight() / (Lens.NATURAL * least.height));
+        double share = Math.min(
+                getWidth() / (Lens.NATURAL * LEAST_SHEET.width), getHeight() / (Lens.NATURAL * LEAST_SHEET.height));
         return Lens.NATURAL * Math.max(0.1, Math.min(1, share));
     }
 
@@ -248,7 +273,7 @@ abstract class CellPanel extends JComponent {
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics;
         stage.paint(g, getWidth(), getHeight());
-        if (stage.picture().isEmpty()) {
+        if (stage.picture().filter(shown -> !nothing(shown)).isEmpty()) {
             EmptyWords.paint(g, stage.painter(), words.say(emptyKey()), getWidth(), getHeight());
         }
         hovered.ifPresent(cell -> mark(cell, false).paint(g, stage.painter()));

@@ -55,8 +55,8 @@ final class Layer {
         }
     }
 
-    /** Paints the sheets, the first one lowest, onto a component of this size. */
-    void paint(Graphics2D graphics, int width, int height, Color ground, List<Sheet> sheets) {
+    /** Paints the sheet onto a component of this size. */
+    void paint(Graphics2D graphics, int width, int height, Color ground, Sheet sheet) {
         AffineTransform now = graphics.getTransform();
         // Whole picture elements are left to the copying, the rest of one is painted in: then nothing is blurred.
         int left = (int) Math.floor(now.getTranslateX());
@@ -66,7 +66,7 @@ final class Layer {
         Rectangle2D covered =
                 wanted.createTransformedShape(new Rectangle(width, height)).getBounds2D();
         renew(wanted, (int) Math.ceil(covered.getMaxX()), (int) Math.ceil(covered.getMaxY()));
-        refresh(ground, sheets);
+        refresh(ground, sheet);
         Graphics2D g = (Graphics2D) graphics.create();
         try {
             g.setTransform(AffineTransform.getTranslateInstance(left, top));
@@ -88,17 +88,17 @@ final class Layer {
         }
     }
 
-    private void refresh(Color ground, List<Sheet> sheets) {
+    private void refresh(Color ground, Sheet sheet) {
         Rectangle all = new Rectangle(image.getWidth(), image.getHeight());
         if (whole) {
-            paint(image, all, ground, sheets);
+            paint(image, all, ground, sheet);
         }
         for (Rectangle2D place : changed) {
             Rectangle part = device.createTransformedShape(place).getBounds();
             part.grow(EDGE, EDGE);
             part = part.intersection(all);
             if (!part.isEmpty()) {
-                repaint(part, ground, sheets);
+                repaint(part, ground, sheet);
             }
         }
         whole = false;
@@ -109,11 +109,11 @@ final class Layer {
      * Paints a part as it comes out in the whole. A clip would round some smooth edges otherwise, so all that touches the
      * part is painted uncut beside the image, and only the part is copied.
      */
-    private void repaint(Rectangle part, Color ground, List<Sheet> sheets) {
+    private void repaint(Rectangle part, Color ground, Sheet sheet) {
         if (beside == null) {
             beside = new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_RGB);
         }
-        paint(beside, part, ground, sheets);
+        paint(beside, part, ground, sheet);
         Graphics2D g = image.createGraphics();
         try {
             g.clip(part);
@@ -124,18 +124,14 @@ final class Layer {
     }
 
     /** Paints all that touches a part of an image, on a ground laid there. */
-    private void paint(BufferedImage onto, Rectangle part, Color ground, List<Sheet> sheets) {
+    private void paint(BufferedImage onto, Rectangle part, Color ground, Sheet sheet) {
         Graphics2D g = onto.createGraphics();
         try {
             g.setColor(ground);
             g.fill(part);
             g.transform(device);
-            for (Sheet sheet : sheets) {
-                Graphics2D onSheet = (Graphics2D) g.create();
-                onSheet.transform(sheet.view());
-                sheet.scene().paint(onSheet, onSheetOf(part, sheet));
-                onSheet.dispose();
-            }
+            g.transform(sheet.view());
+            sheet.scene().paint(g, onSheetOf(part, sheet));
         } finally {
             g.dispose();
         }

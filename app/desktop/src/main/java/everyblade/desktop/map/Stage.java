@@ -1,6 +1,6 @@
 package everyblade.desktop.map;
 
-import everyblade.picture.CellPicture;
+import everyblade.picture.ScreenPicture;
 import everyblade.picture.paint.Outlines;
 import everyblade.picture.paint.ReadyScene;
 import everyblade.picture.paint.ScenePainter;
@@ -27,9 +27,8 @@ final class Stage {
 
     private final Layer layer = new Layer();
     private ScenePainter painter = ScenePainter.of(Theme.LIGHT);
-    private Optional<CellPicture> picture = Optional.empty();
+    private Optional<ScreenPicture> picture = Optional.empty();
     private ReadyScene scene = nothing();
-    private ReadyScene margin = nothing();
     private Lens lens = Lens.whole(Lens.NATURAL);
 
     private ReadyScene nothing() {
@@ -40,7 +39,7 @@ final class Stage {
         return painter;
     }
 
-    Optional<CellPicture> picture() {
+    Optional<ScreenPicture> picture() {
         return picture;
     }
 
@@ -52,8 +51,7 @@ final class Stage {
     void theme(Theme theme) {
         if (theme != painter.theme()) {
             painter = new ScenePainter(theme, painter.font());
-            scene = nothing().after(picture.map(CellPicture::scene).orElse(new Scene(0, 0, "", "", List.of())));
-            margin = nothing().after(picture.map(CellPicture::margin).orElse(new Scene(0, 0, "", "", List.of())));
+            scene = nothing().after(picture.map(ScreenPicture::scene).orElse(new Scene(0, 0, "", "", List.of())));
             layer.forget();
         }
     }
@@ -65,25 +63,13 @@ final class Stage {
     }
 
     /** Shows this picture from now on; gives what is to be painted again. */
-    List<Rectangle> show(CellPicture next) {
+    List<Rectangle> show(ScreenPicture next) {
         picture = Optional.of(next);
         ReadyScene oldScene = scene;
-        ReadyScene oldMargin = margin;
         scene = oldScene.after(next.scene());
-        margin = oldMargin.after(next.margin());
         List<Rectangle> touched = new ArrayList<>();
         change(scene.changesSince(oldScene), lens.view(), touched);
-        change(margin.changesSince(oldMargin), fixed().view(), touched);
         return touched;
-    }
-
-    /** Shows nothing from now on; gives what is to be painted again. */
-    List<Rectangle> clear() {
-        picture = Optional.empty();
-        scene = nothing();
-        margin = nothing();
-        layer.forget();
-        return List.of();
     }
 
     private void change(List<Rectangle2D> places, AffineTransform view, List<Rectangle> touched) {
@@ -96,34 +82,20 @@ final class Stage {
         }
     }
 
-    /** How the margin lies, which is not moved or enlarged. */
-    private Lens fixed() {
-        return Lens.whole(lens.fit());
-    }
-
     /** The cell under a point; empty where there is none. */
     Optional<Cell> cellAt(double x, double y) {
-        Point2D onMargin = fixed().onSheet(x, y);
         Point2D place = lens.onSheet(x, y);
-        return picture.filter(shown -> !shown.covers(new Point(onMargin.getX(), onMargin.getY())))
-                .flatMap(shown -> shown.cellAt(new Point(place.getX(), place.getY())));
+        return picture.flatMap(shown -> shown.cellAt(new Point(place.getX(), place.getY())));
     }
 
-    /** Where a cell is drawn, the largest drawing first; empty if it is not. */
-    List<Shape> outlines(Cell cell) {
-        return picture.stream()
-                .flatMap(shown -> shown.patches(cell).stream())
-                .map(patch -> lens.view().createTransformedShape(Outlines.of(patch)))
-                .toList();
+    /** Where a cell is drawn; empty if it is not. */
+    Optional<Shape> outline(Cell cell) {
+        return picture.flatMap(shown -> shown.patch(cell))
+                .map(patch -> lens.view().createTransformedShape(Outlines.of(patch)));
     }
 
     /** Paints it all onto a component of this size. */
     void paint(Graphics2D g, int width, int height) {
-        layer.paint(
-                g,
-                width,
-                height,
-                painter.colour(Ink.PAPER),
-                List.of(new Layer.Sheet(scene, lens.view()), new Layer.Sheet(margin, fixed().view())));
+        layer.paint(g, width, height, painter.colour(Ink.PAPER), new Layer.Sheet(scene, lens.view()));
     }
 }

@@ -18,7 +18,7 @@ import java.util.Properties;
  * @param language of the texts
  * @param dark whether light ink stands on a dark ground
  * @param gloves whether targets are large enough for gloves
- * @param turnMap whether the map turns with the rotor
+ * @param strips whether all rows are shown unrolled, not as rings
  * @param fromAhead whether the engine is shown as seen from ahead looking aft
  * @param pictures the folder in which new pictures appear
  * @param by who worked last
@@ -28,7 +28,7 @@ public record Choices(
         Locale language,
         boolean dark,
         boolean gloves,
-        boolean turnMap,
+        boolean strips,
         boolean fromAhead,
         Optional<Path> pictures,
         String by,
@@ -61,7 +61,7 @@ public record Choices(
                 Locale.forLanguageTag(kept.getProperty("language", language.toLanguageTag())),
                 Boolean.parseBoolean(kept.getProperty("dark")),
                 Boolean.parseBoolean(kept.getProperty("gloves", "true")),
-                Boolean.parseBoolean(kept.getProperty("turnMap")),
+                Boolean.parseBoolean(kept.getProperty("strips")),
                 Boolean.parseBoolean(kept.getProperty("fromAhead")),
                 path(kept.getProperty("pictures")),
                 kept.getProperty("by", ""),
@@ -82,7 +82,7 @@ public record Choices(
         kept.setProperty("language", language.toLanguageTag());
         kept.setProperty("dark", Boolean.toString(dark));
         kept.setProperty("gloves", Boolean.toString(gloves));
-        kept.setProperty("turnMap", Boolean.toString(turnMap));
+        kept.setProperty("strips", Boolean.toString(strips));
         kept.setProperty("fromAhead", Boolean.toString(fromAhead));
         kept.setProperty("pictures", pictures.map(Path::toString).orElse(""));
         kept.setProperty("by", by);
@@ -100,31 +100,31 @@ public record Choices(
     }
 
     public Choices language(Locale other) {
-        return new Choices(other, dark, gloves, turnMap, fromAhead, pictures, by, recent);
+        return new Choices(other, dark, gloves, strips, fromAhead, pictures, by, recent);
     }
 
     public Choices dark(boolean isDark) {
-        return new Choices(language, isDark, gloves, turnMap, fromAhead, pictures, by, recent);
+        return new Choices(language, isDark, gloves, strips, fromAhead, pictures, by, recent);
     }
 
     public Choices gloves(boolean forGloves) {
-        return new Choices(language, dark, forGloves, turnMap, fromAhead, pictures, by, recent);
+        return new Choices(language, dark, forGloves, strips, fromAhead, pictures, by, recent);
     }
 
-    public Choices turnMap(boolean turns) {
-        return new Choices(language, dark, gloves, turns, fromAhead, pictures, by, recent);
+    public Choices strips(boolean unrolled) {
+        return new Choices(language, dark, gloves, unrolled, fromAhead, pictures, by, recent);
     }
 
     public Choices fromAhead(boolean isFromAhead) {
-        return new Choices(language, dark, gloves, turnMap, isFromAhead, pictures, by, recent);
+        return new Choices(language, dark, gloves, strips, isFromAhead, pictures, by, recent);
     }
 
     public Choices pictures(Path folder) {
-        return new Choices(language, dark, gloves, turnMap, fromAhead, Optional.of(folder), by, recent);
+        return new Choices(language, dark, gloves, strips, fromAhead, Optional.of(folder), by, recent);
     }
 
     public Choices by(String name) {
-        return new Choices(language, dark, gloves, turnMap, fromAhead, pictures, name, recent);
+        return new Choices(language, dark, gloves, strips, fromAhead, pictures, name, recent);
     }
 
     /** With this job as the last one opened. */
@@ -136,7 +136,7 @@ public record Choices(
                 language,
                 dark,
                 gloves,
-                turnMap,
+                strips,
                 fromAhead,
                 pictures,
                 by,

@@ -13,17 +13,36 @@ import everyblade.core.sight.Progress;
 import everyblade.core.turning.Situation;
 import everyblade.desktop.words.CountWords;
 import everyblade.desktop.words.Words;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * What a technician does next: the next move of the plan, then closing up.
  *
- * @param words in words
+ * @param steps the entries of it in their order; none if nothing is entered for it
+ * @param note what must be known to do them, or what is to be done where nothing is entered; blank if nothing
  * @param entry what to enter, or how the entry begins; empty if nothing is entered for it
  */
-public record NextToDo(String words, Optional<String> entry) {
+public record NextToDo(List<String> steps, String note, Optional<String> entry) {
+
+    public NextToDo {
+        steps = List.copyOf(steps);
+    }
+
+    private NextToDo(String note, Optional<String> entry) {
+        this(List.of(), note, entry);
+    }
+
+    /** All of it in a line. */
+    public String words() {
+        StringBuilder line = new StringBuilder();
+        for (int i = 0; i < steps.size(); i++) {
+            line.append(i == 0 ? "" : "  ").append(i + 1).append(". ").append(steps.get(i));
+        }
+        return line.append(line.isEmpty() || note.isEmpty() ? "" : " – ")
+                .append(note)
+                .toString();
+    }
 
     /**
      * What is next: the first move of the same plan that {@code next} prints, then closing up. Takes as long as planning.
@@ -45,9 +64,7 @@ public record NextToDo(String words, Optional<String> entry) {
         }
         return tooHot(now, move.get())
                 ? new NextToDo(words.say("next.heat"), Optional.of("heat "))
-                : new NextToDo(
-                        steps(move.get(), words),
-                        move.get().entries().stream().findFirst().map(EntryText::of));
+                : moved(move.get(), words);
     }
 
     /** Whether the metal must be measured, or cool down, before the scope tip of a move goes in. */
@@ -63,18 +80,13 @@ public record NextToDo(String words, Optional<String> entry) {
                         .isPresent();
     }
 
-    /** The entries of a move, numbered, and how to tell the airfoil that must come to the reference. */
-    private static String steps(Move move, Words words) {
-        List<String> steps = new ArrayList<>();
-        for (Entry entry : move.entries()) {
-            steps.add((steps.size() + 1) + ". " + EntryText.of(entry));
-        }
-        String all = String.join("  ", steps);
-        return move.identifies().isPresent()
-                ? all + " – "
-                        + words.say(
-                                "next.bring", landmark(move, words), move.row().id())
-                : all;
+    /** The entries of a move, and how to tell the airfoil that must come to the reference. */
+    private static NextToDo moved(Move move, Words words) {
+        List<String> steps = move.entries().stream().map(EntryText::of).toList();
+        String note = move.identifies().isPresent()
+                ? words.say("next.bring", landmark(move, words), move.row().id())
+                : "";
+        return new NextToDo(steps, note, steps.stream().findFirst());
     }
 
     private static String landmark(Move move, Words words) {

@@ -45,7 +45,7 @@ public enum Shortcut {
     ZOOM_OUT(Place.WINDOW, "ctrl MINUS", "ctrl SUBTRACT"),
     FIT(Place.WINDOW, "ctrl 0", "ctrl NUMPAD0"),
     FACING(Place.WINDOW, "ctrl R"),
-    TURN_MAP(Place.WINDOW, "ctrl T"),
+    STRIPS(Place.WINDOW, "ctrl T"),
     LOOK_DARK(Place.WINDOW, "ctrl D"),
     DENSITY(Place.WINDOW, "ctrl B"),
     NUMBERS(Place.WINDOW, "ctrl N"),

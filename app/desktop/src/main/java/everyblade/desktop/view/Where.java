@@ -13,10 +13,11 @@ import java.time.ZoneId;
  *
  * @param tip the view in use and what is watched
  * @param rotor which airfoil is at the reference, and the shaft angle
- * @param pad where and how the shaft is turned; blank if nothing turns
+ * @param pad how the shaft is turned; blank if nothing turns
+ * @param padName where it is turned; blank if nothing turns
  * @param last the last entry
  */
-public record Where(String tip, String rotor, String pad, String last) {
+public record Where(String tip, String rotor, String pad, String padName, String last) {
 
     /** Where everything is now. */
     static Where of(JobState state, Words words, ZoneId zone) {
@@ -27,6 +28,10 @@ public record Where(String tip, String rotor, String pad, String last) {
                 now.seat()
                         .flatMap(seat -> now.engine().spool(seat.row()))
                         .map(spool -> pad(now, spool, words))
+                        .orElse(""),
+                now.seat()
+                        .flatMap(seat -> now.engine().spool(seat.row()))
+                        .map(spool -> now.padOf(spool).name())
                         .orElse(""),
                 state.last()
                         .map(last -> last(state, last, words, zone))
@@ -39,9 +44,8 @@ public record Where(String tip, String rotor, String pad, String last) {
         return words.say(
                 "where.tip",
                 seat.view().id() + station,
-                seat.row().name(),
-                watched,
-                words.number(seat.view().reference(), 1));
+                words.number(seat.view().reference(), 1),
+                watched);
     }
 
     private static String rotor(Situation now, Seat seat, Words words) {
@@ -57,7 +61,6 @@ public record Where(String tip, String rotor, String pad, String last) {
         boolean one = pad.directions().size() == 1;
         return words.say(
                 one ? "where.padOneWay" : "where.pad",
-                pad.name(),
                 words.number(pad.play(), 2),
                 words.say("way." + spool.normal().word()));
     }

@@ -1,5 +1,6 @@
 package everyblade.desktop.window;
 
+import everyblade.desktop.map.CellAt;
 import everyblade.desktop.view.Act;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
@@ -8,8 +9,10 @@ import everyblade.desktop.words.Words;
 import java.awt.Component;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JButton;
@@ -18,55 +21,66 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
-/** The acts as large buttons, each with its key written on it. */
+/** The acts as large buttons in groups (turned, counted, found, taken back), each with its key written on it. */
 final class ActPanel {
 
-    private static final int LONGEST_LINE = 10;
+    private static final List<List<Act>> GROUPS = List.of(
+            List.of(Act.AGAIN, Act.ONE_ON, Act.ROUND, Act.LOOK),
+            List.of(Act.HERE, Act.SLIP),
+            List.of(Act.FIND, Act.RECHECK, Act.PHOTO),
+            List.of(Act.UNDO, Act.REDO));
 
     private final Words words;
     private final Supplier<Choices> choices;
     private final JPanel panel = new JPanel();
     private final Map<Act, JButton> buttons = new EnumMap<>(Act.class);
+    private final JLabel filedOn = new JLabel(" ");
 
     ActPanel(Words words, Supplier<Choices> choices, Consumer<Act> act) {
         this.words = words;
         this.choices = choices;
-        for (Act one : Act.values()) {
+        GROUPS.forEach(group -> group.forEach(one -> {
             JButton button = new JButton();
             button.setName("act " + one);
             button.setFocusable(false);
             button.setMargin(new java.awt.Insets(2, 2, 2, 2));
             button.addActionListener(pressed -> act.accept(one));
             buttons.put(one, button);
-        }
+        }));
         lay();
     }
 
     private void lay() {
         int target = Looks.target(choices.get());
         panel.removeAll();
-        panel.setLayout(new MigLayout("insets 0, gap 4, fillx", "[grow, fill, sizegroup]", "[fill]"));
-        buttons.forEach((act, button) -> {
-            letter(button, act);
-            Texts.tip(button, words.say(Shortcut.of(act).words()));
-            button.getAccessibleContext().setAccessibleName(words.say(name(act)));
-            button.getAccessibleContext()
-                    .setAccessibleDescription(words.say(Shortcut.of(act).words()));
-            panel.add(button, "wmin " + target + ", hmin " + target);
-        });
+        panel.setLayout(new MigLayout("insets 0, gap 4, fillx", "", "[fill]"));
+        for (List<Act> group : GROUPS) {
+            for (Act act : group) {
+                JButton button = buttons.get(act);
+                letter(button, act);
+                Texts.tip(button, words.say(Shortcut.of(act).words()));
+                button.getAccessibleContext().setAccessibleName(words.say(name(act)));
+                button.getAccessibleContext()
+                        .setAccessibleDescription(words.say(Shortcut.of(act).words()));
+                boolean begins = act == group.get(0) && group != GROUPS.get(0);
+                panel.add(
+                        button,
+                        "growx, pushx, sizegroupx act, wmin " + target + ", h " + Math.min(target, 62) + "!"
+                                + (begins ? ", gapbefore 16" : ""));
+            }
+        }
         panel.revalidate();
     }
 
-    /** The name in one line or two, and the shortest of its keys below. Plain labels: HTML in a button never rests. */
+    /** The name, and the shortest of its keys below. Plain labels: HTML in a button never rests. */
     private void letter(JButton button, Act act) {
         button.removeAll();
         button.setLayout(new MigLayout("insets 0, gap 0, wrap, fill", "[grow, center]", "push[]0[]0[]push"));
-        String name = words.say(name(act));
-        int space = name.length() > LONGEST_LINE ? name.lastIndexOf(' ') : -1;
-        if (space > 0) {
-            button.add(Texts.label(name.substring(0, space)));
+        button.add(Texts.label(words.say(name(act))), "wmin 0");
+        if (act == Act.FIND) {
+            filedOn.putClientProperty("FlatLaf.style", "font: bold 85%");
+            button.add(filedOn, "wmin 0");
         }
-        button.add(Texts.label(name.substring(space + 1)));
         String key = Shortcut.of(act).keys().stream()
                 .map(one -> KeyNames.of(one, words))
                 .min(Comparator.comparing(String::length))
@@ -91,6 +105,13 @@ final class ActPanel {
                 label.setEnabled(state.open());
             }
         });
+    }
+
+    /** Names on its button what a finding is filed on: the selected cell's airfoil, else the row. */
+    void fileOn(String row, Optional<CellAt> cell) {
+        Texts.say(
+                filedOn,
+                words.say("act.on", row + cell.map(at -> " " + at.airfoil()).orElse("")));
     }
 
     /** Lays the buttons out anew for hands with or without gloves. */

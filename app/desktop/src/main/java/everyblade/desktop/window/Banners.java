@@ -1,5 +1,6 @@
 package everyblade.desktop.window;
 
+import com.formdev.flatlaf.util.UIScale;
 import everyblade.desktop.view.Answer;
 import everyblade.desktop.view.CautionsNow;
 import everyblade.desktop.view.Choices;
@@ -10,18 +11,22 @@ import everyblade.desktop.view.Where;
 import everyblade.desktop.words.Words;
 import everyblade.picture.scene.Ink;
 import java.awt.Color;
+import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
 
 /** What must not be overlooked, across the whole window: a disk that refuses, who else is writing, cautions, interruptions. */
 final class Banners {
+
+    /** What is kept free for a line of it. */
+    private static final int ROOM = 30;
 
     private final Words words;
     private final Supplier<Choices> choices;
@@ -37,10 +42,11 @@ final class Banners {
     Banners(Words words, Supplier<Choices> choices) {
         this.words = words;
         this.choices = choices;
-        panel.setLayout(new BoxLayout(panel, BoxLayout.Y_AXIS));
+        panel.setLayout(new MigLayout("insets 0, fillx, wrap, hidemode 3, gap 0", "[grow, fill]"));
+        panel.setMinimumSize(new Dimension(0, UIScale.scale(ROOM))); // nothing shifts when a line comes
         for (Strip strip : List.of(keeping, barred, cautions, notice)) {
             strip.setVisible(false);
-            panel.add(strip);
+            panel.add(strip, "wmin 0");
         }
     }
 

@@ -47,13 +47,15 @@ final class JobScreen {
     private final Supplier<Choices> choices;
     private final JPanel panel = new JPanel(new BorderLayout());
     private final Banners banners;
-    private final MapArea map;
+    private final StagePanel stages;
+    private final ViewPanel view;
     private final SidePanel side;
     private final Middle middle;
     private final EntryPanel entry;
     private final ActPanel acts;
     private final NumberPad numbers;
     private final Planning planning;
+    private Consumer<Shown> watcher = watching -> {};
     private Shown shown;
 
     /**
@@ -66,9 +68,10 @@ final class JobScreen {
         this.words = words;
         this.choices = choices;
         this.banners = new Banners(words, choices);
-        this.map = new MapArea(words, choices);
+        this.stages = new StagePanel(words, choices);
+        this.view = new ViewPanel(words, choices, this::act);
         this.side = new SidePanel(words, choices, door, this::select, this::begin, this::openPicture);
-        this.middle = new Middle(map.component(), side.component(), words, choices, door, clock, new AtMiddle());
+        this.middle = new Middle(front(), side.component(), words, choices, door, clock, new AtMiddle());
         this.entry = new EntryPanel(words, choices, door, clock, this::handIn, this::act);
         this.acts = new ActPanel(words, choices, this::act);
         this.numbers = new NumberPad(words, choices, entry);
@@ -77,13 +80,26 @@ final class JobScreen {
         for (Act ofACell : OF_A_CELL) {
             Shortcut.of(ofACell).keys().forEach(key -> Keys.within(panel, key, () -> act(ofACell)));
         }
-        map.onSelect(this::selected);
+        stages.onSelect(this::selected);
+        stages.onChoose(row -> {
+            side.chosen(row);
+            filing();
+        });
+        view.onSelect(this::select);
         show(first);
         banners.opened(session.notices());
     }
 
+    private JComponent front() {
+        JPanel columns =
+                new JPanel(new MigLayout("insets 0, fill, gap 8", "[grow 67, fill][grow 33, fill]", "[grow, fill]"));
+        columns.add(stages.component(), "w 67%, wmin 0, hmin 0");
+        columns.add(view.component(), "w 33%, wmin 0, hmin 0");
+        return columns;
+    }
+
     private void lay() {
-        JPanel bottom = new JPanel(new MigLayout("insets 2 8 6 8, fillx, wrap, hidemode 3, gapy 4", "[grow]"));
+        JPanel bottom = new JPanel(new MigLayout("insets 0 8 6 8, fillx, wrap, hidemode 3, gapy 4", "[grow]"));
         bottom.add(entry.component(), "growx");
         bottom.add(acts.component(), "growx");
         bottom.add(numbers.component(), "growx");
@@ -108,8 +124,8 @@ final class JobScreen {
         return entry;
     }
 
-    MapArea map() {
-        return map;
+    StagePanel stages() {
+        return stages;
     }
 
     SidePanel side() {
@@ -137,12 +153,15 @@ final class JobScreen {
     void show(Shown newShown) {
         shown = newShown;
         banners.show(shown);
-        map.show(shown.state());
+        stages.show(shown.state());
+        view.show(shown);
         side.show(shown);
         middle.show(shown);
         entry.show(shown);
         acts.show(shown.state());
+        filing();
         planning.show(shown);
+        watcher.accept(shown);
     }
 
     private void showNext(Optional<NextToDo> next) {
@@ -219,13 +238,13 @@ final class JobScreen {
         }
         Optional<String> picture =
                 act == Act.PHOTO ? choices.get().pictures().flatMap(NewestPicture::in) : Optional.empty();
-        ActLine.Outcome outcome = new ActLine(shown.state(), entry.text(), map.selected(), picture, words).of(act);
+        ActLine.Outcome outcome = new ActLine(shown.state(), entry.text(), stages.selected(), picture, words).of(act);
         if (outcome instanceof ActLine.Line line) {
             entry.say(line.text());
         } else if (outcome instanceof ActLine.Not not) {
             entry.tell(not.reason());
         } else if (act == Act.FIND) {
-            middle.find(map.selected());
+            middle.find(stages.selected());
         } else {
             entry.begin(((ActLine.Begin) outcome).text());
         }
@@ -236,13 +255,25 @@ final class JobScreen {
     }
 
     private void selected(CellAt cell) {
-        side.selected(cell);
+        view.select(cell);
         middle.selected(cell);
+        filing();
     }
 
     private void select(CellAt cell) {
-        map.select(cell);
+        stages.select(cell);
         selected(cell);
+    }
+
+    /** What a finding is filed on is said before it is. */
+    private void filing() {
+        acts.fileOn(stages.chosen(), stages.selected());
+    }
+
+    /** Tells of every state that is shown, this one included. */
+    void onShown(Consumer<Shown> watching) {
+        watcher = watching;
+        watcher.accept(shown);
     }
 
     /** What the pages of the middle ask of the screen. */
@@ -282,7 +313,8 @@ final class JobScreen {
 
     /** Shows the map and everything else as was chosen. */
     void restyle() {
-        map.restyle();
+        stages.restyle();
+        view.restyle();
         show(shown);
     }
 

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
@@ -20,28 +19,26 @@ final class LeftPanel {
 
     private final Words words;
     private final JPanel panel =
-            new JPanel(new MigLayout("insets 0, fill, wrap, hidemode 3", "[grow, fill]", "[]2[grow, fill]4[]"));
-    private final JLabel title = Texts.bold(new JLabel(), 1.1f);
+            new JPanel(new MigLayout("insets 4 0 0 0, fill, wrap, hidemode 3", "[grow, fill]", "[][grow, fill]4[]"));
     private final LineList<Left> list = new LineList<>("left", Left::what);
     private final Paragraph how = new Paragraph();
     private final JPanel entries = new JPanel(new MigLayout("insets 0, gap 4"));
     private final Consumer<CellAt> select;
     private final Consumer<String> begin;
-    private final Consumer<Boolean> choosing;
+    private final Paragraph nothing = new Paragraph();
     private boolean filling;
+    private int count;
 
     /**
      * An empty panel.
      *
      * @param select shows a cell on the map
      * @param begin puts an entry into the line
-     * @param choosing told whether one is chosen, so that its way stands here
      */
-    LeftPanel(Words words, Consumer<CellAt> select, Consumer<String> begin, Consumer<Boolean> choosing) {
+    LeftPanel(Words words, Consumer<CellAt> select, Consumer<String> begin) {
         this.words = words;
         this.select = select;
         this.begin = begin;
-        this.choosing = choosing;
         list.getAccessibleContext().setAccessibleName(words.say("left.name"));
         list.getAccessibleContext().setAccessibleDescription(words.say("left.description"));
         list.addListSelectionListener(chosen -> {
@@ -49,8 +46,7 @@ final class LeftPanel {
                 chosen();
             }
         });
-        title.setLabelFor(list);
-        panel.add(title);
+        panel.add(nothing, "wmin 0");
         panel.add(list.scrolled(), "hmin 90");
         panel.add(how, "wmin 0, hmin pref");
         panel.add(entries, "hmin pref");
@@ -74,8 +70,15 @@ final class LeftPanel {
                 .filter(one -> chosen.equals(Optional.of(one.what())))
                 .forEach(one -> list.setSelectedValue(one, true));
         filling = false;
-        Texts.say(title, left.isEmpty() ? nothing(shown) : words.say("left.title", left.size()));
+        count = left.size();
+        nothing.say(nothing(shown));
+        nothing.setVisible(left.isEmpty());
         tell();
+    }
+
+    /** How much is left, in a few words. */
+    String title() {
+        return words.say("left.title", count);
     }
 
     private String nothing(Shown shown) {
@@ -104,7 +107,6 @@ final class LeftPanel {
 
     private void tell() {
         Left one = list.getSelectedValue();
-        choosing.accept(one != null);
         how.setVisible(one != null);
         entries.setVisible(one != null);
         entries.removeAll();

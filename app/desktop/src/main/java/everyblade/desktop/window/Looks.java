@@ -32,6 +32,8 @@ final class Looks {
 
     static final int USUAL_TARGET = 34;
 
+    private static final double LETTERS_SHARE = 0.35;
+
     private Looks() {}
 
     /** The theme of these choices. */
@@ -76,6 +78,17 @@ final class Looks {
     /** Least size of a target for a hand, in points to be scaled. */
     static int target(Choices choices) {
         return choices.gloves() ? GLOVE_TARGET : USUAL_TARGET;
+    }
+
+    /** The colour of an ink for letters, which need more contrast than areas do. */
+    static Color letters(Theme theme, Ink ink) {
+        Colour of = theme.colour(ink);
+        Colour line = theme.colour(Ink.LINE);
+        return new Color(mixed(of.red(), line.red()), mixed(of.green(), line.green()), mixed(of.blue(), line.blue()));
+    }
+
+    private static int mixed(int of, int with) {
+        return (int) Math.round(of + LETTERS_SHARE * (with - of));
     }
 
     static Color colour(Theme theme, Ink ink) {

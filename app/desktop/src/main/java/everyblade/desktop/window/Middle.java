@@ -29,7 +29,7 @@ import javax.swing.JSplitPane;
  */
 final class Middle {
 
-    private static final int WIDTH = 430;
+    private static final int WIDTH = 325;
 
     /** What the pages ask of the screen. */
     interface Doing {
@@ -101,7 +101,7 @@ final class Middle {
         side.add(picture.component(), Page.PICTURE.name());
         side.setPreferredSize(new Dimension(UIScale.scale(WIDTH), 0));
         split.setResizeWeight(1);
-        split.setBorder(BorderFactory.createEmptyBorder());
+        split.setBorder(BorderFactory.createEmptyBorder(0, 8, 4, 8));
     }
 
     JComponent component() {

@@ -51,6 +51,10 @@ final class NumberPad {
         return panel;
     }
 
+    boolean isShown() {
+        return panel.isVisible();
+    }
+
     /** Shows or hides the digits. */
     void toggle() {
         panel.setVisible(!panel.isVisible());

@@ -2,19 +2,25 @@ package everyblade.desktop.window;
 
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.Shortcut;
+import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
+import everyblade.picture.scene.Ink;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import javax.swing.AbstractButton;
 import javax.swing.JButton;
+import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JMenuItem;
 import javax.swing.JPanel;
-import javax.swing.JToggleButton;
+import javax.swing.JPopupMenu;
+import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
-/** The upper edge of the window: which job this is, and how everything is shown. Each button has its key. */
+/** The upper edge of the window: which job this is and how far it is, what ends it, and in a menu how all is shown. */
 final class TopBar {
 
     /** What the bar asks of the window. */
@@ -39,47 +45,65 @@ final class TopBar {
     private final Choices choices;
     private final Optional<JobScreen> job;
     private final Doing doing;
-    private final JPanel panel = new JPanel(new MigLayout("insets 4 8 4 8, gap 4"));
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 4 10 4 10, fillx, gap 8", "[grow, fill][420!, fill][][][]"));
+    private final JPopupMenu more = new JPopupMenu();
     private final Map<Shortcut, Runnable> actions = new EnumMap<>(Shortcut.class);
+    private final Overview overview;
+    private final JButton closing = new JButton();
 
     TopBar(Words words, Choices choices, Optional<JobScreen> job, Doing doing) {
         this.words = words;
         this.choices = choices;
         this.job = job;
         this.doing = doing;
-        panel.add(title(), "wmin 0, growx, pushx");
+        this.overview = new Overview(words);
+        panel.add(title(), "wmin 0");
         actions();
-        toggle(Shortcut.LOOK_DARK, "bar.dark", choices.dark());
-        toggle(Shortcut.DENSITY, "bar.gloves", choices.gloves());
         if (job.isPresent()) {
-            toggle(Shortcut.FACING, "bar.fromAhead", choices.fromAhead());
-            toggle(Shortcut.TURN_MAP, "bar.turnMap", choices.turnMap());
-            button(Shortcut.NUMBERS, "bar.numbers");
-            button(Shortcut.FOLDER, "bar.folder");
-            button(Shortcut.CLOSING, "bar.closing");
-            button(Shortcut.REPORT, "bar.report");
-            button(Shortcut.START, "bar.start");
+            panel.add(overview.component(), "wmin 0");
+            add(closing, Shortcut.CLOSING, "bar.closing");
+            add(Texts.button(words.say("bar.report")), Shortcut.REPORT, "bar.report");
+            job.get().onShown(this::show);
+            job.get().stages().onTurn(actions.get(Shortcut.STRIPS));
         }
-        language();
-        button(Shortcut.KEYS, "bar.keys");
+        menu();
+        JButton opens = Texts.button(words.say("bar.more"));
+        opens.setName("bar.more");
+        opens.setFocusable(true);
+        opens.addActionListener(pressed -> more.show(opens, 0, opens.getHeight()));
+        panel.add(opens, "hmin 34, cell 4 0");
     }
 
     JComponent component() {
         return panel;
     }
 
+    private void show(Shown shown) {
+        overview.show(shown.state(), Looks.theme(choices));
+        Texts.say(closing, words.say("bar.toClose", shown.toClose()));
+    }
+
     private JComponent title() {
-        JLabel label = new JLabel();
-        Texts.say(
-                label,
-                job.map(screen -> words.say(
-                                "bar.title",
-                                screen.state().model().name(),
-                                screen.state().beginning().serial(),
-                                screen.state().beginning().task()))
-                        .orElse("Everyblade"));
-        Texts.tip(label, job.flatMap(screen -> screen.state().model().notice()).orElse(null));
-        return label;
+        JPanel lines = new JPanel(new MigLayout("insets 0, fillx, wrap, gap 0", "[grow, fill]"));
+        if (job.isEmpty()) {
+            lines.add(Texts.bold(Texts.label("Everyblade"), 1.1f));
+            return lines;
+        }
+        JobScreen screen = job.get();
+        JLabel title = Texts.bold(
+                Texts.label(screen.state().model().name() + " · "
+                        + screen.state().beginning().serial()),
+                1.1f);
+        JLabel task = Texts.label(screen.state().beginning().task()
+                + screen.state().model().notice().map(notice -> " · " + notice).orElse(""));
+        task.putClientProperty("FlatLaf.style", "font: 85%");
+        task.setForeground(Looks.colour(
+                Looks.theme(choices), screen.state().model().notice().isPresent() ? Ink.ALERT : Ink.FAINT));
+        Texts.tip(task, screen.state().model().notice().orElse(null));
+        lines.add(title, "wmin 0");
+        lines.add(task, "wmin 0");
+        return lines;
     }
 
     private void actions() {
@@ -88,14 +112,14 @@ final class TopBar {
         actions.put(Shortcut.DENSITY, () -> doing.change(choices.gloves(!choices.gloves())));
         job.ifPresent(screen -> {
             actions.put(Shortcut.GO_ENTRY, screen.entry()::focus);
-            actions.put(Shortcut.GO_MAP, screen.map()::focus);
-            actions.put(Shortcut.GO_LEFT, screen.side().left()::focus);
+            actions.put(Shortcut.GO_MAP, screen.stages()::focus);
+            actions.put(Shortcut.GO_LEFT, screen.side()::goLeft);
             actions.put(Shortcut.NEXT_PAGE, screen.side()::nextPage);
-            actions.put(Shortcut.ZOOM_IN, screen.map()::zoomIn);
-            actions.put(Shortcut.ZOOM_OUT, screen.map()::zoomOut);
-            actions.put(Shortcut.FIT, screen.map()::fit);
+            actions.put(Shortcut.ZOOM_IN, screen.stages()::zoomIn);
+            actions.put(Shortcut.ZOOM_OUT, screen.stages()::zoomOut);
+            actions.put(Shortcut.FIT, screen.stages()::fit);
             actions.put(Shortcut.FACING, () -> doing.change(choices.fromAhead(!choices.fromAhead())));
-            actions.put(Shortcut.TURN_MAP, () -> doing.change(choices.turnMap(!choices.turnMap())));
+            actions.put(Shortcut.STRIPS, () -> doing.change(choices.strips(!choices.strips())));
             actions.put(Shortcut.NUMBERS, screen.numbers()::toggle);
             actions.put(Shortcut.FOLDER, doing::watchFolder);
             actions.put(Shortcut.CLOSING, screen.middle()::turnClosing);
@@ -115,27 +139,51 @@ final class TopBar {
         actions.forEach((shortcut, action) -> shortcut.keys().forEach(key -> Keys.anywhere(root, key, action)));
     }
 
-    private void toggle(Shortcut shortcut, String key, boolean on) {
-        JToggleButton button = Texts.toggle(words.say(key), on);
-        button.addActionListener(pressed -> actions.get(shortcut).run());
-        add(button, shortcut, key);
+    private void menu() {
+        if (job.isPresent()) {
+            item(Shortcut.START, "bar.start");
+            item(Shortcut.PICTURE, "bar.picture");
+            item(Shortcut.FOLDER, "bar.folder");
+            item(Shortcut.HANDOVER, "bar.handover");
+            item(Shortcut.SAVE, "bar.save");
+            more.addSeparator();
+            check(Shortcut.STRIPS, "bar.strips", choices.strips());
+            check(Shortcut.FACING, "bar.fromAhead", choices.fromAhead());
+            check(Shortcut.NUMBERS, "bar.numbers", job.get().numbers().isShown());
+        }
+        check(Shortcut.LOOK_DARK, "bar.dark", choices.dark());
+        check(Shortcut.DENSITY, "bar.gloves", choices.gloves());
+        language();
+        more.addSeparator();
+        item(Shortcut.KEYS, "bar.keys");
     }
 
-    private void button(Shortcut shortcut, String key) {
-        JButton button = Texts.button(words.say(key));
-        button.addActionListener(pressed -> actions.get(shortcut).run());
-        add(button, shortcut, key);
+    private void check(Shortcut shortcut, String key, boolean on) {
+        item(new JCheckBoxMenuItem("", on), shortcut, key);
     }
 
-    private void add(javax.swing.AbstractButton button, Shortcut shortcut, String key) {
+    private void item(Shortcut shortcut, String key) {
+        item(new JMenuItem(), shortcut, key);
+    }
+
+    private void item(JMenuItem item, Shortcut shortcut, String key) {
+        Texts.say(item, words.say(key));
+        item.setAccelerator(KeyStroke.getKeyStroke(shortcut.keys().get(0)));
+        item.setName(key);
+        item.addActionListener(pressed -> actions.get(shortcut).run());
+        item.getAccessibleContext().setAccessibleDescription(words.say(shortcut.words()));
+        more.add(item);
+    }
+
+    private void add(AbstractButton button, Shortcut shortcut, String key) {
+        button.addActionListener(pressed -> actions.get(shortcut).run());
         button.setName(key);
         button.setFocusable(false);
-        button.putClientProperty("JButton.buttonType", "toolBarButton");
         String told =
                 words.say(shortcut.words()) + " (" + KeyNames.of(shortcut.keys().get(0), words) + ")";
         Texts.tip(button, told);
         button.getAccessibleContext().setAccessibleDescription(told);
-        panel.add(button, "hmin 32");
+        panel.add(button, "hmin 34");
     }
 
     /** The other language, by its own name. */
@@ -144,11 +192,10 @@ final class TopBar {
                 .filter(one -> !one.equals(words.locale()))
                 .findFirst()
                 .orElseThrow();
-        JButton button = Texts.button(other.getDisplayLanguage(other));
-        button.setName("bar.language");
-        button.setFocusable(false);
-        button.putClientProperty("JButton.buttonType", "toolBarButton");
-        button.addActionListener(pressed -> doing.change(choices.language(other)));
-        panel.add(button, "hmin 32");
+        JMenuItem item = new JMenuItem();
+        Texts.say(item, other.getDisplayLanguage(other));
+        item.setName("bar.language");
+        item.addActionListener(pressed -> doing.change(choices.language(other)));
+        more.add(item);
     }
 }

@@ -12,7 +12,6 @@ import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** Draws facets: those in sight in the colour of their step with the degrees written in, the others in the pattern of the reason. */
 final class FacetDrawing {
@@ -65,9 +64,7 @@ final class FacetDrawing {
         if (shape instanceof Patch patch) {
             double spacing = Math.min(SPACING, Math.min(patch.length(), patch.height()) / 1.5);
             Style style = look.pattern() == Pattern.DOTS ? Style.filled(look.mark()) : Style.lined(look.mark(), 0.16);
-            look.pattern()
-                    .on(patch, spacing, OptionalDouble.empty())
-                    .ifPresent(marks -> items.add(Item.of(marks, style)));
+            look.pattern().on(patch, spacing).ifPresent(marks -> items.add(Item.of(marks, style)));
         }
         return items;
     }

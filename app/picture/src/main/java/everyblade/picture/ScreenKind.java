@@ -1,0 +1,21 @@
+package everyblade.picture;
+
+import everyblade.core.coverage.Coverage;
+
+/** The ways in which cells are laid out on a screen. */
+public enum ScreenKind {
+    /** All rows as rings about the axis, equally deep, each airfoil where it stands now. */
+    RINGS,
+    /** All rows unrolled one under the other, the chosen one zone by zone. */
+    STRIPS,
+    /** The row in view alone, as it stands now, with what the scope tip has before it. */
+    WHEEL;
+
+    ScreenLayout layout(Coverage coverage, ScreenView view) {
+        return switch (this) {
+            case RINGS -> new RingsLayout(coverage, view);
+            case STRIPS -> new StripsLayout(coverage, view);
+            case WHEEL -> new WheelLayout(coverage, view);
+        };
+    }
+}

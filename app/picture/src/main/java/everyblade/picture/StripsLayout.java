@@ -1,0 +1,179 @@
+package everyblade.picture;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.picture.scene.Cell;
+import everyblade.picture.scene.Group;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Lettering;
+import everyblade.picture.scene.Point;
+import everyblade.picture.scene.Shape.Anchor;
+import everyblade.picture.scene.Shape.Polygon;
+import everyblade.picture.scene.Shape.Text;
+import everyblade.picture.scene.Style;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * All rows unrolled one under the other, root lowest, so that what is left is a notch; the chosen one as high as its
+ * zones need, with their names.
+ */
+final class StripsLayout implements ScreenLayout {
+
+    private static final double NAMES = 26;
+    private static final double FIGURES = 30;
+    private static final double EDGE = 1;
+    private static final double BETWEEN = 1.1;
+    private static final double CHOSEN_SHARE = 0.28;
+    private static final double CHOSEN_MOST = 42;
+    private static final double LETTERS_MOST = 3.6;
+    private static final double TITLE = 5.4;
+
+    private final ScreenView view;
+    private final List<Strip> strips;
+
+    StripsLayout(Coverage coverage, ScreenView view) {
+        this.view = view;
+        double high = view.height() - Legend.linesHeight(view.width(), view.words());
+        List<RowCoverage> rows = coverage.rows();
+        boolean opened = rows.stream().anyMatch(this::isChosen);
+        double chosen = opened ? Math.min(CHOSEN_MOST, CHOSEN_SHARE * high) : 0;
+        double each = (high - chosen) / (rows.size() - (opened ? 1 : 0));
+        strips = new ArrayList<>();
+        double down = 0;
+        for (RowCoverage row : rows) {
+            if (isChosen(row)) {
+                strips.add(Strip.opened(
+                        row,
+                        new Point(EDGE, down + TITLE),
+                        view.width() - FIGURES - EDGE,
+                        chosen - TITLE - BETWEEN,
+                        NAMES - EDGE,
+                        view.words()));
+                down += chosen;
+            } else {
+                strips.add(Strip.low(
+                        row,
+                        new Point(EDGE, down + BETWEEN / 2),
+                        view.width() - FIGURES - EDGE,
+                        Math.min(each, 2 * LETTERS_MOST + BETWEEN) - BETWEEN,
+                        NAMES - EDGE,
+                        view.words()));
+                down += each;
+            }
+        }
+    }
+
+    private boolean isChosen(RowCoverage row) {
+        return view.chosen().filter(row.row().id()::equals).isPresent();
+    }
+
+    @Override
+    public List<Strip> rows() {
+        return strips;
+    }
+
+    @Override
+    public List<Group> words() {
+        List<Group> groups = new ArrayList<>();
+        for (Strip strip : strips) {
+            boolean chosen = isChosen(strip.coverage());
+            groups.add(chosen ? strip.words() : Group.of(List.of()));
+            groups.add(Group.of(chosen ? title(strip) : beside(strip)));
+        }
+        groups.add(Legend.lines(new Point(0, view.height()), view.width(), view.words()));
+        return groups;
+    }
+
+    /** Its id and count before a row, how far it is behind it. */
+    private List<Item> beside(Strip strip) {
+        RowCoverage row = strip.coverage();
+        RowProgress progress = RowProgress.of(row);
+        double size = Math.min(LETTERS_MOST, strip.height());
+        double base = strip.corner().y() + strip.height() / 2 + Lettering.CAPITAL * size / 2;
+        double behind = strip.corner().x() + strip.width() + EDGE;
+        List<Item> items = new ArrayList<>();
+        items.add(word(strip.corner().x(), base, row.row().id(), size, NAMES - 8, Anchor.START, Ink.LINE));
+        items.add(word(
+                strip.corner().x() + NAMES - 2 * EDGE,
+                base,
+                Integer.toString(row.row().count()),
+                0.85 * size,
+                7,
+                Anchor.END,
+                Ink.FAINT));
+        items.add(word(behind + 10.5, base, progress.percent(), size, 10.5, Anchor.END, Ink.LINE));
+        items.add(word(
+                behind + 12,
+                base,
+                progress.stage(view.words()),
+                0.85 * size,
+                FIGURES - 13,
+                Anchor.START,
+                progress.stage() == RowProgress.Stage.NOT_BEGUN ? Ink.ALERT : Ink.LINE));
+        return items;
+    }
+
+    /** The chosen row's title over it, and a frame round it all. */
+    private List<Item> title(Strip strip) {
+        RowCoverage row = strip.coverage();
+        RowProgress progress = RowProgress.of(row);
+        double top = strip.corner().y() - TITLE;
+        double base = top + 4;
+        String airfoils = view.words().some(row.row(), row.row().count());
+        String name = view.words()
+                .say("row.title", row.row().name(), row.row().id(), row.row().count(), airfoils);
+        String figures = progress.percent() + "  " + progress.stage(view.words());
+        double right = view.width() - 2 * EDGE;
+        double room = Lettering.length(figures, LETTERS_MOST) * Lettering.SLACK;
+        return List.of(
+                Item.of(
+                        Polygon.box(EDGE / 2, top + 0.3, view.width() - EDGE, TITLE + strip.height() + BETWEEN - 0.6),
+                        Style.lined(Ink.SEEN, 0.5)),
+                word(2 * EDGE, base, name, LETTERS_MOST, right - room - 3 * EDGE, Anchor.START, Ink.LINE),
+                word(right, base, figures, LETTERS_MOST, room, Anchor.END, Ink.LINE));
+    }
+
+    private static Item word(double x, double y, String words, double size, double room, Anchor anchor, Ink ink) {
+        return Item.of(Text.upright(new Point(x, y), Lettering.fitted(words, size, room), size, anchor), ink);
+    }
+
+    @Override
+    public Cell next(Cell from, Step step) {
+        int at = 0;
+        while (!strips.get(at).has(from)) {
+            at++;
+        }
+        Strip strip = strips.get(at);
+        return switch (step) {
+            case RIGHT, NEXT -> strip.beside(from, 1);
+            case LEFT, PREVIOUS -> strip.beside(from, -1);
+            case UP -> strip.over(from, 1).orElseGet(() -> entered(from, strip, -1));
+            case DOWN -> strip.over(from, -1).orElseGet(() -> entered(from, strip, 1));
+        };
+    }
+
+    /** The cell of the neighbouring row that lies nearest above or below. */
+    private Cell entered(Cell from, Strip strip, int rowsDown) {
+        int next = strips.indexOf(strip) + rowsDown;
+        if (next < 0 || next >= strips.size()) {
+            return from;
+        }
+        Strip to = strips.get(next);
+        double share = (from.airfoil() - 0.5) / strip.coverage().row().count();
+        int airfoil = 1 + (int) (share * to.coverage().row().count());
+        int band = rowsDown > 0 ? to.plan().bands() - 1 : 0;
+        return new Cell(to.coverage().row().id(), airfoil, to.plan().zone(0, band));
+    }
+
+    @Override
+    public String title() {
+        return view.words().say("screen.strips", strips.size());
+    }
+
+    @Override
+    public String summary() {
+        return view.words().say("screen.strips.order");
+    }
+}

@@ -1,0 +1,173 @@
+package everyblade.picture;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.turning.Placing.Place;
+import everyblade.core.turning.Seat;
+import everyblade.core.turning.Situation;
+import everyblade.picture.scene.Cell;
+import everyblade.picture.scene.Group;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Lettering;
+import everyblade.picture.scene.Point;
+import everyblade.picture.scene.Polar;
+import everyblade.picture.scene.Shape.Anchor;
+import everyblade.picture.scene.Shape.Dots;
+import everyblade.picture.scene.Shape.Polygon;
+import everyblade.picture.scene.Shape.Text;
+import everyblade.picture.scene.Style;
+import everyblade.spi.Row;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The row in view as it stands now: numbers round it, the scope tip and what it looks at, and in the middle which airfoil
+ * that is.
+ */
+final class WheelLayout implements ScreenLayout {
+
+    private static final double SIGNS = 4.8;
+    private static final double NUMBERS = 3.3;
+    private static final double RING_SHARE = 0.24;
+    private static final double LETTERS = 3;
+    private static final double NUMBER_SHARE = 0.62;
+    /** Half of what is drawn as the scope tip's view where the model states no window, degrees. */
+    private static final double HALF_VIEW = 7;
+
+    private final Coverage coverage;
+    private final ScreenView view;
+    private final Optional<Seat> seat;
+    private final Polar polar;
+    private final double rim;
+    private final Optional<Ring> ring;
+
+    WheelLayout(Coverage coverage, ScreenView view) {
+        this.coverage = coverage;
+        this.view = view;
+        Situation now = coverage.situation();
+        seat = now.seat();
+        polar = new Polar(
+                new Point(view.width() / 2, view.height() / 2),
+                view.style().facing().mirrors());
+        rim = Math.min(view.width(), view.height()) / 2 - 0.5;
+        double high = rim - SIGNS - NUMBERS;
+        ring = seat.map(Seat::row)
+                .map(row -> new Ring(
+                        coverage.row(row.id()), Standing.of(now, row), polar, high - RING_SHARE * rim, high, NUMBERS));
+    }
+
+    @Override
+    public List<Ring> rows() {
+        return ring.stream().toList();
+    }
+
+    @Override
+    public List<Group> words() {
+        if (ring.isEmpty()) {
+            return List.of();
+        }
+        Ring round = ring.get();
+        Signs signs = Signs.of(coverage, round.coverage().row().id());
+        double middle = round.high() + NUMBERS + SIGNS / 2;
+        List<Group> groups = new ArrayList<>();
+        groups.add(Group.of(new ClockScale(polar, rim - SIGNS, view.words(), LETTERS).hours()));
+        groups.add(Group.of(round.numbers(List.of())));
+        groups.add(airfoilOne(round));
+        groups.add(new Pointers(polar, round.low()).landmarks(round.standing()));
+        groups.add(signs.round(polar, round.standing(), round.high() + NUMBERS - 0.4, middle, LETTERS));
+        groups.add(Group.of(cone(round)));
+        groups.add(Group.of(inTheMiddle(round)));
+        return groups;
+    }
+
+    /** A badge over the number of airfoil 1, which tells at a glance how the row stands. */
+    private Group airfoilOne(Ring round) {
+        double clock = round.standing().clock(1);
+        double middle = round.high() + NUMBERS / 2;
+        List<Item> items = new ArrayList<>();
+        items.add(Item.of(new Dots(List.of(polar.at(clock, middle)), 0.5 * NUMBERS), Style.filled(Ink.LINE)));
+        items.addAll(new ArcText(polar, middle, 0.84 * NUMBERS).at(clock, "1", Ink.PAPER));
+        return Group.of(items);
+    }
+
+    /** From inside the ring outwards: what the scope tip has before it. */
+    private List<Item> cone(Ring round) {
+        double clock = Standing.scopeTip(coverage.situation(), seat.orElseThrow());
+        double half =
+                seat.get().view().window().map(window -> window.halfWidth()).orElse(HALF_VIEW);
+        List<Point> corners = new ArrayList<>();
+        corners.add(polar.at(clock, NUMBER_SHARE * round.low()));
+        int pieces = Math.max(2, (int) Math.ceil(half));
+        for (int i = -pieces; i <= pieces; i++) {
+            corners.add(polar.at(clock + half * i / pieces, round.high()));
+        }
+        return List.of(
+                Item.of(new Polygon(corners), Style.lined(Ink.PAPER, 1)),
+                Item.of(new Polygon(corners), Style.lined(Ink.LINE, 0.5)));
+    }
+
+    /** Which airfoil is at the scope tip, how surely, and how the shaft stands. */
+    private List<Item> inTheMiddle(Ring round) {
+        Situation now = coverage.situation();
+        Row row = round.coverage().row();
+        MapWords words = view.words();
+        Optional<Place> place =
+                now.placing(row).at(row.id(), row.rock(), now.stop(row)).place();
+        Optional<Integer> airfoil = place.flatMap(stands -> now.airfoilAtReference(seat.orElseThrow()));
+        double radius = round.low();
+        double large = NUMBER_SHARE * radius;
+        double room = 1.6 * radius;
+        List<Item> items = new ArrayList<>();
+        items.add(line(-0.46 * radius, words.say("wheel.at", words.airfoil(row)), LETTERS, room, Ink.FAINT));
+        items.add(line(
+                0.2 * radius,
+                airfoil.map(String::valueOf).orElse("?"),
+                large,
+                room,
+                airfoil.isPresent() ? Ink.LINE : Ink.ALERT));
+        String sure = place.isPresent() && airfoil.isPresent()
+                ? words.say(
+                        "wheel.sure",
+                        tenths(place.get().high().minus(place.get().low()).degrees() / 2),
+                        row.count())
+                : words.say("doubt.", round.standing().doubt().orElse(Standing.Doubt.LOST));
+        items.add(line(0.42 * radius, sure, LETTERS, room, airfoil.isPresent() ? Ink.LINE : Ink.ALERT));
+        if (now.engine().spool(row).isPresent()) {
+            String shaft = words.say("wheel.shaft", tenths(now.reading(row).degrees()));
+            items.add(line(0.64 * radius, shaft, LETTERS, 1.4 * radius, Ink.LINE));
+        }
+        return items;
+    }
+
+    private String tenths(double degrees) {
+        return new DecimalFormat(
+                        "0.0", DecimalFormatSymbols.getInstance(view.words().locale()))
+                .format(degrees);
+    }
+
+    private Item line(double down, String words, double size, double room, Ink ink) {
+        return Item.of(
+                Text.upright(polar.centre().plus(0, down), Lettering.fitted(words, size, room), size, Anchor.MIDDLE),
+                ink);
+    }
+
+    @Override
+    public Cell next(Cell from, Step step) {
+        return new RingWalk(rows()).next(from, step);
+    }
+
+    @Override
+    public String title() {
+        return ring.map(round -> round.coverage().row().name() + " ("
+                        + round.coverage().row().id() + ")")
+                .orElseGet(() -> view.words().say("empty.wheel"));
+    }
+
+    @Override
+    public String summary() {
+        return view.words().facing(view.style().facing());
+    }
+}
