@@ -34,7 +34,7 @@ final class ActPanel {
     private final Supplier<Choices> choices;
     private final JPanel panel = new JPanel();
     private final Map<Act, JButton> buttons = new EnumMap<>(Act.class);
-    private final JLabel filedOn = new JLabel(" ");
+    private final JLabel filedOn = new JLabel();
 
     ActPanel(Words words, Supplier<Choices> choices, Consumer<Act> act) {
         this.words = words;
@@ -65,7 +65,7 @@ final class ActPanel {
                 boolean begins = act == group.get(0) && group != GROUPS.get(0);
                 panel.add(
                         button,
-                        "growx, pushx, sizegroupx act, wmin " + target + ", h " + Math.min(target, 62) + "!"
+                        "growx, pushx, sizegroupx act, wmin " + target + ", h " + target + "!"
                                 + (begins ? ", gapbefore 16" : ""));
             }
         }

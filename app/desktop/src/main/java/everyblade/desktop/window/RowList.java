@@ -140,7 +140,7 @@ final class RowList {
             String told = Visible.text(row.row().name() + " (" + row.row().id() + "), " + progress.percent() + ", "
                     + progress.stage(words.map()));
             getAccessibleContext().setAccessibleName(told);
-            setToolTipText(told);
+            Texts.tip(this, told);
             return this;
         }
     }

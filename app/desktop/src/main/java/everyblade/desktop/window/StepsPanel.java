@@ -31,7 +31,7 @@ final class StepsPanel {
         this.words = words;
         panel.setOpaque(false);
         lines.setOpaque(false);
-        panel.getAccessibleContext().setAccessibleName(words.say("steps.title"));
+        panel.setName("steps");
         panel.add(Texts.bold(Texts.label(words.say("steps.title")), 1.1f));
         panel.add(lines, "wmin 0");
         panel.add(note, "wmin 0");
@@ -61,6 +61,9 @@ final class StepsPanel {
     void next(Optional<NextToDo> step) {
         step.ifPresent(this::tell);
         boolean known = step.isPresent();
+        panel.getAccessibleContext()
+                .setAccessibleName(
+                        words.say("where.next", step.map(NextToDo::words).orElse("…")));
         for (java.awt.Component line : lines.getComponents()) {
             line.setEnabled(known);
         }
@@ -89,6 +92,5 @@ final class StepsPanel {
         take.getAccessibleContext()
                 .setAccessibleName(words.say("where.take", entry.orElse("").strip()));
         take.setVisible(open && entry.isPresent());
-        panel.getAccessibleContext().setAccessibleDescription(step.words());
     }
 }

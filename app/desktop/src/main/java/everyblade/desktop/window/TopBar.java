@@ -159,7 +159,9 @@ final class TopBar {
     }
 
     private void check(Shortcut shortcut, String key, boolean on) {
-        item(new JCheckBoxMenuItem("", on), shortcut, key);
+        JCheckBoxMenuItem item = new JCheckBoxMenuItem();
+        item.setSelected(on);
+        item(item, shortcut, key);
     }
 
     private void item(Shortcut shortcut, String key) {

@@ -33,6 +33,7 @@ import net.miginfocom.swing.MigLayout;
 final class ViewPanel {
 
     private static final int LAST = 6;
+    private static final int GLOVES = 54;
 
     private final Words words;
     private final Supplier<Choices> choices;
@@ -63,7 +64,7 @@ final class ViewPanel {
         JPanel kept = new JPanel(new MigLayout("insets 0, fillx, wrap, gapy 1", "[grow, fill]"));
         kept.setOpaque(false);
         for (int i = 0; i < LAST; i++) {
-            JLabel line = new JLabel(" ");
+            JLabel line = Texts.label(" ");
             line.setName("kept " + i);
             last.add(line);
             kept.add(line, "wmin 0");
@@ -94,7 +95,7 @@ final class ViewPanel {
             button.getAccessibleContext()
                     .setAccessibleDescription(words.say(Shortcut.of(part).words()));
             watching.put(part, button);
-            one.add(button, "hmin 36, sizegroup");
+            one.add(button, "hmin " + (choices.get().gloves() ? GLOVES : Looks.USUAL_TARGET) + ", sizegroup");
         }
         return one;
     }

@@ -1,7 +1,7 @@
 package everyblade.desktop.map;
 
 import everyblade.core.coverage.Coverage;
-import everyblade.picture.MapFacts;
+import everyblade.picture.ScreenKind;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.concurrent.TimeUnit;
@@ -26,16 +26,17 @@ public class MapBenchmark {
     @Param({"1", "2"})
     public double scale;
 
+    @Param({"RINGS", "STRIPS"})
+    public ScreenKind kind;
+
     private Coverage[] coverages;
-    private MapFacts facts;
     private Graphics2D screen;
-    private MapPanel panel;
+    private CellPanel panel;
     private int turn;
 
     @Setup
     public void open() {
         Jobs job = Jobs.corncrake();
-        facts = job.facts();
         Coverage before = job.coverage();
         Coverage oneCell = job.enter("saw tip/pressure/leading 70 photo a.jpg").coverage();
         Coverage turned = job.enter("skip on 33").coverage();
@@ -46,18 +47,18 @@ public class MapBenchmark {
         panel = opened();
     }
 
-    private MapPanel opened() {
-        MapPanel opened = new MapPanel();
+    private CellPanel opened() {
+        CellPanel opened = new CellPanel(kind);
         opened.setSize(WIDTH, HEIGHT);
-        opened.enlarge("c12");
-        opened.show(coverages[0], facts);
+        opened.lookInto("c12");
+        opened.show(coverages[0]);
         opened.paint(screen);
         return opened;
     }
 
     /** From a new component to its first picture. */
     @Benchmark
-    public MapPanel firstDrawing() {
+    public CellPanel firstDrawing() {
         return opened();
     }
 
@@ -65,7 +66,7 @@ public class MapBenchmark {
     @Benchmark
     public void oneChangedCell() {
         turn = 1 - turn;
-        panel.show(coverages[turn], facts);
+        panel.show(coverages[turn]);
         panel.paint(screen);
     }
 
@@ -73,7 +74,7 @@ public class MapBenchmark {
     @Benchmark
     public void turned() {
         turn = 2 - turn;
-        panel.show(coverages[turn], facts);
+        panel.show(coverages[turn]);
         panel.paint(screen);
     }
 

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import everyblade.core.coverage.Coverage;
 import everyblade.picture.Facing;
 import everyblade.picture.MapStyle;
+import everyblade.picture.ScreenKind;
 import everyblade.picture.scene.Theme;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -29,10 +29,10 @@ class PaintedIsHitTest {
 
     private static final Jobs JOB = Jobs.begun();
     private static final Coverage BEFORE = JOB.coverage();
-    private static final CellAt LARGE = new CellAt("r1", 9, 1);
-    private static final CellAt SMALL = new CellAt("r2", 6, 3);
-    private static final Coverage LARGE_STATED = with("r1 saw root/pressure/middle 9 photo a.jpg");
-    private static final Coverage SMALL_STATED = with("r2 saw s2/suction 6 photo a.jpg");
+    private static final CellAt OF_R1 = new CellAt("r1", 9, 1);
+    private static final CellAt OF_R2 = new CellAt("r2", 6, 3);
+    private static final Coverage R1_STATED = with("r1 saw root/pressure/middle 9 photo a.jpg");
+    private static final Coverage R2_STATED = with("r2 saw s2/suction 6 photo a.jpg");
 
     private static Coverage with(String entry) {
         return Jobs.begun().enter(entry).coverage();
@@ -40,11 +40,11 @@ class PaintedIsHitTest {
 
     static List<Arguments> looks() {
         List<Arguments> all = new ArrayList<>();
-        for (double scale : new double[] {1, 1.25, 1.5, 1.75, 2, 3}) {
-            for (Facing facing : Facing.values()) {
-                for (boolean turning : scale == 1.5 ? new boolean[] {true, false} : new boolean[] {true}) {
-                    for (double zoom : scale == 1.25 || scale == 2 ? new double[] {1, 3.7} : new double[] {1}) {
-                        all.add(Arguments.of(scale, facing, turning, zoom));
+        for (ScreenKind kind : ScreenKind.values()) {
+            for (double scale : new double[] {1, 1.25, 1.5, 1.75, 2, 3}) {
+                for (Facing facing : scale == 1.5 ? Facing.values() : new Facing[] {Facing.AFT_LOOKING_FORWARD}) {
+                    for (double zoom : scale == 1.25 ? new double[] {1, 3.7} : new double[] {1}) {
+                        all.add(Arguments.of(kind, scale, facing, zoom));
                     }
                 }
             }
@@ -52,60 +52,43 @@ class PaintedIsHitTest {
         return all;
     }
 
-    @ParameterizedTest(name = "at scale {0}, {1}, turning {2}, zoomed {3} times")
+    @ParameterizedTest(name = "{0} at scale {1}, {2}, zoomed {3} times")
     @MethodSource("looks")
-    void a_cell_painted_is_the_cell_hit(double scale, Facing facing, boolean turning, double zoom) {
-        MapPanel panel = new MapPanel();
+    void a_cell_painted_is_the_cell_hit(ScreenKind kind, double scale, Facing facing, double zoom) {
+        CellPanel panel = new CellPanel(kind);
         panel.setSize(640, 530);
         panel.style(new MapStyle(Theme.LIGHT, facing));
-        panel.enlarge("r1");
-        panel.turnWithRotor(turning);
-        panel.show(BEFORE, JOB.facts());
-        double[] place = outermost(panel, LARGE);
+        panel.lookInto("r1");
+        panel.show(BEFORE);
+        boolean opened = kind == ScreenKind.STRIPS;
+        CellAt large = opened ? OF_R1 : OF_R2;
+        double[] place = place(panel, large);
         panel.zoom(zoom, place[0], place[1]);
         panel.pan(zoom > 1 ? 7.3 : 0, zoom > 1 ? -4.9 : 0);
 
-        assertThat(holds(panel, scale, LARGE, LARGE_STATED)).isGreaterThan(5);
-        if (zoom == 1) {
-            panel.show(BEFORE, JOB.facts());
-            holds(panel, scale, SMALL, SMALL_STATED);
+        assertThat(holds(panel, scale, large, opened ? R1_STATED : R2_STATED)).isGreaterThan(5);
+        if (zoom == 1 && kind != ScreenKind.WHEEL) {
+            panel.show(BEFORE);
+            holds(panel, scale, opened ? OF_R2 : OF_R1, opened ? R2_STATED : R1_STATED);
         }
     }
 
-    @ParameterizedTest(name = "at scale {0}")
-    @MethodSource("scales")
-    void a_cell_painted_in_the_strip_is_the_cell_hit(double scale) {
-        StripPanel panel = new StripPanel();
-        panel.setSize(640, 200);
-        panel.row("r1");
-        panel.show(BEFORE, JOB.facts());
-        assertThat(holds(panel, scale, LARGE, LARGE_STATED)).isGreaterThan(5);
-    }
-
-    static Stream<Double> scales() {
-        return Stream.of(1.0, 1.25, 1.5, 1.75, 2.0, 3.0);
-    }
-
-    /** The place farthest from the axis at which a cell is hit: it lies in the largest drawing of the cell. */
-    private static double[] outermost(CellPanel panel, CellAt cell) {
-        double[] found = {panel.getWidth() / 2.0, panel.getHeight() / 2.0};
-        double farthest = 0;
+    /** A place where a cell is hit. */
+    private static double[] place(CellPanel panel, CellAt cell) {
         for (int x = 0; x < panel.getWidth(); x++) {
             for (int y = 0; y < panel.getHeight(); y++) {
-                double far = Math.hypot(x - panel.getWidth() / 2.0, y - panel.getHeight() / 2.0);
-                if (far > farthest && panel.cellAt(x, y).equals(Optional.of(cell))) {
-                    farthest = far;
-                    found = new double[] {x, y};
+                if (panel.cellAt(x, y).equals(Optional.of(cell))) {
+                    return new double[] {x, y};
                 }
             }
         }
-        return found;
+        throw new AssertionError(cell + " is nowhere");
     }
 
     private static int holds(CellPanel panel, double scale, CellAt cell, Coverage after) {
         Screen screen = Screen.of(panel, scale, 3, 5);
         int[] old = screen.paint(panel);
-        panel.show(after, JOB.facts());
+        panel.show(after);
         int[] now = screen.paint(panel);
         int width = screen.image().getWidth();
         int inside = 0;

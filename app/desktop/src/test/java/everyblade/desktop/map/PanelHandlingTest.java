@@ -2,6 +2,7 @@ package everyblade.desktop.map;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.picture.ScreenKind;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
@@ -19,22 +20,20 @@ import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class PanelHandlingTest {
 
-    private static MapPanel map() {
-        MapPanel panel = new MapPanel();
-        panel.setSize(800, 640);
-        panel.enlarge("r1");
-        panel.show(Jobs.begun().coverage(), Jobs.begun().facts());
-        return panel;
+    private static CellPanel map() {
+        return panel(ScreenKind.RINGS);
     }
 
-    private static StripPanel strip(String row) {
-        StripPanel panel = new StripPanel();
-        panel.setSize(800, 200);
-        panel.row(row);
-        panel.show(Jobs.begun().coverage(), Jobs.begun().facts());
+    private static CellPanel panel(ScreenKind kind) {
+        CellPanel panel = new CellPanel(kind);
+        panel.setSize(800, 640);
+        panel.lookInto("r1");
+        panel.show(Jobs.begun().coverage());
         return panel;
     }
 
@@ -83,21 +82,22 @@ class PanelHandlingTest {
             return reached;
         }
 
-        @Test
-        void arrows_walk_to_every_cell_of_the_map_and_to_nothing_else() {
-            Set<CellAt> reached = reached(map());
+        @ParameterizedTest
+        @EnumSource(names = {"RINGS", "STRIPS"})
+        void arrows_walk_to_every_cell_of_the_map_and_to_nothing_else(ScreenKind kind) {
+            Set<CellAt> reached = reached(panel(kind));
             assertThat(reached).hasSize(11 * 12 + 7 + 9 * 6 + 5 * 2);
             assertThat(reached).extracting(CellAt::row).containsOnly("r1", "v1", "r2", "l1");
         }
 
         @Test
-        void arrows_walk_to_every_cell_of_a_strip() {
-            assertThat(reached(strip("r2"))).hasSize(9 * 6);
+        void arrows_walk_to_every_cell_of_the_row_in_view() {
+            assertThat(reached(panel(ScreenKind.WHEEL))).hasSize(9 * 6);
         }
 
         @Test
         void right_goes_clockwise_as_it_is_drawn_and_back_again() {
-            MapPanel panel = map();
+            CellPanel panel = map();
             panel.select(new CellAt("r1", 3, 4));
             int[] from = placeOf(panel, panel.selected().orElseThrow());
             press(panel, "RIGHT");
@@ -110,7 +110,7 @@ class PanelHandlingTest {
 
         @Test
         void pages_go_from_airfoil_to_airfoil_round_the_row() {
-            MapPanel panel = map();
+            CellPanel panel = map();
             panel.select(new CellAt("r1", 11, 4));
             press(panel, "PAGE_UP");
             assertThat(panel.selected()).contains(new CellAt("r1", 1, 4));
@@ -120,7 +120,7 @@ class PanelHandlingTest {
 
         @Test
         void tab_is_left_to_go_on_to_the_next_component() {
-            MapPanel panel = map();
+            CellPanel panel = map();
             KeyStroke tab = KeyStroke.getKeyStroke(KeyEvent.VK_TAB, 0);
             assertThat(panel.getInputMap(JComponent.WHEN_FOCUSED).get(tab)).isNull();
             assertThat(panel.getFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS))
@@ -130,7 +130,7 @@ class PanelHandlingTest {
 
         @Test
         void a_walk_in_an_enlarged_map_takes_the_map_along() {
-            MapPanel panel = map();
+            CellPanel panel = map();
             panel.select(new CellAt("r1", 1, 0));
             for (int i = 0; i < 4; i++) {
                 press(panel, "typed +");
@@ -148,7 +148,7 @@ class PanelHandlingTest {
 
         @Test
         void a_click_selects_the_cell_under_it_and_tells_of_it() {
-            MapPanel panel = map();
+            CellPanel panel = map();
             List<CellAt> told = new ArrayList<>();
             panel.onSelect(told::add);
             CellAt cell = new CellAt("r2", 5, 2);
@@ -161,9 +161,9 @@ class PanelHandlingTest {
 
         @Test
         void dragging_moves_an_enlarged_map_and_selects_nothing() {
-            MapPanel panel = map();
+            CellPanel panel = map();
             panel.zoom(4, 400, 320);
-            CellAt cell = new CellAt("v1", 5, 0);
+            CellAt cell = new CellAt("r1", 5, 2);
             int[] place = placeOf(panel, cell);
             mouse(panel, MouseEvent.MOUSE_PRESSED, place[0], place[1]);
             mouse(panel, MouseEvent.MOUSE_DRAGGED, place[0] + 30, place[1] + 40);
@@ -174,7 +174,7 @@ class PanelHandlingTest {
 
         @Test
         void moving_tells_of_each_cell_once_and_of_leaving() {
-            MapPanel panel = map();
+            CellPanel panel = map();
             List<Optional<CellAt>> told = new ArrayList<>();
             panel.onHover(told::add);
             CellAt cell = new CellAt("r1", 5, 2);
@@ -187,23 +187,13 @@ class PanelHandlingTest {
 
         @Test
         void a_program_that_selects_is_not_told_of_it() {
-            MapPanel panel = map();
+            CellPanel panel = map();
             List<CellAt> told = new ArrayList<>();
             panel.onSelect(told::add);
             panel.select(new CellAt("r1", 5, 2));
             panel.select(null);
             assertThat(told).isEmpty();
             assertThat(panel.selected()).isEmpty();
-        }
-
-        @Test
-        void what_the_legend_hides_is_not_hit() {
-            MapPanel panel = map();
-            panel.zoom(6, 10, 630);
-            panel.pan(-900, 700);
-            for (int x = 12; x < 60; x++) {
-                assertThat(panel.cellAt(x, 600)).isEmpty();
-            }
         }
     }
 
@@ -212,29 +202,28 @@ class PanelHandlingTest {
 
         @Test
         void a_tool_tip_says_which_cell_it_is_how_it_is_and_why() {
-            MapPanel panel = map();
+            CellPanel panel = map();
             int[] place = placeOf(panel, new CellAt("r1", 10, 9));
             MouseEvent over =
                     new MouseEvent((Component) panel, MouseEvent.MOUSE_MOVED, 0, 0, place[0], place[1], 0, false);
             assertThat(panel.getToolTipText(over))
-                    .startsWith("blade 10 of r1, tip/suction/leading: inspected, damaged")
+                    .startsWith("blade 10 of r1, tip/suction/leading: seen, damaged")
                     .contains("stands at clock", "entry 3", "so blade 10 of rotor 1 (r1), tip/suction/leading is seen");
         }
 
         @Test
         void those_who_hear_it_are_told_what_it_shows_and_what_is_selected() {
-            MapPanel panel = map();
+            CellPanel panel = map();
             panel.select(new CellAt("r1", 10, 9));
-            assertThat(panel.getAccessibleContext().getAccessibleName())
-                    .isEqualTo("Coverage map of Small engine, serial S-1");
+            assertThat(panel.getAccessibleContext().getAccessibleName()).isEqualTo("4 rows as rings");
             assertThat(panel.getAccessibleContext().getAccessibleDescription())
-                    .startsWith("Selected: blade 10 of r1, tip/suction/leading: inspected, damaged. ")
-                    .contains("seen from aft looking forward", "cells inspected");
+                    .startsWith("Selected: blade 10 of r1, tip/suction/leading: seen, damaged. ")
+                    .contains("seen from aft looking forward", "of the surface seen");
         }
 
         @Test
         void a_map_without_a_job_says_what_to_do() {
-            MapPanel panel = new MapPanel();
+            CellPanel panel = new CellPanel(ScreenKind.RINGS);
             panel.setSize(600, 400);
             Screen screen = Screen.of(panel, 1, 0, 0);
             int paper = screen.paint(panel)[0];
@@ -247,19 +236,15 @@ class PanelHandlingTest {
         }
 
         @Test
-        void a_row_that_the_engine_lacks_is_not_enlarged() {
-            MapPanel panel = map();
-            panel.enlarge("nowhere");
+        void a_chosen_row_that_the_engine_lacks_shows_nothing_else() {
+            CellPanel panel = map();
+            panel.lookInto("nowhere");
+            CellPanel none = map();
+            none.lookInto(null);
             assertThat(Screen.differing(
                             Screen.of(panel, 1, 0, 0).paint(panel),
-                            Screen.of(panel, 1, 0, 0).paint(all())))
+                            Screen.of(none, 1, 0, 0).paint(none)))
                     .isZero();
-        }
-
-        private static MapPanel all() {
-            MapPanel panel = map();
-            panel.enlarge(null);
-            return panel;
         }
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import everyblade.core.coverage.Coverage;
 import everyblade.picture.Facing;
 import everyblade.picture.MapStyle;
+import everyblade.picture.ScreenKind;
 import everyblade.picture.scene.Theme;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -14,21 +15,25 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Painting only what has changed comes out as painting everything, in every picture element. */
 class PartIsWholeTest {
 
-    private static MapPanel map(MapStyle style, boolean turning, double zoom) {
-        MapPanel panel = new MapPanel();
+    private static CellPanel map(ScreenKind kind, MapStyle style, double zoom) {
+        CellPanel panel = new CellPanel(kind);
         panel.setSize(640, 530);
         panel.style(style);
-        panel.enlarge("r1");
-        panel.turnWithRotor(turning);
-        panel.show(Jobs.begun().coverage(), Jobs.begun().facts());
+        panel.lookInto("r1");
+        panel.show(Jobs.begun().coverage());
         panel.zoom(zoom, 420, 180);
         return panel;
     }
 
-    @ParameterizedTest(name = "at scale {0}, turning {1}, zoomed {2} times")
-    @CsvSource({"1,false,1", "1,true,1", "1.25,false,1", "1.5,false,2.3", "1.75,true,1", "2,false,1", "3,false,1.7"})
-    void entry_by_entry_the_map_is_as_if_painted_anew(double scale, boolean turning, double zoom) {
-        MapPanel panel = map(MapStyle.PLAIN, turning, zoom);
+    private static CellPanel rings(MapStyle style) {
+        return map(ScreenKind.RINGS, style, 1);
+    }
+
+    @ParameterizedTest(name = "{0} at scale {1}, zoomed {2} times")
+    @CsvSource({"RINGS,1,1", "STRIPS,1.25,1", "RINGS,1.5,2.3", "WHEEL,1.75,1", "STRIPS,2,1", "RINGS,3,1.7", "WHEEL,1,1"
+    })
+    void entry_by_entry_the_picture_is_as_if_painted_anew(ScreenKind kind, double scale, double zoom) {
+        CellPanel panel = map(kind, MapStyle.PLAIN, zoom);
         Screen screen = Screen.of(panel, scale, 3, 5);
         screen.paint(panel);
         Jobs job = Jobs.begun().enter("view v-r1");
@@ -36,9 +41,9 @@ class PartIsWholeTest {
         for (int i = 0; i < 12; i++) {
             job.enter(entry(random, i));
             Coverage now = job.coverage();
-            panel.show(now, job.facts());
-            MapPanel anew = map(MapStyle.PLAIN, turning, zoom);
-            anew.show(now, job.facts());
+            panel.show(now);
+            CellPanel anew = map(kind, MapStyle.PLAIN, zoom);
+            anew.show(now);
             assertThat(Screen.differing(
                             screen.paint(panel), Screen.of(anew, scale, 3, 5).paint(anew)))
                     .as("after entry " + i)
@@ -58,23 +63,21 @@ class PartIsWholeTest {
 
     @Test
     void most_entries_leave_most_of_the_map_alone() {
-        MapPanel panel = map(MapStyle.PLAIN, true, 1);
+        CellPanel panel = rings(MapStyle.PLAIN);
         Screen screen = Screen.of(panel, 1, 0, 0);
         int[] before = screen.paint(panel);
-        panel.show(
-                Jobs.begun().enter("r1 saw root/pressure 3 photo a.jpg").coverage(),
-                Jobs.begun().facts());
+        panel.show(Jobs.begun().enter("r1 saw root/pressure 3 photo a.jpg").coverage());
         assertThat(Screen.differing(before, screen.paint(panel))).isBetween(20L, before.length / 100L);
     }
 
     @Test
     void a_changed_theme_leaves_nothing_of_the_old_one() {
         MapStyle dark = new MapStyle(Theme.DARK, Facing.FORWARD_LOOKING_AFT);
-        MapPanel panel = map(MapStyle.PLAIN, true, 1);
+        CellPanel panel = rings(MapStyle.PLAIN);
         Screen screen = Screen.of(panel, 1.25, 0, 0);
         int[] light = screen.paint(panel);
         panel.style(dark);
-        MapPanel anew = map(dark, true, 1);
+        CellPanel anew = rings(dark);
         int[] changed = screen.paint(panel);
         assertThat(Screen.differing(changed, Screen.of(anew, 1.25, 0, 0).paint(anew)))
                 .isZero();
@@ -83,7 +86,7 @@ class PartIsWholeTest {
 
     @Test
     void what_was_painted_comes_back_as_it_was() {
-        MapPanel panel = map(MapStyle.PLAIN, true, 1);
+        CellPanel panel = rings(MapStyle.PLAIN);
         Screen screen = Screen.of(panel, 1.25, 3, 5);
         assertThat(Screen.differing(screen.paint(panel), screen.paint(panel))).isZero();
         int[] before = screen.paint(panel);

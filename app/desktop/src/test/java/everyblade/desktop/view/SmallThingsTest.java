@@ -167,7 +167,7 @@ class SmallThingsTest {
             Choices choices = Choices.first(Locale.GERMAN)
                     .dark(true)
                     .gloves(false)
-                    .turnMap(true)
+                    .strips(true)
                     .fromAhead(true)
                     .pictures(folder)
                     .by("Ann")

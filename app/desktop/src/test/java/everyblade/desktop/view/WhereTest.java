@@ -34,9 +34,9 @@ class WhereTest {
     void tellsTheTipTheRotorThePadAndTheLastEntry() {
         Where where = after("heat 20 C", "view p-r", "datum r 1 at 0", "watch tip", "turn on 60 ± 2");
 
-        assertThat(where.tip()).isEqualTo("Looking through p-r at Rotor; reference 90°; watching tip");
+        assertThat(where.tip()).isEqualTo("p-r, reference 90°, watching tip");
         assertThat(where.rotor()).isEqualTo("blade 11 of r at the reference, ± 2°; shaft at 60°");
-        assertThat(where.pad()).isEqualTo("Turned at: Hand pad; each move ± 1°; normally clockwise");
+        assertThat(where.pad()).isEqualTo("each move ± 1°, normally clockwise");
         assertThat(where.last()).isEqualTo("Last kept: 5 turn on 60 ± 2 (06:00, Ann)");
     }
 

@@ -97,7 +97,7 @@ class ClosingPanelTest {
     void enterTurnsTheMapToTheCell() {
         turn();
         enterAt("finding");
-        assertThat(screen.screen().map().selected()).contains(new CellAt("r", 5, 1));
+        assertThat(screen.screen().stages().selected()).contains(new CellAt("r", 5, 1));
         assertThat(screen.text()).isEqualTo("settle 5 because ");
     }
 

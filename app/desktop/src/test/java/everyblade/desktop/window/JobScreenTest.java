@@ -9,9 +9,11 @@ import everyblade.desktop.view.Session;
 import everyblade.desktop.view.Workshop;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import javax.swing.AbstractButton;
 import javax.swing.JButton;
 import javax.swing.JList;
 import javax.swing.JTextField;
+import javax.swing.JToggleButton;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
@@ -203,9 +205,12 @@ class JobScreenTest {
             screen.paint();
 
             for (Act act : Act.values()) {
-                JButton button = Offscreen.find(screen.screen().component(), JButton.class, "act " + act);
+                AbstractButton button = Offscreen.find(screen.screen().component(), AbstractButton.class, "act " + act);
                 assertThat(button.getWidth()).as(act.name()).isGreaterThanOrEqualTo(Looks.GLOVE_TARGET);
-                assertThat(button.getHeight()).as(act.name()).isGreaterThanOrEqualTo(Looks.GLOVE_TARGET);
+                // The switch of what is watched has its words in one line.
+                assertThat(button.getHeight())
+                        .as(act.name())
+                        .isGreaterThanOrEqualTo(button instanceof JToggleButton ? 54 : Looks.GLOVE_TARGET);
             }
         }
 
@@ -231,7 +236,7 @@ class JobScreenTest {
                 return true;
             });
 
-            assertThat(screen.screen().map().selected()).hasValue(new CellAt("r", 1, 0));
+            assertThat(screen.screen().stages().selected()).hasValue(new CellAt("r", 1, 0));
             JButton first = Offscreen.all(screen.screen().component())
                     .filter(one -> one.getName() != null && one.getName().startsWith("way "))
                     .map(JButton.class::cast)
@@ -248,7 +253,7 @@ class JobScreenTest {
         @Test
         void isEnteredAtTheSelectedCell() {
             Offscreen.on(() -> {
-                screen.screen().map().select(new CellAt("r", 1, 1));
+                screen.screen().stages().select(new CellAt("r", 1, 1));
                 screen.screen().act(Act.FIND);
                 Offscreen.find(screen.screen().component(), JTextField.class, "finding.length")
                         .setText("1,2");
@@ -262,7 +267,7 @@ class JobScreenTest {
         @Test
         void onABladeThatIsNotInViewIsAskedAboutFirst() {
             Offscreen.on(() -> {
-                screen.screen().map().select(new CellAt("r", 5, 1));
+                screen.screen().stages().select(new CellAt("r", 5, 1));
                 screen.screen().act(Act.FIND);
                 return true;
             });
@@ -275,7 +280,7 @@ class JobScreenTest {
         @Test
         void thatWouldBeRefusedStaysInTheFormWithTheReason() {
             Offscreen.on(() -> {
-                screen.screen().map().select(new CellAt("r", 5, 1));
+                screen.screen().stages().select(new CellAt("r", 5, 1));
                 screen.screen().act(Act.FIND);
                 Offscreen.find(screen.screen().component(), JTextField.class, "finding.length")
                         .setText("much");
@@ -290,7 +295,7 @@ class JobScreenTest {
         @Test
         void ofAJobWithoutLimitsIsNotJudged() {
             Offscreen.on(() -> {
-                screen.screen().map().select(new CellAt("r", 5, 1));
+                screen.screen().stages().select(new CellAt("r", 5, 1));
                 screen.screen().act(Act.FIND);
                 return true;
             });

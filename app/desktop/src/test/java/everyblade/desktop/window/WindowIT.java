@@ -125,13 +125,18 @@ class WindowIT {
                 : List.of();
     }
 
+    private String told() {
+        return Offscreen.on(() -> window.job().orElseThrow().entry().told());
+    }
+
+    private void fromTheMenu(JFrame frame, String name) {
+        hands.click(frame, "bar.more");
+        hands.click(frame, name);
+    }
+
     /** The window knows what is on disk a moment later. */
     private void untilAnswered() {
-        hands.until(
-                "the window to know that it is",
-                () -> !Offscreen.find(window.frame(), Paragraph.class, "told")
-                        .getText()
-                        .startsWith("being kept"));
+        hands.until("the window to know that it is", () -> !told().startsWith("being kept"));
     }
 
     private void untilKept(Path job, String entry) {
@@ -195,9 +200,7 @@ class WindowIT {
         say(job, "here 12");
         hands.type("1");
         hands.strike(KeyEvent.VK_F2);
-        hands.until(
-                "a question about the count",
-                () -> Offscreen.find(frame, Paragraph.class, "told").getText().contains("Enter keeps it"));
+        hands.until("a question about the count", () -> told().contains("Enter keeps it"));
         hands.strike(KeyEvent.VK_ESCAPE);
         hands.type("12");
         hands.strike(KeyEvent.VK_F2);
@@ -245,7 +248,7 @@ class WindowIT {
 
         hands.click(frame, "start.openRecent");
         hands.until("the job", () -> window.job().isPresent());
-        hands.click(frame, "bar.numbers");
+        fromTheMenu(frame, "bar.numbers");
         byMouse(frame, job, "heat 20 C", "chip heat", "digit 2", "digit 0", "digit  ", "chip C");
         byMouse(frame, job, "view p-r", "chip view p-r");
         byMouse(frame, job, "datum r 1", "chip datum", "chip r", "digit 1");
@@ -322,9 +325,7 @@ class WindowIT {
         untilFocused("entry");
         String finding = Offscreen.find(frame, JTextField.class, "entry").getText();
         hands.strike(KeyEvent.VK_ENTER);
-        hands.until(
-                "a question about a blade that is no longer in view",
-                () -> Offscreen.find(frame, Paragraph.class, "told").getText().contains("Enter keeps it"));
+        hands.until("a question about a blade that is no longer in view", () -> told().contains("Enter keeps it"));
         hands.strike(KeyEvent.VK_ENTER);
         untilKept(job, finding);
 
@@ -339,7 +340,7 @@ class WindowIT {
         hands.until("the job", () -> window.job().isPresent());
         hands.untilAtRest();
         for (String shown : List.of("bar.numbers", "bar.dark", "bar.gloves", "bar.language")) {
-            hands.click(frame, shown);
+            fromTheMenu(frame, shown);
             hands.untilAtRest();
         }
         assertThat(kept(workshop.job())).isEmpty();
