@@ -70,8 +70,13 @@ final class TopBar {
         menu();
         JButton opens = Texts.button(words.say("bar.more"));
         opens.setName("bar.more");
-        opens.setFocusable(true);
-        opens.addActionListener(pressed -> more.show(opens, 0, opens.getHeight()));
+        opens.setFocusable(false);
+        actions.put(Shortcut.MORE, () -> more.show(opens, 0, opens.getHeight()));
+        opens.addActionListener(pressed -> actions.get(Shortcut.MORE).run());
+        Texts.tip(
+                opens,
+                words.say(Shortcut.MORE.words()) + " ("
+                        + KeyNames.of(Shortcut.MORE.keys().get(0), words) + ")");
         panel.add(opens, "hmin 34, cell 4 0");
     }
 

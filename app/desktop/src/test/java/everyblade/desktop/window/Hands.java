@@ -85,11 +85,13 @@ final class Hands {
         robot.waitForIdle();
     }
 
-    /** Clicks the component of this name once it shows and can be clicked. */
+    /** Clicks the component of this name, in the window or a menu of it, once it shows and can be clicked. */
     void click(Window window, String name) {
         click(
                 "the component " + name,
-                () -> Offscreen.all(window)
+                () -> java.util.Arrays.stream(Window.getWindows())
+                        .filter(one -> one == window || one.getOwner() == window)
+                        .flatMap(Offscreen::all)
                         .filter(one -> name.equals(one.getName()) && one.isShowing() && one.isEnabled())
                         .findFirst());
     }

@@ -126,7 +126,7 @@ class WindowIT {
     }
 
     private String told() {
-        return Offscreen.on(() -> window.job().orElseThrow().entry().told());
+        return window.job().orElseThrow().entry().told();
     }
 
     private void fromTheMenu(JFrame frame, String name) {
