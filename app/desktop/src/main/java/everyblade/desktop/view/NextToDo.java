@@ -1,7 +1,6 @@
 package everyblade.desktop.view;
 
 import everyblade.core.coverage.Why;
-import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Settings;
 import everyblade.core.finding.review.Question;
