@@ -55,23 +55,23 @@ final class Packing {
     private void write(Object value, Bytes out) {
         if (value instanceof String || value instanceof Stance) {
             out.writeByte(Packed.TEXT);
-            out.writeInt(pooled(value));
+            out.writeWhole(pooled(value));
         } else if (value instanceof Integer number) {
             out.writeByte(Packed.INT);
-            out.writeInt(number);
+            out.writeWhole(number);
         } else if (value instanceof Long number) {
             out.writeByte(Packed.LONG);
-            out.writeLong(number);
+            out.writeWhole(number);
         } else if (value instanceof Double number) {
             out.writeByte(Packed.DOUBLE);
-            out.writeDouble(number);
+            out.writeReal(number);
         } else if (value instanceof Boolean yes) {
             out.writeByte(yes ? Packed.TRUE : Packed.FALSE);
         } else if (value instanceof Turn turn) {
             out.writeByte(Packed.TURN);
-            out.writeLong(turn.floorTicks());
-            out.writeLong(turn.numerator());
-            out.writeLong(turn.denominator());
+            out.writeWhole(turn.floorTicks());
+            out.writeWhole(turn.numerator());
+            out.writeWhole(turn.denominator());
         } else if (value instanceof Engine) {
             out.writeByte(Packed.ENGINE);
         } else if (value instanceof Trail<?> trail) {
@@ -90,7 +90,7 @@ final class Packing {
 
     private void writeRecord(Record said, Bytes out) {
         out.writeByte(Packed.RECORD);
-        out.writeInt(pooled(said.getClass().getName()));
+        out.writeWhole(pooled(said.getClass().getName()));
         for (RecordComponent component : components.computeIfAbsent(said.getClass(), Packing::components)) {
             try {
                 write(component.getAccessor().invoke(said), out);
@@ -115,25 +115,25 @@ final class Packing {
         } else if (value instanceof OptionalDouble optional) {
             out.writeByte(optional.isPresent() ? Packed.NUMBER : Packed.NO_NUMBER);
             if (optional.isPresent()) {
-                out.writeDouble(optional.getAsDouble());
+                out.writeReal(optional.getAsDouble());
             }
         } else if (value instanceof BigDecimal number) {
             out.writeByte(Packed.DECIMAL);
-            out.writeInt(pooled(number.toString()));
+            out.writeWhole(pooled(number.toString()));
         } else if (value instanceof Enum<?> constant) {
             out.writeByte(Packed.CONSTANT);
-            out.writeInt(pooled(constant.getDeclaringClass().getName()));
-            out.writeInt(constant.ordinal());
+            out.writeWhole(pooled(constant.getDeclaringClass().getName()));
+            out.writeWhole(constant.ordinal());
         } else if (value instanceof List<?> || value instanceof Set<?>) {
             Collection<?> items = (Collection<?>) value;
             out.writeByte(value instanceof Set<?> ? Packed.SET : Packed.LIST);
-            out.writeInt(items.size());
+            out.writeWhole(items.size());
             for (Object item : items) {
                 write(item, out);
             }
         } else if (value instanceof Map<?, ?> map) {
             out.writeByte(Packed.MAP);
-            out.writeInt(map.size());
+            out.writeWhole(map.size());
             for (Map.Entry<?, ?> entry : map.entrySet()) {
                 write(entry.getKey(), out);
                 write(entry.getValue(), out);
@@ -141,20 +141,20 @@ final class Packing {
         } else if (value instanceof BitSet bits) {
             long[] words = bits.toLongArray();
             out.writeByte(Packed.BITS);
-            out.writeInt(words.length);
+            out.writeWhole(words.length);
             for (long word : words) {
-                out.writeLong(word);
+                out.writeWhole(word);
             }
         } else if (value instanceof double[] numbers) {
             out.writeByte(Packed.DOUBLES);
-            out.writeInt(numbers.length);
+            out.writeWhole(numbers.length);
             for (double number : numbers) {
-                out.writeDouble(number);
+                out.writeReal(number);
             }
         } else if (value instanceof Object[] items) {
             out.writeByte(Packed.ARRAY);
-            out.writeInt(pooled(items.getClass().getComponentType().getName()));
-            out.writeInt(items.length);
+            out.writeWhole(pooled(items.getClass().getComponentType().getName()));
+            out.writeWhole(items.length);
             for (Object item : items) {
                 write(item, out);
             }

@@ -57,25 +57,25 @@ final class Unpacking {
     private Object value(ByteBuffer in) {
         byte tag = in.get();
         return switch (tag) {
-            case Packed.TEXT -> pooled(in.getInt());
-            case Packed.INT -> in.getInt();
-            case Packed.LONG -> in.getLong();
-            case Packed.DOUBLE -> in.getDouble();
+            case Packed.TEXT -> pooled((int) Bytes.whole(in));
+            case Packed.INT -> (int) Bytes.whole(in);
+            case Packed.LONG -> Bytes.whole(in);
+            case Packed.DOUBLE -> Bytes.real(in);
             case Packed.TRUE -> true;
             case Packed.FALSE -> false;
-            case Packed.TURN -> Turn.of(in.getLong(), in.getLong(), in.getLong());
+            case Packed.TURN -> Turn.of(Bytes.whole(in), Bytes.whole(in), Bytes.whole(in));
             case Packed.ENGINE -> engine;
             case Packed.TRAIL -> trail(in);
             case Packed.RECORD -> record(in);
             case Packed.SOME -> Optional.of(value(in));
             case Packed.NONE -> Optional.empty();
-            case Packed.NUMBER -> OptionalDouble.of(in.getDouble());
+            case Packed.NUMBER -> OptionalDouble.of(Bytes.real(in));
             case Packed.NO_NUMBER -> OptionalDouble.empty();
-            case Packed.DECIMAL -> new BigDecimal(text(in.getInt()));
-            case Packed.CONSTANT -> type(text(in.getInt())).getEnumConstants()[in.getInt()];
-            case Packed.LIST -> List.of(items(in, new Object[in.getInt()]));
+            case Packed.DECIMAL -> new BigDecimal(text((int) Bytes.whole(in)));
+            case Packed.CONSTANT -> type(text((int) Bytes.whole(in))).getEnumConstants()[(int) Bytes.whole(in)];
+            case Packed.LIST -> List.of(items(in, new Object[(int) Bytes.whole(in)]));
             case Packed.SET ->
-                Collections.unmodifiableSet(new LinkedHashSet<>(List.of(items(in, new Object[in.getInt()]))));
+                Collections.unmodifiableSet(new LinkedHashSet<>(List.of(items(in, new Object[(int) Bytes.whole(in)]))));
             case Packed.MAP -> map(in);
             case Packed.BITS -> bits(in);
             case Packed.DOUBLES -> doubles(in);
@@ -92,7 +92,7 @@ final class Unpacking {
     }
 
     private Object map(ByteBuffer in) {
-        int size = in.getInt();
+        int size = (int) Bytes.whole(in);
         Map<Object, Object> map = new LinkedHashMap<>();
         for (int i = 0; i < size; i++) {
             map.put(value(in), value(in));
@@ -101,25 +101,25 @@ final class Unpacking {
     }
 
     private static BitSet bits(ByteBuffer in) {
-        long[] words = new long[in.getInt()];
+        long[] words = new long[(int) Bytes.whole(in)];
         for (int i = 0; i < words.length; i++) {
-            words[i] = in.getLong();
+            words[i] = Bytes.whole(in);
         }
         return BitSet.valueOf(words);
     }
 
     private static double[] doubles(ByteBuffer in) {
-        double[] numbers = new double[in.getInt()];
+        double[] numbers = new double[(int) Bytes.whole(in)];
         for (int i = 0; i < numbers.length; i++) {
-            numbers[i] = in.getDouble();
+            numbers[i] = Bytes.real(in);
         }
         return numbers;
     }
 
     private Object array(ByteBuffer in) {
-        String of = text(in.getInt());
+        String of = text((int) Bytes.whole(in));
         Class<?> type = of.equals("[D") ? double[].class : of.startsWith("[L") ? listed(of) : type(of);
-        return items(in, (Object[]) Array.newInstance(type, in.getInt()));
+        return items(in, (Object[]) Array.newInstance(type, (int) Bytes.whole(in)));
     }
 
     /** The type of an array of records, such as {@code [Leveryblade…;}. */
@@ -128,7 +128,7 @@ final class Unpacking {
     }
 
     private Object record(ByteBuffer in) {
-        Type type = types.computeIfAbsent(in.getInt(), index -> constructed(type(text(index))));
+        Type type = types.computeIfAbsent((int) Bytes.whole(in), index -> constructed(type(text(index))));
         try {
             return type.constructor().newInstance(items(in, new Object[type.components()]));
         } catch (ReflectiveOperationException failure) {

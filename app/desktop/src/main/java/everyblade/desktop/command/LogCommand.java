@@ -105,43 +105,54 @@ final class LogCommand implements Callable<Integer> {
         return file != null ? file.toString() : "standard input";
     }
 
+    /**
+     * Entries that may be kept. Where everything stood after each of them is not among it: of a long file that would be
+     * the most by far.
+     *
+     * @param additions one for each line
+     * @param remarks what is to be said of each
+     * @param after all of them
+     */
+    private record Judged(List<Addition> additions, List<List<String>> remarks, Fold after) {
+
+        /** The number of one of them, counted from 0. */
+        int number(int index) {
+            return after.entries().size() - additions.size() + index + 1;
+        }
+    }
+
     /** Judges all before anything is opened for writing, so a refusal leaves no trace. */
     private int keep(OpenedJob opened, List<TypedLine> lines, Optional<String> speaker, Optional<Instant> time) {
-        List<Speech.Said> said = judged(opened, lines, speaker, time);
-        if (said.isEmpty()) {
+        Judged said = judged(opened, lines, speaker, time);
+        if (said.additions().isEmpty()) {
             return Commands.FINE;
         }
         try (JournalWriter writer = Writing.open(around, opened, speaker)) {
             if (!writer.opened().journal().head().equals(opened.journal().head())) {
                 said = judged(OpenedJob.of(around, opened.folder(), writer.opened()), lines, speaker, time);
             }
-            List<Addition> additions = said.stream()
-                    .map(Speech.Said::addition)
-                    .map(addition -> undated ? addition.undated() : addition)
-                    .toList();
             List<String> notes = keepPictures(new Pictures(writer, opened.folder(), places()), said, lines);
-            if (writer.append(additions) instanceof JournalWriter.NotKept notKept) {
+            if (writer.append(said.additions()) instanceof JournalWriter.NotKept notKept) {
                 throw new Failure(notKept.problem().message());
             }
-            for (Speech.Said one : said) {
-                around.out().println("kept " + one.number());
-                one.remarks(words).forEach(around.err()::println);
+            for (int i = 0; i < said.additions().size(); i++) {
+                around.out().println("kept " + said.number(i));
+                said.remarks().get(i).forEach(around.err()::println);
             }
             notes.forEach(around.err()::println);
             around.out().flush();
-            Speech.Said last = said.get(said.size() - 1);
             String first = opened.journal().firstHash();
-            around.seenHeads().saw(first, last.number(), writer.head());
-            opened.folds().keep(first, writer.head(), last.after().fold());
+            around.seenHeads().saw(first, said.after().entries().size(), writer.head());
+            opened.folds().keep(first, writer.head(), said.after());
             return Commands.FINE;
         }
     }
 
-    private List<String> keepPictures(Pictures pictures, List<Speech.Said> said, List<TypedLine> lines) {
+    private List<String> keepPictures(Pictures pictures, Judged said, List<TypedLine> lines) {
         List<String> notes = new ArrayList<>();
-        for (int i = 0; i < said.size(); i++) {
+        for (int i = 0; i < said.additions().size(); i++) {
             try {
-                pictures.keep(said.get(i)).ifPresent(notes::add);
+                pictures.keep(said.number(i), said.additions().get(i)).ifPresent(notes::add);
             } catch (Refusal refusal) {
                 throw refused(lines.get(i), refusal);
             }
@@ -156,9 +167,9 @@ final class LogCommand implements Callable<Integer> {
         return places;
     }
 
-    private List<Speech.Said> judged(
-            OpenedJob opened, List<TypedLine> lines, Optional<String> speaker, Optional<Instant> time) {
-        List<Speech.Said> said = new ArrayList<>();
+    private Judged judged(OpenedJob opened, List<TypedLine> lines, Optional<String> speaker, Optional<Instant> time) {
+        List<Addition> additions = new ArrayList<>();
+        List<List<String>> remarks = new ArrayList<>();
         Speech speech = Speech.after(opened);
         Instant now = around.clock().instant();
         Function<Fold, Coverage> coverage = opened.coverageLater();
@@ -172,13 +183,14 @@ final class LogCommand implements Callable<Integer> {
                         speaker,
                         false,
                         () -> coverage.apply(before));
-                said.add(one);
+                additions.add(undated ? one.addition().undated() : one.addition());
+                remarks.add(one.remarks(words));
                 speech = one.after();
             } catch (Refusal refusal) {
                 throw refused(line, refusal);
             }
         }
-        return said;
+        return new Judged(additions, remarks, speech.fold());
     }
 
     private Failure refused(TypedLine line, Refusal refusal) {

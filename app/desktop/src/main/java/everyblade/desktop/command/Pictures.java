@@ -3,6 +3,7 @@ package everyblade.desktop.command;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Said;
+import everyblade.record.Addition;
 import everyblade.record.JobFolder;
 import everyblade.record.JournalWriter;
 import everyblade.record.Problem;
@@ -32,8 +33,13 @@ public record Pictures(JournalWriter writer, JobFolder folder, List<Path> places
      * @throws Refusal if the picture cannot be kept
      */
     public Optional<String> keep(Speech.Said said) throws Refusal {
-        Optional<Said<String>> name = named(said.addition().means());
-        return name.isEmpty() ? Optional.empty() : keep(name.get()).map(note -> "entry " + said.number() + ": " + note);
+        return keep(said.number(), said.addition());
+    }
+
+    /** The same of an entry of this number. */
+    Optional<String> keep(int number, Addition addition) throws Refusal {
+        Optional<Said<String>> name = named(addition.means());
+        return name.isEmpty() ? Optional.empty() : keep(name.get()).map(note -> "entry " + number + ": " + note);
     }
 
     private static Optional<Said<String>> named(Entry entry) {
