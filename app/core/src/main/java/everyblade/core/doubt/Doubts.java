@@ -126,6 +126,9 @@ public final class Doubts {
         for (Remark remark : after.ledger().remarks()) {
             if (remark.entry() == logged.number()) {
                 Acceptance acceptance = Acceptance.of(coverage, remark);
+                if (acceptance.cells() == 0) {
+                    continue;
+                }
                 Row row = after.engine().rows().get(remark.row());
                 doubts.add(new Doubt(Kind.ACCEPTS, row, acceptance.cells(), remark.airfoils(), acceptance.canBeSeen()));
                 if (acceptance.canBeSeen() > 0) {

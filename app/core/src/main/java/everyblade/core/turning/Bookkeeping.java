@@ -66,7 +66,7 @@ final class Bookkeeping {
         }
         if (entry instanceof Entry.Settle settle) {
             int settled = settle.entry().value();
-            if (ledger.isUndecided(settled)) {
+            if (!ledger.questions().containsKey(settled) && ledger.isUndecided(settled)) {
                 return now.noted(ledger.decided(settled, number));
             }
             if (!ledger.questions().containsKey(settled)) {

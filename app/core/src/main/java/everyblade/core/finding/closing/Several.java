@@ -1,5 +1,6 @@
 package everyblade.core.finding.closing;
 
+import everyblade.core.entry.Entry;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Logged;
 import java.util.ArrayList;
@@ -27,16 +28,29 @@ record Several(Answered answered) {
         List<OpenItem> items = new ArrayList<>();
         List<Logged> left = faulty;
         while (!left.isEmpty()) {
-            Logged first = left.get(0);
-            Optional<Logged> answer = answered.answer(first.number());
+            Optional<Logged> about =
+                    left.stream().filter(Several::answersForItself).findFirst();
+            Optional<Logged> answer = about.flatMap(one -> answered.answer(one.number()));
             List<Logged> run = left.stream()
                     .filter(one ->
                             answer.isEmpty() || one.number() < answer.get().number())
                     .toList();
-            items.add(answered.item(kind, first, what.apply(first, run), "", toDo));
+            items.add(about.map(one -> answered.item(kind, one, what.apply(one, run), "", toDo))
+                    .orElseGet(() -> ofFindings(kind, run.get(0), what.apply(run.get(0), run))));
             left = left.subList(run.size(), left.size());
         }
         return items;
+    }
+
+    /** Of a finding, an answer says what comes of it, and nothing else. */
+    private static boolean answersForItself(Logged logged) {
+        return !(logged.entry() instanceof Entry.Find);
+    }
+
+    private static OpenItem ofFindings(Kind kind, Logged first, String what) {
+        String again = "void " + first.number() + " because ";
+        return new OpenItem(
+                kind, Optional.of(first), what, "", "void it, and say it anew as it was: " + again + "…", again);
     }
 
     /** Such as {@code entry 3}, {@code entries 3, 4 and 7} or {@code entries 3, 4, 7 and 9 more}. */
