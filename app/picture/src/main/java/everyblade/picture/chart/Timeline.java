@@ -86,9 +86,13 @@ public record Timeline(List<Point> points) {
         return new Timeline(points);
     }
 
-    /** Void entries and those that void them stay as notes, so that the others keep their numbers. */
+    /**
+     * Void entries and those that void them stay as notes, so that the others keep their numbers; so do answers, which may be
+     * about a void.
+     */
     private static Fold kept(Fold fold, Logged logged, boolean isVoid) {
-        boolean counts = !isVoid && !(logged.entry() instanceof Entry.Void);
+        boolean counts =
+                !isVoid && !(logged.entry() instanceof Entry.Void) && !(logged.entry() instanceof Entry.Settle);
         Entry entry = counts ? logged.entry() : new Entry.Note("");
         try {
             return fold.with(new Logged(

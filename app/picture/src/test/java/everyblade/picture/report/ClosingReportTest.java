@@ -86,6 +86,14 @@ class ClosingReportTest {
                     "replace the blade")));
 
     private static String report(Exhibits exhibits, String... more) throws Refusal, IOException {
+        return report(exhibits, Integer.MAX_VALUE, more);
+    }
+
+    private static String pageOne(String... more) throws Refusal, IOException {
+        return report(Exhibits.NONE, 1, more);
+    }
+
+    private static String report(Exhibits exhibits, int pages, String... more) throws Refusal, IOException {
         Fold fold = Fold.start(Engine.of(
                 ((Reading.Read) EngineJsonReader.read("ring.json", RING.getBytes(StandardCharsets.UTF_8))).model()));
         List<String> lines = new ArrayList<>(List.of(COMPLETE));
@@ -98,7 +106,9 @@ class ClosingReportTest {
                 new ReportFacts("4711", "all", "Tester", START, new TreeMap<>(), Optional.empty(), "00", "00");
         byte[] pdf = ReportPdf.write(fold, Coverage.of(fold.situation(), Settings.USUAL), facts, exhibits);
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            PDFTextStripper text = new PDFTextStripper();
+            text.setEndPage(pages);
+            return text.getText(document).replaceAll("\\s+", " ");
         }
     }
 
@@ -107,6 +117,30 @@ class ClosingReportTest {
         assertThat(report(Exhibits.NONE))
                 .contains("Closing list Nothing is open.")
                 .doesNotContain("INCOMPLETE");
+    }
+
+    @Test
+    void pageOneNamesWhatWasTakenAwayAcceptedOrOnlySaid() throws Exception {
+        assertThat(pageOne(
+                        "crack 3 all 2",
+                        "void 10 because mistaken",
+                        "noaccess all 2-4 because hidden by the struts",
+                        "refer is it in",
+                        "settle 13 because ok"))
+                .contains("INCOMPLETE: 1 question; 1 entry taken out; 1 acceptance whose reason does not hold.")
+                .contains("What was taken away, accepted or only said")
+                .contains("a finding, entry 10, crack 3 all 2, was taken out, because mistaken, entry 11 by Tester")
+                .contains("because hidden by the struts, which is not so: 3 cells, 3 of these can be seen through")
+                .contains("entry 13, refer is it in, was settled without a word of who decided what: because ok");
+    }
+
+    @Test
+    void pageOneNeverSaysThatNothingIsLeftWithoutWhatStandsBehindIt() throws Exception {
+        assertThat(pageOne("lost nut", "void 10 because mistaken", "settle 11 because Bo counted them, all are there"))
+                .contains("Nothing is open. Behind that stand: 1 entry of weight taken out.")
+                .contains("answered in entry 12 by Tester: Bo counted them, all are there")
+                .doesNotContain("INCOMPLETE", "Nothing that the task asks for");
+        assertThat(pageOne()).contains("Nothing that the task asks for is left open in this record.");
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.Percent;
 import everyblade.core.coverage.Tally;
 import everyblade.core.coverage.Why;
 import everyblade.core.entry.EntryParser;
@@ -21,6 +22,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -66,6 +69,22 @@ class ReportedFiguresTest {
             }
             return pages;
         }
+    }
+
+    @Test
+    void sharesOfWhatWasNotSeenAreRoundedUpOnPageOne() {
+        Tally all = coverage.tally(Basis.DECLARED);
+        String shares = Stream.of(
+                        Percent.good(all.seenShare(), 1),
+                        Percent.good(all.share(all.part()), 1),
+                        Percent.bad(all.share(all.glimpsed()), 1),
+                        Percent.bad(all.share(all.maybe()), 1),
+                        Percent.bad(all.share(all.unseen()), 1))
+                .map(share -> share + " %")
+                .collect(Collectors.joining(" "));
+
+        assertThat(shares).isEqualTo("13.8 % 0.0 % 0.0 % 36.2 % 50.0 %");
+        assertThat(pages.get(0)).contains(shares);
     }
 
     private String all() {
