@@ -2,7 +2,6 @@ package everyblade.desktop.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import everyblade.core.coverage.Coverage;
 import everyblade.core.finding.Finding;
 import everyblade.core.finding.Findings;
 import everyblade.core.finding.compared.ComparedRow;
@@ -47,27 +46,20 @@ final class CompareCommand implements Callable<Integer> {
         OpenedJob second = OpenedJob.read(around, later);
         first.doubts().forEach(around.err()::println);
         second.doubts().forEach(around.err()::println);
-        Coverage one = first.coverage();
-        Coverage other = second.coverage();
-        List<ComparedRow> rows = ComparedRow.of(one, other);
-        if (rows.isEmpty()) {
-            throw new Failure(later + ": none of its rows is divided like one of " + job
-                    + ", so their cells cannot be compared; name records of the same engine model");
-        }
-        one.rows().stream()
-                .map(row -> row.row().id())
-                .filter(id -> rows.stream().noneMatch(row -> row.row().id().equals(id)))
+        Comparison compared = Comparison.of(first, first.coverage(), second);
+        compared.leftOut()
                 .forEach(id -> around.err().println("row " + id + " is not in both, or divided otherwise; left out"));
         Matching matching = Matching.of(Findings.of(first.fold()), Findings.of(second.fold()));
         if (json) {
-            around.out().println(JsonText.of(json(first, second, rows, matching)));
+            around.out().println(JsonText.of(json(first, second, compared.rows(), matching)));
         } else {
-            text(first, second, rows);
+            text(first, second, compared);
         }
         return Commands.FINE;
     }
 
-    private void text(OpenedJob first, OpenedJob second, List<ComparedRow> rows) {
+    private void text(OpenedJob first, OpenedJob second, Comparison compared) {
+        List<ComparedRow> rows = compared.rows();
         say("1: " + named(first));
         say("2: " + named(second));
         Table table = new Table().row("row", "name", "cells", "seen by both", "by 1 only", "by 2 only", "by none");
@@ -87,7 +79,7 @@ final class CompareCommand implements Callable<Integer> {
             airfoils(row, By.SECOND, "only by 2");
             airfoils(row, By.NONE, "by none");
         }
-        GrowthText.of(second, first).forEach(this::say);
+        compared.growth().forEach(this::say);
     }
 
     private static void add(Table table, String id, String name, Function<By, Integer> count) {

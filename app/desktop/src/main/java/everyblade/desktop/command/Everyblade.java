@@ -60,6 +60,9 @@ final class Everyblade implements Callable<Integer> {
                             + " are not asked again until the jar changes; may be given several times")
     private final List<String> trusted = new ArrayList<>();
 
+    @Option(names = "--review", description = "opens the record JOB to be reviewed: nothing of it is changed")
+    private boolean review;
+
     @Option(
             names = {"-h", "--help"},
             usageHelp = true,
@@ -93,6 +96,13 @@ final class Everyblade implements Callable<Integer> {
         }
         if (named.size() > 1) {
             throw new Failure("everyblade: one window opens one job; name one, or a command before it");
+        }
+        if (review) {
+            Path record = named.stream()
+                    .findFirst()
+                    .map(around::path)
+                    .orElseThrow(() -> new Failure("everyblade --review: which record? name a job folder"));
+            return window.review(around, shelf(), record);
         }
         return window.open(around, shelf(), named.stream().findFirst().map(around::path));
     }

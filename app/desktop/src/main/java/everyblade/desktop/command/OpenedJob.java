@@ -172,7 +172,7 @@ public record OpenedJob(
     }
 
     /** What must not stay unsaid where this record is shown: see {@link JobFolder#doubts}. */
-    List<String> doubts() {
+    public List<String> doubts() {
         return Stream.concat(folder.doubts(journal()).stream(), reviewDoubts())
                 .map(Problem::message)
                 .map(OneLine::of)

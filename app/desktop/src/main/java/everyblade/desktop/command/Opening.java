@@ -24,6 +24,16 @@ public interface Opening {
     int open(Surroundings around, Shelf shelf, Optional<Path> job);
 
     /**
+     * Opens the window on a record to be reviewed, and returns when it was closed.
+     *
+     * @return the exit status
+     * @throws Failure if there is no screen
+     */
+    default int review(Surroundings around, Shelf shelf, Path job) {
+        return open(around, shelf, Optional.of(job));
+    }
+
+    /**
      * Builds and paints the window of a job without a screen, and changes nothing.
      *
      * @return the exit status

@@ -52,6 +52,7 @@ public final class CellPanel extends JComponent {
     private transient Optional<String> chosen = Optional.empty();
     private transient MapStyle style = MapStyle.PLAIN;
     private transient MapWords words = MapWords.ENGLISH;
+    private boolean figures = true;
     private transient Optional<Cell> selected = Optional.empty();
     private transient Optional<Cell> hovered = Optional.empty();
 
@@ -115,6 +116,11 @@ public final class CellPanel extends JComponent {
         words = newWords;
         renew();
         repaint();
+    }
+
+    /** Whether those who do not see it are told what shares are seen; they are until something else is said. */
+    public void tellFigures(boolean tells) {
+        figures = tells;
     }
 
     /** Selects a cell, or none for null, without telling those who wait for a person to do so. */
@@ -325,7 +331,10 @@ public final class CellPanel extends JComponent {
                 return words.say(emptyKey());
             }
             CellTelling telling = new CellTelling(coverage.get(), words);
-            return telling.all(stage.picture().get().scene().summary(), selected);
+            return figures
+                    ? telling.all(stage.picture().get().scene().summary(), selected)
+                    : selected.map(telling::line)
+                            .orElse(stage.picture().get().scene().title());
         }
     }
 }

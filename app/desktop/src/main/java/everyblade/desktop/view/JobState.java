@@ -11,6 +11,8 @@ import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
+import everyblade.desktop.command.Failure;
+import everyblade.desktop.command.OpenedJob;
 import everyblade.desktop.command.Speech;
 import everyblade.desktop.photo.JobPhoto;
 import everyblade.record.Beginning;
@@ -19,6 +21,8 @@ import everyblade.spi.EngineModel;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /**
  * A job as a window shows it at one moment; immutable.
@@ -41,6 +45,44 @@ public record JobState(
         Optional<Limits> limits,
         Beside beside,
         Keeping keeping) {
+
+    /**
+     * A job as it was read.
+     *
+     * @param notices is told what of it cannot be read and must not hinder the rest, one line each
+     */
+    static JobState of(OpenedJob job, Keeping keeping, Consumer<String> notices) {
+        return new JobState(
+                job.folder().path(),
+                job.beginning(),
+                job.journal().head(),
+                Speech.after(job),
+                job.coverage(),
+                readable(job::limits, notices).orElse(Optional.empty()),
+                job.beside(readable(() -> job.review().remarks(), notices).orElse(List.of())),
+                keeping);
+    }
+
+    /** What cannot be read must not keep anybody from entering what they see, nor go unsaid. */
+    private static <T> Optional<T> readable(Supplier<T> read, Consumer<String> notices) {
+        try {
+            return Optional.of(read.get());
+        } catch (Failure unreadable) {
+            notices.accept(unreadable.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    /** The same job when it had other entries; what is said of it now stays. */
+    JobState at(Fold fold, Coverage then) {
+        Speech said = new Speech(fold, speech.starter(), speech.started(), speech.speaker(), speech.readable());
+        return new JobState(folder, beginning, head, said, then, limits, beside, keeping);
+    }
+
+    /** The same job after reviewers said more. */
+    JobState with(List<ReviewRemark> newReview) {
+        return new JobState(folder, beginning, head, speech, coverage, limits, beside.reviewed(newReview), keeping);
+    }
 
     public Fold fold() {
         return speech.fold();

@@ -26,11 +26,7 @@ public record OpenLine(String kind, String what, String toDo, Optional<CellAt> c
         List<OpenLine> lines = new ArrayList<>();
         for (OpenItem item :
                 Stream.concat(list.items().stream(), list.told().stream()).toList()) {
-            Optional<CellAt> cell = item.gap()
-                    .map(Left::first)
-                    .or(() -> item.place().flatMap(place -> Notes.cell(state, place)))
-                    .or(() -> item.opened().flatMap(entry -> Notes.cell(state, entry.number())));
-            lines.add(new OpenLine(item.kind().word(), item.line(), item.toDo(), cell, item.entry()));
+            lines.add(new OpenLine(item.kind().word(), item.line(), item.toDo(), cell(state, item), item.entry()));
         }
         for (ClosingList.Accepted accepted : list.accepted()) {
             String text = ClosingText.accepted(accepted);
@@ -39,6 +35,14 @@ public record OpenLine(String kind, String what, String toDo, Optional<CellAt> c
                     text.substring(0, colon), text.substring(colon + 2), "", Notes.cell(state, accepted.entry()), ""));
         }
         return lines;
+    }
+
+    /** Where an open thing is on the map; empty if it is nowhere there. */
+    static Optional<CellAt> cell(JobState state, OpenItem item) {
+        return item.gap()
+                .map(Left::first)
+                .or(() -> item.place().flatMap(place -> Notes.cell(state, place)))
+                .or(() -> item.opened().flatMap(entry -> Notes.cell(state, entry.number())));
     }
 
     /** Whether it is open, and not only told. */

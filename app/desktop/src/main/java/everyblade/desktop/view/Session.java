@@ -1,7 +1,6 @@
 package everyblade.desktop.view;
 
 import everyblade.core.entry.Refusal;
-import everyblade.core.finding.Limits;
 import everyblade.core.finding.closing.Beside;
 import everyblade.core.finding.photo.Taken;
 import everyblade.core.finding.review.ReviewRemark;
@@ -122,38 +121,12 @@ public final class Session implements AutoCloseable {
     }
 
     private void show(OpenedJob job, Keeping keeping) {
-        state = new JobState(
-                folder.path(),
-                job.beginning(),
-                job.journal().head(),
-                Speech.after(job),
-                job.coverage(),
-                limits(job),
-                job.beside(review(job)),
-                keeping);
+        state = JobState.of(job, keeping, this::notice);
     }
 
-    /** Limits that cannot be read must not keep anybody from entering what they see. */
-    private Optional<Limits> limits(OpenedJob job) {
-        try {
-            return job.limits();
-        } catch (Failure unreadable) {
-            if (!notices.contains(unreadable.getMessage())) {
-                notices.add(unreadable.getMessage());
-            }
-            return Optional.empty();
-        }
-    }
-
-    /** A review that cannot be read must not keep anybody from entering what they see, nor go unsaid. */
-    private List<ReviewRemark> review(OpenedJob job) {
-        try {
-            return job.review().remarks();
-        } catch (Failure unreadable) {
-            if (!notices.contains(unreadable.getMessage())) {
-                notices.add(unreadable.getMessage());
-            }
-            return List.of();
+    private void notice(String line) {
+        if (!notices.contains(line)) {
+            notices.add(line);
         }
     }
 

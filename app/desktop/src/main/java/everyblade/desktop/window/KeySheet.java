@@ -1,6 +1,7 @@
 package everyblade.desktop.window;
 
 import everyblade.desktop.author.AuthorKey;
+import everyblade.desktop.view.ReviewKey;
 import everyblade.desktop.view.Shortcut;
 import everyblade.desktop.words.Words;
 import java.awt.Component;
@@ -52,6 +53,18 @@ final class KeySheet {
             add(sheet, key.keys(), key.words());
         }
         for (Shortcut shortcut : List.of(Shortcut.LOOK_DARK, Shortcut.KEYS)) {
+            add(sheet, shortcut.keys(), shortcut.words());
+        }
+        return sheet;
+    }
+
+    /** Those of a reviewer's screen. */
+    JComponent ofReview() {
+        JPanel sheet = sheet();
+        for (ReviewKey key : ReviewKey.values()) {
+            add(sheet, key.keys(), key.words());
+        }
+        for (Shortcut shortcut : List.of(Shortcut.LOOK_DARK, Shortcut.DENSITY, Shortcut.KEYS)) {
             add(sheet, shortcut.keys(), shortcut.words());
         }
         return sheet;

@@ -4,6 +4,7 @@ import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.Keeping;
+import everyblade.desktop.view.ReviewDesk;
 import everyblade.desktop.view.Session;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Visible;
@@ -41,6 +42,7 @@ final class MainWindow {
     private final Faults faults;
     private final Door door;
     private final Authoring authoring;
+    private final Reviewing reviewing;
     private Optional<JobScreen> job = Optional.empty();
 
     MainWindow(Surroundings around, Shelf shelf, Runnable closed) {
@@ -52,6 +54,7 @@ final class MainWindow {
         this.door = new Workers(waiting, this::failed, faults::add);
         this.choices = places.choices();
         this.authoring = new Authoring(door, around.clock(), this::startAgain);
+        this.reviewing = new Reviewing(door, new AtReview());
         this.refreshing = new Timer(REFRESH_MILLIS, due -> refresh());
         speak(choices.language());
         Looks.use(choices);
@@ -77,6 +80,7 @@ final class MainWindow {
         frame.setVisible(true);
         job.ifPresent(screen -> screen.entry().focus());
         authoring.screen().ifPresent(AuthorScreen::watch);
+        reviewing.screen().ifPresent(ReviewScreen::focus);
         refreshing.start();
     }
 
@@ -86,14 +90,14 @@ final class MainWindow {
     /** Opens a job; not on the event thread, since it may take long. */
     Opened opened(Path folder) {
         if (around.isPacked(folder)) {
-            return reviewed(folder);
+            return opened(Session.review(around, folder, words.say("keeping.review"), waiting.progress()));
         }
         return opened(Session.open(around, folder, pictures(folder), waiting.progress()));
     }
 
-    /** Opens a record to be looked at; not on the event thread. */
-    Opened reviewed(Path folder) {
-        return opened(Session.review(around, folder, words.say("keeping.review"), waiting.progress()));
+    /** Opens a record to be reviewed; not on the event thread. */
+    ReviewDesk reviewed(Path folder) {
+        return ReviewDesk.open(around, folder, words.say("keeping.review"), waiting.progress());
     }
 
     private Opened opened(Session session) {
@@ -120,6 +124,10 @@ final class MainWindow {
         return authoring.screen();
     }
 
+    Optional<ReviewScreen> reviewing() {
+        return reviewing.screen();
+    }
+
     private List<Path> pictures(Path folder) {
         return choices.pictures().map(List::of).orElseGet(() -> List.of(around.path(folder)));
     }
@@ -142,8 +150,10 @@ final class MainWindow {
     /** Lays everything out: after a job was opened or left, and after the language was changed. */
     private void show() {
         content.removeAll();
-        JComponent middle =
-                job.map(JobScreen::component).or(authoring::component).orElseGet(this::startScreen);
+        JComponent middle = job.map(JobScreen::component)
+                .or(authoring::component)
+                .or(reviewing::component)
+                .orElseGet(this::startScreen);
         TopBar bar = new TopBar(words, choices, job, new Doings());
         content.add(bar.component(), BorderLayout.NORTH);
         content.add(middle, BorderLayout.CENTER);
@@ -152,6 +162,7 @@ final class MainWindow {
         frame.setTitle(Visible.text(job.map(screen -> screen.state().model().name() + ", "
                         + screen.state().beginning().serial() + " – Everyblade")
                 .or(authoring::title)
+                .or(reviewing::title)
                 .orElse("Everyblade")));
         content.revalidate();
         content.repaint();
@@ -188,6 +199,8 @@ final class MainWindow {
             job.get().tell(List.of(message));
         } else if (authoring.screen().isPresent()) {
             authoring.screen().get().tell(message);
+        } else if (reviewing.screen().isPresent()) {
+            reviewing.screen().get().tell(message);
         } else {
             JOptionPane.showMessageDialog(frame, Visible.text(message), "Everyblade", JOptionPane.ERROR_MESSAGE);
         }
@@ -213,6 +226,13 @@ final class MainWindow {
     void author(Path folder) {
         authoring.open(folder, words, choices);
         show();
+    }
+
+    /** Shows a record to be reviewed. */
+    void review(ReviewDesk desk) {
+        reviewing.open(desk, words, () -> choices);
+        show();
+        reviewing.screen().ifPresent(ReviewScreen::focus);
     }
 
     /** Gives the job free; behind the door, after whatever is still being written. */
@@ -261,11 +281,27 @@ final class MainWindow {
         }
         refreshing.stop();
         authoring.close();
+        reviewing.close();
         frame.dispose();
         leave(() -> {
             door.close();
             closed.run();
         });
+    }
+
+    /** What a reviewer's screen asks. */
+    private final class AtReview implements ReviewScreen.Doing {
+
+        @Override
+        public void back() {
+            reviewing.close();
+            startAgain();
+        }
+
+        @Override
+        public Optional<Path> otherRecord() {
+            return places.askFolder(frame, words.say("review.compare"));
+        }
     }
 
     /** What the bar and its keys do. */
@@ -290,6 +326,9 @@ final class MainWindow {
                 screen.restyle();
             });
             authoring.again(words, choices);
+            if (looks) {
+                reviewing.again(words, () -> choices);
+            }
             show();
             job.ifPresent(screen -> screen.entry().focus());
         }
@@ -298,6 +337,7 @@ final class MainWindow {
         private void respeak() {
             if (job.isEmpty()) {
                 authoring.again(words, choices);
+                reviewing.again(words, () -> choices);
                 show();
                 return;
             }
@@ -345,7 +385,11 @@ final class MainWindow {
         @Override
         public void keys() {
             KeySheet sheet = new KeySheet(words);
-            sheet.show(frame, authoring.screen().isPresent() ? sheet.ofAuthor() : sheet.component());
+            sheet.show(
+                    frame,
+                    authoring.screen().isPresent()
+                            ? sheet.ofAuthor()
+                            : reviewing.screen().isPresent() ? sheet.ofReview() : sheet.component());
         }
     }
 }

@@ -5,6 +5,7 @@ import everyblade.desktop.command.Failure;
 import everyblade.desktop.command.Opening;
 import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
+import everyblade.desktop.view.ReviewDesk;
 import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
@@ -13,6 +14,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
 import javax.swing.SwingUtilities;
 
 /** Opens the window on the screen of this machine. */
@@ -27,9 +29,34 @@ public final class ScreenOpening implements Opening {
 
     @Override
     public int open(Surroundings around, Shelf shelf, Optional<Path> job) {
+        return open(around, shelf, window -> {
+            Optional<Path> model = job.filter(ModelFolder::isOne);
+            Optional<MainWindow.Opened> opened =
+                    job.filter(folder -> model.isEmpty()).map(window::opened);
+            return () -> {
+                model.ifPresent(window::author);
+                opened.ifPresent(window::enter);
+            };
+        });
+    }
+
+    @Override
+    public int review(Surroundings around, Shelf shelf, Path job) {
+        return open(around, shelf, window -> {
+            ReviewDesk desk = window.reviewed(job);
+            return () -> window.review(desk);
+        });
+    }
+
+    /**
+     * Opens the window.
+     *
+     * @param first opens what is to be shown, off the event thread, and gives what shows it
+     */
+    private int open(Surroundings around, Shelf shelf, Function<MainWindow, Runnable> first) {
         before.run();
         if (!hasScreen()) {
-            return Opening.NONE.open(around, shelf, job);
+            return Opening.NONE.open(around, shelf, Optional.empty());
         }
         CountDownLatch closed = new CountDownLatch(1);
         AtomicReference<MainWindow> window = new AtomicReference<>();
@@ -38,12 +65,9 @@ public final class ScreenOpening implements Opening {
             Thread.setDefaultUncaughtExceptionHandler(
                     (thread, fault) -> window.get().fault(fault));
             // Here, so that a job which cannot be opened is told where it was named, and no window comes up for it.
-            Optional<Path> model = job.filter(ModelFolder::isOne);
-            Optional<MainWindow.Opened> opened =
-                    job.filter(folder -> model.isEmpty()).map(window.get()::opened);
+            Runnable shown = first.apply(window.get());
             SwingUtilities.invokeLater(() -> {
-                model.ifPresent(window.get()::author);
-                opened.ifPresent(window.get()::enter);
+                shown.run();
                 window.get().open();
             });
             closed.await();

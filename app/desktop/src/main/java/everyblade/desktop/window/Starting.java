@@ -45,7 +45,7 @@ final class Starting implements StartPanel.Doing {
 
     @Override
     public void review(Path folder) {
-        door.run(words().say("wait.open"), () -> window.reviewed(folder), window::enter);
+        door.run(words().say("wait.open"), () -> window.reviewed(folder), window::review);
     }
 
     @Override

@@ -42,7 +42,15 @@ class PackCommandTest {
     @Test
     void theZipSaysToEveryCommandWhatTheFolderSays() throws IOException {
         for (String command : List.of(
-                "coverage --json", "gaps", "findings", "close", "next", "photos", "verify", "map --out m.svg")) {
+                "coverage --json",
+                "review --json",
+                "gaps",
+                "findings",
+                "close",
+                "next",
+                "photos",
+                "verify",
+                "map --out m.svg")) {
             List<String> words = List.of(command.split(" "));
             Ran ofFolder = run(words, "job");
             byte[] writtenOfFolder = written(words);

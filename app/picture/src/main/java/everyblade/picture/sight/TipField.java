@@ -10,7 +10,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 
-/** The round field of a scope tip at one shaft angle, with as many picture elements across as the scope tip has. */
+/** The round field of a scope tip at one shaft angle, usually with as many picture elements across as the scope tip has. */
 final class TipField {
 
     /** Each picture element is the mean of this many across and down. */
@@ -42,7 +42,15 @@ final class TipField {
      * @param first clock angle at which airfoil 1 of the row stands
      */
     static TipField of(Vantage vantage, FacetJudge judge, Turn first) throws UnusableShape {
-        int size = vantage.pose().pixels();
+        return of(vantage, judge, first, vantage.pose().pixels());
+    }
+
+    /**
+     * The same with another number of picture elements across.
+     *
+     * @param size how many
+     */
+    static TipField of(Vantage vantage, FacetJudge judge, Turn first, int size) throws UnusableShape {
         int fine = FINENESS * size;
         Lens lens = new Lens(vantage.pose(), fine);
         Frontmost front = new Frontmost(lens, fine);

@@ -96,7 +96,7 @@ public final class TipPicture {
             millimetres.dispose();
             g.translate(sheet.corner().x() * FINENESS, sheet.corner().y() * FINENESS);
             g.drawImage(field.image(), 0, 0, null);
-            number(g);
+            number(g, numbers);
         } finally {
             g.dispose();
         }
@@ -110,7 +110,24 @@ public final class TipPicture {
         return out.toByteArray();
     }
 
-    private void number(Graphics2D g) {
+    /**
+     * The round field alone, airfoils numbered, dark about it; coarser than the scope tip's own, to be had sooner.
+     *
+     * @param first clock angle at which airfoil 1 of the row stands
+     * @param across picture elements
+     * @throws UnusableShape if a shape of the engine gives no surface
+     */
+    public static BufferedImage field(Vantage vantage, Turn first, int across) throws UnusableShape {
+        TipField field = TipField.of(vantage, new FacetJudge(vantage), first, across);
+        BufferedImage image = new BufferedImage(across, across, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.drawImage(field.image(), 0, 0, null);
+        number(g, TipNumbers.of(field, vantage.row().count()));
+        g.dispose();
+        return image;
+    }
+
+    private static void number(Graphics2D g, List<TipNumbers.Number> numbers) {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         Font font = SceneFont.font().deriveFont(15f);

@@ -33,9 +33,10 @@ public enum Risk {
         };
     }
 
-    /** The open things of a list, the worst first; of gaps the largest. */
+    /** The open things of a list and what is told with them, the worst first; of gaps the largest. */
     public static List<OpenItem> worstFirst(ClosingList list) {
         List<OpenItem> items = new ArrayList<>(list.items());
+        items.addAll(list.told());
         items.sort(Comparator.comparing((OpenItem item) -> of(item.kind()))
                 .reversed()
                 .thenComparing(OpenItem::kind)
