@@ -15,7 +15,8 @@ final class ClosingJson {
 
     /** The list, in its order. */
     static ObjectNode of(ClosingList list) {
-        return of(list, list.items(), false);
+        return of(
+                list, Stream.concat(list.items().stream(), list.told().stream()).toList(), false);
     }
 
     /** The list with what each thing puts at risk, the worst first. */
@@ -26,7 +27,7 @@ final class ClosingJson {
     private static ObjectNode of(ClosingList list, List<OpenItem> items, boolean risk) {
         ObjectNode json = JsonText.object();
         ArrayNode open = json.putArray("open");
-        for (OpenItem item : Stream.concat(items.stream(), list.told().stream()).toList()) {
+        for (OpenItem item : items) {
             ObjectNode one = open.addObject();
             one.put("kind", item.kind().word());
             one.put("what", item.what());

@@ -80,9 +80,6 @@ final class ReviewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (speaks()) {
-            OpenedJob.requireFolder(around, job);
-        }
         OpenedJob opened = OpenedJob.read(around, job);
         opened.doubts().forEach(around.err()::println);
         if (speaks()) {

@@ -80,7 +80,7 @@ public record JobState(
     }
 
     /** The same job after reviewers said more. */
-    JobState with(List<ReviewRemark> newReview) {
+    JobState reviewed(List<ReviewRemark> newReview) {
         return new JobState(folder, beginning, head, speech, coverage, limits, beside.reviewed(newReview), keeping);
     }
 

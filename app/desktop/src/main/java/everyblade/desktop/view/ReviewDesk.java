@@ -23,14 +23,12 @@ public final class ReviewDesk {
 
     private final Surroundings around;
     private final OpenedJob job;
-    private final boolean packed;
     private final List<String> notices;
     private JobState state;
 
-    private ReviewDesk(Surroundings around, OpenedJob job, boolean packed, JobState state, List<String> notices) {
+    private ReviewDesk(Surroundings around, OpenedJob job, JobState state, List<String> notices) {
         this.around = around;
         this.job = job;
-        this.packed = packed;
         this.state = state;
         this.notices = List.copyOf(notices);
     }
@@ -53,7 +51,7 @@ public final class ReviewDesk {
         Keeping readOnly = new Keeping.ReadOnly(reason, Optional.empty(), false);
         JobState state = JobState.of(job, readOnly, notices::add);
         job.doubts().stream().filter(doubt -> !notices.contains(doubt)).forEach(notices::add);
-        return new ReviewDesk(around, job, around.isPacked(path), state, notices);
+        return new ReviewDesk(around, job, state, notices);
     }
 
     /** The record, with what reviewers have said so far. */
@@ -108,18 +106,13 @@ public final class ReviewDesk {
      * @throws Failure if it cannot be kept
      */
     public JobState say(String name, List<Reviewer.Said> said) {
-        if (packed) {
-            throw new Failure(
-                    state.folder() + ": it is one file, not a job's folder, so no remark can be kept beside it;"
-                            + " unpack it and open the folder");
-        }
         List<ReviewRemark> all = new ArrayList<>(state.review());
         List<ReviewRemark> kept = new Reviewer(around, job, name).keep(said);
         kept.forEach(remark -> {
             all.removeIf(known -> known.number() == remark.number());
             all.add(remark);
         });
-        state = state.with(all);
+        state = state.reviewed(all);
         return state;
     }
 }
