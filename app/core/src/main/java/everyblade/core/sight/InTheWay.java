@@ -3,8 +3,8 @@ package everyblade.core.sight;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.surface.UnusableShape;
 import everyblade.spi.Row;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What rows of other rings leave of the sight arcs that a row has among its own ring and the walls alone.
@@ -25,20 +25,13 @@ public record InTheWay(List<Row> rows, List<ArcSet> left) {
     public static InTheWay of(
             ViewScene engine, Scene ring, SightArcs alone, Row row, Pose pose, double radius, Criteria criteria)
             throws UnusableShape {
-        List<Row> rows = engine.between(ring, row, pose, 0);
-        ViewScene.Setting setting = engine.setting(ring, row, pose, 0, radius);
-        Surroundings others = setting.others();
-        List<SightArcs> ways = SightArcs.compute(
-                        setting.scene(), List.of(pose), others::ways, others.swept(), criteria, Progress.NONE)
-                .get(0);
-        List<ArcSet> left = new ArrayList<>();
-        for (int facet = 0; facet < alone.facetCount(); facet++) {
-            ArcSet every = alone.arcs(facet);
-            for (int way = 0; way < ways.size() && !every.isEmpty(); way++) {
-                every = every.intersection(ways.get(way).arcs(facet));
-            }
-            left.add(every);
-        }
-        return new InTheWay(rows, List.copyOf(left));
+        Setting setting = Setting.of(engine, ring, row, pose, 0, radius);
+        List<List<ArcSet>> kinds = setting.surely(pose, criteria);
+        List<ArcSet> left = IntStream.range(0, alone.facetCount())
+                .mapToObj(facet ->
+                        kinds.stream().map(kind -> kind.get(facet)).reduce(alone.arcs(facet), ArcSet::intersection))
+                .toList();
+        return new InTheWay(
+                setting.between(pose).stream().map(Setting.Between::row).toList(), left);
     }
 }

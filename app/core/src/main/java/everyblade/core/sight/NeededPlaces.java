@@ -1,6 +1,5 @@
 package everyblade.core.sight;
 
-import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Placing.Place;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
@@ -49,21 +48,15 @@ final class NeededPlaces {
                 .or(() -> model.scopeTips().stream().findFirst());
         Set<String> needed = new TreeSet<>();
         for (Station station : view.stations()) {
-            tip.ifPresent(any -> between(
+            tip.ifPresent(any -> rings
+                    .between(
                             engine, row, Pose.of(station, any), station.within().mm())
                     .stream()
+                    .map(Neighbour::row)
                     .filter(other -> other.kind() == RowKind.STATOR)
                     .forEach(other -> needed.addAll(
                             row.kind() == RowKind.ROTOR ? List.of(other.id()) : List.of(other.id(), row.id()))));
         }
         return needed;
-    }
-
-    private List<Row> between(ViewScene engine, Row row, Pose pose, double reach) {
-        try {
-            return engine.between(other -> rings.airfoil(engine, other), rings.scene(engine, row), row, pose, reach);
-        } catch (UnusableShape unusable) {
-            throw Rings.unusable(unusable);
-        }
     }
 }

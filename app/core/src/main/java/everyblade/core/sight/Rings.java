@@ -2,6 +2,7 @@ package everyblade.core.sight;
 
 import everyblade.core.surface.UnusableShape;
 import everyblade.spi.Row;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -32,7 +33,7 @@ final class Rings {
     }
 
     /** One airfoil of a row and what it sweeps; empty if it has no shape. */
-    Optional<Swept> airfoil(ViewScene engine, Row row) {
+    private Optional<Swept> airfoil(ViewScene engine, Row row) {
         return airfoils.computeIfAbsent(key(engine, row), key -> {
             try {
                 return engine.airfoil(row).map(Swept::of);
@@ -40,6 +41,15 @@ final class Rings {
                 throw unusable(unusable);
             }
         });
+    }
+
+    /** The rows of other rings that reach between a row and a scope tip, or as far from it as it may be, mm. */
+    List<Neighbour> between(ViewScene engine, Row row, Pose pose, double reach) {
+        try {
+            return Neighbour.between(engine, other -> airfoil(engine, other), scene(engine, row), row, pose, reach);
+        } catch (UnusableShape unusable) {
+            throw unusable(unusable);
+        }
     }
 
     /** How finely the airfoils of a row are judged. */
@@ -61,7 +71,7 @@ final class Rings {
         return new IllegalStateException("row " + row.id() + " has no shape");
     }
 
-    static IllegalStateException unusable(UnusableShape unusable) {
+    private static IllegalStateException unusable(UnusableShape unusable) {
         return new IllegalStateException(unusable.getMessage(), unusable);
     }
 }

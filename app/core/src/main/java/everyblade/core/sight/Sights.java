@@ -1,7 +1,6 @@
 package everyblade.core.sight;
 
 import everyblade.core.angle.ArcSet;
-import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Placing.Place;
 import everyblade.core.turning.Stance;
 import everyblade.spi.Row;
@@ -206,7 +205,7 @@ public final class Sights {
         return computed;
     }
 
-    private StationSight computed(ViewScene.Setting setting, Grain grain, List<Pose> family, Criteria asked) {
+    private StationSight computed(Setting setting, Grain grain, List<Pose> family, Criteria asked) {
         Surroundings others = setting.others();
         List<List<SightArcs>> kinds = IntStream.range(0, others.kinds())
                 .mapToObj(kind -> new ArrayList<SightArcs>())
@@ -252,7 +251,7 @@ public final class Sights {
                             stance.scopeTip().flatMap(engine.model()::scopeTip).orElseThrow();
                     Row row = engine.model().row(view.row()).orElseThrow();
                     Pose pose = Pose.of(station, tip);
-                    ViewScene.Setting setting = setting(
+                    Setting setting = setting(
                             moved(stance.vanes()), row, pose, station.within().mm(), tip.diameter() / 2);
                     return ToleranceCost.of(setting, pose, station.within(), shown, withProof(stance), progress);
                 });
@@ -270,13 +269,8 @@ public final class Sights {
     }
 
     /** The scene as a scope tip at a pose sees it. */
-    private ViewScene.Setting setting(ViewScene moved, Row row, Pose pose, double reach, double radius) {
-        try {
-            return moved.setting(
-                    other -> rings.airfoil(moved, other), rings.scene(moved, row), row, pose, reach, radius);
-        } catch (UnusableShape unusable) {
-            throw Rings.unusable(unusable);
-        }
+    private Setting setting(ViewScene moved, Row row, Pose pose, double reach, double radius) {
+        return Setting.of(rings.between(moved, row, pose, reach), rings.scene(moved, row), row, radius);
     }
 
     /** The usual stances from which a row can be looked at: each of its computed views with its own scope tip. */

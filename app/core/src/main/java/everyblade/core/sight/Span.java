@@ -24,6 +24,11 @@ record Span(double from, double width) {
                 CriteriaCut.radians(place.high().minus(place.low())));
     }
 
+    /** A clock angle in radians as a turn. */
+    static Turn turn(double clock) {
+        return Turn.ofDegrees(Math.toDegrees(clock)).wrapped();
+    }
+
     /** Anywhere: some airfoil of a ring of so many stands within each pitch. */
     static Span anywhere(int count) {
         return new Span(0, 2 * Math.PI / count);

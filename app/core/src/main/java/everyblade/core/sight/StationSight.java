@@ -102,7 +102,7 @@ public final class StationSight {
 
     /** Of which kind airfoil n of a row is, counted from 1. */
     public int kind(Row row, int n) {
-        return Math.floorMod(row.numbering().sign() * (n - 1), kinds());
+        return Surroundings.kind(row, n, kinds());
     }
 
     /** The clock angles of the first airfoil, and of all that are of its kind, at which a facet is in sight from a pose. */

@@ -33,7 +33,8 @@ final class Surroundings {
     /**
      * A row whose place is not known quite.
      *
-     * @param smear all places of its airfoils within a piece of the span
+     * @param ring all places of its airfoils within a piece of the span
+     * @param shade what that hides
      * @param piece its width, radians
      * @param span where its first airfoil may stand
      * @param turns whether it keeps its place to the airfoil that is looked at, else to the scope tip
@@ -41,14 +42,30 @@ final class Surroundings {
      * @param room which places leave the scope tip its room, if it stands among the airfoils
      */
     private record Doubtful(
-            RingShade smear, double piece, Span span, boolean turns, boolean together, Optional<VaneRoom> room) {
+            Neighbour row,
+            Ring ring,
+            RingShade shade,
+            double piece,
+            Span span,
+            boolean turns,
+            boolean together,
+            Optional<VaneRoom> room) {
 
-        List<RingShade> pieces(Pose pose, double radius, double turned) {
+        /** Where the pieces begin, radians. */
+        List<Double> pieces(Pose pose, double radius) {
             List<Span> spans = room.map(among -> among.of(span, pose, radius)).orElse(List.of(span));
-            return spans.stream()
-                    .flatMap(each -> each.pieces(piece).stream())
-                    .map(from -> smear.at(from - turned))
-                    .toList();
+            return spans.stream().flatMap(each -> each.pieces(piece).stream()).toList();
+        }
+
+        /** Over a whole pitch it hides, at one moment or another, all that it sweeps. */
+        Setting.Between hides(Pose pose, double radius) {
+            boolean all = room.isEmpty() && anywhere(row);
+            List<Ring> rings = all
+                    ? List.of()
+                    : pieces(pose, radius).stream()
+                            .map(from -> new Ring(ring.airfoil(), ring.count(), Span.turn(from)))
+                            .toList();
+            return new Setting.Between(row.row(), rings, false, turns);
         }
     }
 
@@ -106,8 +123,11 @@ final class Surroundings {
         double pieces = Math.ceil(span.width() / finest);
         double piece = pieces <= 1 || kinds * pieces > MOST && !anywhere ? span.width() : finest;
         boolean turns = !rotor && !(other.among() && anywhere);
+        Ring ring = new Ring(Smear.of(other.airfoil(), piece), count);
         return new Doubtful(
-                new RingShade(new Ring(Smear.of(other.airfoil(), piece), count)),
+                other,
+                ring,
+                new RingShade(ring),
                 piece,
                 span,
                 turns,
@@ -130,9 +150,14 @@ final class Surroundings {
         return b == 0 ? a : greatestDivisor(b, a % b);
     }
 
-    /** How many kinds of airfoils there are; airfoil i from the first, clockwise, is of kind i mod this. */
+    /** How many kinds of airfoils there are. */
     int kinds() {
         return kinds;
+    }
+
+    /** Of which of so many kinds airfoil n of a row is: in turn clockwise from the first. */
+    static int kind(Row row, int n, int kinds) {
+        return Math.floorMod(row.numbering().sign() * (n - 1), kinds);
     }
 
     /** The ways in which the rows may stand round an airfoil of each kind in turn, seen from a pose; as many for each. */
@@ -153,7 +178,9 @@ final class Surroundings {
             return List.of(new Way(known, List.of()));
         }
         Doubtful other = doubtful.get();
-        List<RingShade> pieces = other.pieces(pose, radius, other.turns() ? turned : 0);
+        List<RingShade> pieces = other.pieces(pose, radius).stream()
+                .map(from -> other.shade().at(from - (other.turns() ? turned : 0)))
+                .toList();
         if (other.together()) {
             return List.of(new Way(known, pieces));
         }
@@ -166,6 +193,11 @@ final class Surroundings {
         List<RingShade> longer = new ArrayList<>(known);
         longer.add(more);
         return longer;
+    }
+
+    /** What the row that is not known quite may hide from a pose; empty if this is none, or another. */
+    Optional<Setting.Between> between(Row row, Pose pose) {
+        return doubtful.filter(other -> other.row().row().equals(row)).map(other -> other.hides(pose, radius));
     }
 
     /** All that any of these rows may hide. */

@@ -44,12 +44,7 @@ public record ToleranceCost(double nominal, double sure, Map<Way, Double> alone)
      * @param sight what the station shows
      */
     static ToleranceCost of(
-            ViewScene.Setting setting,
-            Pose pose,
-            Tolerance within,
-            StationSight sight,
-            Criteria criteria,
-            Progress progress) {
+            Setting setting, Pose pose, Tolerance within, StationSight sight, Criteria criteria, Progress progress) {
         Facets facets = setting.scene().facets();
         Map<Way, List<Pose>> ways = PoseFamily.oneWay(pose, within);
         List<Pose> all = new ArrayList<>();

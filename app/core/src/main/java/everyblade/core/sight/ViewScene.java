@@ -13,8 +13,6 @@ import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Wall;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -110,126 +108,20 @@ public record ViewScene(
     }
 
     /**
-     * The scene of a row with the other rows that stand between it and a scope tip, as far as one scene can tell: what turns
-     * hides all that it sweeps. So does what stands still where its place is not known exactly, unless the scope tip itself
-     * stands in it: then it hides nothing.
+     * The rows of other rings whose axial extent meets the stretch from a row to a scope tip.
      *
-     * @param ring the scene of the row's ring; its first airfoil is the one that is looked at
+     * @param ring the scene of the row's ring
      * @param pose of the scope tip
      * @param reach how far from there the scope tip may be, mm
      */
-    public Scene with(Scene ring, Row row, Pose pose, double reach) throws UnusableShape {
-        Scene scene = ring;
-        for (Neighbour other : neighbours(this::swept, ring, row, pose, reach)) {
-            if (other.isExact()) {
-                scene = row.kind() == RowKind.ROTOR ? scene.withFixed(other.ring()) : scene.withMate(other.ring());
-            } else if (other.isSwept()) {
-                scene = scene.withSwept(other.airfoil());
-            }
-        }
-        return scene;
-    }
-
-    /** The rows of other rings whose axial extent meets the stretch from a row to a scope tip, as in {@link #with}. */
     public List<Row> between(Scene ring, Row row, Pose pose, double reach) throws UnusableShape {
-        return between(this::swept, ring, row, pose, reach);
-    }
-
-    /** @param airfoils of the other rows */
-    List<Row> between(Airfoils airfoils, Scene ring, Row row, Pose pose, double reach) throws UnusableShape {
-        return neighbours(airfoils, ring, row, pose, reach).stream()
+        return Neighbour.between(this, this::swept, ring, row, pose, reach).stream()
                 .map(Neighbour::row)
                 .toList();
     }
 
-    /** One airfoil of each row; empty if it has no shape. */
-    @FunctionalInterface
-    interface Airfoils {
-        Optional<Swept> of(Row row) throws UnusableShape;
-    }
-
-    private Optional<Swept> swept(Row row) throws UnusableShape {
+    /** One airfoil of a row; empty if it has no shape. */
+    Optional<Swept> swept(Row row) throws UnusableShape {
         return airfoil(row).map(Swept::of);
-    }
-
-    /**
-     * A scene, and what stands otherwise round each airfoil, or is not known quite.
-     *
-     * @param scene with all that stands alike round every airfoil
-     * @param others the rest
-     */
-    record Setting(Scene scene, Surroundings others) {}
-
-    /**
-     * The same as {@link #with} gives, all told: where a row stands past another of another count, or where it is not known, each
-     * way in which they may stand. Of two rows whose place is not known quite the scope tip's own is told apart, else the first.
-     *
-     * @param radius of the scope tip, mm
-     */
-    Setting setting(Scene ring, Row row, Pose pose, double reach, double radius) throws UnusableShape {
-        return setting(this::swept, ring, row, pose, reach, radius);
-    }
-
-    /** @param airfoils of the other rows */
-    Setting setting(Airfoils airfoils, Scene ring, Row row, Pose pose, double reach, double radius)
-            throws UnusableShape {
-        Scene scene = ring;
-        List<Neighbour> all = neighbours(airfoils, ring, row, pose, reach);
-        List<Neighbour> mates = new ArrayList<>();
-        Optional<Neighbour> doubtful = all.stream()
-                .filter(other -> other.span().isPresent() && !other.isExact())
-                .min(Comparator.comparing(other -> !other.among()));
-        for (Neighbour other : all) {
-            boolean rotor = row.kind() == RowKind.ROTOR;
-            if (other.isExact() && rotor) {
-                scene = scene.withFixed(other.ring());
-            } else if (other.isExact() && other.row().count() % row.count() == 0) {
-                scene = scene.withMate(other.ring());
-            } else if (other.isExact()) {
-                mates.add(other);
-            } else if (doubtful.filter(other::equals).isEmpty()) {
-                scene = scene.withSwept(other.airfoil());
-            }
-        }
-        return new Setting(scene, Surroundings.of(row, mates, doubtful, radius));
-    }
-
-    private List<Neighbour> neighbours(Airfoils airfoils, Scene ring, Row row, Pose pose, double reach)
-            throws UnusableShape {
-        Meridian own = Meridian.of(ring.row().airfoil());
-        double from = Math.min(own.front(), pose.x() - reach);
-        double to = Math.max(own.rear(), pose.x() + reach);
-        List<Neighbour> between = new ArrayList<>();
-        for (Row other : model.rows()) {
-            boolean mate =
-                    other.equals(row) || row.ring().isPresent() && other.ring().equals(row.ring());
-            Optional<Swept> shape = mate ? Optional.empty() : airfoils.of(other);
-            if (shape.isPresent()) {
-                Meridian swept = shape.get().meridian();
-                if (swept.rear() > from && swept.front() < to) {
-                    boolean among = swept.distance(pose.x(), pose.r()) <= reach;
-                    between.add(new Neighbour(other, shape.get().airfoil(), among, span(row, other)));
-                }
-            }
-        }
-        return between;
-    }
-
-    private Optional<Span> span(Row row, Row other) {
-        if (other.kind() != RowKind.STATOR) {
-            return Optional.empty();
-        }
-        Optional<Span> there = place(other);
-        Optional<Span> known = row.kind() == RowKind.ROTOR
-                ? there
-                : place(row).flatMap(own -> there.map(standing -> standing.after(own)));
-        return Optional.of(known.orElse(Span.anywhere(other.count())));
-    }
-
-    /** Where the first airfoil of a row that stands still is, by its maker or else by the journal. */
-    private Optional<Span> place(Row row) {
-        return row.phase().isPresent()
-                ? Optional.of(Span.at(Turn.ofDegrees(row.phase().getAsDouble())))
-                : Optional.ofNullable(places.get(row.id())).map(Span::of);
     }
 }

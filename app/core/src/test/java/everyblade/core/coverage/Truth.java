@@ -34,7 +34,18 @@ final class Truth {
     private final FineCaster caster;
     private final BitSet[] seen;
 
+    /** Of a row that is seen past no other. */
     Truth(EngineModel model, Row row) throws UnusableShape {
+        this(model, row, Map.of(), Map.of());
+    }
+
+    /**
+     * Of a row past others.
+     *
+     * @param turning rows that keep their place to it: clock of an airfoil of each while its first one stands at clock 0
+     * @param still rows that keep their place to the scope tip: clock of an airfoil of each
+     */
+    Truth(EngineModel model, Row row, Map<Row, Double> turning, Map<Row, Double> still) throws UnusableShape {
         this.row = row;
         this.zoning = Zoning.of(row);
         this.mesh = fine(model, row);
@@ -49,6 +60,12 @@ final class Truth {
                 double offset = (offset(ring, mate) - offset(ring, row)) * 2 * Math.PI / row.count();
                 cast.turning(fine(model, mate), mate.count(), offset);
             }
+        }
+        for (Map.Entry<Row, Double> other : turning.entrySet()) {
+            cast.turning(fine(model, other.getKey()), other.getKey().count(), Math.toRadians(other.getValue()));
+        }
+        for (Map.Entry<Row, Double> other : still.entrySet()) {
+            cast.still(fine(model, other.getKey()), other.getKey().count(), Math.toRadians(other.getValue()));
         }
         this.caster = cast;
         this.seen = new BitSet[facets.count()];

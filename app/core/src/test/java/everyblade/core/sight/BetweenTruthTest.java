@@ -165,12 +165,11 @@ class BetweenTruthTest {
                 .model();
 
         private void add(Tally tally, EngineModel model, RowCoverage coverage, Pose pose, double vane, double turned) {
-            TrueSight sight = new TrueSight(
-                    model,
-                    model.rows().get(0),
-                    pose,
-                    Map.of(),
-                    Map.of(model.rows().get(1), vane));
+            Map<Row, Double> still = Map.of(model.rows().get(1), vane);
+            add(tally, coverage, new TrueSight(model, model.rows().get(0), pose, Map.of(), still), turned);
+        }
+
+        private void add(Tally tally, RowCoverage coverage, TrueSight sight, double turned) {
             for (int n = 1; n <= (turned < 360 ? BLADES : 1); n++) {
                 double clock = 360.0 * (n - 1) / BLADES;
                 for (int facet = 0; facet < sight.facets(); facet++) {

@@ -2,6 +2,7 @@ package everyblade.picture.sight;
 
 import everyblade.core.angle.Turn;
 import everyblade.core.sight.Pose;
+import everyblade.core.sight.Setting.Between;
 import everyblade.core.sight.ViewScene;
 import everyblade.core.surface.Facets;
 import everyblade.core.surface.Meridian;
@@ -87,66 +88,23 @@ record Bodies(Vantage vantage, Turn first) {
 
     /** A row of another ring: it can hide only if it reaches between the scope tip and the row. */
     private List<Body> elsewhere(Row other, Mesh shape) {
-        Meridian swept = Meridian.of(shape);
-        Optional<Turn> place = place(other);
-        if (!isBetween(swept)) {
-            return isNear(swept) ? List.of(ring(other, Role.BACKGROUND, shape, Turn.ZERO)) : List.of();
-        } else if (place.isPresent()) {
-            return List.of(ring(other, Role.FIXED, shape, place.get()));
-        } else if (isPassedOver(other, swept)) {
-            return List.of();
+        Optional<Between> between = vantage.setting().between(vantage.pose()).stream()
+                .filter(one -> one.row().equals(other))
+                .findFirst();
+        if (between.isEmpty()) {
+            return isNear(Meridian.of(shape)) ? List.of(ring(other, Role.BACKGROUND, shape, Turn.ZERO)) : List.of();
+        } else if (between.get().rings().isEmpty()) {
+            return List.of(new Body(other.name(), Role.SWEPT, Swept.by(shape), List.of(Turn.ZERO)));
         }
-        return List.of(new Body(other.name(), Role.SWEPT, Swept.by(shape), List.of(Turn.ZERO)));
-    }
-
-    /** The vanes among which the scope tip stands, but nobody knows between which: they hide nothing and are not drawn. */
-    List<Row> passedOver() throws UnusableShape {
-        List<Row> rows = new ArrayList<>();
-        for (Row other : vantage.engine().model().rows()) {
-            Optional<Mesh> shape = other.equals(vantage.row())
-                    ? Optional.empty()
-                    : vantage.engine().airfoil(other);
-            if (shape.isPresent()) {
-                Meridian swept = Meridian.of(shape.get());
-                if (isBetween(swept) && place(other).isEmpty() && isPassedOver(other, swept)) {
-                    rows.add(other);
-                }
-            }
-        }
-        return rows;
-    }
-
-    private boolean isBetween(Meridian swept) {
-        Meridian own = Meridian.of(vantage.scene().row().airfoil());
-        double x = vantage.pose().x();
-        return swept.rear() > Math.min(own.front(), x - reach()) && swept.front() < Math.max(own.rear(), x + reach());
+        Turn from = between.get().turns() ? first : Turn.ZERO;
+        Role role = between.get().sure() ? Role.FIXED : Role.SWEPT;
+        return between.get().rings().stream()
+                .map(ring -> ring(other, role, ring.airfoil(), from.plus(ring.offset())))
+                .toList();
     }
 
     private boolean isNear(Meridian swept) {
         Pose pose = vantage.pose();
         return swept.rear() > pose.x() - pose.far() && swept.front() < pose.x() + pose.far();
-    }
-
-    private boolean isPassedOver(Row other, Meridian swept) {
-        return other.kind() != RowKind.ROTOR
-                && swept.distance(vantage.pose().x(), vantage.pose().r()) <= reach();
-    }
-
-    private double reach() {
-        return vantage.station().within().mm();
-    }
-
-    /** Where the first airfoil of a row that stands still is, if that is known. */
-    private Optional<Turn> place(Row other) {
-        if (other.kind() != RowKind.STATOR || other.phase().isEmpty()) {
-            return Optional.empty();
-        }
-        Turn phase = Turn.ofDegrees(other.phase().getAsDouble());
-        if (vantage.row().kind() == RowKind.ROTOR) {
-            return Optional.of(phase);
-        }
-        return vantage.row().phase().stream()
-                .mapToObj(own -> first.plus(phase.minus(Turn.ofDegrees(own))))
-                .findFirst();
     }
 }

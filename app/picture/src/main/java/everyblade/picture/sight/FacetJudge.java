@@ -1,13 +1,13 @@
 package everyblade.picture.sight;
 
+import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Turn;
 import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.Pose;
-import everyblade.core.sight.Progress;
-import everyblade.core.sight.SightArcs;
 import everyblade.core.surface.Facets;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -22,11 +22,11 @@ final class FacetJudge {
     private static final Turn WIDEST = Turn.ofDegrees(179.9);
     private static final double FARTHEST = 1e6;
 
-    /** Sight arcs with the criteria up to and with this one. */
-    private final Map<Hindrance, SightArcs> upTo = new EnumMap<>(Hindrance.class);
+    /** By kind of airfoil and facet, the sight arcs with the criteria up to and with this one. */
+    private final Map<Hindrance, List<List<ArcSet>>> upTo = new EnumMap<>(Hindrance.class);
 
     private final Vantage vantage;
-    private final SightArcs unhidden;
+    private final List<List<ArcSet>> unhidden;
 
     FacetJudge(Vantage vantage) {
         this.vantage = vantage;
@@ -44,26 +44,27 @@ final class FacetJudge {
         return new Pose(pose.x(), pose.r(), pose.clock(), pose.forward(), pose.up(), cone, near, far, pose.pixels());
     }
 
-    private static SightArcs arcs(Vantage vantage, Pose pose, Criteria criteria) {
-        return SightArcs.compute(vantage.scene(), pose, criteria, Progress.NONE);
+    private static List<List<ArcSet>> arcs(Vantage vantage, Pose pose, Criteria criteria) {
+        return vantage.setting().surely(pose, criteria);
     }
 
-    /** The sight arcs by all criteria. */
-    SightArcs arcs() {
-        return upTo.get(Hindrance.TOO_COARSE);
-    }
-
-    /** What keeps a facet out of sight while its airfoil stands at this clock angle; empty if it is in sight. */
-    Optional<Hindrance> why(int facet, Turn clock) {
+    /**
+     * What keeps a facet out of sight; empty if it is in sight wherever rows may stand of which nobody knows where they are.
+     *
+     * @param airfoil counted from 0 by its number
+     * @param clock where it stands
+     */
+    Optional<Hindrance> why(int airfoil, int facet, Turn clock) {
         long tick = clock.wrapped().floorTicks();
-        if (arcs().arcs(facet).contains(tick)) {
+        int kind = vantage.setting().kind(airfoil + 1);
+        if (upTo.get(Hindrance.TOO_COARSE).get(kind).get(facet).contains(tick)) {
             return Optional.empty();
         }
-        if (!unhidden.arcs(facet).contains(tick)) {
+        if (!unhidden.get(kind).get(facet).contains(tick)) {
             return Optional.of(isTurnedAway(facet, clock) ? Hindrance.GRAZING : Hindrance.HIDDEN);
         }
         return upTo.entrySet().stream()
-                .filter(criterion -> !criterion.getValue().arcs(facet).contains(tick))
+                .filter(criterion -> !criterion.getValue().get(kind).get(facet).contains(tick))
                 .map(Map.Entry::getKey)
                 .findFirst();
     }

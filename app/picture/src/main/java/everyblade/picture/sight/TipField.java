@@ -105,7 +105,7 @@ final class TipField {
     private Tone tone(int face) {
         Frontmost.Place place = front.place(face);
         return place.body().role() == Role.ROW
-                ? judge.why(place.face(), place.body().clocks().get(place.copy()))
+                ? judge.why(place.copy(), place.face(), place.body().clocks().get(place.copy()))
                         .map(Tone::of)
                         .orElse(Tone.IN_SIGHT)
                 : Tone.of(place.body().role());

@@ -47,13 +47,7 @@ public final class TipPicture {
         this.numbers = TipNumbers.of(field, vantage.row().count());
         this.inSight = new double[vantage.row().count()];
         Arrays.setAll(inSight, airfoil -> inSight(judge, airfoil));
-        this.sheet = new TipSheet(
-                vantage,
-                first,
-                field.tones(),
-                (double) field.size() / FINENESS,
-                inSight,
-                new Bodies(vantage, first).passedOver());
+        this.sheet = new TipSheet(vantage, first, field.tones(), (double) field.size() / FINENESS, inSight);
     }
 
     /**
@@ -71,7 +65,7 @@ public final class TipPicture {
         Turn clock = vantage.clock(airfoil, first);
         double area = 0;
         for (int facet = 0; facet < facets.count(); facet++) {
-            area += judge.why(facet, clock).isEmpty() ? facets.area(facet) : 0;
+            area += judge.why(airfoil, facet, clock).isEmpty() ? facets.area(facet) : 0;
         }
         return area / facets.area();
     }

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -28,9 +29,8 @@ import java.util.stream.IntStream;
  * @param tones that occur
  * @param side of the field, mm
  * @param inSight of each airfoil the share of its surface that is in sight now
- * @param passedOver rows that are not drawn, since the scope tip stands among them
  */
-record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, double[] inSight, List<Row> passedOver) {
+record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, double[] inSight) {
 
     private static final double MARGIN = 6;
     private static final double COLUMN = 76;
@@ -147,9 +147,14 @@ record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, doubl
                 Words.degrees(pose.cone()),
                 pose.pixels()));
         lines.add("Properly in sight is what is " + vantage.criteriaTold() + ", judged in the middle of each facet.");
-        if (!passedOver.isEmpty()) {
-            lines.add("Not drawn, since the scope tip stands among them and nobody knows where they are: "
-                    + String.join(", ", passedOver.stream().map(Row::name).toList()) + ".");
+        String somewhere = vantage.setting().between(pose).stream()
+                .filter(between -> !between.sure() && !between.rings().isEmpty())
+                .map(between -> between.row().name())
+                .collect(Collectors.joining(", "));
+        if (!somewhere.isEmpty()) {
+            lines.add(
+                    "Nobody knows quite where they stand, so they are drawn at every place that leaves the scope tip its"
+                            + " room: " + somewhere + ".");
         }
         return lines;
     }

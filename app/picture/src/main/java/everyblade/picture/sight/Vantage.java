@@ -5,6 +5,7 @@ import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Pose;
 import everyblade.core.sight.Progress;
 import everyblade.core.sight.Scene;
+import everyblade.core.sight.Setting;
 import everyblade.core.sight.SightStore;
 import everyblade.core.sight.Sights;
 import everyblade.core.sight.StationSight;
@@ -27,11 +28,11 @@ import java.util.Optional;
  * @param view of the row
  * @param station of the view
  * @param pose nominal, of the station
- * @param scene the row and what may hide it from there
+ * @param setting the row and what may hide it from there
  * @param criteria what counts as properly in sight
  */
 public record Vantage(
-        ViewScene engine, Row row, View view, Station station, Pose pose, Scene scene, Criteria criteria) {
+        ViewScene engine, Row row, View view, Station station, Pose pose, Setting setting, Criteria criteria) {
 
     /**
      * The vantage of a station.
@@ -47,8 +48,13 @@ public record Vantage(
         Pose pose = Pose.of(station, tip);
         Scene ring = engine.ring(row)
                 .orElseThrow(() -> new IllegalArgumentException("row " + row.id() + " has no shape to be drawn"));
-        Scene scene = engine.with(ring, row, pose, station.within().mm());
-        return new Vantage(engine, row, view, station, pose, scene, criteria);
+        Setting setting = Setting.of(engine, ring, row, pose, station.within().mm(), tip.diameter() / 2);
+        return new Vantage(engine, row, view, station, pose, setting, criteria);
+    }
+
+    /** The row and what stands alike round every airfoil of it. */
+    Scene scene() {
+        return setting.scene();
     }
 
     /** Where an airfoil stands, counted from 0 by its number, when the first stands at a clock angle. */

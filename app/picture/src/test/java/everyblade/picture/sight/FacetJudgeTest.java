@@ -28,7 +28,7 @@ class FacetJudgeTest {
         for (int i = 0; i < 20_000; i++) {
             int facet = random.nextInt(vantage.scene().facets().count());
             Turn clock = Turn.ofDegrees(random.nextInt(-25_000, 25_000) / 1000.0);
-            Optional<Hindrance> why = judge.why(facet, clock);
+            Optional<Hindrance> why = judge.why(0, facet, clock);
             Optional<Hindrance> expected = criterion(facet, clock);
             if (why.equals(Optional.of(Hindrance.HIDDEN))) {
                 counts.merge(Hindrance.HIDDEN, 1, Integer::sum);

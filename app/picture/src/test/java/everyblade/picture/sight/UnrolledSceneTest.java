@@ -147,7 +147,7 @@ class UnrolledSceneTest {
     @Test
     void the_notice_of_the_model_is_told_to_its_end() {
         String notice = VANTAGE.engine().model().notice().orElseThrow();
-        Scene sheet = new TipSheet(VANTAGE, Turn.ZERO, Set.of(Tone.WALL), 40, new double[] {0, 0.4}, List.of()).scene();
+        Scene sheet = new TipSheet(VANTAGE, Turn.ZERO, Set.of(Tone.WALL), 40, new double[] {0, 0.4}).scene();
 
         for (Scene drawn : List.of(SCENE, sheet)) {
             String told = drawn.items()

@@ -86,7 +86,7 @@ final class Vantages {
                 vantage.view(),
                 vantage.station(),
                 coarse,
-                vantage.scene(),
+                vantage.setting(),
                 vantage.criteria());
     }
 
