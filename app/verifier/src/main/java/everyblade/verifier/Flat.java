@@ -64,12 +64,14 @@ final class Flat {
     }
 
     private static String unquoted(String token) {
-        return Pattern.compile("\\\\(?:u(....)|(.))")
-                .matcher(token.substring(1, token.length() - 1))
-                .replaceAll(found -> Matcher.quoteReplacement(""
-                        + (found.group(1) == null
-                                ? "\"\\/\b\f\n\r\t".charAt("\"\\/bfnrt".indexOf(found.group(2)))
-                                : (char) Integer.parseInt(found.group(1), 16))));
+        String text = token.substring(1, token.length() - 1);
+        for (int at = text.indexOf('\\'); at >= 0; at = text.indexOf('\\', at + 1)) {
+            boolean coded = text.charAt(at + 1) == 'u';
+            int letter = "\"\\/bfnrt".indexOf(text.charAt(at + 1));
+            int code = coded ? Integer.parseInt(text.substring(at + 2, at + 6), 16) : "\"\\/\b\f\n\r\t".charAt(letter);
+            text = text.substring(0, at) + (char) code + text.substring(at + (coded ? 6 : 2));
+        }
+        return text;
     }
 
     private void require(boolean holds) {

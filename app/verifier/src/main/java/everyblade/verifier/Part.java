@@ -8,23 +8,19 @@ import java.util.stream.Stream;
 /** A part of a file that was laid flat: its values by their names in it. */
 record Part(Map<String, String> all, String path) {
 
-    boolean has(String name) {
-        return all.containsKey(path + name);
-    }
-
-    String text(String name, String otherwise) {
-        return all.getOrDefault(path + name, otherwise);
+    String text(String name) {
+        return all.getOrDefault(path + name, "");
     }
 
     double number(String name, double otherwise) {
-        String[] ratio = text(name, "" + otherwise).split("/");
+        String[] ratio = all.getOrDefault(path + name, "" + otherwise).split("/");
         return Double.parseDouble(ratio[0]) / (ratio.length > 1 ? Double.parseDouble(ratio[1]) : 1);
     }
 
     List<Part> parts(String name) {
-        Stream<String> names = IntStream.range(0, 9999).mapToObj(i -> name + "." + i);
-        return names.takeWhile(this::has)
-                .map(each -> new Part(all, path + each + "."))
+        Stream<String> names = IntStream.range(0, 9999).mapToObj(i -> path + name + "." + i);
+        return names.takeWhile(all::containsKey)
+                .map(each -> new Part(all, each + "."))
                 .toList();
     }
 

@@ -22,13 +22,8 @@ public final class Verifier {
     }
 
     static int run(Path job, PrintStream out) {
-        try {
-            if (Files.isDirectory(job)) {
-                return check(new Job(job), out);
-            }
-            try (FileSystem zip = FileSystems.newFileSystem(job)) {
-                return check(new Job(zip.getPath("/")), out);
-            }
+        try (FileSystem zip = Files.isDirectory(job) ? null : FileSystems.newFileSystem(job)) {
+            return check(new Job(zip == null ? job : zip.getPath("/")), out);
         } catch (IOException | RuntimeException unreadable) {
             out.println(job + ": it cannot be read as a job's folder or zip (" + unreadable + ")");
             return 2;
@@ -40,14 +35,11 @@ public final class Verifier {
         for (int k = 1; k < job.lines.size(); k++) {
             Boolean agrees = Wording.agrees(job.lines.get(k));
             job.require(!Boolean.FALSE.equals(agrees), "entry " + k + ": text and meaning say two different things");
-            if (agrees == null) {
-                unread.add(k);
-            }
+            unread.addAll(agrees == null ? List.of(k) : List.of());
         }
-        int entries = job.lines.size() - 1;
-        out.println("chain: " + entries + " entries, head " + job.head("" + entries));
-        out.println(
-                "text and meaning: " + (unread.isEmpty() ? "all read" : "to be compared by eye: entries " + unread));
+        int last = job.lines.size() - 1;
+        out.println("chain: " + last + " entries, head " + job.head("" + last));
+        out.println("text and meaning: " + (unread.isEmpty() ? "all read" : "compare by eye: entries " + unread));
         Signed.check(job).forEach(out::println);
         if (job.wrong.isEmpty()) {
             Declared rows = new Declared(Flat.of(job.bytes("model/engine.json")), job.lines);

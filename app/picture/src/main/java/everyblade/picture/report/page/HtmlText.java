@@ -33,7 +33,7 @@ final class HtmlText {
             h1{font-size:1.5em;margin:1.6em 0 .4em}h2{font-size:1.1em;margin:1.2em 0 .3em}
             table{border-collapse:collapse;width:100%;margin:.5em 0}
             th,td{text-align:left;vertical-align:top;padding:.25em .5em;border-bottom:1px solid #ccc;overflow-wrap:anywhere}
-            th{border-bottom:1px solid #111;overflow-wrap:normal}.number{text-align:right}
+            th{border-bottom:1px solid #111;overflow-wrap:normal}.number{text-align:right;white-space:nowrap}
             .frame{border:2px solid #111;padding:.4em .8em;margin:.5em 0}.frame p{margin:.2em 0}
             .alert{color:#a40000;font-weight:bold}.faint{color:#555}td p{margin:0}
             img{max-width:100%;height:auto;display:block;margin:.5em 0}
