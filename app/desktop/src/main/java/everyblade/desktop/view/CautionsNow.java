@@ -1,8 +1,11 @@
 package everyblade.desktop.view;
 
+import everyblade.core.coverage.RowCoverage;
 import everyblade.core.entry.Entry;
+import everyblade.core.turning.CountError;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
+import everyblade.desktop.words.CountWords;
 import everyblade.desktop.words.Words;
 import everyblade.spi.ScopeTip;
 import java.util.ArrayList;
@@ -14,8 +17,13 @@ import java.util.Optional;
  *
  * @param text in words
  * @param bars whether something is refused because of it
+ * @param row id of the row whose count was lost, if that is what it is about
  */
-public record CautionsNow(String text, boolean bars) {
+public record CautionsNow(String text, boolean bars, Optional<String> row) {
+
+    private CautionsNow(String text, boolean bars) {
+        this(text, bars, Optional.empty());
+    }
 
     /** What to mind now, what bars first. */
     public static List<CautionsNow> of(JobState state, Words words) {
@@ -25,6 +33,7 @@ public record CautionsNow(String text, boolean bars) {
             cautions.add(new CautionsNow(words.say("caution.in"), true));
         }
         heat(now, words).ifPresent(cautions::add);
+        lost(state, words).forEach(cautions::add);
         if (now.seat().isEmpty() && state.open()) {
             cautions.add(new CautionsNow(words.say("caution.before"), false));
         }
@@ -38,6 +47,28 @@ public record CautionsNow(String text, boolean bars) {
             cautions.add(new CautionsNow(words.say("caution.after", String.join(", ", out)), false));
         }
         return cautions;
+    }
+
+    /** Where the count was lost, as long as something of the row is only maybe seen. */
+    private static List<CautionsNow> lost(JobState state, Words words) {
+        return state.situation().countErrors().stream()
+                .filter(CountError::lost)
+                .filter(error -> {
+                    RowCoverage row = state.coverage().row(error.row());
+                    return row.tally(row.zoning().all()).maybe() > 0;
+                })
+                .map(error -> new CautionsNow(
+                        words.say(
+                                "caution.lost",
+                                error.airfoils(),
+                                CountWords.airfoils(
+                                        words, state.coverage().row(error.row()).row()),
+                                error.row(),
+                                error.since(),
+                                error.entry()),
+                        false,
+                        Optional.of(error.row())))
+                .toList();
     }
 
     private static Optional<CautionsNow> heat(Situation now, Words words) {

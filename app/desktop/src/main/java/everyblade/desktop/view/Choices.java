@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What a person chose about the window, on this machine; nothing of it touches a job.
@@ -22,6 +24,7 @@ import java.util.Properties;
  * @param fromAhead whether the engine is shown as seen from ahead looking aft
  * @param pictures the folder in which new pictures appear
  * @param by who worked last
+ * @param place of the window: left, top, width, height; empty before it was ever closed
  * @param recent job folders, the last one first
  */
 public record Choices(
@@ -32,6 +35,7 @@ public record Choices(
         boolean fromAhead,
         Optional<Path> pictures,
         String by,
+        Optional<List<Integer>> place,
         List<Path> recent) {
 
     private static final int REMEMBERED = 12;
@@ -42,7 +46,7 @@ public record Choices(
 
     /** Before anything was chosen. */
     public static Choices first(Locale language) {
-        return new Choices(language, false, true, false, false, Optional.empty(), "", List.of());
+        return new Choices(language, false, true, false, false, Optional.empty(), "", Optional.empty(), List.of());
     }
 
     /** As kept in this file; whatever cannot be read is as at first. */
@@ -65,7 +69,14 @@ public record Choices(
                 Boolean.parseBoolean(kept.getProperty("fromAhead")),
                 path(kept.getProperty("pictures")),
                 kept.getProperty("by", ""),
+                place(kept.getProperty("place", "")),
                 recent);
+    }
+
+    private static Optional<List<Integer>> place(String text) {
+        return text.matches("-?\\d{1,5}( -?\\d{1,5}){3}")
+                ? Optional.of(Stream.of(text.split(" ")).map(Integer::valueOf).toList())
+                : Optional.empty();
     }
 
     private static Optional<Path> path(String text) {
@@ -86,6 +97,8 @@ public record Choices(
         kept.setProperty("fromAhead", Boolean.toString(fromAhead));
         kept.setProperty("pictures", pictures.map(Path::toString).orElse(""));
         kept.setProperty("by", by);
+        place.ifPresent(four ->
+                kept.setProperty("place", four.stream().map(String::valueOf).collect(Collectors.joining(" "))));
         for (int i = 0; i < recent.size(); i++) {
             kept.setProperty("recent." + (i + 1), recent.get(i).toString());
         }
@@ -100,31 +113,36 @@ public record Choices(
     }
 
     public Choices language(Locale other) {
-        return new Choices(other, dark, gloves, strips, fromAhead, pictures, by, recent);
+        return new Choices(other, dark, gloves, strips, fromAhead, pictures, by, place, recent);
     }
 
     public Choices dark(boolean isDark) {
-        return new Choices(language, isDark, gloves, strips, fromAhead, pictures, by, recent);
+        return new Choices(language, isDark, gloves, strips, fromAhead, pictures, by, place, recent);
     }
 
     public Choices gloves(boolean forGloves) {
-        return new Choices(language, dark, forGloves, strips, fromAhead, pictures, by, recent);
+        return new Choices(language, dark, forGloves, strips, fromAhead, pictures, by, place, recent);
     }
 
     public Choices strips(boolean unrolled) {
-        return new Choices(language, dark, gloves, unrolled, fromAhead, pictures, by, recent);
+        return new Choices(language, dark, gloves, unrolled, fromAhead, pictures, by, place, recent);
     }
 
     public Choices fromAhead(boolean isFromAhead) {
-        return new Choices(language, dark, gloves, strips, isFromAhead, pictures, by, recent);
+        return new Choices(language, dark, gloves, strips, isFromAhead, pictures, by, place, recent);
     }
 
     public Choices pictures(Path folder) {
-        return new Choices(language, dark, gloves, strips, fromAhead, Optional.of(folder), by, recent);
+        return new Choices(language, dark, gloves, strips, fromAhead, Optional.of(folder), by, place, recent);
+    }
+
+    /** With the window there: left, top, width, height. */
+    public Choices place(List<Integer> four) {
+        return new Choices(language, dark, gloves, strips, fromAhead, pictures, by, Optional.of(four), recent);
     }
 
     public Choices by(String name) {
-        return new Choices(language, dark, gloves, strips, fromAhead, pictures, name, recent);
+        return new Choices(language, dark, gloves, strips, fromAhead, pictures, name, place, recent);
     }
 
     /** With this job as the last one opened. */
@@ -140,6 +158,7 @@ public record Choices(
                 fromAhead,
                 pictures,
                 by,
+                place,
                 jobs.subList(0, Math.min(REMEMBERED, jobs.size())));
     }
 }

@@ -15,6 +15,7 @@ import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javax.swing.JButton;
@@ -33,18 +34,20 @@ final class Banners {
     private final JPanel panel = new JPanel();
     private final Strip keeping = new Strip();
     private final Strip barred = new Strip();
+    private final Strip lost = new Strip();
     private final Strip cautions = new Strip();
     private final Strip notice = new Strip();
     private Runnable saveAgain = () -> {};
     private Runnable saveElsewhere = () -> {};
     private Runnable tryWriting = () -> {};
+    private Consumer<String> showRow = row -> {};
 
     Banners(Words words, Supplier<Choices> choices) {
         this.words = words;
         this.choices = choices;
         panel.setLayout(new MigLayout("insets 0, fillx, wrap, hidemode 3, gap 0", "[grow, fill]"));
         panel.setMinimumSize(new Dimension(0, UIScale.scale(ROOM))); // nothing shifts when a line comes
-        for (Strip strip : List.of(keeping, barred, cautions, notice)) {
+        for (Strip strip : List.of(keeping, barred, lost, cautions, notice)) {
             strip.setVisible(false);
             panel.add(strip, "wmin 0");
         }
@@ -63,9 +66,40 @@ final class Banners {
 
     void show(Shown shown) {
         showKeeping(shown.state().keeping());
-        show(barred, Ink.MAYBE_WASH, shown.cautions(), true);
-        show(cautions, Ink.PAPER, shown.cautions(), false);
+        show(
+                barred,
+                Ink.MAYBE_WASH,
+                shown.cautions().stream().filter(CautionsNow::bars).toList(),
+                List.of());
+        showLost(shown.cautions().stream().filter(one -> one.row().isPresent()).toList());
+        show(
+                cautions,
+                Ink.PAPER,
+                shown.cautions().stream()
+                        .filter(one -> !one.bars() && one.row().isEmpty())
+                        .toList(),
+                List.of());
         notice.setVisible(false);
+    }
+
+    /** A lost count stays told until it is made good, and leads to its row. */
+    private void showLost(List<CautionsNow> all) {
+        List<JButton> rows = all.stream()
+                .map(one -> one.row().orElseThrow())
+                .distinct()
+                .map(row -> {
+                    JButton button = Texts.button(words.say("banner.show", row));
+                    button.setName("banner.show " + row);
+                    button.addActionListener(pressed -> showRow.accept(row));
+                    return button;
+                })
+                .toList();
+        show(lost, Ink.MAYBE_WASH, all, rows);
+    }
+
+    /** What shows a row. */
+    void onShow(Consumer<String> shows) {
+        showRow = shows;
     }
 
     private void showKeeping(Keeping now) {
@@ -89,15 +123,14 @@ final class Banners {
         }
     }
 
-    private void show(Strip strip, Ink ground, List<CautionsNow> all, boolean bars) {
+    private void show(Strip strip, Ink ground, List<CautionsNow> all, List<JButton> buttons) {
         String text = all.stream()
-                .filter(caution -> caution.bars() == bars)
-                .map(caution -> (bars ? "⚠ " : "") + caution.text())
+                .map(caution -> (ground == Ink.PAPER ? "" : "⚠ ") + caution.text())
                 .collect(Collectors.joining("\n"));
         if (text.isEmpty()) {
             strip.setVisible(false);
         } else {
-            strip.show(text, colour(Ink.LINE), colour(ground), List.of());
+            strip.show(text, colour(Ink.LINE), colour(ground), buttons);
         }
     }
 

@@ -86,6 +86,7 @@ final class JobScreen {
             filing();
         });
         view.onSelect(this::select);
+        banners.onShow(stages::taken);
         show(first);
         banners.opened(session.notices());
     }
@@ -93,8 +94,9 @@ final class JobScreen {
     private JComponent front() {
         JPanel columns =
                 new JPanel(new MigLayout("insets 0, fill, gap 8", "[grow 67, fill][grow 33, fill]", "[grow, fill]"));
-        columns.add(stages.component(), "w 67%, wmin 0, hmin 0");
-        columns.add(view.component(), "w 33%, wmin 0, hmin 0");
+        // Nothing in them asks for room of its own, or one would grow at the cost of the other.
+        columns.add(stages.component(), "w 10, wmin 0, hmin 0");
+        columns.add(view.component(), "w 10, wmin 0, hmin 0");
         return columns;
     }
 

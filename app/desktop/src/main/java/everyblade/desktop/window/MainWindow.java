@@ -11,8 +11,11 @@ import everyblade.desktop.words.Visible;
 import everyblade.desktop.words.Words;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
 import java.nio.file.Path;
 import java.time.ZoneId;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -63,10 +66,22 @@ final class MainWindow {
         frame.setMinimumSize(new Dimension(1000, 640));
         frame.setSize(FIRST_SIZE);
         frame.setLocationRelativeTo(null); // where a platform put it, Java is not always told
+        choices.place().ifPresent(this::putBack);
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         Presence presence = new Presence(around.clock(), () -> job.ifPresent(JobScreen::welcomeBack), this::close);
         frame.addWindowListener(presence);
         frame.addWindowFocusListener(presence);
+    }
+
+    /** Where it was when it was last closed, if that is still on a screen. */
+    private void putBack(List<Integer> four) {
+        Rectangle place = new Rectangle(four.get(0), four.get(1), four.get(2), four.get(3));
+        boolean seen = Arrays.stream(
+                        GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices())
+                .anyMatch(screen -> screen.getDefaultConfiguration().getBounds().contains(place));
+        if (seen) {
+            frame.setBounds(place);
+        }
     }
 
     private void speak(Locale language) {
@@ -280,6 +295,7 @@ final class MainWindow {
             return;
         }
         refreshing.stop();
+        choose(choices.place(List.of(frame.getX(), frame.getY(), frame.getWidth(), frame.getHeight())));
         authoring.close();
         reviewing.close();
         frame.dispose();

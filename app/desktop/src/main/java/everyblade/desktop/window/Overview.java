@@ -24,7 +24,7 @@ final class Overview {
         this.words = words;
         panel.setName("overview");
         panel.add(bar, "span 4, growx, h 12!");
-        figures.forEach(figure -> panel.add(Texts.bold(figure, 1), "wmin 0"));
+        figures.forEach(figure -> panel.add(Texts.bold(figure, 0.92f), "wmin 0"));
     }
 
     JComponent component() {

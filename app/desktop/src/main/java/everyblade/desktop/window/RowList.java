@@ -115,7 +115,8 @@ final class RowList {
         private final ShareStroke bar = new ShareStroke();
 
         Line() {
-            super(new MigLayout("insets 2 6 4 6, fill, gap 3 1", "[][grow, right][right]", "push[]0[6!]push"));
+            super(new MigLayout(
+                    "insets 2 6 4 6, fill, gap 3 1", "[pref!][0:pref, grow, right][pref!]", "push[]0[6!]push"));
             stage.putClientProperty("FlatLaf.style", "font: 80%");
             add(id, "wmin 0");
             add(stage, "wmin 0");

@@ -107,7 +107,8 @@ final class StagePanel {
         selecting.forEach(listener -> listener.accept(cell));
     }
 
-    private void taken(String row) {
+    /** Chooses a row, whatever cell of another was selected. */
+    void taken(String row) {
         if (selected.filter(cell -> !cell.row().equals(row)).isPresent()) {
             select(null);
         }

@@ -46,7 +46,7 @@ final class TopBar {
     private final Optional<JobScreen> job;
     private final Doing doing;
     private final JPanel panel =
-            new JPanel(new MigLayout("insets 4 10 4 10, fillx, gap 8", "[grow, fill][420!, fill][][][]"));
+            new JPanel(new MigLayout("insets 4 10 4 10, fillx, gap 8", "[grow, fill][440!, fill][][][]"));
     private final JPopupMenu more = new JPopupMenu();
     private final Map<Shortcut, Runnable> actions = new EnumMap<>(Shortcut.class);
     private final Overview overview;

@@ -55,11 +55,11 @@ final class ViewPanel {
         head.setOpaque(false);
         head.add(Texts.bold(row, 1.1f), "wmin 0");
         head.add(faint(words.say("where.inView")));
-        panel.add(head);
+        panel.add(head, "wmin 0");
         panel.add(wheel, "grow, wmin 0, hmin 120");
         panel.add(Texts.bold(tip, 1), "wmin 0");
         panel.add(pad, "wmin 0");
-        panel.add(watch(act));
+        panel.add(watch(act), "wmin 0");
         panel.add(Texts.bold(Texts.label(words.say("where.lastKept")), 1));
         JPanel kept = new JPanel(new MigLayout("insets 0, fillx, wrap, gapy 1", "[grow, fill]"));
         kept.setOpaque(false);
@@ -95,7 +95,7 @@ final class ViewPanel {
             button.getAccessibleContext()
                     .setAccessibleDescription(words.say(Shortcut.of(part).words()));
             watching.put(part, button);
-            one.add(button, "hmin " + (choices.get().gloves() ? GLOVES : Looks.USUAL_TARGET) + ", sizegroup");
+            one.add(button, "wmin 0, hmin " + (choices.get().gloves() ? GLOVES : Looks.USUAL_TARGET) + ", sizegroup");
         }
         return one;
     }

@@ -171,6 +171,7 @@ class SmallThingsTest {
                     .fromAhead(true)
                     .pictures(folder)
                     .by("Ann")
+                    .place(List.of(-4, 20, 1280, 800))
                     .opened(folder.resolve("a"))
                     .opened(folder.resolve("b"))
                     .opened(folder.resolve("a"));
