@@ -27,6 +27,7 @@ public final class Explanation {
     private final int zone;
     private final Placing placing;
     private final Map<String, DeclaredWindow> windows;
+    private final List<Row> unidentified;
 
     private Explanation(Coverage coverage, String row, int airfoil, int zone) {
         this.situation = coverage.situation();
@@ -35,6 +36,7 @@ public final class Explanation {
         this.airfoil = airfoil;
         this.zone = zone;
         this.placing = situation.placing(this.row);
+        this.unidentified = coverage.sights().unidentified(this.row);
         this.windows = RowTally.windows(situation.engine(), this.row, coverage.sights());
     }
 
@@ -66,8 +68,18 @@ public final class Explanation {
                 lines.add(told(what));
             }
         }
+        if (coverage.basis() == Basis.COMPUTED && coverage.state(airfoil, zone) != State.SEEN) {
+            unidentified.forEach(other -> lines.add(toIdentify(other)));
+        }
         lines.add("so " + cell + " is " + conclusion());
         return lines;
+    }
+
+    /** What to do about a row of which nobody knows where it stands, though what is hidden hangs on it. */
+    public static String toIdentify(Row row) {
+        return "nobody said where the " + row.kind().airfoil() + "s of " + row.name() + " (" + row.id()
+                + ") stand, so all counts as hidden that they may hide: identify one of them (datum " + row.id()
+                + " N, with N at the reference), and what was watched before is judged anew";
     }
 
     private void explain(Pass pass, List<String> lines) {

@@ -34,13 +34,37 @@ final class NeededPlaces {
             return Map.of();
         }
         Map<String, Place> used = new TreeMap<>();
-        for (String row : rows.computeIfAbsent(view.id(), id -> needed(engine, view))) {
+        for (String row : needed(engine, view)) {
             Optional.ofNullable(engine.places().get(row)).ifPresent(place -> used.put(row, place));
         }
         return used;
     }
 
+    /** The rows of which neither maker nor journal says where they stand, though what a view shows hangs on it. */
+    List<Row> unknown(ViewScene engine, View view) {
+        List<Row> unknown = needed(engine, view).stream()
+                .map(id -> engine.model().row(id).orElseThrow())
+                .filter(row -> row.phase().isEmpty() && !engine.places().containsKey(row.id()))
+                .toList();
+        return unknown.isEmpty() || view.stations().stream().noneMatch(station -> hangs(engine, view, station))
+                ? List.of()
+                : unknown;
+    }
+
+    /** Whether rows that stand still nobody knows where hide anything from a station. */
+    private boolean hangs(ViewScene engine, View view, Station station) {
+        Row row = engine.model().row(view.row()).orElseThrow();
+        ScopeTip tip = view.scopeTip().flatMap(engine.model()::scopeTip).orElseThrow();
+        Pose pose = Pose.of(station, tip);
+        return rings.setting(engine, row, pose, station.within().mm(), tip.diameter() / 2)
+                .hidesSomewhere(pose, Criteria.USUAL);
+    }
+
     private Set<String> needed(ViewScene engine, View view) {
+        return rows.computeIfAbsent(view.id(), id -> found(engine, view));
+    }
+
+    private Set<String> found(ViewScene engine, View view) {
         EngineModel model = engine.model();
         Row row = model.row(view.row()).orElseThrow();
         Optional<ScopeTip> tip = view.scopeTip()

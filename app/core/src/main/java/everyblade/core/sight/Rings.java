@@ -52,6 +52,11 @@ final class Rings {
         }
     }
 
+    /** A row as a scope tip of this radius sees it, mm. */
+    Setting setting(ViewScene engine, Row row, Pose pose, double reach, double radius) {
+        return Setting.of(between(engine, row, pose, reach), scene(engine, row), row, radius);
+    }
+
     /** How finely the airfoils of a row are judged. */
     Grain grain(ViewScene engine, Row row) {
         return grains.computeIfAbsent(key(engine, row), key -> {

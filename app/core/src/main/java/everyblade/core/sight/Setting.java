@@ -108,6 +108,14 @@ public final class Setting {
                 .toList();
     }
 
+    /** Whether a row between that does not stand alike round every airfoil takes anything from what is in sight from a pose. */
+    boolean hidesSomewhere(Pose pose, Criteria criteria) {
+        SightArcs alone = SightArcs.compute(scene, pose, criteria, Progress.NONE);
+        return surely(pose, criteria).stream()
+                .anyMatch(kind -> IntStream.range(0, kind.size())
+                        .anyMatch(facet -> !kind.get(facet).equals(alone.arcs(facet))));
+    }
+
     private static List<ArcSet> every(List<SightArcs> ways) {
         return IntStream.range(0, ways.get(0).facetCount())
                 .mapToObj(facet -> ways.stream()

@@ -91,6 +91,20 @@ public final class Sights {
         return computes(view) ? needed.of(engine, view) : Map.of();
     }
 
+    /**
+     * The rows of which neither maker nor journal says where they stand, though what views show of a row hangs on it: said at
+     * any time, it tells what was seen before, too.
+     */
+    public List<Row> unidentified(Row row) {
+        return engine.model().views().stream()
+                .filter(view -> view.row().equals(row.id())
+                        && computes(view)
+                        && tip(view).isPresent())
+                .flatMap(view -> needed.unknown(engine, view).stream())
+                .distinct()
+                .toList();
+    }
+
     /** Whether what a row shows can be computed: it has a shape, and a view of it stations and a scope tip. */
     public boolean computes(Row row) {
         return engine.model().views().stream()
@@ -199,8 +213,8 @@ public final class Sights {
         }
         Pose pose = Pose.of(station, tip);
         List<Pose> family = PoseFamily.of(pose, station.within());
-        StationSight computed =
-                computed(setting(moved, row, pose, station.within().mm(), tip.diameter() / 2), grain, family, asked);
+        StationSight computed = computed(
+                rings.setting(moved, row, pose, station.within().mm(), tip.diameter() / 2), grain, family, asked);
         store.keep(key, computed.written());
         return computed;
     }
@@ -251,7 +265,7 @@ public final class Sights {
                             stance.scopeTip().flatMap(engine.model()::scopeTip).orElseThrow();
                     Row row = engine.model().row(view.row()).orElseThrow();
                     Pose pose = Pose.of(station, tip);
-                    Setting setting = setting(
+                    Setting setting = rings.setting(
                             moved(stance.vanes()), row, pose, station.within().mm(), tip.diameter() / 2);
                     return ToleranceCost.of(setting, pose, station.within(), shown, withProof(stance), progress);
                 });
@@ -266,11 +280,6 @@ public final class Sights {
 
     private ViewScene moved(Map<String, String> vanes) {
         return new ViewScene(engine.model(), engine.files(), vanes, engine.places());
-    }
-
-    /** The scene as a scope tip at a pose sees it. */
-    private Setting setting(ViewScene moved, Row row, Pose pose, double reach, double radius) {
-        return Setting.of(rings.between(moved, row, pose, reach), rings.scene(moved, row), row, radius);
     }
 
     /** The usual stances from which a row can be looked at: each of its computed views with its own scope tip. */

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.Engines;
 import everyblade.core.Job;
+import everyblade.core.ShapedEngine;
+import everyblade.core.turning.Engine;
 import everyblade.spi.ChordBand;
 import everyblade.spi.Direction;
 import everyblade.spi.Ratio;
 import everyblade.spi.RowKind;
+import everyblade.spi.Station.Heading;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -65,5 +68,35 @@ class ExplanationTest {
         Job job = job(0).enter("view v", "turn on 360");
         assertThat(Explanation.of(job.coverage(), "c1", 5, 1).get(0))
                 .contains("no blade of this row was ever identified");
+    }
+
+    /** Blades seen past vanes ahead of them; once a vane is identified, and where the vanes are out of the way, nothing is said. */
+    @Test
+    void vanesThatMayHideAPartAreToBeIdentified() {
+        Job past = shaped(-40).enter("view v", "datum r 1", "turn 360");
+        assertThat(Explanation.of(past.coverage(), "r", 1, 0))
+                .filteredOn(line -> line.startsWith("nobody said where the vanes of"))
+                .singleElement()
+                .asString()
+                .contains("datum g N");
+        assertThat(Explanation.of(past.enter("datum g 1").coverage(), "r", 1, 0).toString())
+                .doesNotContain("nobody said where");
+        assertThat(Explanation.of(
+                                shaped(60)
+                                        .enter("view v", "datum r 1", "turn 360")
+                                        .coverage(),
+                                "r",
+                                1,
+                                0)
+                        .toString())
+                .doesNotContain("nobody said where");
+    }
+
+    private static Job shaped(double vanesAt) {
+        return new Job(Engine.of(new ShapedEngine()
+                .row("r", RowKind.ROTOR, 20, 35, 0)
+                .row("g", RowKind.STATOR, 12, 20, vanesAt)
+                .view("v", "r", ShapedEngine.station("ahead", -50, 130, new Heading(1, 0, -0.1), 0, 0))
+                .model()));
     }
 }

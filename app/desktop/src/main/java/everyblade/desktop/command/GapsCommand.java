@@ -3,6 +3,7 @@ package everyblade.desktop.command;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.Explanation;
 import everyblade.core.entry.Zoning;
 import everyblade.core.finding.growth.LeftAgain;
 import everyblade.core.gap.Gap;
@@ -71,6 +72,12 @@ final class GapsCommand implements Callable<Integer> {
                     .println((i + 1) + ". " + OneLine.of(GapText.of(left.gap()))
                             + (left.lastTimeToo() ? " Not seen last time either." : ""));
         }
+        gaps.stream()
+                .map(left -> left.gap().row())
+                .distinct()
+                .flatMap(row -> coverage.sights().unidentified(row).stream())
+                .distinct()
+                .forEach(row -> around.out().println(Explanation.toIdentify(row)));
         int cells = gaps.stream()
                 .map(LeftAgain.Left::gap)
                 .mapToInt(gap -> gap.airfoils().size() * gap.zones().size())
