@@ -1,6 +1,5 @@
 package everyblade.core.sight;
 
-import everyblade.core.angle.ArcSet;
 import everyblade.core.turning.Placing.Place;
 import everyblade.core.turning.Stance;
 import everyblade.spi.Row;
@@ -8,15 +7,12 @@ import everyblade.spi.RowKind;
 import everyblade.spi.ScopeTip;
 import everyblade.spi.Station;
 import everyblade.spi.View;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * What each station of an engine shows, computed when it is asked for and remembered. Gives the same answers whatever was
@@ -213,40 +209,10 @@ public final class Sights {
         }
         Pose pose = Pose.of(station, tip);
         List<Pose> family = PoseFamily.of(pose, station.within());
-        StationSight computed = computed(
-                rings.setting(moved, row, pose, station.within().mm(), tip.diameter() / 2), grain, family, asked);
+        Setting setting = rings.setting(moved, row, pose, station.within().mm(), tip.diameter() / 2);
+        StationSight computed = StationSight.compute(setting, grain, family, asked, progress);
         store.keep(key, computed.written());
         return computed;
-    }
-
-    private StationSight computed(Setting setting, Grain grain, List<Pose> family, Criteria asked) {
-        Surroundings others = setting.others();
-        List<List<SightArcs>> kinds = IntStream.range(0, others.kinds())
-                .mapToObj(kind -> new ArrayList<SightArcs>())
-                .collect(Collectors.toList());
-        SightArcs.compute(setting.scene(), family, others::ways, others.swept(), asked, progress)
-                .forEach(ways -> {
-                    int each = ways.size() / kinds.size();
-                    for (int kind = 0; kind < kinds.size(); kind++) {
-                        kinds.get(kind).addAll(ways.subList(kind * each, (kind + 1) * each));
-                    }
-                });
-        return StationSight.of(kinds, grain, arcs -> {
-            boolean once = arcs.length == 1 && arcs[0][0].length == family.size();
-            return once
-                    ? EdgeOfSight.find(
-                            setting.scene(),
-                            grain,
-                            family,
-                            family.stream()
-                                    .map(pose -> others.ways(pose).get(0))
-                                    .toList(),
-                            others.swept(),
-                            asked,
-                            arcs[0],
-                            progress)
-                    : new ArcSet[arcs[0].length][][];
-        });
     }
 
     /**

@@ -3,10 +3,14 @@ package everyblade.core.sight;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.spi.Row;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * What a scope tip shows that stands somewhere within the tolerance of a station: the sight arcs of each facet from each
@@ -53,11 +57,48 @@ public final class StationSight {
     }
 
     /**
+     * What a scope tip shows.
+     *
+     * @param grain of the row
+     * @param family the poses that stand for the tolerance, the nominal one first
+     * @throws CancellationException if {@code progress} says so
+     */
+    static StationSight compute(Setting setting, Grain grain, List<Pose> family, Criteria asked, Progress progress) {
+        Surroundings others = setting.others();
+        List<List<SightArcs>> kinds = IntStream.range(0, others.kinds())
+                .mapToObj(kind -> new ArrayList<SightArcs>())
+                .collect(Collectors.toList());
+        SightArcs.compute(setting.scene(), family, others::ways, others.swept(), asked, progress)
+                .forEach(ways -> {
+                    int each = ways.size() / kinds.size();
+                    for (int kind = 0; kind < kinds.size(); kind++) {
+                        kinds.get(kind).addAll(ways.subList(kind * each, (kind + 1) * each));
+                    }
+                });
+        return of(kinds, grain, arcs -> {
+            boolean once = arcs.length == 1 && arcs[0][0].length == family.size();
+            return once
+                    ? EdgeOfSight.find(
+                            setting.scene(),
+                            grain,
+                            family,
+                            family.stream()
+                                    .map(pose -> others.ways(pose).get(0))
+                                    .toList(),
+                            others.swept(),
+                            asked,
+                            arcs[0],
+                            progress)
+                    : new ArcSet[arcs[0].length][][];
+        });
+    }
+
+    /**
      * Of each kind of airfoils what the poses of the family show, in each way.
      *
      * @param edges divides facets, by facet and pose, where there is one kind and one way
      */
-    static StationSight of(List<List<SightArcs>> kinds, Grain grain, UnaryOperator<ArcSet[][][]> edges) {
+    private static StationSight of(List<List<SightArcs>> kinds, Grain grain, UnaryOperator<ArcSet[][][]> edges) {
         int facets = kinds.get(0).get(0).facetCount();
         ArcSet[][][] arcs = new ArcSet[kinds.size()][facets][];
         byte[][] why = new byte[kinds.size()][facets];
