@@ -34,7 +34,10 @@ public interface Disk {
     /** Makes a folder whose parent is there; fails if the name is taken. */
     void createFolder(Path folder) throws IOException;
 
-    /** Gives a file or folder another name beside it, in one step; callers see to it that the name is free. */
+    /**
+     * Gives a file or folder another name beside it, in one step. A file of that name is replaced; of a folder, callers see
+     * to it that the name is free.
+     */
     void rename(Path from, Path to) throws IOException;
 
     /** Removes a file or an empty folder. */
@@ -45,6 +48,9 @@ public interface Disk {
 
     /** Makes a new file and opens it; fails if the name is taken. */
     OpenFile create(Path file) throws IOException;
+
+    /** Makes a new file that the same people may read and write as another one, and opens it; fails if that cannot be. */
+    OpenFile createLike(Path file, Path other) throws IOException;
 
     /** Opens a plain file that is there; no link. */
     OpenFile open(Path file) throws IOException;

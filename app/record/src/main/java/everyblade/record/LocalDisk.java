@@ -15,6 +15,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFileAttributes;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -92,6 +94,30 @@ public final class LocalDisk implements Disk {
     @Override
     public OpenFile create(Path file) throws IOException {
         return new LocalFile(FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE));
+    }
+
+    @Override
+    public OpenFile createLike(Path file, Path other) throws IOException {
+        OpenFile made = create(file);
+        try {
+            PosixFileAttributeView as =
+                    Files.getFileAttributeView(other, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+            PosixFileAttributeView own =
+                    Files.getFileAttributeView(file, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+            if (as != null && own != null) {
+                PosixFileAttributes wanted = as.readAttributes();
+                PosixFileAttributes found = own.readAttributes();
+                if (!found.owner().equals(wanted.owner()) || !found.group().equals(wanted.group())) {
+                    throw new IOException(other + " belongs to somebody else");
+                }
+                own.setPermissions(wanted.permissions());
+            }
+            return made;
+        } catch (IOException failure) {
+            made.close();
+            Files.delete(file);
+            throw failure;
+        }
     }
 
     @Override

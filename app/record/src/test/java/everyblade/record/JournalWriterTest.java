@@ -6,6 +6,7 @@ import static everyblade.record.Jobs.read;
 import static everyblade.record.Jobs.started;
 import static everyblade.record.Jobs.writer;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import everyblade.core.entry.Entry;
 import everyblade.record.JobFolder.InUse;
@@ -18,8 +19,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -57,6 +61,20 @@ class JournalWriterTest {
             }
 
             assertThat(entries(folder)).isEqualTo(Samples.DIVERSE);
+        }
+
+        @Test
+        void keepsALongFileForTheSamePeopleAsBefore() throws IOException {
+            assumeTrue(temp.getFileSystem().supportedFileAttributeViews().contains("posix"));
+            started(folder);
+            Set<PosixFilePermission> theirs = PosixFilePermissions.fromString("rw-rw----");
+            Files.setPosixFilePermissions(file("journal.jsonl"), theirs);
+            try (JournalWriter writer = writer(folder)) {
+                keep(writer, Samples.notes(1, 250));
+                keep(writer, Samples.notes(251, 252));
+            }
+            assertThat(entries(folder)).isEqualTo(Samples.notes(1, 252));
+            assertThat(Files.getPosixFilePermissions(file("journal.jsonl"))).isEqualTo(theirs);
         }
 
         @Test

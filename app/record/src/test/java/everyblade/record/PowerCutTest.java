@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -67,6 +68,43 @@ class PowerCutTest {
             }
         }
         assertThat(points).isGreaterThan(5_000);
+    }
+
+    @Test
+    void keepsALongFileAsAWholeOrNothingOfIt() {
+        List<Addition> many = Samples.notes(3, 252);
+        SimulatedDisk rehearsal = twoNotes();
+        Jobs.keep(new JobFolder(rehearsal.with(Fault.NONE), Shift.JOB), many.toArray(Addition[]::new));
+        assertThat(rehearsal.steps())
+                .filteredOn(step -> step.what().startsWith("force"))
+                .hasSizeLessThan(10);
+        Set<Integer> found = new HashSet<>();
+        for (Fault cut : cuts(rehearsal.steps())) {
+            if (cut.bytes() % 797 != 0) {
+                continue;
+            }
+            SimulatedDisk disk = twoNotes().with(cut);
+            assertThatThrownBy(() -> Jobs.keep(new JobFolder(disk, Shift.JOB), many.toArray(Addition[]::new)))
+                    .isInstanceOf(PowerCut.class);
+            int changes = disk.pending();
+            for (BitSet kept : changes <= EVERY_PART_UP_TO ? parts(changes) : Set.of(somePart(changes))) {
+                SimulatedDisk after = disk.afterPowerCut(kept);
+                JobFolder folder = new JobFolder(after, Shift.JOB);
+                assertThat(folder.verify(Optional.empty())).isInstanceOf(JobFolder.Sound.class);
+                int there = Jobs.entries(folder).size();
+                found.add(there);
+                Jobs.keep(folder, Samples.note(there + 1));
+                assertThat(Jobs.entries(folder)).isEqualTo(Samples.notes(1, there + 1));
+                assertThat(after.exists(Shift.JOB.resolve("journal.jsonl.new"))).isFalse();
+            }
+        }
+        assertThat(found).containsExactlyInAnyOrder(2, 252);
+    }
+
+    private static SimulatedDisk twoNotes() {
+        SimulatedDisk disk = emptyDisk();
+        Jobs.keep(Jobs.started(new JobFolder(disk, Shift.JOB)), Samples.note(1), Samples.note(2));
+        return disk;
     }
 
     @Test

@@ -81,6 +81,29 @@ class RefusingDiskTest {
         }
     }
 
+    @Test
+    void takesALongFileLineByLineWhereThereIsNoRoomForACopy() throws IOException {
+        Addition[] many = Samples.notes(1, 250).toArray(Addition[]::new);
+        SimulatedDisk rehearsal = PowerCutTest.emptyDisk();
+        JobFolder job = Jobs.started(new JobFolder(rehearsal, Shift.JOB));
+        rehearsal.with(Fault.NONE);
+        Jobs.keep(job, many);
+        List<Step> steps = rehearsal.steps();
+        int refused = 0;
+        for (int step = 0; step < steps.size(); step++) {
+            if (steps.get(step).what().contains(".new")) {
+                SimulatedDisk disk = PowerCutTest.emptyDisk();
+                JobFolder folder = Jobs.started(new JobFolder(disk, Shift.JOB));
+                disk.with(new Fault(step, steps.get(step).bytes() / 2, Fault.Kind.REFUSED_ONCE));
+                Jobs.keep(folder, many);
+                assertThat(Jobs.entries(folder)).as("step %s", steps.get(step)).containsExactly(many);
+                assertThat(disk.list(Shift.JOB)).doesNotContain("journal.jsonl.new");
+                refused++;
+            }
+        }
+        assertThat(refused).isGreaterThanOrEqualTo(5);
+    }
+
     private void afterACutInPowerToo(Shift shift, SimulatedDisk disk) {
         for (int i = 0; i < 8; i++) {
             BitSet kept = new BitSet();

@@ -275,6 +275,12 @@ final class SimulatedDisk implements Disk {
     }
 
     @Override
+    public OpenFile createLike(Path path, Path other) throws IOException {
+        file(other);
+        return create(path);
+    }
+
+    @Override
     public OpenFile open(Path path) throws IOException {
         return new SimulatedFile(path, file(path));
     }

@@ -42,6 +42,11 @@ final class RefusingDisk implements Disk {
     }
 
     @Override
+    public OpenFile createLike(Path file, Path other) throws IOException {
+        throw new IOException("the disk is full");
+    }
+
+    @Override
     public boolean exists(Path path) {
         return disk.exists(path);
     }
