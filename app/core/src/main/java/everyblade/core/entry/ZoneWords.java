@@ -121,6 +121,15 @@ public final class ZoneWords {
     }
 
     /**
+     * The zones that a task asks for: those of these parts, or none of the row.
+     *
+     * @throws Refusal as of {@link #parts}
+     */
+    public static ZoneSet asked(Zoning zoning, List<Said<String>> parts) throws Refusal {
+        return parts.size() == 1 && parts.get(0).value().equals("none") ? ZoneSet.NONE : parts(zoning, parts);
+    }
+
+    /**
      * The zones that a free text begins with, if its first word is clearly a zone.
      *
      * <p>A text such as "a dent" must not be taken for a zone, so only full words, or two and more letters run

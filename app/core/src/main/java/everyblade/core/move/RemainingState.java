@@ -129,8 +129,12 @@ record RemainingState(Trial trial, Coverage coverage) {
     }
 
     private Optional<Stand> stand(Row row) {
-        return now().counting(row)
-                ? Optional.of(now().placing(row).at(row.id(), row.rock(), now().stop(row)))
+        return stand(now(), row);
+    }
+
+    private static Optional<Stand> stand(Situation now, Row row) {
+        return now.counting(row)
+                ? Optional.of(now.placing(row).at(row.id(), row.rock(), now.stop(row)))
                         .filter(stand -> stand.place().isPresent())
                 : Optional.empty();
     }
@@ -178,7 +182,11 @@ record RemainingState(Trial trial, Coverage coverage) {
             for (Direction way : ways(row)) {
                 Turn reading = there.situation().reading(row);
                 Turn there2 = Steps.turn(Steps.floor(reading)).plus(STEP.times(way.sign(), 1));
-                Turn offset = place(there.situation(), row).orElseThrow().best().minus(reading);
+                Turn offset = stand(there.situation(), row)
+                        .flatMap(Stand::place)
+                        .orElseThrow()
+                        .best()
+                        .minus(reading);
                 Trial moved = there.with(steered.unwatched(there2, there2.minus(reading)));
                 slack = slack.or(off(moved.situation(), row, Optional.of(there2.plus(offset))));
                 moved = moved.with(steered.watched(STEP.times(way.sign(), 1)));

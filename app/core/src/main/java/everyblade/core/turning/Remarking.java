@@ -66,7 +66,7 @@ final class Remarking {
         }
         Entry.Ask ask = (Entry.Ask) entry;
         Row row = row(now, Optional.of(ask.row()), ask.row().column());
-        return new Step(now.noted(ledger.asking(row.id(), ZoneWords.parts(zoning(now, row), ask.parts()), number)));
+        return new Step(now.noted(ledger.asking(row.id(), ZoneWords.asked(zoning(now, row), ask.parts()), number)));
     }
 
     /** What no view shows is accepted of every row, unless one is named or its airfoils are. */

@@ -78,6 +78,7 @@ public final class Commands {
                 .addSubcommand(new ReviewCommand(around))
                 .addSubcommand(new CompareCommand(around))
                 .addSubcommand(new NextCommand(around))
+                .addSubcommand(new PlanCommand(around, everyblade))
                 .addSubcommand(new PhotosCommand(around))
                 .addSubcommand(new MeasureCommand(around))
                 .addSubcommand(new HandoverCommand(around))

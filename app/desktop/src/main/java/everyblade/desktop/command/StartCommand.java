@@ -1,14 +1,18 @@
 package everyblade.desktop.command;
 
+import everyblade.core.entry.EntryParser;
+import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Settings;
 import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Engine;
 import everyblade.picture.MapWords;
 import everyblade.picture.Terms;
+import everyblade.record.Addition;
 import everyblade.record.Beginning;
 import everyblade.record.Frozen;
 import everyblade.record.FrozenFile;
 import everyblade.record.JobFolder;
+import everyblade.record.JournalWriter;
 import everyblade.record.PreviousRecord;
 import everyblade.record.Problem;
 import everyblade.record.limits.LimitsReading;
@@ -25,6 +29,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -36,7 +41,7 @@ final class StartCommand implements Callable<Integer> {
 
     private static final String LIMITS = "--limits ";
 
-    private static final String NO_DETAIL = "none";
+    static final String NO_DETAIL = "none";
 
     private final Surroundings around;
     private final Everyblade everyblade;
@@ -81,6 +86,9 @@ final class StartCommand implements Callable<Integer> {
     @Option(names = "--set", paramLabel = "NAME=VALUE", description = "a setting; may be given several times")
     private List<String> set = List.of();
 
+    @Mixin
+    private TaskOptions asked = new TaskOptions();
+
     @Option(names = "--at", paramLabel = "TIME", description = "when it began, ISO 8601; now unless given")
     private String at;
 
@@ -94,6 +102,7 @@ final class StartCommand implements Callable<Integer> {
         Settings settings = settings();
         Instant began = at == null ? around.clock().instant() : Given.time("--at", at);
         Shelf.Chosen chosen = everyblade.shelf().choose(model);
+        List<String> asks = asked.task(chosen.model(), List.of()).entries(chosen.model());
         Optional<LimitsFile> judgedBy = Optional.ofNullable(limits)
                 .map(file -> LimitsFile.read(around, LIMITS, file, Optional.of(Engine.of(chosen.model()))));
         judgedBy.ifPresent(file -> file.limits(LIMITS));
@@ -116,6 +125,7 @@ final class StartCommand implements Callable<Integer> {
         if (problem.isPresent()) {
             throw new Failure(problem.get().message());
         }
+        keep(asks, began, beginning.by());
         chosen.warnings().forEach(around.err()::println);
         around.out()
                 .println("started " + job + ": " + chosen.model().name() + " (" + beginning.model() + "), serial "
@@ -124,6 +134,25 @@ final class StartCommand implements Callable<Integer> {
         around.out().println(new Terms(settings, true, MapWords.ENGLISH).line());
         judgedBy.ifPresent(this::tell);
         return Commands.FINE;
+    }
+
+    /** What the task asks for is the record's first entries. */
+    private void keep(List<String> asks, Instant began, String name) {
+        if (asks.isEmpty()) {
+            return;
+        }
+        OpenedJob opened = OpenedJob.readToWrite(around, job);
+        try (JournalWriter writer = Writing.open(around, opened, Optional.of(name))) {
+            List<Addition> additions = new ArrayList<>();
+            for (String ask : asks) {
+                additions.add(new Addition(ask, EntryParser.parse(ask), began, name, false, Optional.empty()));
+            }
+            if (writer.append(additions) instanceof JournalWriter.NotKept notKept) {
+                throw new Failure(notKept.problem().message());
+            }
+        } catch (Refusal refused) {
+            throw new IllegalStateException("a task was refused: " + refused.getMessage(), refused);
+        }
     }
 
     /** The files of shapes that the model names; refuses shapes that give no surface, since nothing could be computed. */

@@ -169,7 +169,9 @@ record TakenOut(Fold fold) {
                 .map(ask -> answered.item(
                         Kind.NARROWED,
                         ask,
-                        "the task asks only for " + GapText.zones(zoning, zones) + ", no longer for "
+                        (zones.isEmpty()
+                                        ? "the task asks for nothing of it, no longer for "
+                                        : "the task asks only for " + GapText.zones(zoning, zones) + ", no longer for ")
                                 + GapText.zones(zoning, left) + ", as " + ask.by() + " said "
                                 + EntryTime.told(ask.at()),
                         row.name() + " (" + id + ")",

@@ -1,0 +1,87 @@
+package everyblade.picture.report;
+
+import everyblade.core.gap.OutOfReach;
+import everyblade.core.move.Outline;
+import everyblade.core.move.Plan;
+import everyblade.picture.report.page.Block;
+import everyblade.picture.report.page.Block.Cell;
+import everyblade.picture.report.page.Block.Column;
+import everyblade.picture.report.page.Margins;
+import everyblade.picture.report.page.Pages;
+import everyblade.picture.report.page.Words;
+import everyblade.spi.EngineModel;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A plan before the first move as a card to take along: each port with what is done through it, and room to tick it off. One
+ * page: of an engine with many views each port has but a few lines.
+ */
+public final class PlanPdf {
+
+    private static final int MOST_OUT_OF_REACH = 4;
+    /** Not more views than these have a line each. */
+    private static final int MOST_LINES = 24;
+
+    private PlanPdf() {}
+
+    /**
+     * Writes the card.
+     *
+     * @param model of the engine
+     * @param outOfReach what no move reaches
+     * @param at when it was planned
+     */
+    public static byte[] write(EngineModel model, Plan plan, List<OutOfReach> outOfReach, Instant at) {
+        return new Pages(
+                        "Plan: " + model.name(),
+                        "en-GB",
+                        at,
+                        model.id().hashCode(),
+                        new Margins(
+                                "Plan before the work – " + model.name() + " (" + model.id() + ")",
+                                "",
+                                model.notice().orElse(""),
+                                "planned " + Telling.minute(at)
+                                        + " UTC; once the job is begun, next goes on from where it is"),
+                        blocks(model, plan, outOfReach))
+                .pdf();
+    }
+
+    private static List<Block> blocks(EngineModel model, Plan plan, List<OutOfReach> outOfReach) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Paragraph(Words.strong(OutlineWords.effort(plan) + ".")));
+        List<List<Cell>> rows = new ArrayList<>();
+        List<Outline.Visit> visits = Outline.of(plan).visits();
+        boolean each = visits.stream().mapToInt(visit -> visit.stops().size()).sum() <= MOST_LINES;
+        for (Outline.Visit visit : visits) {
+            List<Words> lines = new ArrayList<>(List.of(Words.strong(OutlineWords.port(model, visit))));
+            if (each) {
+                visit.stops().forEach(stop -> lines.add(Words.of(stop.view().id() + " – " + OutlineWords.stop(stop))));
+            } else {
+                lines.add(Words.of(OutlineWords.views(visit)));
+            }
+            rows.add(List.of(
+                    Cell.of("" + (rows.size() + 1)),
+                    new Cell(lines),
+                    Cell.of(OutlineWords.minutes(visit.minutes())),
+                    Cell.of("")));
+        }
+        blocks.add(new Block.Table(
+                List.of(
+                        Column.number("no.", 0.4),
+                        Column.of("port, finished before it is shut; views in order", 9.4),
+                        Column.number("takes", 0.8),
+                        Column.of("done", 0.6)),
+                rows));
+        if (!outOfReach.isEmpty() && outOfReach.size() <= MOST_OUT_OF_REACH) {
+            outOfReach.forEach(
+                    out -> blocks.add(new Block.Item(Words.of("out of reach: " + OutlineWords.outOfReach(out)))));
+        } else if (!outOfReach.isEmpty()) {
+            blocks.add(new Block.Item(Words.of("out of reach, cells by row: " + OutlineWords.outOfReach(outOfReach)
+                    + "; everyblade plan says why")));
+        }
+        return blocks;
+    }
+}
