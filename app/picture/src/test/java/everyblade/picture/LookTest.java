@@ -51,7 +51,7 @@ class LookTest {
             if (why.outOfReach()) {
                 met.add(why);
                 assertThat(Look.of(row, 1, zone)).isEqualTo(Look.OUT_OF_REACH);
-                assertThat(line(1, zone, MapWords.ENGLISH)).endsWith("no view shows it");
+                assertThat(line(1, zone, MapWords.ENGLISH)).endsWith("no view shows it well");
                 assertThat(new CellTelling(JOB.coverage(), MapWords.ENGLISH).lines(new Cell("r", 1, zone)))
                         .contains(why.words())
                         .noneMatch(line -> line.contains("accessible") || line.contains("no access"));

@@ -27,9 +27,9 @@ final class Wording {
             (?<verb>datum) @row #airfoil(?: at #shaftAngle(?: deg| ?°)?)?PLUSMINUS  (?<verb>vanes) @row @position
             (?:find )?(?:@row )?FIND  @row find FIND  (?:@row )?(?<verb>recheck) #airfoil(?: *rest)?
             (?<verb>recheck) @row #airfoil(?: *rest)?  (?<verb>photo) @file(?: of #airfoil(?: @zone)?)?
-            (?:@row )?(?<verb>saw) @zone RUN photo @file  (?<verb>saw) @row @zone RUN photo @file
-            (?:@row )?(?<verb>noaccess) @zone(?: RUN)?,? because *reason  (?<verb>open) @thing
-            (?<verb>noaccess) @row @zone RUN,? because *reason  (?<verb>shut) @thing(?: *text)?
+            (?:@row )?(?<verb>saw) ZONES RUN photo @file  (?<verb>saw) @row ZONES RUN photo @file
+            (?:@row )?(?<verb>noaccess) ZONES(?: RUN)?,? because *reason  (?<verb>open) @thing
+            (?<verb>noaccess) @row ZONES(?: RUN)?,? because *reason  (?<verb>shut) @thing(?: *text)?
             (?<verb>tool out|tool in|lost) *tool  (?<verb>heat) #temperature ?°?(?<fahrenheit>c|f)  (?<verb>condition) *words
             (?<verb>proof) #size ?mm at #distance ?mm  (?<verb>refer|note) *text  (?<verb>fact) @name *value
             (?<verb>fact) (?<name>scope serial|eye test) *value  (?<verb>again) in #number (?<interval>cycle|hour|day)s?
@@ -44,6 +44,7 @@ final class Wording {
         String regex = with.replace("MOVE", MOVE)
                 .replace("FIND", FIND)
                 .replace("RUN", RUN)
+                .replace("ZONES", "(?<zone>[^\" ,]+(?: and [^\" ,]+)*)")
                 .replace("PLUSMINUS", "(?: ?(?:±|\\+-) ?#plusMinus(?: deg| ?°)?)?")
                 .replace("SECONDS", "(?: in #seconds ?s)?")
                 .replace("THROUGH", "(?: through @from @to)?")
@@ -86,6 +87,8 @@ final class Wording {
             value = value.toLowerCase(Locale.ROOT)
                     .replaceAll("tool (out|in)", "tool$1")
                     .replaceAll("s$", "");
+        } else if (name.equals("zone")) {
+            value = value.replaceAll("(?i) and ", " and ");
         } else if (name.equals("parts")) {
             value = value.replaceAll("[,\"]", "");
         }

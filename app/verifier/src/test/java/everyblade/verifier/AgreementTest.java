@@ -81,6 +81,13 @@ class AgreementTest {
         Shop shop = new Shop(demo);
         shop.done("start", job, "--model", model.toString(), "--serial", "1", "--task", "t", "--by", "A");
         shop.done("log", job, "--file", "entries.txt");
+        shop.done(
+                "log",
+                job,
+                "c1 noaccess tip AND root/suction 2-3 because the lens was misted over",
+                "noaccess unshown because no view shows it",
+                "noaccess c2 unshown, because no view shows it",
+                "settle 62 because the strut was in the way");
 
         Shop.Ran verified = shop.verifier(job);
         assertThat(verified.status()).as(verified.out()).isZero();

@@ -33,6 +33,9 @@ public final class CountWords {
 
     /** Some airfoils, as runs. */
     public static String some(Words words, Row row, List<Integer> airfoils) {
+        if (airfoils.size() == 1 || airfoils.size() == row.count()) {
+            return run(words, row, airfoils);
+        }
         List<String> runs = new ArrayList<>();
         for (int i = 0; i < airfoils.size(); i++) {
             int from = airfoils.get(i);

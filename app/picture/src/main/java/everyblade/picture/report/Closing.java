@@ -13,6 +13,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The closing list: what is still open, told in short and in full. */
 final class Closing {
@@ -69,9 +70,20 @@ final class Closing {
     static List<String> lines(ClosingList list) {
         List<String> lines = new ArrayList<>();
         list.items().stream()
-                .filter(item -> item.kind() != Kind.GAP && !item.kind().onlySaid())
+                .filter(item -> item.kind() != Kind.GAP
+                        && item.kind() != Kind.FACT
+                        && !item.kind().onlySaid())
                 .map(OpenItem::line)
                 .forEach(lines::add);
+        List<OpenItem> facts = list.of(Kind.FACT);
+        if (!facts.isEmpty()) {
+            lines.add(facts.get(0).line()
+                    + facts.stream()
+                            .skip(1)
+                            .map(fact ->
+                                    ", " + fact.what().substring(fact.what().indexOf(": ") + 2))
+                            .collect(Collectors.joining()));
+        }
         int gaps = list.of(Kind.GAP).size();
         if (gaps > 0) {
             lines.add(Telling.count(gaps, "gap") + " in what was seen, see Gaps");

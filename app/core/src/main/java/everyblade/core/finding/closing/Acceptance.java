@@ -94,6 +94,6 @@ public record Acceptance(int cells, int seen, int canBeSeen, int coarse, List<St
         }
         List<String> named = through.subList(0, Math.min(MOST_VIEWS, through.size()));
         return " through " + String.join(", ", named)
-                + (through.size() > MOST_VIEWS ? " and " + (through.size() - MOST_VIEWS) + " more views" : "");
+                + (through.size() > MOST_VIEWS ? " and " + (through.size() - MOST_VIEWS) + " more" : "");
     }
 }

@@ -123,7 +123,8 @@ record OpenTimes(Fold fold, Coverage coverage) {
                         + EntryTime.told(before.written().orElseThrow())
                         + " at the entry before"
                 : ": it says " + EntryTime.told(first.at()) + ", and the entry before it "
-                        + EntryTime.told(before.at());
+                        + EntryTime.told(before.at())
+                        + (isLongAfter(first) ? ", and it was typed " + later(first) + " later" : "");
         return "time runs back at " + Several.named(all) + "; entry " + first.number() + ", "
                 + first.text().strip() + clock;
     }
@@ -151,7 +152,10 @@ record OpenTimes(Fold fold, Coverage coverage) {
 
     /** A record made from paper says so; single entries that were typed long after ask for a word. */
     private List<OpenItem> longAfter(Several several) {
-        List<Logged> late = fold.entries().stream().filter(this::isLongAfter).toList();
+        List<Logged> back = back();
+        List<Logged> late = fold.entries().stream()
+                .filter(logged -> isLongAfter(logged) && !back.contains(logged))
+                .toList();
         if (late.isEmpty()) {
             return List.of();
         }
@@ -166,12 +170,15 @@ record OpenTimes(Fold fold, Coverage coverage) {
     }
 
     private static String longAfterTold(Logged first, List<Logged> all) {
-        Duration later = Duration.between(first.at(), first.written().orElseThrow());
-        String far = later.toDays() > 1 ? later.toDays() + " days" : later.toHours() + " hours";
         return (all.size() == 1 ? "1 entry was" : all.size() + " entries were")
                 + " typed long after what it tells was done: " + Several.named(all) + "; entry " + first.number()
-                + ", " + first.text().strip() + ", was typed " + far + " later, "
+                + ", " + first.text().strip() + ", was typed " + later(first) + " later, "
                 + EntryTime.told(first.written().orElseThrow());
+    }
+
+    private static String later(Logged logged) {
+        Duration later = Duration.between(logged.at(), logged.written().orElseThrow());
+        return later.toDays() > 1 ? later.toDays() + " days" : later.toHours() + " hours";
     }
 
     /** Old records, and examples, keep only one time. */

@@ -445,4 +445,14 @@ class PlantedFaultsTest {
                         .items())
                 .isEmpty();
     }
+
+    @Test
+    void ofOneEntryTypedLongAfterBehindOthersAreOneThing() {
+        ToldRecord record =
+                whole().after(DAYS).enter("note now").after(DAYS.negated()).typed(DAYS.plusDays(1));
+
+        assertThat(record.enter("note then").closing().items())
+                .singleElement()
+                .satisfies(item -> assertThat(item.line()).contains("time runs back", "note then", "4 days later"));
+    }
 }
