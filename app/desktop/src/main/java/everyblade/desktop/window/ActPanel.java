@@ -76,7 +76,8 @@ final class ActPanel {
     private void letter(JButton button, Act act) {
         button.removeAll();
         button.setLayout(new MigLayout("insets 0, gap 0, wrap, fill", "[grow, center]", "push[]0[]0[]push"));
-        button.add(Texts.label(words.say(name(act))), "wmin 0");
+        boolean low = act == Act.FIND && !choices.get().gloves();
+        button.add(Texts.label(words.say(name(act))), low ? "wmin 0, split 2, gapright 4" : "wmin 0");
         if (act == Act.FIND) {
             filedOn.putClientProperty("FlatLaf.style", "font: bold 85%");
             button.add(filedOn, "wmin 0");

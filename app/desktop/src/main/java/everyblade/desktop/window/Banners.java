@@ -31,7 +31,17 @@ final class Banners {
 
     private final Words words;
     private final Supplier<Choices> choices;
-    private final JPanel panel = new JPanel();
+    private final JPanel panel = new JPanel() {
+
+        private static final long serialVersionUID = 1;
+
+        /** Never lower than a line: nothing shifts when one comes. */
+        @Override
+        public Dimension getPreferredSize() {
+            Dimension wanted = super.getPreferredSize();
+            return new Dimension(wanted.width, Math.max(UIScale.scale(ROOM), wanted.height));
+        }
+    };
     private final Strip keeping = new Strip();
     private final Strip barred = new Strip();
     private final Strip lost = new Strip();
@@ -46,7 +56,6 @@ final class Banners {
         this.words = words;
         this.choices = choices;
         panel.setLayout(new MigLayout("insets 0, fillx, wrap, hidemode 3, gap 0", "[grow, fill]"));
-        panel.setMinimumSize(new Dimension(0, UIScale.scale(ROOM))); // nothing shifts when a line comes
         for (Strip strip : List.of(keeping, barred, lost, cautions, notice)) {
             strip.setVisible(false);
             panel.add(strip, "wmin 0");
