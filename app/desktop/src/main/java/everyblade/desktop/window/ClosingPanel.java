@@ -28,6 +28,8 @@ final class ClosingPanel {
         void report();
 
         void handover();
+
+        void sign();
     }
 
     private final Words words;
@@ -69,9 +71,15 @@ final class ClosingPanel {
     }
 
     private JComponent buttons() {
-        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 4", "[][]push[]"));
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 4", "[][][]push[]"));
         button(buttons, "bar.report", Shortcut.REPORT, doing::report);
         button(buttons, "closing.handover", Shortcut.HANDOVER, doing::handover);
+        JButton sign = Texts.button(words.say("closing.sign"));
+        sign.setName("closing closing.sign");
+        Texts.tip(sign, words.say("sign.tip"));
+        sign.getAccessibleContext().setAccessibleDescription(words.say("sign.tip"));
+        sign.addActionListener(pressed -> doing.sign());
+        buttons.add(sign);
         button(buttons, "closing.back", Shortcut.CLOSING, doing::back);
         return buttons;
     }

@@ -11,7 +11,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Starts jobs and writes reports by the commands that do it, so that a window and a command line cannot differ.
@@ -44,15 +46,32 @@ record JobStarting(Surroundings around, Shelf shelf) {
         return run(List.of(command, job.toString(), "--out", file.toString()));
     }
 
+    /** Signs a job as it stands on disk; gives why it could not be, if it could not. */
+    Optional<String> sign(Path job, SignForm.Filled filled) {
+        List<String> command = new ArrayList<>(
+                List.of("sign", job.toString(), "--as", filled.as().word(), "--key", filled.key()));
+        if (!filled.because().isEmpty()) {
+            command.add("--because=" + filled.because());
+        }
+        return run(command, filled.passphrase() + "\n");
+    }
+
     private Optional<String> run(List<String> command) {
+        return run(command, "");
+    }
+
+    /** With this on standard input; a passphrase that is typed goes before one that the environment has. */
+    private Optional<String> run(List<String> command, String input) {
+        Map<String, String> environment = new TreeMap<>(around.environment());
+        environment.remove("EVERYBLADE_PASSPHRASE");
         ByteArrayOutputStream told = new ByteArrayOutputStream();
         PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), false, StandardCharsets.UTF_8);
         Surroundings quiet = new Surroundings(
-                new ByteArrayInputStream(new byte[0]),
+                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
                 nowhere,
                 new PrintStream(told, true, StandardCharsets.UTF_8),
                 around.clock(),
-                around.environment(),
+                environment,
                 around.folder(),
                 around.home(),
                 around.disk());

@@ -158,7 +158,8 @@ final class MainWindow {
                         () -> saving(screen).elsewhere(),
                         () -> saving(screen).tryWriting());
         Doings doings = new Doings();
-        screen.middle().onPages(doings::report, doings::handover);
+        screen.middle()
+                .onPages(doings::report, doings::handover, () -> doings.papers().sign(screen));
         return screen;
     }
 

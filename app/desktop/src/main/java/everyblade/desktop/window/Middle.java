@@ -70,6 +70,7 @@ final class Middle {
     private final JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, front, side);
     private Runnable report = () -> {};
     private Runnable handover = () -> {};
+    private Runnable sign = () -> {};
     private Page page = Page.USUAL;
     private JobState state;
 
@@ -108,10 +109,11 @@ final class Middle {
         return split;
     }
 
-    /** What writes the report, and the page for the next shift. */
-    void onPages(Runnable writesReport, Runnable writesHandover) {
+    /** What writes the report, and the page for the next shift, and what asks for a signature. */
+    void onPages(Runnable writesReport, Runnable writesHandover, Runnable signs) {
         report = writesReport;
         handover = writesHandover;
+        sign = signs;
     }
 
     void show(Shown shown) {
@@ -224,6 +226,11 @@ final class Middle {
         @Override
         public void handover() {
             handover.run();
+        }
+
+        @Override
+        public void sign() {
+            sign.run();
         }
     }
 }

@@ -1,5 +1,6 @@
 package everyblade.desktop.window;
 
+import everyblade.desktop.view.Keeping;
 import everyblade.desktop.words.Words;
 import java.awt.Component;
 import java.nio.file.Path;
@@ -34,5 +35,22 @@ record Papers(Component frame, JobStarting commands, Places places, Door door, W
                         () -> commands.write(paper.command, job, file)
                                 .orElseGet(() -> words.say(paper.written, file.toString())),
                         message -> screen.tell(List.of(message))));
+    }
+
+    /** Asks who signs the record as what, signs what is on disk, and tells what came of it. */
+    void sign(JobScreen screen) {
+        Path job = screen.state().folder();
+        if (screen.state().keeping() instanceof Keeping.InMemory) {
+            screen.tell(List.of(words.say("sign.unsaved")));
+        } else if (commands.around().packed().holds(job)) {
+            screen.tell(List.of(words.say("sign.packed")));
+        } else {
+            new SignForm(words)
+                    .asked(frame)
+                    .ifPresent(filled -> door.aside(
+                            words.say("wait.sign"),
+                            () -> commands.sign(job, filled).orElseGet(() -> words.say("sign.done")),
+                            message -> screen.tell(List.of(message))));
+        }
     }
 }
