@@ -71,7 +71,7 @@ final class ClosingPanel {
     }
 
     private JComponent buttons() {
-        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 4", "[][][]push[]"));
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 4, wrap 2", "[grow, fill][grow, fill]"));
         button(buttons, "bar.report", Shortcut.REPORT, doing::report);
         button(buttons, "closing.handover", Shortcut.HANDOVER, doing::handover);
         JButton sign = Texts.button(words.say("closing.sign"));
