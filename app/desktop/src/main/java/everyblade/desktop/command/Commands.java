@@ -1,5 +1,6 @@
 package everyblade.desktop.command;
 
+import everyblade.record.RecordKind;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -70,7 +71,7 @@ public final class Commands {
         Everyblade everyblade = new Everyblade(around, window);
         CommandLine line = new CommandLine(everyblade);
         line.addSubcommand(new StartCommand(around, everyblade))
-                .addSubcommand(new LogCommand(around))
+                .addSubcommand(new LogCommand(around, RecordKind.JOB))
                 .addSubcommand(new CoverageCommand(around))
                 .addSubcommand(new GapsCommand(around))
                 .addSubcommand(new FindingsCommand(around))
@@ -82,8 +83,8 @@ public final class Commands {
                 .addSubcommand(new PhotosCommand(around))
                 .addSubcommand(new MeasureCommand(around))
                 .addSubcommand(new HandoverCommand(around))
-                .addSubcommand(new MapCommand(around))
-                .addSubcommand(new ReportCommand(around))
+                .addSubcommand(new MapCommand(around, RecordKind.JOB))
+                .addSubcommand(new ReportCommand(around, RecordKind.JOB))
                 .addSubcommand(new VerifyCommand(around))
                 .addSubcommand(new PackCommand(around))
                 .addSubcommand(new SignCommand(around))
@@ -96,6 +97,7 @@ public final class Commands {
                 .addSubcommand(new SightCommand(around, everyblade))
                 .addSubcommand(new MeshCommand(around, everyblade))
                 .addSubcommand(new PictureCommand(around, everyblade))
+                .addSubcommand(DrillCommand.line(around, everyblade, window))
                 .addSubcommand(new RehearseCommand(around, window))
                 .addSubcommand(new ShipCommand(around, everyblade));
         line.getSubcommands().get("start").getCommandSpec().usageMessage().footer(StartCommand.settingsHelp());

@@ -6,6 +6,7 @@ import everyblade.core.turning.Fold;
 import everyblade.desktop.words.Words;
 import everyblade.record.Addition;
 import everyblade.record.JournalWriter;
+import everyblade.record.RecordKind;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,6 +30,7 @@ final class LogCommand implements Callable<Integer> {
     private final Words words = Words.of(Locale.ENGLISH);
 
     private final Surroundings around;
+    private final RecordKind kind;
 
     @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
     private Path job;
@@ -63,8 +65,10 @@ final class LogCommand implements Callable<Integer> {
                     "does not keep when it was typed: for examples that are to be the same whenever they are made")
     private boolean undated;
 
-    LogCommand(Surroundings around) {
+    /** @param kind of record that it adds to */
+    LogCommand(Surroundings around, RecordKind kind) {
         this.around = around;
+        this.kind = kind;
     }
 
     @Override
@@ -80,7 +84,10 @@ final class LogCommand implements Callable<Integer> {
         }
         Optional<String> speaker = Optional.ofNullable(by).map(name -> Given.words("--by", name));
         Optional<Instant> time = Optional.ofNullable(at).map(text -> Given.time("--at", text));
-        OpenedJob opened = OpenedJob.readToWrite(around, job);
+        OpenedJob opened = OpenedJob.readToWrite(around, job, kind);
+        if (kind == RecordKind.DRILL) {
+            DrillRecord.requireGoingOn(around, job);
+        }
         if (follow) {
             return Following.of(around, opened, speaker).run();
         }

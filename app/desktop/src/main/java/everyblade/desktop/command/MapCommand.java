@@ -5,6 +5,7 @@ import everyblade.picture.MapFacts;
 import everyblade.picture.MapPdf;
 import everyblade.picture.MapPng;
 import everyblade.picture.MapSvg;
+import everyblade.record.RecordKind;
 import everyblade.spi.EngineModel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -20,6 +21,7 @@ import picocli.CommandLine.Parameters;
 final class MapCommand implements Callable<Integer> {
 
     private final Surroundings around;
+    private final RecordKind kind;
 
     @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
     private Path job;
@@ -35,15 +37,17 @@ final class MapCommand implements Callable<Integer> {
         byte[] of(Coverage coverage, MapFacts facts, Optional<String> row);
     }
 
-    MapCommand(Surroundings around) {
+    /** @param kind of record that it draws */
+    MapCommand(Surroundings around, RecordKind kind) {
         this.around = around;
+        this.kind = kind;
     }
 
     @Override
     public Integer call() {
         Drawing drawing = drawing();
         NewFile file = NewFile.at(around, "--out", out);
-        OpenedJob opened = OpenedJob.read(around, job);
+        OpenedJob opened = OpenedJob.read(around, job, kind);
         Coverage coverage = opened.coverage();
         Optional<String> wanted = Optional.ofNullable(row);
         CoverageCommand.rows(opened, coverage, wanted);

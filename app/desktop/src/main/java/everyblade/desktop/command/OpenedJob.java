@@ -31,6 +31,7 @@ import everyblade.record.JobFolder;
 import everyblade.record.Journal;
 import everyblade.record.Line;
 import everyblade.record.Problem;
+import everyblade.record.RecordKind;
 import everyblade.record.Review;
 import everyblade.record.ReviewFile;
 import everyblade.record.derived.DerivedFiles;
@@ -61,7 +62,12 @@ public record OpenedJob(
 
     /** Reads a job, and tells what a person should know of its state. */
     static OpenedJob read(Surroundings around, Path path) {
-        JobFolder folder = new JobFolder(around.disk(), around.job(path));
+        return read(around, path, RecordKind.JOB);
+    }
+
+    /** Reads a record of this kind; one of the other kind is refused. */
+    static OpenedJob read(Surroundings around, Path path, RecordKind kind) {
+        JobFolder folder = new JobFolder(around.disk(), around.job(path), kind);
         KeptFolds folds = new KeptFolds(around.derived());
         Job job = job(folder, folds);
         job.notices().forEach(around.err()::println);
@@ -73,9 +79,9 @@ public record OpenedJob(
     }
 
     /** Reads a job that is then written to; its writer tells what a person should know. */
-    static OpenedJob readToWrite(Surroundings around, Path path) {
+    static OpenedJob readToWrite(Surroundings around, Path path, RecordKind kind) {
         requireFolder(around, path);
-        JobFolder folder = new JobFolder(around.disk(), around.path(path));
+        JobFolder folder = new JobFolder(around.disk(), around.path(path), kind);
         KeptFolds folds = new KeptFolds(around.derived());
         return of(around, folder, job(folder, folds), Progress.NONE, folds);
     }
@@ -154,6 +160,11 @@ public record OpenedJob(
         } catch (UnusableShape unusable) {
             throw new Failure(folder.path() + ": its frozen engine model gives no surface, " + unusable.getMessage());
         }
+    }
+
+    /** The engine as sight is computed with. */
+    ViewScene scene() {
+        return scene(job, engine().model());
     }
 
     private static ViewScene scene(Job job, EngineModel model) {

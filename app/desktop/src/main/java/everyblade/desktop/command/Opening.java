@@ -1,5 +1,6 @@
 package everyblade.desktop.command;
 
+import everyblade.practice.drill.Truth;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +32,17 @@ public interface Opening {
      */
     default int review(Surroundings around, Shelf shelf, Path job) {
         return open(around, shelf, Optional.of(job));
+    }
+
+    /**
+     * Opens the window on a drill.
+     *
+     * @param truth what is on the airfoils; nobody is told before the drill ends
+     * @return the exit status
+     * @throws Failure if there is no screen
+     */
+    default int drill(Surroundings around, Shelf shelf, DrillRecord drill, Truth truth) {
+        return NONE.open(around, shelf, Optional.empty());
     }
 
     /**

@@ -6,6 +6,7 @@ import everyblade.picture.report.ReportFacts;
 import everyblade.picture.report.ReportPdf;
 import everyblade.picture.report.Signed;
 import everyblade.record.Beginning;
+import everyblade.record.RecordKind;
 import everyblade.record.Review;
 import everyblade.record.signing.Checked;
 import everyblade.record.signing.SignatureFile;
@@ -27,6 +28,7 @@ import picocli.CommandLine.Parameters;
 final class ReportCommand implements Callable<Integer> {
 
     private final Surroundings around;
+    private final RecordKind kind;
 
     @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
     private Path job;
@@ -34,15 +36,17 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "--out", required = true, paramLabel = "F", description = "the file to write: .pdf or .html")
     private Path out;
 
-    ReportCommand(Surroundings around) {
+    /** @param kind of record that it is of */
+    ReportCommand(Surroundings around, RecordKind kind) {
         this.around = around;
+        this.kind = kind;
     }
 
     @Override
     public Integer call() {
         boolean html = out.toString().toLowerCase(Locale.ROOT).endsWith(".html");
         NewFile file = html ? NewFile.at(around, "--out", out) : NewFile.pdf(around, "--out", out);
-        OpenedJob opened = OpenedJob.read(around, job);
+        OpenedJob opened = OpenedJob.read(around, job, kind);
         ReportFacts facts = facts(opened);
         facts.doubts().forEach(around.err()::println);
         file.write(

@@ -21,6 +21,7 @@ import everyblade.record.JobFolder;
 import everyblade.record.JournalWriter;
 import everyblade.record.PreviousRecord;
 import everyblade.record.Problem;
+import everyblade.record.RecordKind;
 import everyblade.record.ReviewFile;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -60,7 +61,17 @@ public final class Session implements AutoCloseable {
      * @throws Failure if it cannot be read
      */
     public static Session open(Surroundings around, Path path, List<Path> pictures, Progress progress) {
-        Session session = read(around, path, pictures, progress);
+        return open(around, path, RecordKind.JOB, pictures, progress);
+    }
+
+    /**
+     * Opens a record of this kind to be worked on.
+     *
+     * @throws Failure if it cannot be read, or is of the other kind
+     */
+    public static Session open(
+            Surroundings around, Path path, RecordKind kind, List<Path> pictures, Progress progress) {
+        Session session = read(around, path, kind, pictures, progress);
         session.startWriting();
         return session;
     }
@@ -71,13 +82,14 @@ public final class Session implements AutoCloseable {
      * @throws Failure if it cannot be read
      */
     public static Session review(Surroundings around, Path path, String reason, Progress progress) {
-        Session session = read(around, path, List.of(), progress);
+        Session session = read(around, path, RecordKind.JOB, List.of(), progress);
         session.show(new Keeping.ReadOnly(reason, Optional.empty(), false));
         return session;
     }
 
-    private static Session read(Surroundings around, Path path, List<Path> pictures, Progress progress) {
-        JobFolder folder = new JobFolder(around.disk(), around.job(path));
+    private static Session read(
+            Surroundings around, Path path, RecordKind kind, List<Path> pictures, Progress progress) {
+        JobFolder folder = new JobFolder(around.disk(), around.job(path), kind);
         Session session = new Session(around, pictures, progress, folder, job(folder));
         session.notices.addAll(session.opened.notices());
         return session;
@@ -235,7 +247,8 @@ public final class Session implements AutoCloseable {
      * @return why it cannot be; empty if all is safe there
      */
     public Optional<String> saveElsewhere(Path place) {
-        JobFolder other = new JobFolder(around.disk(), around.path(place));
+        RecordKind kind = opened.drill().isPresent() ? RecordKind.DRILL : RecordKind.JOB;
+        JobFolder other = new JobFolder(around.disk(), around.path(place), kind);
         Optional<Problem> problem = start(other);
         if (problem.isPresent()) {
             return problem.map(Problem::message);
@@ -262,7 +275,9 @@ public final class Session implements AutoCloseable {
             }
             previous = Optional.of(((JobFolder.Copied) copying).record());
         }
-        return other.start(state.beginning(), new Frozen(opened.model(), opened.meshes(), opened.limits(), previous));
+        return other.start(
+                state.beginning(),
+                new Frozen(opened.model(), opened.meshes(), opened.limits(), previous, opened.drill()));
     }
 
     /** Appends all entries that the writer's journal lacks, and goes on with that writer if that succeeds. */

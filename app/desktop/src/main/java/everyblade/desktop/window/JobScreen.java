@@ -166,6 +166,11 @@ final class JobScreen {
         watcher.accept(shown);
     }
 
+    /** Puts something to the left of the middle, above the entry line. */
+    void beside(JComponent component) {
+        panel.add(component, BorderLayout.WEST);
+    }
+
     private void showNext(Optional<NextToDo> next) {
         side.next(next);
         entry.next(next.flatMap(NextToDo::entry));

@@ -1,14 +1,17 @@
 package everyblade.desktop.window;
 
+import everyblade.desktop.command.DrillRecord;
 import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.Keeping;
+import everyblade.desktop.view.Practising;
 import everyblade.desktop.view.ReviewDesk;
 import everyblade.desktop.view.Session;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Visible;
 import everyblade.desktop.words.Words;
+import everyblade.record.RecordKind;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
@@ -47,6 +50,7 @@ final class MainWindow {
     private final Authoring authoring;
     private final Reviewing reviewing;
     private Optional<JobScreen> job = Optional.empty();
+    private Optional<Drilling> drilling = Optional.empty();
 
     MainWindow(Surroundings around, Shelf shelf, Runnable closed) {
         this.around = around;
@@ -115,6 +119,12 @@ final class MainWindow {
         return ReviewDesk.open(around, folder, words.say("keeping.review"), waiting.progress());
     }
 
+    /** Opens the entries of a drill; not on the event thread. */
+    Opened opened(DrillRecord drill) {
+        Path folder = drill.job().folder().path();
+        return opened(Session.open(around, folder, RecordKind.DRILL, List.of(folder), waiting.progress()));
+    }
+
     private Opened opened(Session session) {
         return new Opened(session, Shown.of(session.state(), words, ZoneId.systemDefault()));
     }
@@ -148,7 +158,7 @@ final class MainWindow {
     }
 
     private JobScreen screen(Opened opened) {
-        if (!around.packed().holds(opened.shown().state().folder())) {
+        if (drilling.isEmpty() && !around.packed().holds(opened.shown().state().folder())) {
             choose(choices.opened(opened.shown().state().folder()));
         }
         JobScreen screen = new JobScreen(opened.session(), opened.shown(), door, words, () -> choices, around.clock());
@@ -160,13 +170,15 @@ final class MainWindow {
         Doings doings = new Doings();
         screen.middle()
                 .onPages(doings::report, doings::handover, () -> doings.papers().sign(screen));
+        drilling.ifPresent(drill -> drill.show(screen, words));
         return screen;
     }
 
     /** Lays everything out: after a job was opened or left, and after the language was changed. */
     private void show() {
         content.removeAll();
-        JComponent middle = job.map(JobScreen::component)
+        JComponent middle = drilling.map(Drilling::component)
+                .or(() -> job.map(JobScreen::component))
                 .or(authoring::component)
                 .or(reviewing::component)
                 .orElseGet(this::startScreen);
@@ -238,6 +250,17 @@ final class MainWindow {
         job.get().entry().focus();
     }
 
+    /** Goes on with this drill. */
+    void practise(Practising practising, Opened opened) {
+        Door eyeDoor = new Workers(new Waiting(), this::failed, faults::add);
+        drilling = Optional.of(new Drilling(practising, door, eyeDoor, around.clock(), words, this::show));
+        enter(opened);
+    }
+
+    Optional<Drilling> drilling() {
+        return drilling;
+    }
+
     /** Shows the engine model that is written in a folder. */
     void author(Path folder) {
         authoring.open(folder, words, choices);
@@ -259,6 +282,8 @@ final class MainWindow {
         }
         Session session = job.get().session();
         job = Optional.empty();
+        drilling.ifPresent(Drilling::close);
+        drilling = Optional.empty();
         door.run(
                 words.say("wait.save"),
                 () -> {

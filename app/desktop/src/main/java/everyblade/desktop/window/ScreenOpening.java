@@ -1,10 +1,13 @@
 package everyblade.desktop.window;
 
 import everyblade.desktop.author.ModelFolder;
+import everyblade.desktop.command.DrillRecord;
 import everyblade.desktop.command.Failure;
 import everyblade.desktop.command.Opening;
 import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
+import everyblade.desktop.view.Practising;
+import everyblade.practice.drill.Truth;
 import everyblade.desktop.view.ReviewDesk;
 import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
@@ -45,6 +48,15 @@ public final class ScreenOpening implements Opening {
         return open(around, shelf, window -> {
             ReviewDesk desk = window.reviewed(job);
             return () -> window.review(desk);
+        });
+    }
+
+    @Override
+    public int drill(Surroundings around, Shelf shelf, DrillRecord drill, Truth truth) {
+        return open(around, shelf, window -> {
+            MainWindow.Opened opened = window.opened(drill);
+            Practising practising = new Practising(drill, truth);
+            return () -> window.practise(practising, opened);
         });
     }
 

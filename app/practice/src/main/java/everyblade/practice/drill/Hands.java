@@ -15,6 +15,7 @@ import everyblade.spi.Station;
 import everyblade.spi.Station.Heading;
 import everyblade.spi.View;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -87,7 +88,7 @@ public final class Hands {
     /** Moves the scope tip. */
     public Outcome move(Moment moment, Tip to) {
         boolean reaches = Math.abs(to.push()) <= MOST_PUSH && Math.hypot(to.up(), to.right()) <= MOST_BEND;
-        return reaches && isFree(to, moment.shafts()) ? new Moved(moment.with(to)) : new Stopped();
+        return reaches && isFree(moment.tip(), to, moment.shafts()) ? new Moved(moment.with(to)) : new Stopped();
     }
 
     /** Turns a rotor, clockwise positive. */
@@ -112,18 +113,25 @@ public final class Hands {
                 .findFirst();
     }
 
-    private boolean isFree(Tip tip, Map<String, Double> shafts) {
+    /** Whether there is room for the tip; where it touches already, whether it comes no nearer. */
+    private boolean isFree(Tip from, Tip to, Map<String, Double> shafts) {
+        double radius = tipOf(to).diameter() / 2;
+        List<Placed> stage = mockup.at(shafts);
+        double room = room(to, stage, radius);
+        return room >= radius || room >= room(from, stage, radius);
+    }
+
+    /** How far metal is from the middle of the tip, mm; its radius if it is at least that. */
+    private double room(Tip tip, List<Placed> stage, double radius) {
         Pose pose = pose(tip);
         double clock = Math.toRadians(pose.clock().degrees());
         double y = pose.r() * StrictMath.sin(clock);
         double z = pose.r() * StrictMath.cos(clock);
-        double radius = tipOf(tip).diameter() / 2;
-        for (Placed one : mockup.at(shafts)) {
-            if (one.distance(pose.x(), y, z, radius) < radius) {
-                return false;
-            }
+        double room = radius;
+        for (Placed one : stage) {
+            room = Math.min(room, one.distance(pose.x(), y, z, room));
         }
-        return true;
+        return room;
     }
 
     private View viewOf(Tip tip) {
