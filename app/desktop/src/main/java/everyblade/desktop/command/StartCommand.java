@@ -15,6 +15,7 @@ import everyblade.record.JobFolder;
 import everyblade.record.JournalWriter;
 import everyblade.record.PreviousRecord;
 import everyblade.record.Problem;
+import everyblade.record.RecordKind;
 import everyblade.record.limits.LimitsReading;
 import everyblade.spi.Row;
 import java.math.BigDecimal;
@@ -141,7 +142,7 @@ final class StartCommand implements Callable<Integer> {
         if (asks.isEmpty()) {
             return;
         }
-        OpenedJob opened = OpenedJob.readToWrite(around, job);
+        OpenedJob opened = OpenedJob.readToWrite(around, job, RecordKind.JOB);
         try (JournalWriter writer = Writing.open(around, opened, Optional.of(name))) {
             List<Addition> additions = new ArrayList<>();
             for (String ask : asks) {

@@ -79,7 +79,6 @@ final class DrillScreen {
         this.last = clock.millis();
         this.timer = new Timer(TICK_MILLIS, due -> tick());
         lay(ended);
-        job.onShown(this::shown);
         practising.follow(state);
     }
 
@@ -94,7 +93,7 @@ final class DrillScreen {
         left.add(scope, "w 520, h 520, wmin 300, hmin 240");
         left.add(where, "wmin 0");
         Texts.tip(scope, words.say("drill.keys"));
-        job.beside(left);
+        job.beside(left, this::shown);
         Keys.within(job.component(), "ctrl K", scope::requestFocusInWindow);
     }
 

@@ -56,6 +56,7 @@ final class JobScreen {
     private final NumberPad numbers;
     private final Planning planning;
     private Consumer<Shown> watcher = watching -> {};
+    private Consumer<Shown> neighbour = watching -> {};
     private Shown shown;
 
     /**
@@ -164,11 +165,13 @@ final class JobScreen {
         filing();
         planning.show(shown);
         watcher.accept(shown);
+        neighbour.accept(shown);
     }
 
-    /** Puts something to the left of the middle, above the entry line. */
-    void beside(JComponent component) {
+    /** Puts something to the left of the middle, above the entry line; it is told of each further state that is shown. */
+    void beside(JComponent component, Consumer<Shown> told) {
         panel.add(component, BorderLayout.WEST);
+        neighbour = told;
     }
 
     private void showNext(Optional<NextToDo> next) {

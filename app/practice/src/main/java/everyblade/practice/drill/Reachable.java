@@ -4,11 +4,13 @@ import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Pose;
 import everyblade.core.sight.Progress;
 import everyblade.core.sight.Scene;
+import everyblade.core.sight.Setting;
 import everyblade.core.sight.SightArcs;
 import everyblade.core.sight.ViewScene;
 import everyblade.core.surface.UnusableShape;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
+import everyblade.spi.ScopeTip;
 import everyblade.spi.Station;
 import everyblade.spi.View;
 import java.util.BitSet;
@@ -53,9 +55,11 @@ public final class Reachable {
 
     private static BitSet faces(ViewScene engine, Row row, Scene ring, View view, Station station)
             throws UnusableShape {
-        Pose pose = Pose.of(
-                station, engine.model().scopeTip(view.scopeTip().orElseThrow()).orElseThrow());
-        Scene scene = engine.with(ring, row, pose, station.within().mm());
+        ScopeTip tip = engine.model().scopeTip(view.scopeTip().orElseThrow()).orElseThrow();
+        Pose pose = Pose.of(station, tip);
+        double reach = station.within().mm();
+        Scene scene =
+                Setting.of(engine, ring, row, pose, reach, tip.diameter() / 2).scene();
         SightArcs arcs = SightArcs.compute(scene, pose, Criteria.USUAL, Progress.NONE);
         BitSet shown = new BitSet();
         for (int face = 0; face < arcs.facetCount(); face++) {
