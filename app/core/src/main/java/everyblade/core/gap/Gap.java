@@ -16,8 +16,16 @@ import java.util.Optional;
  * @param state maybe or unseen
  * @param why they are not seen
  * @param reach how to see them; empty if no view shows them, or it is not known where the row stands
+ * @param first what must be brought to a reference first; empty if it is known where the row stands, or no view shows them
  */
-public record Gap(Row row, List<Integer> airfoils, ZoneSet zones, State state, Why why, Optional<Reach> reach) {
+public record Gap(
+        Row row,
+        List<Integer> airfoils,
+        ZoneSet zones,
+        State state,
+        Why why,
+        Optional<Reach> reach,
+        Optional<Landmark> first) {
 
     public Gap {
         airfoils = List.copyOf(airfoils);
@@ -36,4 +44,19 @@ public record Gap(Row row, List<Integer> airfoils, ZoneSet zones, State state, W
      */
     public record Reach(
             String view, Optional<String> station, double from, double sweep, boolean drawn, ZoneSet zones) {}
+
+    /**
+     * An airfoil that is known, and a view that shows it and something of the gap.
+     *
+     * @param airfoil its number
+     * @param what it is known by; empty if the model describes none, and any may be marked
+     * @param view in which it is brought to the reference
+     * @param reference of the view, degrees
+     */
+    public record Landmark(int airfoil, Optional<String> what, String view, double reference) {}
+
+    /** The view through which it is closed, if there is one. */
+    public Optional<String> view() {
+        return reach.map(Reach::view).or(() -> first.map(Landmark::view));
+    }
 }

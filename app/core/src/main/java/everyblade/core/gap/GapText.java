@@ -30,7 +30,10 @@ public final class GapText {
 
     private static String reach(Gap gap, Zoning zoning) {
         if (gap.reach().isEmpty()) {
-            return gap.why().outOfReach() ? "" : "; to reach it, first bring a known airfoil to the reference";
+            return gap.why().outOfReach()
+                    ? ""
+                    : "; to reach it, first bring a known airfoil to the reference"
+                            + gap.first().map(known -> landmark(gap, known)).orElse("");
         }
         Gap.Reach reach = gap.reach().get();
         String part = reach.zones().equals(gap.zones()) ? "" : " for " + zones(zoning, reach.zones());
@@ -43,6 +46,12 @@ public final class GapText {
                 : (reach.drawn() ? ", then draw it " : ", then turn ") + far + "° " + way + " watching";
         String station = reach.station().map(id -> ", station " + id).orElse("");
         return "; through view " + reach.view() + station + part + (station.isEmpty() ? " " : ", ") + go + watch;
+    }
+
+    private static String landmark(Gap gap, Gap.Landmark known) {
+        return ": " + gap.row().kind().airfoil() + " " + known.airfoil() + " ("
+                + known.what().orElse("any that you mark") + "), in view " + known.view() + " at "
+                + number(known.reference()) + "°";
     }
 
     private static String number(double degrees) {

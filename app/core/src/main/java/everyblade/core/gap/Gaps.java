@@ -64,7 +64,8 @@ public final class Gaps {
                         zones,
                         state,
                         why,
-                        why.outOfReach() ? Optional.empty() : Reaching.of(coverage, row, airfoils, zones)));
+                        why.outOfReach() ? Optional.empty() : Reaching.of(coverage, row, airfoils, zones),
+                        why.outOfReach() ? Optional.empty() : Reaching.first(coverage, row, zones)));
             }
             at += length;
         }

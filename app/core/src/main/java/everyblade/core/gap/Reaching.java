@@ -23,6 +23,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /** How to see a run of airfoils: through which view, and by which turn in a direction that the pad allows. */
 final class Reaching {
@@ -49,9 +50,7 @@ final class Reaching {
     static Optional<Gap.Reach> of(Coverage coverage, RowCoverage of, List<Integer> airfoils, ZoneSet zones) {
         Situation now = coverage.situation();
         Row row = of.row();
-        Optional<Place> place = now.counting(row)
-                ? now.placing(row).at(row.id(), row.rock(), now.stop(row)).place()
-                : Optional.empty();
+        Optional<Place> place = place(now, row);
         if (place.isEmpty()) {
             return Optional.empty();
         }
@@ -62,6 +61,46 @@ final class Reaching {
                 .filter(way -> !way.zones().isEmpty())
                 .max(Comparator.comparingDouble(Way::worth).thenComparing(way -> way.inUse(now)))
                 .map(way -> reach(now, row, airfoils, way, place.get().best()));
+    }
+
+    /** What must be brought to which reference before anybody knows where a row stands; empty if it is known. */
+    static Optional<Gap.Landmark> first(Coverage coverage, RowCoverage of, ZoneSet zones) {
+        Situation now = coverage.situation();
+        Row row = of.row();
+        if (place(now, row).isPresent()) {
+            return Optional.empty();
+        }
+        Optional<String> inUse = now.seat().map(Seat::view).map(View::id);
+        return now.engine().model().views().stream()
+                .filter(view -> view.row().equals(row.id()))
+                .filter(view -> of.reach()
+                        .map(reach -> shows(coverage, of, reach, view, zones))
+                        .orElseGet(() -> DeclaredWindow.of(
+                                        view, now.engine().zonings().get(view.row()))
+                                .filter(window ->
+                                        !window.zones().intersection(zones).isEmpty())
+                                .isPresent()))
+                .min(Comparator.comparing(view -> !inUse.equals(Optional.of(view.id()))))
+                .map(view -> row.landmarks().stream()
+                        .findFirst()
+                        .map(known -> new Gap.Landmark(
+                                known.airfoil(), Optional.of(known.what()), view.id(), view.reference()))
+                        .orElseGet(() -> new Gap.Landmark(1, Optional.empty(), view.id(), view.reference())));
+    }
+
+    private static boolean shows(Coverage coverage, RowCoverage of, Reach reach, View view, ZoneSet zones) {
+        Mesh airfoil = coverage.sights().scene(of.row()).row().airfoil();
+        return reach.stations().stream()
+                .filter(from -> from.view().equals(view.id()))
+                .anyMatch(from -> IntStream.range(0, airfoil.faceCount())
+                        .anyMatch(facet -> zones.contains(airfoil.zone(facet))
+                                && from.sight().reaches(facet)));
+    }
+
+    private static Optional<Place> place(Situation now, Row row) {
+        return now.counting(row)
+                ? now.placing(row).at(row.id(), row.rock(), now.stop(row)).place()
+                : Optional.empty();
     }
 
     private static List<Way> windows(Situation now, Row row, ZoneSet zones) {

@@ -76,7 +76,11 @@ class GapsTest {
     @Test
     void whatNobodyEverIdentifiedAsksForADatum() {
         Job job = new Job(halves()).enter("view v", "turn on 360");
-        assertThat(told(job)).singleElement().asString().contains("first bring a known airfoil to the reference");
+        assertThat(told(job))
+                .singleElement()
+                .asString()
+                .contains("first bring a known airfoil to the reference: ")
+                .contains("blade 1 (any that you mark), in view v at ");
     }
 
     @Test

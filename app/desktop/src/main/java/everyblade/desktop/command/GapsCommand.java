@@ -7,6 +7,7 @@ import everyblade.core.coverage.Explanation;
 import everyblade.core.entry.Zoning;
 import everyblade.core.finding.growth.LeftAgain;
 import everyblade.core.gap.Gap;
+import everyblade.core.gap.GapGroups;
 import everyblade.core.gap.GapText;
 import everyblade.core.gap.Gaps;
 import everyblade.core.turning.Fold;
@@ -21,10 +22,16 @@ import picocli.CommandLine.Parameters;
 @Command(name = "gaps", description = "What is left to see, and how to reach it; exit status 1 if there is anything.")
 final class GapsCommand implements Callable<Integer> {
 
+    /** So many gaps, with what they are grouped by and the figures, are read without scrolling. */
+    private static final int SCREENFUL = 20;
+
     private final Surroundings around;
 
     @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
     private Path job;
+
+    @Option(names = "--all", description = "tells all of them, not just those that are nearest")
+    private boolean all;
 
     @Option(names = "--json", description = "prints JSON")
     private boolean json;
@@ -66,11 +73,25 @@ final class GapsCommand implements Callable<Integer> {
             CoverageText.figures(coverage).forEach(around.out()::println);
             return;
         }
-        for (int i = 0; i < gaps.size(); i++) {
-            LeftAgain.Left left = gaps.get(i);
-            around.out()
-                    .println((i + 1) + ". " + OneLine.of(GapText.of(left.gap()))
-                            + (left.lastTimeToo() ? " Not seen last time either." : ""));
+        int number = 0;
+        List<GapGroups.Group<LeftAgain.Left>> groups = GapGroups.of(coverage.situation(), gaps, LeftAgain.Left::gap);
+        boolean byPort = groups.size() > 1
+                && groups.stream().anyMatch(group -> group.port().isPresent());
+        for (GapGroups.Group<LeftAgain.Left> group : groups) {
+            if (byPort && (all || number < SCREENFUL)) {
+                around.out().println(OneLine.of(told(group)));
+            }
+            for (LeftAgain.Left left : group.gaps()) {
+                number++;
+                if (all || number <= SCREENFUL) {
+                    around.out()
+                            .println(number + ". " + OneLine.of(GapText.of(left.gap()))
+                                    + (left.lastTimeToo() ? " Not seen last time either." : ""));
+                }
+            }
+        }
+        if (!all && number > SCREENFUL) {
+            around.out().println("and " + (number - SCREENFUL) + " more, farther away: gaps --all tells them");
         }
         gaps.stream()
                 .map(left -> left.gap().row())
@@ -85,6 +106,14 @@ final class GapsCommand implements Callable<Integer> {
         around.out()
                 .println(gaps.size() + (gaps.size() == 1 ? " gap" : " gaps") + ", " + cells
                         + (cells == 1 ? " cell" : " cells") + " left");
+    }
+
+    private static String told(GapGroups.Group<LeftAgain.Left> group) {
+        return group.view()
+                .map(view -> group.port()
+                                .map(port -> "Through " + port.name() + " (" + port.id() + "), ")
+                                .orElse("") + "view " + view.id() + ":")
+                .orElse("Out of reach:");
     }
 
     private static ObjectNode json(List<LeftAgain.Left> gaps) {

@@ -80,4 +80,33 @@ class GapsCommandTest {
         assertThat(left.outLines()).last().asString().isEqualTo("1 gap, 24 cells left");
         assertThat(left.outLines()).first().asString().startsWith("1. Rotor (r): all 12 blades, everything: ");
     }
+
+    /** Gaps of every second blade, so that there are more of them than fit on a screen. */
+    @Test
+    void areGroupedByViewNearestFirstAndFillAScreenAtMost() {
+        console.write("combed/engine.json", """
+                { "schema": "everyblade/engine-model/1", "id": "combed", "name": "Combed", "notice": "Invented.",
+                  "rows": [{ "id": "a", "kind": "rotor", "count": 6 }, { "id": "b", "kind": "rotor", "count": 60 }],
+                  "ports": [{ "id": "p1", "name": "front plug" }, { "id": "p2", "name": "rear plug" }],
+                  "views": [
+                    { "id": "p1-a", "port": "p1", "row": "a", "window": { "halfWidth": 1, "shows": ["all"] } },
+                    { "id": "p2-b", "port": "p2", "row": "b", "window": { "halfWidth": 1, "shows": ["all"] } } ] }
+                """);
+        console.run("start", "job", "--model", "combed", "--serial", "7", "--task", "look", "--by", "Ann");
+        console.run("log", "job", "view p2-b", "datum b 1");
+        for (int i = 0; i < 30; i++) {
+            console.run("log", "job", "look", "skip 12");
+        }
+
+        Ran few = console.run("gaps", "job");
+
+        assertThat(few.outLines()).first().asString().isEqualTo("Through rear plug (p2), view p2-b:");
+        assertThat(few.outLines().get(1)).startsWith("1. b (b): blade 2, everything: ");
+        assertThat(few.outLines()).hasSizeLessThan(30).contains("and 11 more, farther away: gaps --all tells them");
+        assertThat(console.run("gaps", "job", "--all").outLines())
+                .contains("Through front plug (p1), view p1-a:")
+                .anySatisfy(line -> assertThat(line)
+                        .startsWith("31. a (a): ")
+                        .endsWith("blade 1 (any that you mark), in view p1-a at 0°."));
+    }
 }
