@@ -88,33 +88,48 @@ public final class FineCaster {
 
     /** Of each facet the steps of the airfoil's clock at which it is in sight. */
     public BitSet[] sees(Pose pose, Criteria criteria) {
+        Seen[] at = IntStream.range(0, STEPS)
+                .mapToObj(step -> new Seen(pose, 360.0 * step / STEPS))
+                .toArray(Seen[]::new);
         BitSet[] seen = new BitSet[facets.count()];
-        Arrays.setAll(seen, facet -> {
-            BitSet steps = new BitSet(STEPS);
-            for (int step = 0; step < STEPS; step++) {
-                steps.set(step, sees(facet, 360.0 * step / STEPS, pose, criteria));
-            }
-            return steps;
-        });
+        Arrays.setAll(
+                seen,
+                facet -> IntStream.range(0, STEPS)
+                        .filter(step -> sees(facet, at[step], pose, criteria))
+                        .collect(BitSet::new, BitSet::set, BitSet::or));
         return seen;
     }
 
     /** Whether a facet is in sight while the airfoil stands at a clock angle, degrees; criteria are alike in all zones. */
     public boolean sees(int facet, double clock, Pose pose, Criteria criteria) {
-        // Seen from the airfoil, the scope tip runs backwards.
-        double at = Math.toRadians(pose.clock().degrees() - clock);
-        double[] eye = turned(new double[] {pose.x(), 0, pose.r()}, at);
-        double[] forward = turned(
-                new double[] {
-                    pose.forward().axial(),
-                    pose.forward().tangential(),
-                    pose.forward().radial()
-                },
-                at);
+        return sees(facet, new Seen(pose, clock), pose, criteria);
+    }
+
+    /** A scope tip and where it looks as seen from the airfoil at a clock angle, from which it runs backwards. */
+    private record Seen(double clock, double[] eye, double[] forward) {
+
+        Seen(Pose pose, double clock) {
+            this(
+                    Math.toRadians(clock),
+                    turned(
+                            new double[] {pose.x(), 0, pose.r()},
+                            Math.toRadians(pose.clock().degrees() - clock)),
+                    turned(
+                            new double[] {
+                                pose.forward().axial(),
+                                pose.forward().tangential(),
+                                pose.forward().radial()
+                            },
+                            Math.toRadians(pose.clock().degrees() - clock)));
+        }
+    }
+
+    private boolean sees(int facet, Seen at, Pose pose, Criteria criteria) {
         double[] place = {facets.centroid(facet, 0), facets.centroid(facet, 1), facets.centroid(facet, 2)};
         double[] normal = {facets.normal(facet, 0), facets.normal(facet, 1), facets.normal(facet, 2)};
-        return InPicture.shows(pose, criteria, criteria.grazing().degrees(), eye, forward, place, normal)
-                && !hidden(facet, eye, place, Math.toRadians(clock));
+        double grazing = criteria.grazing().degrees();
+        return InPicture.shows(pose, criteria, grazing, at.eye(), at.forward(), place, normal)
+                && !hidden(facet, at.eye(), place, at.clock());
     }
 
     private boolean hidden(int facet, double[] eye, double[] place, double clock) {

@@ -30,8 +30,6 @@ public final class InPicture {
         double[] line = minus(place, eye);
         double distance = Math.sqrt(dot(line, line));
         double cosine = -dot(line, normal) / distance;
-        double tangent = Math.tan(Math.toRadians(pose.cone().degrees() / 2));
-        double threePixels = 3 * 2 * distance * tangent / (pose.pixels() * cosine);
         return cosine > 0
                 && distance >= pose.near()
                 && distance <= pose.far()
@@ -39,6 +37,10 @@ public final class InPicture {
                 && Math.toDegrees(Math.acos(dot(line, forward) / distance))
                         <= pose.cone().degrees() / 2
                 && (criteria.detail().isEmpty()
-                        || threePixels <= criteria.detail().getAsDouble());
+                        || threePixels(pose, distance) <= criteria.detail().getAsDouble() * cosine);
+    }
+
+    private static double threePixels(Pose pose, double distance) {
+        return 3 * 2 * distance * Math.tan(Math.toRadians(pose.cone().degrees() / 2)) / pose.pixels();
     }
 }

@@ -20,6 +20,9 @@ final class TrueSight {
 
     private static final double STEP = 360.0 / FineCaster.STEPS;
 
+    /** Farther, mm, than any scope tip and any facet of the tests' vanes reach together. */
+    private static final double FAR = 20;
+
     private final Facets facets;
     private final FineCaster caster;
     private final Pose pose;
@@ -55,12 +58,12 @@ final class TrueSight {
     /** Whether a scope tip of this diameter has room among vanes of a row, one of which stands at a clock angle. */
     static boolean hasRoom(EngineModel model, Row vanes, double clock, Pose pose, double diameter) {
         Mesh mesh = mesh(model, vanes);
-        double[] corners = new double[3 * mesh.triangles().length];
-        for (int i = 0; i < mesh.triangles().length; i++) {
-            int point = mesh.triangles()[i];
-            corners[3 * i] = mesh.x(point);
-            corners[3 * i + 1] = mesh.y(point);
-            corners[3 * i + 2] = mesh.z(point);
+        int[] points = mesh.triangles();
+        double[] corners = new double[3 * points.length];
+        for (int i = 0; i < points.length; i++) {
+            corners[3 * i] = mesh.x(points[i]);
+            corners[3 * i + 1] = mesh.y(points[i]);
+            corners[3 * i + 2] = mesh.z(points[i]);
         }
         for (int i = 0; i < vanes.count(); i++) {
             double seen = pose.clock().degrees() - clock - 360.0 * i / vanes.count();
@@ -72,10 +75,13 @@ final class TrueSight {
         return true;
     }
 
-    /** How far a point lies from the nearest triangle, by trying points all over each. */
+    /** How far a point lies from the nearest triangle, by trying points all over each that is not far off. */
     private static double clearance(double[] corners, double[] point) {
         double least = Double.POSITIVE_INFINITY;
         for (int at = 0; at < corners.length; at += 9) {
+            if (Math.abs(corners[at] - point[0]) > FAR || Math.abs(corners[at + 1] - point[1]) > FAR) {
+                continue;
+            }
             for (int i = 0; i <= 8; i++) {
                 for (int k = 0; k <= 8 - i; k++) {
                     double square = 0;
