@@ -58,10 +58,12 @@ public record Doubt(Kind kind, Optional<Row> row, List<Object> values) {
         THROUGH_SHUT("throughShut"),
         /** A reason that tells nobody anything: the reason. */
         REASON("reason"),
-        /** Cells accepted as not seen that views can show: how many, of these shown, through which views. */
+        /** Cells accepted as not seen that views can show: how many, of these shown and not seen, through which views. */
         ACCEPTS_SHOWN("acceptsShown"),
         /** Told, not asked: cells accepted as not seen: how many, of which airfoils, of these views can show. */
         ACCEPTS("accepts"),
+        /** Told, not asked: all that no view shows was accepted, and there is nothing of the kind. */
+        ACCEPTS_NOTHING("acceptsNothing"),
         /** Told, not asked: what a task asks for from now on, and what it no longer does. */
         ASKS_FOR("asksFor");
 
@@ -79,6 +81,6 @@ public record Doubt(Kind kind, Optional<Row> row, List<Object> values) {
 
     /** Whether a person is to say that it is meant; else it is only told. */
     public boolean asks() {
-        return kind != Kind.ASKS_FOR && kind != Kind.ACCEPTS;
+        return kind != Kind.ASKS_FOR && kind != Kind.ACCEPTS && kind != Kind.ACCEPTS_NOTHING;
     }
 }

@@ -126,20 +126,23 @@ public final class Doubts {
         for (Remark remark : after.ledger().remarks()) {
             if (remark.entry() == logged.number()) {
                 Acceptance acceptance = Acceptance.of(coverage, remark);
-                if (acceptance.cells() == 0) {
+                if (acceptance.cells() == 0 && remark.what() == Remark.What.ACCEPTED_UNSHOWN) {
                     continue;
                 }
                 Row row = after.engine().rows().get(remark.row());
                 doubts.add(new Doubt(Kind.ACCEPTS, row, acceptance.cells(), remark.airfoils(), acceptance.canBeSeen()));
-                if (acceptance.canBeSeen() > 0) {
+                if (acceptance.givenAway() > 0) {
                     doubts.add(new Doubt(
                             Kind.ACCEPTS_SHOWN,
                             row,
                             acceptance.cells(),
-                            acceptance.canBeSeen(),
+                            acceptance.givenAway(),
                             String.join(", ", acceptance.through())));
                 }
             }
+        }
+        if (doubts.isEmpty()) {
+            doubts.add(new Doubt(Kind.ACCEPTS_NOTHING));
         }
         if (!new Reason(noAccess.reason()).says()) {
             doubts.add(new Doubt(Kind.REASON, noAccess.reason()));

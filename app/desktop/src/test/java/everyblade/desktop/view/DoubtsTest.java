@@ -111,12 +111,24 @@ class DoubtsTest {
                 "turn on 7 tool | 7 tool is 7 whole turns of the turning tool, 2520° of the shaft; for degrees of the tool, say tooldeg.",
                 "turn on 3600 | That is 10 whole turns of the shaft in one move: did a digit slip in?",
                 "here 1 ± 1 | ± 1 is degrees of the shaft, and from one blade to the next are 30°: say ± 1 deg if degrees are meant.",
-                "noaccess root 11-2 because x | 11-2 goes on over the last one: 4 blades, blades 1–2, 11–12. Is the order right?",
+                "saw root 11-2 photo a.jpg | 11-2 goes on over the last one: 4 blades, blades 1–2, 11–12. Is the order right?",
                 "nick 1 tip 800 | 800 mm is longer than any blade of this row (300 mm at most): is the decimal mark right?",
                 "nick 7 tip | By the count, blade 7 was not in view here; blade 1 stands at the reference: is the number right?",
             })
     void whatMayBeMeantOtherwiseIsQuestionedInWords(String line, String question) {
         assertThat(about(line)).containsExactly(question);
+    }
+
+    @Test
+    void whatViewsCanShowIsNotAcceptedAsNotSeenWithoutAQuestion() {
+        assertThat(about("noaccess root 3-4 because the lens was misted over"))
+                .containsExactly(
+                        "Of these 2 cells of row r, 2 were not seen and can be, through p-r: accept them as not"
+                                + " seen all the same?");
+        assertThat(about("noaccess root 3-4 because ok"))
+                .last()
+                .isEqualTo("The reason \"ok\" tells nobody why; say because and a few words that another person can"
+                        + " follow.");
     }
 
     /** What the cone holds is more than what is in sight, and never less. */

@@ -77,6 +77,11 @@ public record Acceptance(int cells, int seen, int canBeSeen, int coarse, List<St
                                 && from.sight().reaches(patches.facet(patch))));
     }
 
+    /** How many of them views can show and were not seen: what such an acceptance gives away. */
+    public int givenAway() {
+        return canBeSeen - seen;
+    }
+
     /** Such as {@code 276 cells, 276 of these can be seen through p1-v, 12 were seen}. */
     public String told() {
         String all = cells + (cells == 1 ? " cell" : " cells");

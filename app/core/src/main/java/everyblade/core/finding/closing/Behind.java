@@ -19,6 +19,11 @@ public record Behind(int accepted, int canBeSeen, int narrowed, int taken) {
 
     /** Of a record. */
     public static Behind of(Fold fold, Coverage coverage) {
+        return of(coverage, TakenOut.voided(new TakenOut(fold).items()));
+    }
+
+    /** @param taken entries of weight that were taken out */
+    static Behind of(Coverage coverage, int taken) {
         int accepted = 0;
         int canBeSeen = 0;
         for (var row : coverage.rows()) {
@@ -35,7 +40,7 @@ public record Behind(int accepted, int canBeSeen, int narrowed, int taken) {
         int narrowed = (int) coverage.rows().stream()
                 .filter(row -> !row.asked().equals(row.zoning().all()))
                 .count();
-        return new Behind(accepted, canBeSeen, narrowed, (int) new TakenOut(fold).weighty());
+        return new Behind(accepted, canBeSeen, narrowed, taken);
     }
 
     /** Whether there is anything. */

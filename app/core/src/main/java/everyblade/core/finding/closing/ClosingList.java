@@ -79,7 +79,8 @@ public record ClosingList(List<OpenItem> items, List<OpenItem> told, List<Accept
         beside.last().ifPresent(last -> items.addAll(new LastTime(fold, coverage, last).items()));
         items.addAll(new OpenAnswers(fold).items());
         items.addAll(new OpenCounting(fold).items());
-        items.addAll(new TakenOut(fold).items());
+        List<OpenItem> taken = new TakenOut(fold).items();
+        items.addAll(taken);
         items.addAll(new OpenTimes(fold, coverage).items());
         items.addAll(new OpenPictures(fold, Taken.of(fold, beside.pictures())).items());
         List<Accepted> accepted = new ArrayList<>();
@@ -95,7 +96,7 @@ public record ClosingList(List<OpenItem> items, List<OpenItem> told, List<Accept
                 items.stream().filter(OpenItem::open).toList(),
                 items.stream().filter(item -> !item.open()).toList(),
                 accepted,
-                Behind.of(fold, coverage));
+                Behind.of(coverage, TakenOut.voided(taken)));
     }
 
     /** Whether anything is open. */

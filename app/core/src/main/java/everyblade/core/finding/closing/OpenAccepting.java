@@ -64,7 +64,7 @@ record OpenAccepting(Fold fold) {
                     "void it, and say noaccess with a reason that others can read",
                     "void " + accepted.entry() + " because "));
         }
-        return reason.claimsOutOfSight() && accepted.against().canBeSeen() > 0
+        return reason.claimsOutOfSight() && accepted.against().givenAway() > 0
                 ? Optional.of(new Answered(fold)
                         .item(
                                 Kind.ACCEPTED,

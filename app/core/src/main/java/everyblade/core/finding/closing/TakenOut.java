@@ -85,9 +85,9 @@ record TakenOut(Fold fold) {
         return items;
     }
 
-    /** How many voids that stand took out something that weighs. */
-    long weighty() {
-        return items().stream().filter(item -> item.kind() == Kind.VOIDED).count();
+    /** How many of these things are voids that took out something that weighs. */
+    static int voided(List<OpenItem> items) {
+        return (int) items.stream().filter(item -> item.kind() == Kind.VOIDED).count();
     }
 
     /** Whether what counts next after a void is of the same sort: then it was a slip of the tongue, and mended. */

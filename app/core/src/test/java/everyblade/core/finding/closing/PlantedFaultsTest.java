@@ -54,6 +54,14 @@ class PlantedFaultsTest {
         return fault(what, kind, whole().enter(lines.split("; ")), words);
     }
 
+    /** Acceptances where nothing was looked at. */
+    private static Arguments unseen(String what, String lines, String... words) {
+        ToldRecord record = new ToldRecord(engine());
+        record.enter(
+                "note a", "note b", "note c", "note d", "note e", "open p1", "view v", "datum c1 1", "out", "shut p1");
+        return fault(what, Kind.ACCEPTED, record.enter("note f").enter(lines.split("; ")), words);
+    }
+
     private static Stream<Arguments> taken() {
         return Stream.of(
                 more("a finding", Kind.VOIDED, "nick 3 tip 1; void 12 because mistaken", "a finding", "nick 3"),
@@ -134,36 +142,20 @@ class PlantedFaultsTest {
                         Kind.REPEAT,
                         "again in 5 cycles; settle 12 because passt",
                         "again in 5"),
-                more(
-                        "accepted because ok",
-                        Kind.ACCEPTED,
-                        "noaccess root 3 because ok",
-                        "no reason in words",
-                        "1 cell"),
-                more("accepted because of a dot", Kind.ACCEPTED, "noaccess all because .", "no reason in words"),
-                more(
+                unseen("accepted because ok", "noaccess root 3 because ok", "no reason in words", "1 cell"),
+                unseen("accepted because of a dot", "noaccess all because .", "no reason in words"),
+                unseen(
                         "accepted as shown by no view",
-                        Kind.ACCEPTED,
                         "noaccess tip all because no view shows it",
                         "12 cells, 12 of these can be seen through v, w, edge"),
-                more(
-                        "accepted as out of reach",
-                        Kind.ACCEPTED,
-                        "noaccess tip 2-4 because not accessible",
-                        "3 of these"),
-                more(
-                        "accepted as hidden",
-                        Kind.ACCEPTED,
-                        "noaccess everything because hidden by the struts",
-                        "24 cells"),
-                more(
+                unseen("accepted as out of reach", "noaccess tip 2-4 because not accessible", "3 of these"),
+                unseen("accepted as hidden", "noaccess everything because hidden by the struts", "24 cells"),
+                unseen(
                         "accepted as not to be seen, in German",
-                        Kind.ACCEPTED,
                         "noaccess tip 5 because kein Blick zeigt es",
                         "which is not so"),
-                more(
+                unseen(
                         "accepted as hidden, answered by fine",
-                        Kind.ACCEPTED,
                         "noaccess tip 5 because cannot be seen; settle 12 because fine",
                         "answered in entry 13"),
                 more("a port that nobody opened", Kind.PORT, "view w; out", "never said to be open", "entry 12"),
