@@ -1,5 +1,6 @@
 package everyblade.desktop.window;
 
+import com.formdev.flatlaf.util.UIScale;
 import everyblade.desktop.command.DrillRecord;
 import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
@@ -16,6 +17,7 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
+import java.awt.Toolkit;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.Arrays;
@@ -68,7 +70,9 @@ final class MainWindow {
         SwingUtilities.updateComponentTreeUI(waiting.component()); // it was made before, and shows nowhere yet
         frame.setContentPane(content);
         frame.setMinimumSize(new Dimension(1000, 640));
-        frame.setSize(FIRST_SIZE);
+        Dimension screen = Toolkit.getDefaultToolkit().getScreenSize();
+        Dimension wanted = UIScale.scale(FIRST_SIZE);
+        frame.setSize(Math.min(screen.width, wanted.width), Math.min(screen.height, wanted.height));
         frame.setLocationRelativeTo(null); // where a platform put it, Java is not always told
         choices.place().ifPresent(this::putBack);
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
