@@ -49,11 +49,13 @@ final class Focus {
         float near = (float) optics.near();
         float far = (float) optics.far();
         float scale = size / 640f;
-        for (int element = 0; element < blur.length; element++) {
-            float ahead = frame.slots[element] < 0 ? Float.MAX_VALUE : frame.ahead(element);
-            float beyond = ahead > far ? BEYOND * (1 - far / ahead) : 0;
-            blur[element] = SENSOR + scale * (ahead < near ? Math.min(OUT, BEFORE * (near / ahead - 1)) : beyond);
-        }
+        IntStream.range(0, size).parallel().forEach(line -> {
+            for (int element = line * size; element < (line + 1) * size; element++) {
+                float ahead = frame.slots[element] < 0 ? Float.MAX_VALUE : frame.ahead(element);
+                float beyond = ahead > far ? BEYOND * (1 - far / ahead) : 0;
+                blur[element] = SENSOR + scale * (ahead < near ? Math.min(OUT, BEFORE * (near / ahead - 1)) : beyond);
+            }
+        });
         return blur;
     }
 

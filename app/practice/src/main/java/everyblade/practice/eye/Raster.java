@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 
 /**
  * Draws frames by a depth buffer, tile by tile on all processors. Faces hide from either side. What lies wholly outside the
- * cone or beyond {@code farthest} is not drawn. Keeps its arrays from one frame to the next; for one thread at a time.
+ * cone or beyond {@code farthest} is not drawn, nor is the inside of an airfoil that nothing was cut from. Keeps its arrays from one frame to the next; for one thread at a time.
  */
 public final class Raster {
 
@@ -23,6 +23,7 @@ public final class Raster {
     private int[] ofPlaced = new int[1024];
     private int[] ofTriangle = new int[1024];
     private int count;
+    private boolean closed;
     private float[] seen = new float[1024];
     private final float[] clipped = new float[12];
 
@@ -52,6 +53,7 @@ public final class Raster {
             if (shows(one.solid(), matrix, cone, farthest)) {
                 kept[drawn] = one;
                 matrices[drawn] = matrix;
+                closed = one.solid().finish != Finish.WALL && !one.isCut();
                 collect(camera, one.solid(), matrix, drawn);
                 drawn++;
             }
@@ -144,6 +146,9 @@ public final class Raster {
         float high = Math.max(corners[to], Math.max(corners[to + 3], corners[to + 6]));
         float top = Math.min(corners[to + 1], Math.min(corners[to + 4], corners[to + 7]));
         float bottom = Math.max(corners[to + 1], Math.max(corners[to + 4], corners[to + 7]));
+        if (closed && turnedAway(to)) {
+            return;
+        }
         if (high < 0 || low > size || bottom < 0 || top > size || passes(low, high) || passes(top, bottom)) {
             return;
         }
@@ -157,6 +162,13 @@ public final class Raster {
             }
         }
         count++;
+    }
+
+    /** Whether a face's outer side is turned away: its corners then run clockwise in the picture, where down is positive. */
+    private boolean turnedAway(int at) {
+        return (corners[at + 3] - corners[at]) * (corners[at + 7] - corners[at + 1])
+                        - (corners[at + 4] - corners[at + 1]) * (corners[at + 6] - corners[at])
+                >= 0;
     }
 
     /** Whether what lies between here and there passes between the middles of two picture elements. */
