@@ -15,7 +15,6 @@ import java.util.Optional;
  * @param notes findings and what is open
  * @param cautions what to mind now
  * @param behind what stands behind it, if nothing is left
- * @param toClose how many things are open before the job can be closed
  */
 public record Shown(
         JobState state,
@@ -23,8 +22,7 @@ public record Shown(
         Where where,
         List<Notes> notes,
         List<CautionsNow> cautions,
-        Optional<Behind> behind,
-        int toClose) {
+        Optional<Behind> behind) {
 
     public Shown {
         left = List.copyOf(left);
@@ -42,7 +40,6 @@ public record Shown(
                 Where.of(state, words, zone),
                 Notes.of(state),
                 CautionsNow.of(state, words),
-                left.isEmpty() ? Optional.of(Behind.of(state.fold(), state.coverage())) : Optional.empty(),
-                state.closing().items().size());
+                left.isEmpty() ? Optional.of(Behind.of(state.fold(), state.coverage())) : Optional.empty());
     }
 }

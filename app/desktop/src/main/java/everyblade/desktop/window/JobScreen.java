@@ -24,6 +24,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -278,6 +279,11 @@ final class JobScreen {
     /** What a finding is filed on is said before it is. */
     private void filing() {
         acts.fileOn(stages.chosen(), stages.selected());
+    }
+
+    /** Counts beside the job what is open before it can be closed; what was asked of an earlier state is given up. */
+    void countOpen(Shown of, IntConsumer tell) {
+        door.latest("open", () -> of.state().closing().items().size(), tell::accept);
     }
 
     /** Tells of every state that is shown, this one included. */

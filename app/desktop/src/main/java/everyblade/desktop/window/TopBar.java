@@ -50,7 +50,7 @@ final class TopBar {
     private final JPopupMenu more = new JPopupMenu();
     private final Map<Shortcut, Runnable> actions = new EnumMap<>(Shortcut.class);
     private final Overview overview;
-    private final JButton closing = new JButton();
+    private final JButton closing;
 
     TopBar(Words words, Choices choices, Optional<JobScreen> job, Doing doing) {
         this.words = words;
@@ -58,6 +58,7 @@ final class TopBar {
         this.job = job;
         this.doing = doing;
         this.overview = new Overview(words);
+        this.closing = Texts.button(words.say("bar.toClose", "…"));
         panel.add(title(), "wmin 0");
         actions();
         if (job.isPresent()) {
@@ -86,7 +87,7 @@ final class TopBar {
 
     private void show(Shown shown) {
         overview.show(shown.state(), Looks.theme(choices));
-        Texts.say(closing, words.say("bar.toClose", shown.toClose()));
+        job.orElseThrow().countOpen(shown, open -> Texts.say(closing, words.say("bar.toClose", open)));
     }
 
     private JComponent title() {
