@@ -46,8 +46,9 @@ public final class ScreenPicture {
         }
         layout.rows().forEach(row -> groups.add(damaged(coverage, row)));
         groups.addAll(layout.words());
-        String figures = new Figures(coverage.headline(coverage.leading()), view.words()).line();
-        scene = new Scene(view.width(), view.height(), layout.title(), layout.summary() + ". " + figures, groups);
+        String figures =
+                view.figures() ? ". " + new Figures(coverage.headline(coverage.leading()), view.words()).line() : "";
+        scene = new Scene(view.width(), view.height(), layout.title(), layout.summary() + figures, groups);
     }
 
     /** The picture of a coverage. */

@@ -11,6 +11,13 @@ import java.util.Optional;
  * @param height of the sheet, mm
  * @param fine mm below which a cell is too small for a pattern to be told
  * @param words in which it speaks
+ * @param figures whether it tells how much is seen
  */
 public record ScreenView(
-        MapStyle style, Optional<String> chosen, double width, double height, double fine, MapWords words) {}
+        MapStyle style,
+        Optional<String> chosen,
+        double width,
+        double height,
+        double fine,
+        MapWords words,
+        boolean figures) {}

@@ -89,7 +89,6 @@ final class StripsLayout implements ScreenLayout {
     /** Its id and count before a row, how far it is behind it. */
     private List<Item> beside(Strip strip) {
         RowCoverage row = strip.coverage();
-        RowProgress progress = RowProgress.of(row);
         double size = Math.min(LETTERS_MOST, strip.height());
         double base = strip.corner().y() + strip.height() / 2 + Lettering.CAPITAL * size / 2;
         double behind = strip.corner().x() + strip.width() + EDGE;
@@ -103,6 +102,10 @@ final class StripsLayout implements ScreenLayout {
                 7,
                 Anchor.END,
                 Ink.FAINT));
+        if (!view.figures()) {
+            return items;
+        }
+        RowProgress progress = RowProgress.of(row);
         items.add(word(behind + 10.5, base, progress.percent(), size, 10.5, Anchor.END, Ink.LINE));
         items.add(word(
                 behind + 12,
@@ -118,13 +121,13 @@ final class StripsLayout implements ScreenLayout {
     /** The chosen row's title over it, and a frame round it all. */
     private List<Item> title(Strip strip) {
         RowCoverage row = strip.coverage();
-        RowProgress progress = RowProgress.of(row);
         double top = strip.corner().y() - TITLE;
         double base = top + 4;
         String airfoils = view.words().some(row.row(), row.row().count());
         String name = view.words()
                 .say("row.title", row.row().name(), row.row().id(), row.row().count(), airfoils);
-        String figures = progress.percent() + "  " + progress.stage(view.words());
+        RowProgress progress = RowProgress.of(row);
+        String figures = view.figures() ? progress.percent() + "  " + progress.stage(view.words()) : "";
         double right = view.width() - 2 * EDGE;
         double room = Lettering.length(figures, LETTERS_MOST) * Lettering.SLACK;
         return List.of(

@@ -59,7 +59,13 @@ class ScreenPictureTest {
 
     private static ScreenView view(Facing facing, String chosen, double width, double height, MapWords words) {
         return new ScreenView(
-                new MapStyle(MapStyle.PLAIN.theme(), facing), Optional.ofNullable(chosen), width, height, FINE, words);
+                new MapStyle(MapStyle.PLAIN.theme(), facing),
+                Optional.ofNullable(chosen),
+                width,
+                height,
+                FINE,
+                words,
+                true);
     }
 
     private static ScreenPicture picture(ScreenKind kind, Facing facing, String chosen) {

@@ -37,6 +37,10 @@ public final class RowCoverage {
     private final Cells cells;
     private final ZoneSet asked;
     private final List<Remark> remarks;
+    /** Of all zones, once somebody has asked: a picture asks with every change, mostly of rows that have not changed. */
+    private volatile Tally tallyOfAll;
+
+    private volatile Areas areasOfAll;
 
     private RowCoverage(
             Row row,
@@ -246,6 +250,16 @@ public final class RowCoverage {
 
     /** What was seen of the surface of these zones of all airfoils. */
     public Areas areas(ZoneSet zones) {
+        if (!zones.equals(zoning.all())) {
+            return summed(zones);
+        }
+        if (areasOfAll == null) {
+            areasOfAll = summed(zones);
+        }
+        return areasOfAll;
+    }
+
+    private Areas summed(ZoneSet zones) {
         double reach = 0;
         double seen = 0;
         double maybe = 0;
@@ -273,6 +287,16 @@ public final class RowCoverage {
 
     /** The states of these zones, counted over all airfoils. */
     public Tally tally(ZoneSet zones) {
+        if (!zones.equals(zoning.all())) {
+            return counted(zones);
+        }
+        if (tallyOfAll == null) {
+            tallyOfAll = counted(zones);
+        }
+        return tallyOfAll;
+    }
+
+    private Tally counted(ZoneSet zones) {
         return IntStream.rangeClosed(1, row.count())
                 .mapToObj(n -> tally(n, zones))
                 .reduce(Tally.NONE, Tally::plus);

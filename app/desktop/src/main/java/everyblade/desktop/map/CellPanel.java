@@ -118,9 +118,10 @@ public final class CellPanel extends JComponent {
         repaint();
     }
 
-    /** Whether those who do not see it are told what shares are seen; they are until something else is said. */
+    /** Whether it tells how much is seen; it does until something else is said. */
     public void tellFigures(boolean tells) {
         figures = tells;
+        renew();
     }
 
     /** Selects a cell, or none for null, without telling those who wait for a person to do so. */
@@ -243,7 +244,7 @@ public final class CellPanel extends JComponent {
         }
         Lens lens = stage.lens();
         ScreenView view = new ScreenView(
-                style, chosen, getWidth() / lens.fit(), getHeight() / lens.fit(), FINE / lens.scale(), words);
+                style, chosen, getWidth() / lens.fit(), getHeight() / lens.fit(), FINE / lens.scale(), words, figures);
         Optional<ScreenPicture> before = stage.picture();
         ScreenPicture next = before.isPresent()
                 ? before.get().after(kind, coverage.get(), view)

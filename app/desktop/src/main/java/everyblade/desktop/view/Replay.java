@@ -11,12 +11,11 @@ import java.util.TreeMap;
 
 /**
  * A job as it stood after each of its entries. Some of these states are kept, so that any other is not far from one: going
- * on by an entry costs what the entry changes, going elsewhere at most {@link #APART} of that or one coverage anew. For one
- * thread at a time.
+ * on from it costs what the entries between change, going further one coverage anew. For one thread at a time.
  */
 public final class Replay {
 
-    /** States are kept so many entries apart, and so many of those that were asked for last. */
+    /** States are kept so many entries apart, and twice so many of those that were asked for last. */
     static final int APART = 64;
 
     private static final int MOST_APART = 1024;
@@ -51,24 +50,28 @@ public final class Replay {
     public JobState at(int k) {
         JobState near = nearest(k);
         int from = near.fold().entries().size();
-        if (k - from <= APART) {
-            for (int next = from + 1; next <= k; next++) {
-                near = after(near, next);
-            }
+        if (from == k) {
             return near;
         }
         Fold fold = near.fold();
         for (int next = from + 1; next <= k; next++) {
             fold = with(fold, next);
         }
-        return keep(k, last.at(fold, anew(fold)));
+        Coverage coverage = k - from <= APART ? near.coverage().after(fold.situation()) : anew(fold);
+        return keep(k, last.at(fold, coverage));
     }
 
-    /** The states after entry {@code k}, so many at most. */
-    public List<JobState> after(int k, int count) {
+    /**
+     * Some of the states after entry {@code k}.
+     *
+     * @param count how many, at most
+     * @param stride how many entries from one to the next; the last entry of all is not passed over
+     */
+    public List<JobState> after(int k, int count, int stride) {
         List<JobState> states = new ArrayList<>();
-        for (int next = k + 1; next <= Math.min(k + count, length()); next++) {
-            states.add(at(next));
+        for (int at = k; at < length() && states.size() < count; ) {
+            at = Math.min(length(), at + stride);
+            states.add(at(at));
         }
         return states;
     }
@@ -80,11 +83,6 @@ public final class Replay {
                         && recentOne.getKey() > keptOne.fold().entries().size()
                 ? recentOne.getValue()
                 : keptOne;
-    }
-
-    private JobState after(JobState before, int k) {
-        Fold fold = with(before.fold(), k);
-        return keep(k, last.at(fold, before.coverage().after(fold.situation())));
     }
 
     private Fold with(Fold fold, int k) {

@@ -1,7 +1,7 @@
 package everyblade.desktop.view;
 
 /**
- * Where a replay is. It never goes on to a state that is not worked out yet: it waits, and leaves nothing out.
+ * Where a replay is. It never goes on to a state that is not worked out yet, but waits for it.
  *
  * @param at how many entries have been shown, with the share of the next one; 0 to {@code length}
  * @param length how many entries there are
@@ -9,6 +9,8 @@ package everyblade.desktop.view;
  * @param playing whether it goes on by itself
  */
 public record ReplayClock(double at, int length, double speed, boolean playing) {
+
+    private static final double MOST_STATES = 32;
 
     /** Stopped at the end of a record. */
     public static ReplayClock atEnd(int length) {
@@ -18,6 +20,11 @@ public record ReplayClock(double at, int length, double speed, boolean playing) 
     /** The state that is shown. */
     public int entry() {
         return (int) at;
+    }
+
+    /** How many entries lie between two states that are shown: no more of them in a second than an eye can tell. */
+    public int stride() {
+        return Math.max(1, (int) Math.ceil(speed / MOST_STATES));
     }
 
     /** How much of the way to the next state is gone, 0 to below 1. */

@@ -12,6 +12,7 @@ import java.util.Optional;
 public record ReplayFrame(JobState state, Optional<RotorPose> pose, Optional<TipSight.Aim> aim) {
 
     public static ReplayFrame of(JobState state) {
+        state.coverage().tally(); // a picture tells it, and whoever shows one has no time to count
         return new ReplayFrame(state, RotorPose.of(state.situation()), TipSight.aim(state));
     }
 

@@ -63,9 +63,9 @@ final class BothSidesPanel {
         saidTitle.setLabelFor(said);
         panel.add(figures, "wmin 0");
         panel.add(title);
-        panel.add(risks.scrolled(), "h 90:300:");
+        panel.add(risks.scrolled(), "wmin 0, h 90:300:");
         panel.add(saidTitle);
-        panel.add(said.scrolled(), "h 60:130:");
+        panel.add(said.scrolled(), "wmin 0, h 60:130:");
         panel.add(form.component(), "wmin 0");
         JButton other = Texts.button(words.say("review.compare"));
         other.setName("review.compare");

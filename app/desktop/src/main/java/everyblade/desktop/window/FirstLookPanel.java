@@ -55,12 +55,12 @@ final class FirstLookPanel {
         title.setLabelFor(wanted);
         panel.add(title);
         panel.add(form.component(), "wmin 0");
-        panel.add(wanted.scrolled(), "h 50:110:");
+        panel.add(wanted.scrolled(), "wmin 0, h 50:110:");
         JButton all = Texts.button(words.say("review.showAll") + " ("
                 + KeyNames.of(ReviewKey.SHOW_ALL.keys().get(0), words) + ")");
         all.setName("review.showAll");
         all.addActionListener(pressed -> showAll.run());
-        panel.add(all, "hmin 40");
+        panel.add(all, "wmin 0, hmin 40");
     }
 
     private void titled(String key, LineList<?> list) {
@@ -68,7 +68,7 @@ final class FirstLookPanel {
         title.setLabelFor(list);
         list.getAccessibleContext().setAccessibleName(words.say(key));
         panel.add(title);
-        panel.add(list.scrolled(), "h 80:300:");
+        panel.add(list.scrolled(), "wmin 0, h 80:300:");
     }
 
     private String text(Logged logged) {

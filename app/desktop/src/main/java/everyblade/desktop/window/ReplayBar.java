@@ -203,7 +203,7 @@ final class ReplayBar {
         }
         clock = clock.later(seconds, ready.peekLast().entries());
         int first = ready.peekFirst().entries();
-        while (ready.size() > 1 && ready.peekFirst().entries() < clock.entry()) {
+        while (ready.size() > 1 && second().orElseThrow().entries() <= clock.entry()) {
             ready.removeFirst();
         }
         if (ready.peekFirst().entries() != first) {
@@ -217,10 +217,20 @@ final class ReplayBar {
         workAhead();
     }
 
+    private Optional<ReplayFrame> second() {
+        return ready.stream().skip(1).findFirst();
+    }
+
+    /** Where rotor and scope tip are on their way from the state that is shown to the next one. */
     private Optional<RotorPose> pose() {
-        Optional<RotorPose> here = ready.peekFirst().pose();
-        Optional<RotorPose> next = ready.stream().skip(1).findFirst().flatMap(ReplayFrame::pose);
-        return here.isPresent() && next.isPresent() ? Optional.of(here.get().towards(next.get(), clock.share())) : here;
+        ReplayFrame here = ready.peekFirst();
+        Optional<ReplayFrame> next = second();
+        Optional<RotorPose> there = next.flatMap(ReplayFrame::pose);
+        if (here.pose().isEmpty() || there.isEmpty()) {
+            return here.pose();
+        }
+        double share = (clock.at() - here.entries()) / (next.get().entries() - here.entries());
+        return Optional.of(here.pose().get().towards(there.get(), Math.max(0, Math.min(1, share))));
     }
 
     private void workAhead() {
@@ -230,10 +240,13 @@ final class ReplayBar {
         }
         working = true;
         int mine = ++asked;
+        int stride = clock.stride();
         int count = Math.max(LEAST_AT_ONCE, Math.min(MOST_AT_ONCE, ready.size()));
         door.latest(
                 "replay",
-                () -> replay.after(last, count).stream().map(ReplayFrame::of).toList(),
+                () -> replay.after(last, count, stride).stream()
+                        .map(ReplayFrame::of)
+                        .toList(),
                 frames -> {
                     if (mine == asked) {
                         working = false;

@@ -17,12 +17,16 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
-/** All rows as they were at a moment, and the row in view as it stood then: one cell is selected in both. */
+/**
+ * All rows as they were at a moment, and the row in view as it stood then: one cell is selected in both. The rows are
+ * unrolled, so that they stay where they are while they fill and only the wheel turns: what changes is then painted within
+ * a frame.
+ */
 final class ReplayMap {
 
     private final JPanel panel =
             new JPanel(new MigLayout("insets 4 8 4 0, fill, gap 8", "[grow 64, fill][grow 36, fill]", "[grow, fill]"));
-    private final CellPanel rows;
+    private final CellPanel rows = new CellPanel(ScreenKind.STRIPS);
     private final CellPanel wheel = new CellPanel(ScreenKind.WHEEL);
     private final JLabel inView = new JLabel();
     private final Words words;
@@ -32,7 +36,6 @@ final class ReplayMap {
     ReplayMap(Words words, Supplier<Choices> choices, Consumer<CellAt> select) {
         this.words = words;
         Choices chosen = choices.get();
-        this.rows = new CellPanel(chosen.strips() ? ScreenKind.STRIPS : ScreenKind.RINGS);
         MapStyle style = new MapStyle(
                 Looks.theme(chosen), chosen.fromAhead() ? Facing.FORWARD_LOOKING_AFT : Facing.AFT_LOOKING_FORWARD);
         rows.setName("map");
@@ -75,7 +78,7 @@ final class ReplayMap {
         }
     }
 
-    /** Whether those who do not see it are told what shares are seen. */
+    /** Whether it tells how much is seen. */
     void tellFigures(boolean tells) {
         rows.tellFigures(tells);
         wheel.tellFigures(tells);

@@ -128,6 +128,7 @@ final class ReviewScreen {
         split.setBorder(null);
         split.setResizeWeight(1);
         map.component().setMinimumSize(new Dimension(300, 200));
+        map.component().setPreferredSize(new Dimension(500, 500));
         right.setMinimumSize(new Dimension(320, 200));
         right.setPreferredSize(new Dimension(WIDTH, 500));
         replay.component().setBorder(BorderFactory.createEmptyBorder());

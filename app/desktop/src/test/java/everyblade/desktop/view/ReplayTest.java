@@ -67,10 +67,13 @@ class ReplayTest {
                 assertThat(states(state)).as("after entry %d", first + k).isEqualTo(then.get(k));
             }
             assertThat(replay.at(0).fold().entries()).isEmpty();
-            assertThat(replay.after(first, 3))
+            assertThat(replay.after(first, 3, 1))
                     .extracting(state -> state.fold().entries().size())
                     .containsExactly(first + 1, first + 2, first + 3);
-            assertThat(replay.after(replay.length(), 3)).isEmpty();
+            assertThat(replay.after(replay.length() - 5, 9, 4))
+                    .extracting(state -> state.fold().entries().size())
+                    .containsExactly(replay.length() - 1, replay.length());
+            assertThat(replay.after(replay.length(), 3, 1)).isEmpty();
         }
     }
 
