@@ -30,9 +30,8 @@ final class Answerable {
     }
 
     private static boolean isOddlyTimed(List<Logged> entries, Logged logged) {
-        boolean back = logged.number() > 1
-                && (logged.at().isBefore(entries.get(logged.number() - 2).at())
-                        || EntryTime.clockRanBack(entries.get(logged.number() - 2), logged));
+        boolean back = entries.subList(0, logged.number() - 1).stream()
+                .anyMatch(before -> logged.at().isBefore(before.at()) || EntryTime.clockRanBack(before, logged));
         return back
                 || logged.written()
                         .filter(written ->

@@ -34,7 +34,7 @@ final class Answer {
         blocks.add(shares(job));
         blocks.add(new Block.Paragraph(Words.of(terms(job))));
         blocks.add(new Block.Heading(2, "What was found"));
-        blocks.addAll(listed(Findings.lines(job), "Nothing was entered as found.", "Findings"));
+        blocks.addAll(listed(Findings.lines(job), Findings.none(job), "Findings"));
         blocks.add(new Block.Heading(2, "What is open"));
         blocks.addAll(listed(Closing.lines(job.closing()), "Nothing.", "Closing list"));
         List<String> said = Closing.onlySaid(job.closing());

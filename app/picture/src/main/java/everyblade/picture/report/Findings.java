@@ -49,12 +49,24 @@ final class Findings {
                 .toList();
     }
 
+    /** That nothing was found, with what was and no longer counts. */
+    static String none(Reported job) {
+        long gone = job.fold().entries().stream()
+                .filter(logged ->
+                        logged.entry() instanceof Entry.Find && job.fold().isVoid(logged.number()))
+                .count();
+        return gone == 0
+                ? "Nothing was entered as found."
+                : "Nothing that counts was entered as found; " + Telling.count((int) gone, "finding")
+                        + (gone == 1 ? " was" : " were") + " taken out.";
+    }
+
     static List<Block> of(Reported job) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "Findings"));
         List<Finding> findings = all(job);
         if (findings.isEmpty()) {
-            blocks.add(new Block.Paragraph(Words.of("Nothing was entered as found. Nothing found is not the same as"
+            blocks.add(new Block.Paragraph(Words.of(none(job) + " Nothing found is not the same as"
                     + " nothing there: see what was not seen, and that on dirty parts less is found than on clean"
                     + " ones.")));
         } else {

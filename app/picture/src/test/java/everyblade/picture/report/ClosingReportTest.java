@@ -124,13 +124,14 @@ class ClosingReportTest {
         assertThat(pageOne(
                         "crack 3 all 2",
                         "void 10 because mistaken",
-                        "noaccess all 2-4 because hidden by the struts",
+                        "noaccess all 2-4 because ok",
                         "refer is it in",
                         "settle 13 because ok"))
                 .contains("INCOMPLETE: 1 question; 1 entry taken out; 1 acceptance whose reason does not hold.")
+                .contains("Nothing that counts was entered as found; 1 finding was taken out.")
                 .contains("What was taken away, accepted or only said")
                 .contains("a finding, entry 10, crack 3 all 2, was taken out, because mistaken, entry 11 by Tester")
-                .contains("because hidden by the struts, which is not so: 3 cells, 3 of these can be seen through")
+                .contains("accepted as not seen with no reason in words: ok (3 cells, 3 of these can be seen through")
                 .contains("entry 13, refer is it in, was settled without a word of who decided what: because ok");
     }
 

@@ -104,7 +104,7 @@ record OpenTimes(Fold fold, Coverage coverage) {
 
     /** Entries whose time is before that of the entry before them, or that were typed while the clock stood earlier. */
     private List<Logged> back() {
-        List<Logged> entries = fold.entries();
+        List<Logged> entries = counting();
         List<Logged> back = new ArrayList<>();
         for (int i = 1; i < entries.size(); i++) {
             Logged before = entries.get(i - 1);
@@ -116,7 +116,7 @@ record OpenTimes(Fold fold, Coverage coverage) {
     }
 
     private String backTold(Logged first, List<Logged> all) {
-        Logged before = fold.entries().get(first.number() - 2);
+        Logged before = before(first);
         String clock = EntryTime.clockRanBack(before, first)
                 ? ": the machine's clock said " + EntryTime.told(first.written().orElseThrow())
                         + " when it was typed, and "
@@ -130,7 +130,7 @@ record OpenTimes(Fold fold, Coverage coverage) {
     }
 
     private List<Logged> toCome() {
-        return fold.entries().stream()
+        return counting().stream()
                 .filter(logged -> logged.written()
                         .filter(written -> EntryTime.isToCome(logged.at(), written))
                         .isPresent())
@@ -153,7 +153,7 @@ record OpenTimes(Fold fold, Coverage coverage) {
     /** A record made from paper says so; single entries that were typed long after ask for a word. */
     private List<OpenItem> longAfter(Several several) {
         List<Logged> back = back();
-        List<Logged> late = fold.entries().stream()
+        List<Logged> late = counting().stream()
                 .filter(logged -> isLongAfter(logged) && !back.contains(logged))
                 .toList();
         if (late.isEmpty()) {

@@ -447,4 +447,16 @@ class PlantedFaultsTest {
                 .singleElement()
                 .satisfies(item -> assertThat(item.line()).contains("time runs back", "note then", "4 days later"));
     }
+
+    @Test
+    void ofATimeAreGoneWithTheEntryThatIsVoid() {
+        ToldRecord record = whole().after(Duration.ofHours(-2))
+                .at("note back")
+                .after(Duration.ofHours(2))
+                .enter("note on");
+
+        assertThat(record.closing().of(Kind.TIME)).hasSize(1);
+        assertThat(record.enter("void 12 because the watch was wrong").closing().items())
+                .isEmpty();
+    }
 }
