@@ -17,7 +17,7 @@ import java.util.Locale;
  *
  * @param lessons in the order in which they are best done
  */
-record Course(List<Lesson> lessons) {
+public record Course(List<Lesson> lessons) {
 
     private static final String FILE = "course.json";
 
@@ -29,10 +29,10 @@ record Course(List<Lesson> lessons) {
      * @param recipe of its damage
      * @param why it is there, in a sentence
      */
-    record Lesson(String model, Drill drill, Recipe recipe, String why) {}
+    public record Lesson(String model, Drill drill, Recipe recipe, String why) {}
 
     /** The course as it lies in the program. */
-    static Course shipped() {
+    public static Course shipped() {
         try (InputStream in = Course.class.getResourceAsStream(FILE)) {
             List<Lesson> lessons = new ArrayList<>();
             for (JsonNode node : new JsonMapper().readTree(in).path("drills")) {

@@ -1,32 +1,18 @@
 package everyblade.desktop.command;
 
-import everyblade.core.entry.Settings;
-import everyblade.core.surface.UnusableShape;
 import everyblade.practice.drill.Drill;
 import everyblade.practice.drill.Reachable;
 import everyblade.practice.drill.Truth;
-import everyblade.practice.drill.Truths;
 import everyblade.practice.harm.HarmKind;
 import everyblade.practice.harm.Recipe;
-import everyblade.record.Beginning;
-import everyblade.record.Frozen;
-import everyblade.record.FrozenFile;
-import everyblade.record.JobFolder;
-import everyblade.record.Problem;
-import everyblade.record.RecordKind;
-import everyblade.record.drill.DrillFile;
-import everyblade.record.drill.Sealed;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.View;
 import java.nio.file.Path;
-import java.security.SecureRandom;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -109,21 +95,7 @@ final class DrillNewCommand implements Callable<Integer> {
         Shelf.Chosen chosen =
                 everyblade.shelf().choose(ofCourse.map(Course.Lesson::model).orElse(model));
         Course.Lesson lesson = ofCourse.orElseGet(() -> own(chosen.model(), words.isPresent()));
-        SecureRandom chance = new SecureRandom();
-        Truth truth;
-        try {
-            truth = Truths.of(
-                    chosen.scene(),
-                    lesson.recipe(),
-                    Reachable.faces(chosen.scene(), lesson.drill().views()),
-                    seed == null ? chance.nextLong() : seed);
-        } catch (UnusableShape unusable) {
-            throw new Failure("--model " + lesson.model() + ": " + unusable.getMessage());
-        }
-        byte[] random = new byte[Sealed.RANDOM];
-        chance.nextBytes(random);
-        Sealed sealed = Sealed.of(DrillFile.write(truth), words.orElse(""), random);
-        start(chosen, lesson.drill(), sealed, who);
+        Truth truth = new DrillMaker(around).make(path, chosen, lesson, words, Optional.ofNullable(seed), who);
         around.out()
                 .println("made " + path + ": DRILL, " + lesson.drill().title() + ", "
                         + chosen.model().name());
@@ -207,29 +179,5 @@ final class DrillNewCommand implements Callable<Integer> {
                         + DAMAGE.stream()
                                 .map(kind -> kind.name().toLowerCase(Locale.ROOT))
                                 .collect(Collectors.joining(", "))));
-    }
-
-    private void start(Shelf.Chosen chosen, Drill drill, Sealed sealed, String who) {
-        TreeMap<String, FrozenFile> meshes = new TreeMap<>();
-        chosen.meshes().forEach((name, bytes) -> meshes.put(name, FrozenFile.of(bytes)));
-        Beginning beginning = new Beginning(
-                around.clock().instant(),
-                who,
-                chosen.model().id(),
-                "DRILL",
-                drill.title() + ": " + drill.task(),
-                Settings.of(Map.of("detail", Settings.DETAIL)).values(),
-                Optional.empty());
-        Frozen frozen = new Frozen(
-                FrozenFile.of(chosen.bytes()),
-                meshes,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(FrozenFile.of(DrillFile.write(drill, sealed))));
-        Optional<Problem> problem =
-                new JobFolder(around.disk(), around.path(path), RecordKind.DRILL).start(beginning, frozen);
-        if (problem.isPresent()) {
-            throw new Failure(problem.get().message());
-        }
     }
 }

@@ -62,6 +62,11 @@ final class Places {
         return free("job-" + LocalDate.ofInstant(around.clock().instant(), ZoneId.systemDefault()));
     }
 
+    /** A folder for the next drill that is not there yet. */
+    Path proposedDrill() {
+        return free("drill-" + LocalDate.ofInstant(around.clock().instant(), ZoneId.systemDefault()));
+    }
+
     private Path free(String name) {
         Path first = jobs().resolve(name);
         return Files.exists(first)

@@ -52,6 +52,9 @@ final class Rehearsal {
         public void newJob() {}
 
         @Override
+        public void practise() {}
+
+        @Override
         public void author() {}
 
         @Override

@@ -27,6 +27,9 @@ final class StartPanel {
 
         void newJob();
 
+        /** Shows the drills of the course. */
+        void practise();
+
         /** Asks for the folder of an engine model, and shows it as it is written. */
         void author();
 
@@ -52,6 +55,7 @@ final class StartPanel {
         demo.ifPresent(job -> button(buttons, words, "start.demo", () -> doing.open(job)));
         button(buttons, words, "start.open", () -> doing.choose(false));
         button(buttons, words, "start.review", () -> doing.choose(true));
+        button(buttons, words, "start.drill", doing::practise);
         button(buttons, words, "start.author", doing::author);
         return buttons;
     }

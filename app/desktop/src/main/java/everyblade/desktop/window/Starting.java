@@ -1,14 +1,19 @@
 package everyblade.desktop.window;
 
+import everyblade.desktop.command.Course.Lesson;
+import everyblade.desktop.command.DrillMaker;
+import everyblade.desktop.command.DrillRecord;
 import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
 import everyblade.desktop.view.NewJob;
+import everyblade.desktop.view.Practising;
 import everyblade.desktop.words.Words;
 import everyblade.json.Problem;
 import everyblade.json.jar.CodeJar;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What a person does on the start screen of a window. */
 final class Starting implements StartPanel.Doing {
@@ -60,6 +65,29 @@ final class Starting implements StartPanel.Doing {
             window.author(folder);
             window.authoring().ifPresent(AuthorScreen::watch);
         });
+    }
+
+    @Override
+    public void practise() {
+        CoursePanel course = new CoursePanel(words(), this::practise, window::startAgain);
+        window.middle(course.component());
+        course.focus();
+    }
+
+    private void practise(Lesson lesson) {
+        String by = window.choices().by().isBlank()
+                ? words().say("drill.trainee")
+                : window.choices().by();
+        door.run(
+                words().say("wait.open"),
+                () -> {
+                    Path folder = places.proposedDrill();
+                    new DrillMaker(around).make(folder, shelf, lesson, by);
+                    DrillRecord drill = DrillRecord.read(around, folder);
+                    MainWindow.Opened opened = window.opened(drill);
+                    return Map.entry(opened, new Practising(drill, drill.truth(Optional.empty())));
+                },
+                made -> window.practise(made.getValue(), made.getKey()));
     }
 
     @Override

@@ -25,6 +25,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -33,6 +34,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -308,5 +310,23 @@ class DrillScreenTest {
         assertThat(again.moment().orElseThrow().shafts())
                 .containsEntry(
                         "shaft", practising.moment().orElseThrow().shafts().get("shaft"));
+    }
+
+    @Test
+    void the_course_is_offered_with_what_each_drill_is_for() {
+        List<String> begun = new ArrayList<>();
+        CoursePanel course = Offscreen.on(() -> new CoursePanel(
+                Words.of(Locale.ENGLISH), lesson -> begun.add(lesson.drill().title()), () -> {}));
+
+        Offscreen.on(() -> {
+            Offscreen.find(course.component(), JButton.class, "drill.course.begin")
+                    .doClick();
+            return null;
+        });
+
+        assertThat(begun).containsExactly("Turning and counting");
+        assertThat(texts(course.component()))
+                .filteredOn(text -> text.startsWith("Lesson"))
+                .hasSize(12);
     }
 }
