@@ -82,7 +82,7 @@ final class Sayings {
     private Stream<Saying> rounds(int landmark) {
         Entry round = new Entry.Round(new Said<>(landmark, 1), Optional.empty(), Optional.empty());
         double full = state.spool(row).map(Spool::normal).orElse(Direction.CW).sign() * TURN;
-        return Seating.of(state, problem, work.option()).flatMap(there -> {
+        return Seating.of(state, row, work.option()).flatMap(there -> {
             Stream<Saying> unknown = Stream.of(new Saying(
                     with(unsaid(there), round),
                     OptionalInt.of(landmark),
@@ -215,7 +215,7 @@ final class Sayings {
         }
         double doubt = Math.ceil(problem.slack().below() + problem.slack().above());
         double sweep = state.usual(row).sign() * doubt;
-        return Seating.of(state, problem, work.option()).limit(1).flatMap(there -> {
+        return Seating.of(state, row, work.option()).limit(1).flatMap(there -> {
             Saying degrees = new Saying(
                     with(there.entries(), steered.watched(turn(sweep))),
                     OptionalInt.empty(),
@@ -255,13 +255,13 @@ final class Sayings {
 
     /** What comes first so that the scope tip is there and it is known where the row stands. */
     private Stream<Ready> ready() {
-        Stream<Ready> known = Seating.of(state, problem, work.option())
+        Stream<Ready> known = Seating.of(state, row, work.option())
                 .filter(there -> there.after().place(row).isPresent())
                 .map(there -> new Ready(there, OptionalInt.empty()));
         if (state.place(row).isPresent() && !problem.turns()) {
             return known;
         }
-        return Stream.concat(known, Seating.of(state, problem, work.option()).flatMap(this::identified));
+        return Stream.concat(known, Seating.of(state, row, work.option()).flatMap(this::identified));
     }
 
     private Stream<Ready> identified(Seating there) {

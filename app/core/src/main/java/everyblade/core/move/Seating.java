@@ -30,14 +30,14 @@ record Seating(List<Entry> entries, double closing, double way, RemainingState a
      * The ways of getting there: at once, and after the count was closed on an airfoil that is known. That comes first where
      * the count would stay open while another shaft is turned, or none.
      */
-    static Stream<Seating> of(RemainingState state, RotationProblem problem, ViewOption option) {
+    static Stream<Seating> of(RemainingState state, Row row, ViewOption option) {
         Stream<Seating> atOnce = Stream.of(new Closed(List.of(), 0)).flatMap(none -> said(state, option, none));
         if (!open(state)) {
             return atOnce;
         }
         Row seen = state.now().seat().orElseThrow().row();
         Stream<Seating> closed = closed(state, seen).flatMap(first -> said(state, option, first));
-        boolean leaves = !seen.spool().equals(problem.row().spool()) || !problem.turns();
+        boolean leaves = !seen.spool().equals(row.spool()) || !RemainingState.turns(row);
         return leaves && state.anyUnknown() ? Stream.concat(closed, atOnce) : Stream.concat(atOnce, closed);
     }
 

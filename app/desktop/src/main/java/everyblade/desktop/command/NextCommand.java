@@ -25,6 +25,13 @@ final class NextCommand implements Callable<Integer> {
     @Option(names = "--json", description = "prints JSON")
     private boolean json;
 
+    @Option(
+            names = "--finding",
+            paramLabel = "K",
+            description =
+                    "instead, from where the finding of entry K is seen most squarely, and from where its other face")
+    private Integer finding;
+
     NextCommand(Surroundings around) {
         this.around = around;
     }
@@ -33,6 +40,15 @@ final class NextCommand implements Callable<Integer> {
     public Integer call() {
         OpenedJob opened = OpenedJob.read(around, job);
         Coverage coverage = opened.coverage();
+        if (finding != null) {
+            FindingLook look = FindingLook.of(opened, coverage, finding);
+            if (json) {
+                around.out().println(JsonText.of(look.json()));
+            } else {
+                look.text().forEach(around.out()::println);
+            }
+            return Commands.FINE;
+        }
         Plan plan = PlanBuilder.of(opened.fold(), coverage, opened.prices());
         if (json) {
             around.out().println(JsonText.of(PlanJson.of(plan, coverage.situation())));

@@ -122,6 +122,35 @@ class NextCommandTest {
     }
 
     @Test
+    void tellsFromWhereAFindingIsSeenBest() throws IOException {
+        console.job("view p-r", "datum r 1", "nick 4 tip", "skip 10");
+
+        Ran told = console.run("next", "job", "--finding", "3");
+
+        assertThat(told.outLines())
+                .first()
+                .asString()
+                .isEqualTo(
+                        "# blade 4 of r, tip: seen most squarely through p-r, standing at 90.0° on the clock, 100 % of"
+                                + " it in sight");
+        console.write("look.txt", told.out());
+        assertThat(console.run("log", "job", "--file", "look.txt").status()).isZero();
+        JsonNode json = new ObjectMapper()
+                .readTree(console.run("next", "job", "--finding", "3", "--json").out());
+        assertThat(json.get("faces").get(0).get("from").get("view").textValue()).isEqualTo("p-r");
+    }
+
+    @Test
+    void refusesAnEntryThatIsNoFinding() {
+        console.job("view p-r", "datum r 1");
+
+        Ran told = console.run("next", "job", "--finding", "2");
+
+        assertThat(told.status()).isEqualTo(2);
+        assertThat(told.err()).contains("--finding 2: entry 2 is no finding that counts");
+    }
+
+    @Test
     void namesTheAirfoilAndTheViewWhereNothingIsCountedYet() throws IOException {
         console.job("view p-r", NO_VANES);
 

@@ -1,0 +1,115 @@
+package everyblade.core.move;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import everyblade.core.Engines;
+import everyblade.core.Job;
+import everyblade.core.ShapedEngine;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.entry.EntryText;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.entry.Zoning;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
+import everyblade.spi.Station;
+import everyblade.spi.Station.Heading;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class SquarestTest {
+
+    private static final Station AHEAD = ShapedEngine.station("ahead", -15, 138, new Heading(1, 0.3, -0.4), 0, 0);
+    private static final Station LEFT = ShapedEngine.station("left", -15, 128, new Heading(1, -0.4, -0.1), 0, 0);
+
+    private final Job job = new Job(new ShapedEngine()
+            .row("r", RowKind.ROTOR, 12, 35, 0)
+            .view("front", "r", AHEAD, LEFT)
+            .built());
+
+    private final Row row = job.fold().situation().engine().rows().get("r");
+    private final Zoning zoning = Zoning.of(row);
+
+    private Squarest of(int airfoil, ZoneSet zones) {
+        return Squarest.of(job.fold(), job.coverage(), row, airfoil, zones).orElseThrow();
+    }
+
+    /** How much of the surface of these zones of airfoil 1 is seen wholly, facet by facet, after these lines. */
+    private double share(ZoneSet zones, String... lines) {
+        RowCoverage seen = job.another().enter(lines).coverage().row("r");
+        var mesh = job.coverage().sights().scene(row).row().airfoil();
+        var facets = job.coverage().sights().scene(row).facets();
+        double all = 0;
+        double shown = 0;
+        for (int facet : IntStream.range(0, mesh.faceCount()).toArray()) {
+            all += zones.contains(mesh.zone(facet)) ? facets.area(facet) : 0;
+            shown += zones.contains(mesh.zone(facet)) && seen.sees(1, facet) ? facets.area(facet) : 0;
+        }
+        return shown / all;
+    }
+
+    @Test
+    void whatItSaysBringsThePartIntoSight() {
+        job.enter("view front", "datum r 1", "skip 40");
+        for (int side = 0; side < 2; side++) {
+            ZoneSet zones = zoning.side(side);
+            Squarest best = of(1, zones);
+            Job there = job.another().enter("view front", "datum r 1", "skip 40");
+            best.entries().forEach(entry -> there.enter(EntryText.of(entry)));
+
+            assertThat(there.fold().situation().seat().orElseThrow().station().map(Station::id))
+                    .isEqualTo(best.station());
+            assertThat(share(
+                            zones,
+                            "view front",
+                            "datum r 1",
+                            "at " + best.station().get(),
+                            "skip to " + best.reading().orElseThrow(),
+                            "look"))
+                    .as("only facets count that are seen wholly")
+                    .isBetween(best.share() - 0.15, best.share() + 0.01);
+            assertThat(best.share()).isPositive();
+            assertThat(best.slant().orElseThrow()).isBetween(0.0, 60.0);
+        }
+    }
+
+    /** What is seen at all is seen within 60° from square, so nothing that is seen can be worth less than half its surface. */
+    @Test
+    void noOtherPlaceShowsSoMuchThatItMustBeMoreSquare() {
+        job.enter("view front", "datum r 1");
+        ZoneSet zones = zoning.side(1);
+        Squarest best = of(1, zones);
+        double square = best.share() * Math.cos(Math.toRadians(best.slant().orElseThrow()));
+        for (String station : new String[] {"ahead", "left"}) {
+            for (int reading = 0; reading < 360; reading += 15) {
+                double share = share(
+                        zones, "view front", "datum r 1", "at " + station, "skip on to " + (reading + 0.5), "look");
+                assertThat(share).as("%s at %d°", station, reading).isLessThanOrEqualTo(1);
+                assertThat(share * Math.cos(Math.toRadians(60)))
+                        .as("%s at %d°", station, reading)
+                        .isLessThanOrEqualTo(square + 1e-9);
+            }
+        }
+    }
+
+    @Test
+    void ofARowThatNobodyIdentifiedItTellsTheStationButNoReading() {
+        Squarest best = of(3, zoning.side(0));
+
+        assertThat(best.reading()).isEmpty();
+        assertThat(best.entries()).extracting(EntryText::of).first().isEqualTo("view front");
+    }
+
+    @Test
+    void whereNothingIsComputedTheAirfoilIsBroughtToTheReference() {
+        Job declared =
+                new Job(new Engines().rotor("c1", 36).view("v", "c1", 118, 2).built()).enter("view v", "datum c1 1");
+        Row blades = declared.fold().situation().engine().rows().get("c1");
+
+        Squarest best = Squarest.of(declared.fold(), declared.coverage(), blades, 4, new ZoneSet(1))
+                .orElseThrow();
+
+        assertThat(best.clock()).isEqualTo(118);
+        assertThat(best.slant()).isEmpty();
+        assertThat(best.entries()).extracting(EntryText::of).containsExactly("skip back to 330", "look");
+    }
+}
