@@ -33,7 +33,11 @@ final class ReportCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
     private Path job;
 
-    @Option(names = "--out", required = true, paramLabel = "F", description = "the file to write: .pdf or .html")
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "F.pdf",
+            description = "the file to write; F.html is one file for a browser")
     private Path out;
 
     /** @param kind of record that it is of */

@@ -121,7 +121,7 @@ class SignCommandTest {
                 .contains("Signature 2: sent back by Bo Stator, Part-66 C Y.77, 2026-05-14 06:00 UTC, because blade 9");
         assertThat(words(100))
                 .contains("inspected by Ann Vane Part-66 B1 X.1234 no. 1, key ")
-                .contains("sent back by Bo Stator Part-66 C Y.77 no. 2, key " + key.substring(0, 16) + "…")
+                .contains("sent back by Bo Stator Part-66 C Y.77 no. 2, key ", key.substring(0, 12) + "…")
                 .contains("key of signature 2 " + key)
                 .doesNotContain("reviewed by");
     }

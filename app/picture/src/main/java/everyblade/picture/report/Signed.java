@@ -32,7 +32,7 @@ public record Signed(
         String key,
         List<String> wrong) {
 
-    private static final int SHORT = 16;
+    private static final int SHORT = 12;
 
     /** The key as it stands in a table; the whole of it stands under How to check this report. */
     String shortKey() {
