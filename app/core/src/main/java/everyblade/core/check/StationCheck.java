@@ -33,7 +33,7 @@ record StationCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws)
                 Station station = view.stations().get(s);
                 Part part = new Part.StationAt(v, s);
                 String named = "the station " + station.id() + " of the view " + view.id();
-                channel.ifPresent(walls -> walls(walls, station, radius, part, named));
+                channel.ifPresent(walls -> walls(walls, view, station, radius, part, named));
                 airfoils.stream()
                         .filter(surface -> !fitsBetween(surface, station, radius))
                         .findFirst()
@@ -61,19 +61,42 @@ record StationCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws)
         return model.walls().stream().filter(wall -> wall.id().equals(id)).findFirst();
     }
 
-    private void walls(Channel channel, Station station, double radius, Part part, String named) {
+    private void walls(Channel channel, View view, Station station, double radius, Part part, String named) {
         if (!channel.reaches(station.x())) {
             return;
         }
         boolean inside = channel.holds(station.x(), station.r());
         if (!inside || channel.distance(station.x(), station.r()) < radius - ROUNDING) {
+            boolean inOpening = !inside && inOpening(view, station);
             flaws.add(new Flaw(
                     Flaw.Kind.STATION_OUTSIDE_WALLS,
                     part,
                     named + " stands " + (inside ? "too close to a wall" : "outside the walls hub and casing"),
-                    inside ? "the wall is nearer than half of the scope tip's diameter" : "there is metal",
-                    "correct its \"x\" or \"r\""));
+                    inside
+                            ? "the wall is nearer than half of the scope tip's diameter"
+                            : inOpening
+                                    ? "it is in the opening of its port, and walls count as hiding there, too"
+                                    : "there is metal",
+                    inOpening ? "put it where the opening ends within the walls" : "correct its \"x\" or \"r\""));
         }
+    }
+
+    /** Whether a station lies within the narrowest opening of its port, however far outward. */
+    private boolean inOpening(View view, Station station) {
+        return view.port()
+                .flatMap(id -> model.ports().stream()
+                        .filter(port -> port.id().equals(id))
+                        .findFirst())
+                .filter(port -> port.x().isPresent() && port.clock().isPresent())
+                .map(port -> {
+                    double turned =
+                            Math.toRadians(station.clock() - port.clock().getAsDouble());
+                    double aside = Math.hypot(station.x() - port.x().getAsDouble(), station.r() * Math.sin(turned));
+                    return Math.cos(turned) > 0
+                            && port.through().stream().allMatch(opening -> aside <= opening.diameter() / 2)
+                            && !port.through().isEmpty();
+                })
+                .orElse(false);
     }
 
     /** Whether at some clock angle of the airfoils the ball of the scope tip touches none of them. */

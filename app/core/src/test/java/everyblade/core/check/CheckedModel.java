@@ -5,6 +5,7 @@ import everyblade.spi.ChordBand;
 import everyblade.spi.Direction;
 import everyblade.spi.EngineModel;
 import everyblade.spi.MeridionalPoint;
+import everyblade.spi.Port;
 import everyblade.spi.Position;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
@@ -25,6 +26,7 @@ final class CheckedModel {
     private final List<Wall> walls = new ArrayList<>();
     private final List<Row> rows = new ArrayList<>();
     private final List<View> views = new ArrayList<>();
+    private final List<Port> ports = new ArrayList<>();
     private double diameter = 4;
 
     CheckedModel() {
@@ -111,11 +113,23 @@ final class CheckedModel {
         return view(row, 0, stations);
     }
 
+    /** All views go through this port at 12 o'clock. */
+    CheckedModel port(double x, double opening) {
+        ports.add(new Port(
+                "port",
+                "port",
+                Port.Kind.PLUG,
+                OptionalDouble.of(0),
+                OptionalDouble.of(x),
+                List.of(new Port.Opening("plug hole", opening))));
+        return this;
+    }
+
     /** @param aim stated, degrees */
     CheckedModel view(String row, double aim, Station... stations) {
         views.add(new View(
                 "view-" + row,
-                Optional.empty(),
+                ports.stream().map(Port::id).findFirst(),
                 row,
                 Optional.of("tip"),
                 0,
@@ -141,7 +155,7 @@ final class CheckedModel {
 
     private EngineModel model() {
         ScopeTip tip = new ScopeTip("tip", 90, 0, 2, 90, 640, diameter, OptionalDouble.empty());
-        return new EngineModel("m", "m", Optional.empty(), List.of(), walls, rows, List.of(tip), List.of(), views);
+        return new EngineModel("m", "m", Optional.empty(), List.of(), walls, rows, List.of(tip), ports, views);
     }
 
     List<Flaw> flaws() {

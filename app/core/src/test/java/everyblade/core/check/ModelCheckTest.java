@@ -185,6 +185,21 @@ class ModelCheckTest {
             assertThat(kinds).isEqualTo(in ? List.of(Flaw.Kind.STATION_IN_BLADES) : List.of());
         }
 
+        @ParameterizedTest
+        @CsvSource({"-20, in the opening of its port", "-24, there is metal"})
+        void in_the_opening_of_its_port_is_told_to_stand_where_that_ends(double x, String why) {
+            assertThat(new CheckedModel()
+                            .rotor("r", 20, plate(0, 0, 0.1))
+                            .port(-20, 6)
+                            .view("r", at(x, 156, 1))
+                            .flaws())
+                    .singleElement()
+                    .satisfies(flaw -> {
+                        assertThat(flaw.kind()).isEqualTo(Flaw.Kind.STATION_OUTSIDE_WALLS);
+                        assertThat(flaw.why()).contains(why);
+                    });
+        }
+
         @Test
         void ahead_of_the_walls_is_in_the_open() {
             assertThat(new CheckedModel()
