@@ -90,8 +90,8 @@ final class DrillScreen {
         JPanel left = new JPanel(new MigLayout("insets 6 8 6 4, fill, wrap", "[grow, fill]", "[][grow, fill][]"));
         left.add(new Paragraph(words.say("drill.banner", drill.title(), drill.task())), "split 2, growx, wmin 0");
         left.add(end, "growx 0, hmin 34");
-        left.add(scope, "w 520, h 520, wmin 300, hmin 240");
-        left.add(where, "wmin 0");
+        left.add(scope, "w 470, h 470, wmin 300, hmin 240");
+        left.add(where, "w 0:100:470");
         Texts.tip(scope, words.say("drill.keys"));
         job.beside(left, this::shown);
         Keys.within(job.component(), "ctrl K", scope::requestFocusInWindow);
