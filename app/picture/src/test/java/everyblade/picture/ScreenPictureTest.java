@@ -101,6 +101,25 @@ class ScreenPictureTest {
         }
     }
 
+    @ParameterizedTest
+    @CsvSource({"RINGS", "STRIPS", "WHEEL"})
+    void tells_nobody_how_much_is_seen_who_is_not_to_know_yet(ScreenKind kind) {
+        ScreenView all = view(Facing.AFT_LOOKING_FORWARD, "r4", 125, 150, MapWords.ENGLISH);
+        ScreenView blind =
+                new ScreenView(all.style(), all.chosen(), all.width(), all.height(), all.fine(), all.words(), false);
+        assertThat(told(ScreenPicture.of(kind, begun().coverage(), all))).contains("%");
+        assertThat(told(ScreenPicture.of(kind, begun().coverage(), blind))).doesNotContain("%", "not begun");
+    }
+
+    private static String told(ScreenPicture picture) {
+        return picture.scene().summary()
+                + picture.scene()
+                        .items()
+                        .filter(item -> item.shape() instanceof Text)
+                        .map(item -> ((Text) item.shape()).words())
+                        .toList();
+    }
+
     @Test
     void between_airfoils_and_beyond_the_rings_there_is_no_cell() {
         ScreenPicture picture = picture(ScreenKind.RINGS, Facing.AFT_LOOKING_FORWARD, "r5");
