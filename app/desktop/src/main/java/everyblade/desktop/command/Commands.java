@@ -10,6 +10,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
@@ -27,6 +28,39 @@ public final class Commands {
     private static final String DEBUG = "EVERYBLADE_DEBUG";
     private static final int HELP_WIDTH = 120;
 
+    /** Of all commands, in the order in which help tells them. */
+    static final List<String> NAMES = List.of(
+            "start",
+            "log",
+            "coverage",
+            "gaps",
+            "findings",
+            "close",
+            "review",
+            "compare",
+            "next",
+            "plan",
+            "photos",
+            "measure",
+            "handover",
+            "map",
+            "report",
+            "verify",
+            "pack",
+            "sign",
+            "stamp",
+            "key",
+            "models",
+            "check",
+            "new-model",
+            "show",
+            "sight",
+            "mesh",
+            "picture",
+            "drill",
+            "rehearse",
+            "ship");
+
     private Commands() {}
 
     /** Does what the arguments say, without any window, and gives the exit status; throws nothing. */
@@ -40,7 +74,7 @@ public final class Commands {
         try {
             status = arguments.length == 0
                     ? window(around, window)
-                    : line(around, window).execute(arguments);
+                    : line(around, window, arguments).execute(arguments);
         } catch (Throwable fault) {
             status = lastResort(around, fault);
         } finally {
@@ -66,50 +100,68 @@ public final class Commands {
         }
     }
 
-    /** The commands, ready to be asked. */
-    static CommandLine line(Surroundings around, Opening window) {
+    /** The command line, ready to be asked this. */
+    static CommandLine line(Surroundings around, Opening window, String... arguments) {
         Everyblade everyblade = new Everyblade(around, window);
         CommandLine line = new CommandLine(everyblade);
-        line.addSubcommand(new StartCommand(around, everyblade))
-                .addSubcommand(new LogCommand(around, RecordKind.JOB))
-                .addSubcommand(new CoverageCommand(around))
-                .addSubcommand(new GapsCommand(around))
-                .addSubcommand(new FindingsCommand(around))
-                .addSubcommand(new CloseCommand(around))
-                .addSubcommand(new ReviewCommand(around))
-                .addSubcommand(new CompareCommand(around))
-                .addSubcommand(new NextCommand(around))
-                .addSubcommand(new PlanCommand(around, everyblade))
-                .addSubcommand(new PhotosCommand(around))
-                .addSubcommand(new MeasureCommand(around))
-                .addSubcommand(new HandoverCommand(around))
-                .addSubcommand(new MapCommand(around, RecordKind.JOB))
-                .addSubcommand(new ReportCommand(around, RecordKind.JOB))
-                .addSubcommand(new VerifyCommand(around))
-                .addSubcommand(new PackCommand(around))
-                .addSubcommand(new SignCommand(around))
-                .addSubcommand(new StampCommand(around))
-                .addSubcommand(new KeyCommand(around))
-                .addSubcommand(new ModelsCommand(around, everyblade))
-                .addSubcommand(new CheckCommand(around, everyblade))
-                .addSubcommand(new NewModelCommand(around))
-                .addSubcommand(new ShowCommand(around, everyblade))
-                .addSubcommand(new SightCommand(around, everyblade))
-                .addSubcommand(new MeshCommand(around, everyblade))
-                .addSubcommand(new PictureCommand(around, everyblade))
-                .addSubcommand(DrillCommand.line(around, everyblade, window))
-                .addSubcommand(new RehearseCommand(around, window))
-                .addSubcommand(new ShipCommand(around, everyblade));
-        line.getSubcommands().get("start").getCommandSpec().usageMessage().footer(StartCommand.settingsHelp());
-        line.getSubcommands().get("log").getCommandSpec().usageMessage().footer(EntrySheet.lines());
+        // Looking through a command takes as long as many of them run, so only the one that is asked for is.
+        List<String> asked = arguments.length > 0 && NAMES.contains(arguments[0]) ? List.of(arguments[0]) : NAMES;
+        for (String name : asked) {
+            line.addSubcommand(name, command(name, around, everyblade, window));
+        }
+        footer(line, "start", StartCommand::settingsHelp);
+        footer(line, "log", EntrySheet::lines);
         line.setExpandAtFiles(false); // an entry may begin with @
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.setUsageHelpWidth(HELP_WIDTH);
         line.setOut(new PrintWriter(around.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(around.err(), true, StandardCharsets.UTF_8));
-        line.setParameterExceptionHandler((mistake, arguments) -> wrongUse(around, mistake));
+        line.setParameterExceptionHandler((mistake, said) -> wrongUse(around, mistake));
         line.setExecutionExceptionHandler((fault, at, parsed) -> stopped(around, fault));
         return line;
+    }
+
+    private static void footer(CommandLine line, String name, Supplier<String[]> lines) {
+        CommandLine command = line.getSubcommands().get(name);
+        if (command != null) {
+            command.getCommandSpec().usageMessage().footer(lines.get());
+        }
+    }
+
+    private static Object command(String name, Surroundings around, Everyblade everyblade, Opening window) {
+        return switch (name) {
+            case "start" -> new StartCommand(around, everyblade);
+            case "log" -> new LogCommand(around, RecordKind.JOB);
+            case "coverage" -> new CoverageCommand(around);
+            case "gaps" -> new GapsCommand(around);
+            case "findings" -> new FindingsCommand(around);
+            case "close" -> new CloseCommand(around);
+            case "review" -> new ReviewCommand(around);
+            case "compare" -> new CompareCommand(around);
+            case "next" -> new NextCommand(around);
+            case "plan" -> new PlanCommand(around, everyblade);
+            case "photos" -> new PhotosCommand(around);
+            case "measure" -> new MeasureCommand(around);
+            case "handover" -> new HandoverCommand(around);
+            case "map" -> new MapCommand(around, RecordKind.JOB);
+            case "report" -> new ReportCommand(around, RecordKind.JOB);
+            case "verify" -> new VerifyCommand(around);
+            case "pack" -> new PackCommand(around);
+            case "sign" -> new SignCommand(around);
+            case "stamp" -> new StampCommand(around);
+            case "key" -> new KeyCommand(around);
+            case "models" -> new ModelsCommand(around, everyblade);
+            case "check" -> new CheckCommand(around, everyblade);
+            case "new-model" -> new NewModelCommand(around);
+            case "show" -> new ShowCommand(around, everyblade);
+            case "sight" -> new SightCommand(around, everyblade);
+            case "mesh" -> new MeshCommand(around, everyblade);
+            case "picture" -> new PictureCommand(around, everyblade);
+            case "drill" -> DrillCommand.line(around, everyblade, window);
+            case "rehearse" -> new RehearseCommand(around, window);
+            case "ship" -> new ShipCommand(around, everyblade);
+            default -> throw new IllegalArgumentException("there is no command " + name);
+        };
     }
 
     private static int wrongUse(Surroundings around, ParameterException mistake) {

@@ -7,20 +7,26 @@ import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Said;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.ZoneWords;
+import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Says how much of every row was seen. */
 @Command(name = "coverage", description = "How much was seen, by row, span, side, edge and airfoil.")
 final class CoverageCommand implements Callable<Integer> {
 
     private final Surroundings around;
+
+    @Spec
+    private CommandSpec spec;
 
     @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
     private Path job;
@@ -48,21 +54,23 @@ final class CoverageCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        OpenedJob opened = OpenedJob.read(around, job);
+        Csv.requireOnly(json && csv);
+        Optional<PrintStream> doubts =
+                explained != null ? Optional.empty() : Optional.of(json || csv ? around.err() : around.out());
+        return OpenedJob.answer(around, job, doubts, spec, this::tell);
+    }
+
+    private int tell(OpenedJob opened, PrintStream out) {
         Coverage coverage = opened.coverage();
         List<RowCoverage> rows = rows(opened, coverage, Optional.ofNullable(row));
-        Csv.requireOnly(json && csv);
         if (explained != null) {
-            explain(coverage, rows).forEach(around.out()::println);
+            explain(coverage, rows).forEach(out::println);
         } else if (csv) {
-            opened.doubts().forEach(around.err()::println);
-            around.out().print(CellTables.cells(rows));
+            out.print(CellTables.cells(rows));
         } else if (json) {
-            opened.doubts().forEach(around.err()::println);
-            around.out().println(JsonText.of(CoverageJson.of(opened, coverage, rows)));
+            out.println(JsonText.of(CoverageJson.of(opened, coverage, rows)));
         } else {
-            opened.doubts().forEach(around.out()::println);
-            CoverageText.of(opened, coverage, rows).forEach(around.out()::println);
+            CoverageText.of(opened, coverage, rows).forEach(out::println);
         }
         return Commands.FINE;
     }

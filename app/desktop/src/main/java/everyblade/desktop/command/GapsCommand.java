@@ -11,12 +11,16 @@ import everyblade.core.gap.GapGroups;
 import everyblade.core.gap.GapText;
 import everyblade.core.gap.Gaps;
 import everyblade.core.turning.Fold;
+import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Says what is left, and how to see it. */
 @Command(name = "gaps", description = "What is left to see, and how to reach it; exit status 1 if there is anything.")
@@ -26,6 +30,9 @@ final class GapsCommand implements Callable<Integer> {
     private static final int SCREENFUL = 20;
 
     private final Surroundings around;
+
+    @Spec
+    private CommandSpec spec;
 
     @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
     private Path job;
@@ -45,16 +52,19 @@ final class GapsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        OpenedJob opened = OpenedJob.read(around, job);
+        Csv.requireOnly(json && csv);
+        return OpenedJob.answer(around, job, Optional.empty(), spec, this::tell);
+    }
+
+    private int tell(OpenedJob opened, PrintStream out) {
         Coverage coverage = opened.coverage();
         List<LeftAgain.Left> gaps = left(opened, Gaps.of(coverage));
-        Csv.requireOnly(json && csv);
         if (csv) {
-            around.out().print(CellTables.gaps(gaps));
+            out.print(CellTables.gaps(gaps));
         } else if (json) {
-            around.out().println(JsonText.of(json(gaps)));
+            out.println(JsonText.of(json(gaps)));
         } else {
-            text(gaps, opened.fold(), coverage);
+            text(gaps, opened.fold(), coverage, out);
         }
         return gaps.isEmpty() ? Commands.FINE : Commands.NOT_COMPLETE;
     }
@@ -67,10 +77,10 @@ final class GapsCommand implements Callable<Integer> {
                         gaps.stream().map(gap -> new LeftAgain.Left(gap, false)).toList());
     }
 
-    private void text(List<LeftAgain.Left> gaps, Fold fold, Coverage coverage) {
+    private void text(List<LeftAgain.Left> gaps, Fold fold, Coverage coverage, PrintStream out) {
         if (gaps.isEmpty()) {
-            around.out().println(NothingLeft.told(fold, coverage));
-            CoverageText.figures(coverage).forEach(around.out()::println);
+            out.println(NothingLeft.told(fold, coverage));
+            CoverageText.figures(coverage).forEach(out::println);
             return;
         }
         int number = 0;
@@ -79,33 +89,31 @@ final class GapsCommand implements Callable<Integer> {
                 && groups.stream().anyMatch(group -> group.port().isPresent());
         for (GapGroups.Group<LeftAgain.Left> group : groups) {
             if (byPort && (all || number < SCREENFUL)) {
-                around.out().println(OneLine.of(told(group)));
+                out.println(OneLine.of(told(group)));
             }
             for (LeftAgain.Left left : group.gaps()) {
                 number++;
                 if (all || number <= SCREENFUL) {
-                    around.out()
-                            .println(number + ". " + OneLine.of(GapText.of(left.gap()))
-                                    + (left.lastTimeToo() ? " Not seen last time either." : ""));
+                    out.println(number + ". " + OneLine.of(GapText.of(left.gap()))
+                            + (left.lastTimeToo() ? " Not seen last time either." : ""));
                 }
             }
         }
         if (!all && number > SCREENFUL) {
-            around.out().println("and " + (number - SCREENFUL) + " more, farther away: gaps --all tells them");
+            out.println("and " + (number - SCREENFUL) + " more, farther away: gaps --all tells them");
         }
         gaps.stream()
                 .map(left -> left.gap().row())
                 .distinct()
                 .flatMap(row -> coverage.sights().unidentified(row).stream())
                 .distinct()
-                .forEach(row -> around.out().println(Explanation.toIdentify(row)));
+                .forEach(row -> out.println(Explanation.toIdentify(row)));
         int cells = gaps.stream()
                 .map(LeftAgain.Left::gap)
                 .mapToInt(gap -> gap.airfoils().size() * gap.zones().size())
                 .sum();
-        around.out()
-                .println(gaps.size() + (gaps.size() == 1 ? " gap" : " gaps") + ", " + cells
-                        + (cells == 1 ? " cell" : " cells") + " left");
+        out.println(gaps.size() + (gaps.size() == 1 ? " gap" : " gaps") + ", " + cells
+                + (cells == 1 ? " cell" : " cells") + " left");
     }
 
     private static String told(GapGroups.Group<LeftAgain.Left> group) {

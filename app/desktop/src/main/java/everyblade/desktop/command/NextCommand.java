@@ -3,11 +3,15 @@ package everyblade.desktop.command;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.move.Plan;
 import everyblade.core.move.PlanBuilder;
+import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Says what to do next: the moves that close all gaps. */
 @Command(
@@ -18,6 +22,9 @@ import picocli.CommandLine.Parameters;
 final class NextCommand implements Callable<Integer> {
 
     private final Surroundings around;
+
+    @Spec
+    private CommandSpec spec;
 
     @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
     private Path job;
@@ -38,7 +45,10 @@ final class NextCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        OpenedJob opened = OpenedJob.read(around, job);
+        return OpenedJob.answer(around, job, Optional.empty(), spec, this::tell);
+    }
+
+    private int tell(OpenedJob opened, PrintStream out) {
         Coverage coverage = opened.coverage();
         if (finding != null) {
             FindingLook look = FindingLook.of(opened, coverage, finding);
@@ -51,9 +61,9 @@ final class NextCommand implements Callable<Integer> {
         }
         Plan plan = PlanBuilder.of(opened.fold(), coverage, opened.prices());
         if (json) {
-            around.out().println(JsonText.of(PlanJson.of(plan, coverage.situation())));
+            out.println(JsonText.of(PlanJson.of(plan, coverage.situation())));
         } else {
-            PlanText.of(plan, opened.fold(), coverage).forEach(around.out()::println);
+            PlanText.of(plan, opened.fold(), coverage).forEach(out::println);
         }
         return Commands.FINE;
     }

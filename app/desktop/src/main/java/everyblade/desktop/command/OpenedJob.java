@@ -38,6 +38,7 @@ import everyblade.record.derived.DerivedFiles;
 import everyblade.record.limits.LimitsReader;
 import everyblade.record.limits.LimitsReading;
 import everyblade.spi.EngineModel;
+import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +46,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
+import java.util.function.ToIntBiFunction;
 import java.util.stream.Stream;
+import picocli.CommandLine.Model.CommandSpec;
 
 /**
  * A job with its journal folded over its frozen engine model.
@@ -71,6 +74,38 @@ public record OpenedJob(
         KeptFolds folds = new KeptFolds(around.derived());
         Job job = job(folder, folds);
         job.notices().forEach(around.err()::println);
+        return read(around, folder, job, folds);
+    }
+
+    /**
+     * Tells what is asked of a job, or what was told of the same record before; gives the exit status.
+     *
+     * @param doubts where what must not stay unsaid is told before, which hangs on more than the record; empty if nowhere
+     */
+    static int answer(
+            Surroundings around,
+            Path path,
+            Optional<PrintStream> doubts,
+            CommandSpec command,
+            ToIntBiFunction<OpenedJob, PrintStream> asked) {
+        JobFolder folder = new JobFolder(around.disk(), around.job(path));
+        KeptFolds folds = new KeptFolds(around.derived());
+        KeptAnswers answers = new KeptAnswers(around.derived());
+        List<String> question = KeptAnswers.question(command);
+        Job job = job(folder, folds);
+        job.notices().forEach(around.err()::println);
+        KeptAnswers.Answer answer = answers.find(job, question).orElseGet(() -> {
+            OpenedJob opened = read(around, folder, job, folds);
+            KeptAnswers.Answer told = KeptAnswers.Answer.of(out -> asked.applyAsInt(opened, out));
+            answers.keep(job, question, told);
+            return told;
+        });
+        doubts.ifPresent(to -> doubts(folder, job.journal()).forEach(to::println));
+        around.out().print(answer.out());
+        return answer.status();
+    }
+
+    private static OpenedJob read(Surroundings around, JobFolder folder, Job job, KeptFolds folds) {
         Progress patience = new Patience(
                 around.err(),
                 around.clock(),
@@ -184,17 +219,21 @@ public record OpenedJob(
 
     /** What must not stay unsaid where this record is shown: see {@link JobFolder#doubts}. */
     public List<String> doubts() {
-        return Stream.concat(folder.doubts(journal()).stream(), reviewDoubts())
+        return doubts(folder, journal());
+    }
+
+    private static List<String> doubts(JobFolder folder, Journal journal) {
+        return Stream.concat(folder.doubts(journal).stream(), reviewDoubts(folder, journal))
                 .map(Problem::message)
                 .map(OneLine::of)
                 .toList();
     }
 
     /** What is wrong with the review, or with the record since it was reviewed. */
-    private Stream<Problem> reviewDoubts() {
-        ReviewFile.Reading reading = readReview();
+    private static Stream<Problem> reviewDoubts(JobFolder folder, Journal journal) {
+        ReviewFile.Reading reading = folder.review().read(journal.firstHash());
         return reading instanceof ReviewFile.Readable readable
-                ? Stream.concat(readable.review().unbound(journal()).stream(), readable.review().tornLine().stream())
+                ? Stream.concat(readable.review().unbound(journal).stream(), readable.review().tornLine().stream())
                 : Stream.of(((ReviewFile.Refused) reading).problem());
     }
 

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
 
 class CommandsTest {
 
@@ -43,6 +45,27 @@ class CommandsTest {
         assertThat(help.status()).isZero();
         assertThat(help.out()).startsWith("Usage: everyblade " + command);
         assertThat(help.err()).isEmpty();
+    }
+
+    @Test
+    void areNamedAsTheyNameThemselves() {
+        CommandLine line = Commands.line(Console.in(folder).surroundings(), Opening.NONE);
+
+        assertThat(line.getSubcommands().keySet()).containsExactlyElementsOf(Commands.NAMES);
+        line.getSubcommands()
+                .forEach((name, command) -> assertThat(command.getCommandSpec()
+                                .userObject()
+                                .getClass()
+                                .getAnnotation(Command.class)
+                                .name())
+                        .isEqualTo(name));
+    }
+
+    @Test
+    void areLookedThroughOnlyIfTheyAreAsked() {
+        CommandLine line = Commands.line(Console.in(folder).surroundings(), Opening.NONE, "gaps", "job", "--json");
+
+        assertThat(line.getSubcommands().keySet()).containsExactly("gaps");
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -90,7 +91,18 @@ record Console(Path folder, Map<String, String> environment, Optional<Path> home
     /** With standard output going there. */
     Ran feed(InputStream in, ByteArrayOutputStream out, String... arguments) {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Surroundings around = new Surroundings(
+        int status = Commands.run(surroundings(in, out, err), arguments);
+        return new Ran(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    /** With nobody at it. */
+    Surroundings surroundings() {
+        return surroundings(
+                InputStream.nullInputStream(), OutputStream.nullOutputStream(), OutputStream.nullOutputStream());
+    }
+
+    private Surroundings surroundings(InputStream in, OutputStream out, OutputStream err) {
+        return new Surroundings(
                 in,
                 new PrintStream(out, false, StandardCharsets.UTF_8),
                 new PrintStream(err, false, StandardCharsets.UTF_8),
@@ -99,8 +111,6 @@ record Console(Path folder, Map<String, String> environment, Optional<Path> home
                 folder,
                 home,
                 disk);
-        int status = Commands.run(around, arguments);
-        return new Ran(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
     /** Starts the job {@code job} on the engine {@code ring}. */
