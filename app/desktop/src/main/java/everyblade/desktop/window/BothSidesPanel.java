@@ -62,15 +62,15 @@ final class BothSidesPanel {
         JLabel saidTitle = Texts.bold(Texts.label(words.say("review.said")), 1.1f);
         saidTitle.setLabelFor(said);
         panel.add(figures, "wmin 0");
-        panel.add(title);
+        panel.add(title, "wmin 0");
         panel.add(risks.scrolled(), "wmin 0, h 90:300:");
-        panel.add(saidTitle);
+        panel.add(saidTitle, "wmin 0");
         panel.add(said.scrolled(), "wmin 0, h 60:130:");
         panel.add(form.component(), "wmin 0");
         JButton other = Texts.button(words.say("review.compare"));
         other.setName("review.compare");
         other.addActionListener(pressed -> compare.run());
-        panel.add(other, "hmin 34, grow 0");
+        panel.add(other, "wmin 0, hmin 34, grow 0");
     }
 
     private String text(RiskLine line) {

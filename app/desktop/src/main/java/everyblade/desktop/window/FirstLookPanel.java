@@ -53,7 +53,7 @@ final class FirstLookPanel {
         titled("review.acts", acts);
         JLabel title = Texts.bold(Texts.label(words.say("review.wanted")), 1.1f);
         title.setLabelFor(wanted);
-        panel.add(title);
+        panel.add(title, "wmin 0");
         panel.add(form.component(), "wmin 0");
         panel.add(wanted.scrolled(), "wmin 0, h 50:110:");
         JButton all = Texts.button(words.say("review.showAll") + " ("
@@ -67,7 +67,7 @@ final class FirstLookPanel {
         JLabel title = Texts.bold(Texts.label(words.say(key)), 1.1f);
         title.setLabelFor(list);
         list.getAccessibleContext().setAccessibleName(words.say(key));
-        panel.add(title);
+        panel.add(title, "wmin 0");
         panel.add(list.scrolled(), "wmin 0, h 80:300:");
     }
 

@@ -52,10 +52,10 @@ final class SayForm {
             JButton button = Texts.button(words.say("review.say." + what.word()));
             button.setName(name + " " + what.word());
             button.addActionListener(pressed -> say(what, saying));
-            below.add(button, "hmin 34, grow 0");
+            below.add(button, "wmin 0, hmin 34, grow 0");
         }
         field.addActionListener(entered -> say(whats.get(0), saying));
-        panel.add(below);
+        panel.add(below, "wmin 0");
         at(Optional.empty(), zone -> "");
     }
 
