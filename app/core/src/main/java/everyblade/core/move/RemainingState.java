@@ -33,6 +33,8 @@ record RemainingState(Trial trial, Coverage coverage) {
 
     private static final Turn STEP = Turn.ofFraction(1, 360);
     private static final double EXACT = 1e-6;
+    /** An airfoil that is no farther from a landmark is told by it at a glance. */
+    private static final int BESIDE = 2;
 
     Situation now() {
         return trial.situation();
@@ -150,6 +152,13 @@ record RemainingState(Trial trial, Coverage coverage) {
         return closely
                 ? now().airfoilAtReference(seat).map(OptionalInt::of).orElseGet(OptionalInt::empty)
                 : OptionalInt.empty();
+    }
+
+    /** The airfoil at the reference, if it was counted by eye and stands so near to a landmark that it is told by it. */
+    OptionalInt beside(Row row, int landmark) {
+        OptionalInt counted = now().seat().map(this::countedByEye).orElseGet(OptionalInt::empty);
+        int apart = Math.floorMod(counted.orElse(landmark) - landmark, row.count());
+        return apart != 0 && Math.min(apart, row.count() - apart) <= BESIDE ? counted : OptionalInt.empty();
     }
 
     /** After entries that watch nothing; empty if one of them is refused. */

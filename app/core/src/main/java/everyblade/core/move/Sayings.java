@@ -80,11 +80,11 @@ final class Sayings {
     }
 
     private Stream<Saying> rounds(int landmark) {
-        Entry round = new Entry.Round(new Said<>(landmark, 1), Optional.empty(), Optional.empty());
+        Entry round = Steered.round(landmark);
         double full = state.spool(row).map(Spool::normal).orElse(Direction.CW).sign() * TURN;
         return Seating.of(state, row, work.option()).flatMap(there -> {
             Stream<Saying> unknown = Stream.of(new Saying(
-                    with(unsaid(there), round),
+                    with(there.unsaid(row), round),
                     OptionalInt.of(landmark),
                     there.closing(),
                     0,
@@ -95,6 +95,15 @@ final class Sayings {
             if (here.isEmpty()) {
                 return unknown;
             }
+            Stream<Saying> beside = there.after().beside(row, landmark).stream()
+                    .mapToObj(airfoil -> new Saying(
+                            with(there.entries(), Steered.round(airfoil)),
+                            OptionalInt.of(airfoil),
+                            there.closing(),
+                            0,
+                            Optional.of(shown(there, reading(there))),
+                            full,
+                            true));
             Seating at = brought(there, here.getAsDouble(), landmark);
             Saying known = new Saying(
                     with(at.entries(), round),
@@ -104,15 +113,8 @@ final class Sayings {
                     Optional.of(shown(at, reading(at))),
                     full,
                     true);
-            return Stream.concat(Stream.of(known), unknown);
+            return Stream.concat(beside, Stream.concat(Stream.of(known), unknown));
         });
-    }
-
-    /** What says that the shaft is turned by nobody knows how much, if anybody could think it is where it was. */
-    private List<Entry> unsaid(Seating there) {
-        return problem.turns() && there.after().anyKnown(row)
-                ? with(there.entries(), new Entry.Slip())
-                : there.entries();
     }
 
     /** With the row turned, unwatched, until an airfoil is at the reference. */
@@ -269,7 +271,7 @@ final class Sayings {
         Entry identification = state.now().counting(row)
                 ? new Entry.Here(new Said<>(landmark, 1), Optional.empty())
                 : new Entry.Datum(new Said<>(row.id(), 1), new Said<>(landmark, 1), Optional.empty(), Optional.empty());
-        Stream<Seating> unknown = Stream.of(new Seating(unsaid(there), there.closing(), 0, there.after()));
+        Stream<Seating> unknown = Stream.of(new Seating(there.unsaid(row), there.closing(), 0, there.after()));
         OptionalDouble here = there.after().likely(row);
         Stream<Seating> likely = here.isPresent() && problem.turns()
                 ? Stream.of(brought(there, here.getAsDouble(), landmark))

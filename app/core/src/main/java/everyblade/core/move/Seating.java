@@ -41,6 +41,11 @@ record Seating(List<Entry> entries, double closing, double way, RemainingState a
         return leaves && state.anyUnknown() ? Stream.concat(closed, atOnce) : Stream.concat(atOnce, closed);
     }
 
+    /** The entries, and that the shaft is turned by nobody knows how much, if anybody could think that it is where it was. */
+    List<Entry> unsaid(Row row) {
+        return RemainingState.turns(row) && after.anyKnown(row) ? Saying.with(entries, new Entry.Slip()) : entries;
+    }
+
     /**
      * Entries that close a count.
      *

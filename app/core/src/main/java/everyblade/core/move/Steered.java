@@ -38,6 +38,11 @@ record Steered(Optional<Spool> spool) {
                 .orElseGet(() -> new Entry.Draw(said(drawn(amount)), Optional.empty()));
     }
 
+    /** A whole watched turn from an airfoil at the reference until it is back. */
+    static Entry round(int airfoil) {
+        return new Entry.Round(new Said<>(airfoil, 1), Optional.empty(), Optional.empty());
+    }
+
     /** By so many airfoils of the row in view, watched. */
     Entry watchedBlades(int count, boolean clockwise) {
         return new Entry.Turn(said(blades(count, clockwise)), Optional.empty(), Optional.empty());

@@ -11,6 +11,7 @@ import everyblade.core.gap.Gaps;
 import everyblade.core.move.Move;
 import everyblade.core.move.Plan;
 import everyblade.core.move.PlanBuilder;
+import everyblade.core.move.Prices;
 import everyblade.core.sight.Progress;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -62,6 +63,24 @@ class FollowedJobsTest {
                         "Ann"))
                 .isZero();
         return OpenedJob.read(around, folder.resolve("job"));
+    }
+
+    /** How many ports are needed at least: the bound where nothing but ports costs much. */
+    private static int fewest(OpenedJob job) {
+        Prices prices = job.prices();
+        double dear = 10_000;
+        Plan plan = PlanBuilder.of(
+                job.fold(),
+                job.coverage(),
+                new Prices(
+                        prices.watched(),
+                        prices.unwatched(),
+                        prices.move(),
+                        prices.station(),
+                        prices.view(),
+                        dear,
+                        prices.identification()));
+        return (int) (plan.bound() / dear);
     }
 
     private List<String> log(String line) {
@@ -127,6 +146,9 @@ class FollowedJobsTest {
             next = PlanBuilder.next(fold, coverage, job.prices(), Progress.NONE);
         }
         assertThat(entered).isLessThanOrEqualTo(openings);
+        assertThat(interrupted > 0 || fewest(job) == openings)
+                .as("no fewer ports would do")
+                .isTrue();
         assertThat(before.bound()).isLessThanOrEqualTo(minutes + 1e-6);
         System.out.printf(
                 "%s, interrupted each %d moves: %d entries, %d openings, %.0f min, bound %.0f%n",
