@@ -17,6 +17,7 @@ import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Spool;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -93,7 +94,10 @@ record RemainingState(Trial trial, Coverage coverage) {
 
     /** The ways in which a row may be turned at the pad in use; a scope tip is drawn either way. */
     Set<Direction> ways(Row row) {
-        return spool(row).map(turned -> now().padOf(turned).directions()).orElse(Set.of(Direction.values()));
+        Set<Direction> ways =
+                spool(row).map(turned -> now().padOf(turned).directions()).orElse(EnumSet.allOf(Direction.class));
+        // In one order, so that of two plans that are as good the same one is found each time.
+        return EnumSet.copyOf(ways);
     }
 
     /** The way in which a row is turned where nothing speaks against it. */

@@ -65,7 +65,8 @@ class PlanCommandTest {
         assertThat(view.get("stations")).isEmpty();
         assertThat(view.get("turns").doubleValue()).isBetween(1.0, 1.2);
         assertThat(view.get("identifies").get(0).intValue()).isEqualTo(3);
-        assertThat(plan.get("drawing").doubleValue()).isGreaterThanOrEqualTo(348);
+        // From vane 1 in the middle to the last of 30 at 12° apart, less what the window shows of it to one side.
+        assertThat(plan.get("drawing").doubleValue()).isEqualTo(29 * 12 - 4);
         assertThat(plan.get("bound").doubleValue())
                 .isLessThanOrEqualTo(plan.get("minutes").doubleValue());
         assertThat(plan.get("outOfReach"))
