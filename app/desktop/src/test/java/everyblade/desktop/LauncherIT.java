@@ -79,7 +79,7 @@ class LauncherIT {
                 .contains("    \"seenShare\" : 0.0000,")
                 .anyMatch(
                         line -> line.matches("c2 +Compressor rotor 2 +computed +100\\.0 % +3\\.5 % +10\\.8 % +336 .*"))
-                .anyMatch(line -> line.startsWith("1. Compressor rotor 1 (c1): all 19 blades"));
+                .anyMatch(line -> line.startsWith("Through Plug in the casing behind rotor 1 (p1), view p1-s1:"));
         assertThat(ran.err()).contains("refused: \"bogus ±\", column 1: ");
         assertThat(Files.readString(folder.resolve("job/journal.jsonl")))
                 .contains("\"text\":\"turn on 38 ± 1,9\"", "\"text\":\"NOTE çığ ≤ 3\"", "\"task\":\"Übung\"");
