@@ -47,14 +47,14 @@ final class Workers implements Door {
     @Override
     public <T> void run(String what, Callable<T> work, Consumer<T> then) {
         Waiting.Ticket ticket = waiting.begin(what, false);
-        onJob.execute(() -> finish(work, then, ticket));
+        hand(onJob, () -> finish(work, then, ticket));
     }
 
     @Override
     public <T> void latest(String kind, Callable<T> work, Consumer<T> then) {
         Object mine = new Object();
         newest.put(kind, mine);
-        onJob.execute(() -> {
+        hand(onJob, () -> {
             if (newest.get(kind) == mine) {
                 finish(
                         work,
@@ -71,7 +71,7 @@ final class Workers implements Door {
     @Override
     public <T> void aside(String what, Callable<T> work, Consumer<T> then) {
         Waiting.Ticket ticket = waiting.begin(what, true);
-        beside.execute(() -> {
+        hand(beside, () -> {
             if (ticket.wanted()) {
                 finish(work, then, ticket);
             }
@@ -82,12 +82,19 @@ final class Workers implements Door {
     public <T> Runnable watched(String what, Watched<T> work, Consumer<Optional<T>> then) {
         Waiting.Ticket ticket = waiting.begin(what, () -> then.accept(Optional.empty()));
         Progress progress = waiting.progress(ticket);
-        beside.execute(() -> {
+        hand(beside, () -> {
             if (ticket.wanted()) {
                 finish(() -> work.done(progress), value -> then.accept(Optional.of(value)), ticket);
             }
         });
         return ticket::drop;
+    }
+
+    /** Once the window is closed, what came late is not taken any more. */
+    private static void hand(ExecutorService to, Runnable work) {
+        if (!to.isShutdown()) {
+            to.execute(work);
+        }
     }
 
     private <T> void finish(Callable<T> work, Consumer<T> then, Waiting.Ticket ticket) {
