@@ -50,7 +50,7 @@ public enum Shortcut {
     DENSITY(Place.WINDOW, "ctrl B"),
     NUMBERS(Place.WINDOW, "ctrl N"),
     FOLDER(Place.WINDOW, "ctrl W"),
-    MORE(Place.WINDOW, "ctrl K"),
+    MORE(Place.WINDOW, "ctrl J"),
     REPORT(Place.WINDOW, "ctrl P"),
     HANDOVER(Place.WINDOW, "ctrl E"),
     SAVE(Place.WINDOW, "ctrl S"),

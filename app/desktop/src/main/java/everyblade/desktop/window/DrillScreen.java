@@ -93,7 +93,7 @@ final class DrillScreen {
         left.add(scope, "w 470, h 470, wmin 300, hmin 240");
         left.add(where, "w 0:100:470");
         Texts.tip(scope, words.say("drill.keys"));
-        job.beside(left, this::shown);
+        job.inPlaceOfStages(left, this::shown);
         Keys.within(job.component(), "ctrl K", scope::requestFocusInWindow);
     }
 

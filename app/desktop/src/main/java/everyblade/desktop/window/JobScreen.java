@@ -47,6 +47,8 @@ final class JobScreen {
     private final Words words;
     private final Supplier<Choices> choices;
     private final JPanel panel = new JPanel(new BorderLayout());
+    private final JPanel columns = new JPanel(
+            new MigLayout("insets 0, fill, gap 8, hidemode 3", "[grow 67, fill][grow 33, fill]", "[grow, fill]"));
     private final Banners banners;
     private final StagePanel stages;
     private final ViewPanel view;
@@ -94,8 +96,6 @@ final class JobScreen {
     }
 
     private JComponent front() {
-        JPanel columns =
-                new JPanel(new MigLayout("insets 0, fill, gap 8", "[grow 67, fill][grow 33, fill]", "[grow, fill]"));
         // Nothing in them asks for room of its own, or one would grow at the cost of the other.
         columns.add(stages.component(), "w 10, wmin 0, hmin 0");
         columns.add(view.component(), "w 10, wmin 0, hmin 0");
@@ -169,8 +169,11 @@ final class JobScreen {
         neighbour.accept(shown);
     }
 
-    /** Puts something to the left of the middle, above the entry line; it is told of each further state that is shown. */
-    void beside(JComponent component, Consumer<Shown> told) {
+    /** Puts something in the place of all stages, beside the row in view; it is told of each further state that is shown. */
+    void inPlaceOfStages(JComponent component, Consumer<Shown> told) {
+        columns.removeAll();
+        columns.setLayout(new MigLayout("insets 0, fill", "[grow, fill]", "[grow, fill]"));
+        columns.add(view.component(), "w 10, wmin 0, hmin 0");
         panel.add(component, BorderLayout.WEST);
         neighbour = told;
     }
