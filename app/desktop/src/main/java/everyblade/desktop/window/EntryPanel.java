@@ -11,7 +11,6 @@ import everyblade.desktop.view.Preview;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.words.Words;
 import everyblade.picture.scene.Ink;
-import java.awt.CardLayout;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
@@ -33,9 +32,6 @@ import net.miginfocom.swing.MigLayout;
  */
 final class EntryPanel {
 
-    private static final String CHIPS = "chips";
-    private static final String ALARM = "alarm";
-
     private final Words words;
     private final Supplier<Choices> choices;
     private final Door door;
@@ -44,9 +40,7 @@ final class EntryPanel {
     private final EntryLine line = new EntryLine();
     private final Outbox outbox = new Outbox();
     private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap, hidemode 3, gapy 2", "[grow]"));
-    private final JPanel above = new JPanel(new CardLayout());
-    private final Paragraph alarm = new Paragraph(" ");
-    private final Aside aside;
+    private final Told told;
     private final Chips chips;
     private final JTextField field = new JTextField();
     private JobState state;
@@ -74,19 +68,16 @@ final class EntryPanel {
         this.clock = clock;
         this.enter = enter;
         this.chips = new Chips(words, this::begin);
-        this.aside = new Aside(field);
+        this.told = new Told(field, chips.component(), ink -> Looks.colour(Looks.theme(choices.get()), ink));
         new EntryKeys(field, this, act).install();
         lay();
     }
 
     private void lay() {
-        alarm.setName("alarm");
-        aside.setName("aside");
         field.setName("entry");
         field.getAccessibleContext().setAccessibleName(words.say("entry.name"));
         field.getAccessibleContext().setAccessibleDescription(words.say("entry.description"));
         field.putClientProperty("JTextField.placeholderText", words.say("entry.placeholder"));
-        field.putClientProperty("JTextField.trailingComponent", aside);
         field.putClientProperty("FlatLaf.style", "font: 135%");
         JButton keep = Texts.button(words.say("entry.keep"));
         keep.setName("keep");
@@ -99,9 +90,7 @@ final class EntryPanel {
         JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[grow][]"));
         row.add(field, "growx, wmin 0, hmin 44");
         row.add(keep, "wmin 120, growy");
-        above.add(chips.component(), CHIPS);
-        above.add(alarm, ALARM);
-        panel.add(above, "growx, wmin 0, h 36!"); // always as high, or the map would jump at each key
+        panel.add(told.above(), "growx, wmin 0, h 36!"); // always as high, or the map would jump at each key
         panel.add(row, "growx");
         field.getDocument().addDocumentListener(new DocumentListener() {
             @Override
@@ -185,38 +174,19 @@ final class EntryPanel {
             String warnings = will.warnings().isEmpty() ? "" : "  ⚠ " + String.join(" ⚠ ", will.warnings());
             String doubts = will.doubts().isEmpty() ? "" : "  ? " + String.join(" ? ", will.doubts());
             boolean expanded = !will.line().equals(field.getText().strip());
-            alarm((doubts + warnings).strip());
-            aside((expanded ? will.line() + "  →  " : "→  ") + String.join("; ", will.effects()), Ink.LINE);
+            told.over((doubts + warnings).strip());
+            told.beside((expanded ? will.line() + "  →  " : "→  ") + String.join("; ", will.effects()), Ink.LINE);
         } else if (preview instanceof Preview.Not not) {
-            alarm("");
-            aside(not.message(), Ink.FAINT);
-        } else if (aside.getText().startsWith("→")) {
-            alarm("");
-            aside("", Ink.FAINT);
+            told.over("");
+            told.beside(not.message(), Ink.FAINT);
+        } else if (told.tellsEffects()) {
+            told.over("");
+            told.beside("", Ink.FAINT);
         }
     }
 
-    /** Tells this in the line, beside what is typed. */
-    private void aside(String text, Ink ink) {
-        Texts.say(aside, text);
-        Texts.tip(aside, text.isBlank() ? null : text);
-        aside.setForeground(Looks.colour(Looks.theme(choices.get()), ink));
-        field.revalidate();
-        field.repaint();
-    }
-
-    /** Tells this over the line, in place of the words to pick; blank for nothing. */
-    private void alarm(String text) {
-        alarm.say(text);
-        Texts.tip(alarm, text.isBlank() ? null : text);
-        alarm.setForeground(Looks.colour(Looks.theme(choices.get()), Ink.ALERT));
-        ((CardLayout) above.getLayout()).show(above, text.isBlank() ? CHIPS : ALARM);
-    }
-
     private void tell(String text, Ink ink) {
-        boolean alarms = ink == Ink.ALERT;
-        alarm(alarms ? text : "");
-        aside(alarms ? "" : text, ink);
+        told.tell(text, ink);
     }
 
     /** Tells why nothing came of a key. */
@@ -226,7 +196,7 @@ final class EntryPanel {
 
     /** What is told at this moment: what is wrong or doubtful, else what there is to know. */
     String told() {
-        return alarm.getText().isBlank() ? aside.getText() : alarm.getText();
+        return told.text();
     }
 
     /** Enter. */
