@@ -11,8 +11,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
 /** Every command by its name, and what becomes of mistakes: one line on standard error and exit status 2. */
@@ -119,6 +121,13 @@ public final class Commands {
         line.setParameterExceptionHandler((mistake, said) -> wrongUse(around, mistake));
         line.setExecutionExceptionHandler((fault, at, parsed) -> stopped(around, fault));
         return line;
+    }
+
+    /** All that was said to a command, its name first. */
+    static List<String> question(CommandSpec asked) {
+        return Stream.concat(
+                        Stream.of(asked.qualifiedName()), asked.commandLine().getParseResult().originalArgs().stream())
+                .toList();
     }
 
     private static void footer(CommandLine line, String name, Supplier<String[]> lines) {

@@ -57,7 +57,7 @@ final class CoverageCommand implements Callable<Integer> {
         Csv.requireOnly(json && csv);
         Optional<PrintStream> doubts =
                 explained != null ? Optional.empty() : Optional.of(json || csv ? around.err() : around.out());
-        return OpenedJob.answer(around, job, doubts, spec, this::tell);
+        return OpenedJob.answer(around, job, doubts, Commands.question(spec), this::tell);
     }
 
     private int tell(OpenedJob opened, PrintStream out) {

@@ -53,7 +53,7 @@ final class GapsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Csv.requireOnly(json && csv);
-        return OpenedJob.answer(around, job, Optional.empty(), spec, this::tell);
+        return OpenedJob.answer(around, job, Optional.empty(), Commands.question(spec), this::tell);
     }
 
     private int tell(OpenedJob opened, PrintStream out) {

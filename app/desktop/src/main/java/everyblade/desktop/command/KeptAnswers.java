@@ -7,8 +7,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import picocli.CommandLine.Model.CommandSpec;
+import java.util.stream.Collectors;
 
 /**
  * What commands said of jobs, kept among what this user's program derived: a record that is still the same gets the same
@@ -46,8 +45,8 @@ record KeptAnswers(DerivedFiles files) {
     }
 
     private static String key(Job job, List<String> question) {
-        return String.join("\n", question) + "\n" + job.journal().firstHash() + "\n"
-                + job.journal().head();
+        return question.stream().map(word -> word.length() + " " + word + "\n").collect(Collectors.joining())
+                + job.journal().firstHash() + "\n" + job.journal().head();
     }
 
     /** The answer that is kept; empty if there is none. */
@@ -63,13 +62,5 @@ record KeptAnswers(DerivedFiles files) {
         content[0] = (byte) answer.status();
         System.arraycopy(said, 0, content, 1, said.length);
         files.keep(KIND, key(job, question), content);
-    }
-
-    /** A question is all that was said to its command. */
-    static List<String> question(CommandSpec asked) {
-        return Stream.concat(
-                        Stream.of(asked.qualifiedName()), asked.commandLine().getParseResult().originalArgs().stream())
-                .map(word -> word.length() + " " + word)
-                .toList();
     }
 }

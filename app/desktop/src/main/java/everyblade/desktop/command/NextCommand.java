@@ -45,7 +45,7 @@ final class NextCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return OpenedJob.answer(around, job, Optional.empty(), spec, this::tell);
+        return OpenedJob.answer(around, job, Optional.empty(), Commands.question(spec), this::tell);
     }
 
     private int tell(OpenedJob opened, PrintStream out) {
@@ -53,9 +53,9 @@ final class NextCommand implements Callable<Integer> {
         if (finding != null) {
             FindingLook look = FindingLook.of(opened, coverage, finding);
             if (json) {
-                around.out().println(JsonText.of(look.json()));
+                out.println(JsonText.of(look.json()));
             } else {
-                look.text().forEach(around.out()::println);
+                look.text().forEach(out::println);
             }
             return Commands.FINE;
         }

@@ -48,7 +48,6 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.function.ToIntBiFunction;
 import java.util.stream.Stream;
-import picocli.CommandLine.Model.CommandSpec;
 
 /**
  * A job with its journal folded over its frozen engine model.
@@ -81,17 +80,17 @@ public record OpenedJob(
      * Tells what is asked of a job, or what was told of the same record before; gives the exit status.
      *
      * @param doubts where what must not stay unsaid is told before, which hangs on more than the record; empty if nowhere
+     * @param question all that was said to the command
      */
     static int answer(
             Surroundings around,
             Path path,
             Optional<PrintStream> doubts,
-            CommandSpec command,
+            List<String> question,
             ToIntBiFunction<OpenedJob, PrintStream> asked) {
         JobFolder folder = new JobFolder(around.disk(), around.job(path));
         KeptFolds folds = new KeptFolds(around.derived());
         KeptAnswers answers = new KeptAnswers(around.derived());
-        List<String> question = KeptAnswers.question(command);
         Job job = job(folder, folds);
         job.notices().forEach(around.err()::println);
         KeptAnswers.Answer answer = answers.find(job, question).orElseGet(() -> {

@@ -25,7 +25,7 @@ class KeptAnswersTest {
         console = Console.in(folder)
                 .with("EVERYBLADE_CACHE", folder.resolve("cache").toString());
         console.start();
-        assertThat(console.run("log", "job", "view p-r", "datum r 1", "turn on 120")
+        assertThat(console.run("log", "job", "view p-r", "datum r 1", "turn on 120", "nick 3 tip 1 mm")
                         .status())
                 .isZero();
     }
@@ -58,7 +58,8 @@ class KeptAnswersTest {
             {"gaps", "job"},
             {"gaps", "job", "--csv"},
             {"next", "job"},
-            {"next", "job", "--json"}
+            {"next", "job", "--json"},
+            {"next", "job", "--finding", "4"}
         }) {
             Ran computed = Console.in(folder).run(asked);
             assertThat(console.run(asked)).isEqualTo(computed);
