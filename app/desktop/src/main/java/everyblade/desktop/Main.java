@@ -42,7 +42,7 @@ public final class Main {
                 new LocalDisk(),
                 prompt -> Optional.ofNullable(System.console()).map(console -> console.readPassword("%s", prompt)),
                 new PackedJobs());
-        ScreenOpening window = new ScreenOpening(() -> {
+        ScreenOpening window = new ScreenOpening(Commands::run, () -> {
             if (left) {
                 System.clearProperty(HEADLESS);
             }

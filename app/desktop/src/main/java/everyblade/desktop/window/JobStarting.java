@@ -1,6 +1,6 @@
 package everyblade.desktop.window;
 
-import everyblade.desktop.command.Commands;
+import everyblade.desktop.command.CommandRun;
 import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
 import everyblade.desktop.view.NewJob;
@@ -20,8 +20,9 @@ import java.util.TreeMap;
  *
  * @param around the world outside
  * @param shelf where engine models are
+ * @param commands does them
  */
-record JobStarting(Surroundings around, Shelf shelf) {
+record JobStarting(Surroundings around, Shelf shelf, CommandRun commands) {
 
     /** Starts a job with its first entries; gives why it could not be, if it could not. */
     Optional<String> start(NewJob wanted) {
@@ -75,7 +76,7 @@ record JobStarting(Surroundings around, Shelf shelf) {
                 around.folder(),
                 around.home(),
                 around.disk());
-        int status = Commands.run(quiet, command.toArray(String[]::new));
+        int status = commands.run(quiet, command.toArray(String[]::new));
         return status == 0
                 ? Optional.empty()
                 : Optional.of(told.toString(StandardCharsets.UTF_8).strip());

@@ -1,6 +1,7 @@
 package everyblade.desktop.window;
 
 import com.formdev.flatlaf.util.UIScale;
+import everyblade.desktop.command.CommandRun;
 import everyblade.desktop.command.DrillRecord;
 import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
@@ -39,6 +40,7 @@ final class MainWindow {
 
     private final Surroundings around;
     private final Shelf shelf;
+    private final CommandRun commands;
     private final Runnable closed;
     private final Places places;
     private final JFrame frame = new JFrame("Everyblade");
@@ -54,9 +56,10 @@ final class MainWindow {
     private Optional<JobScreen> job = Optional.empty();
     private Optional<Drilling> drilling = Optional.empty();
 
-    MainWindow(Surroundings around, Shelf shelf, Runnable closed) {
+    MainWindow(Surroundings around, Shelf shelf, CommandRun commands, Runnable closed) {
         this.around = around;
         this.shelf = shelf;
+        this.commands = commands;
         this.closed = closed;
         this.places = new Places(around);
         this.faults = new Faults(places.faults(), around.clock(), this::faulty);
@@ -216,7 +219,11 @@ final class MainWindow {
     }
 
     private JComponent startScreen() {
-        return new StartPanel(words, places.demo(), choices.recent(), new Starting(this, around, shelf, places, door))
+        return new StartPanel(
+                        words,
+                        places.demo(),
+                        choices.recent(),
+                        new Starting(this, around, shelf, commands, places, door))
                 .component();
     }
 
@@ -420,7 +427,7 @@ final class MainWindow {
         }
 
         private Papers papers() {
-            return new Papers(frame, new JobStarting(around, shelf), places, door, words);
+            return new Papers(frame, new JobStarting(around, shelf, commands), places, door, words);
         }
 
         @Override

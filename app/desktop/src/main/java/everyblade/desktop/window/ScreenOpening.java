@@ -1,6 +1,7 @@
 package everyblade.desktop.window;
 
 import everyblade.desktop.author.ModelFolder;
+import everyblade.desktop.command.CommandRun;
 import everyblade.desktop.command.DrillRecord;
 import everyblade.desktop.command.Failure;
 import everyblade.desktop.command.Opening;
@@ -23,10 +24,16 @@ import javax.swing.SwingUtilities;
 /** Opens the window on the screen of this machine. */
 public final class ScreenOpening implements Opening {
 
+    private final CommandRun commands;
     private final Runnable before;
 
-    /** Where {@code before} is done before the screen is asked for. */
-    public ScreenOpening(Runnable before) {
+    /**
+     * One that has {@code before} done before the screen is asked for.
+     *
+     * @param commands does what the window leaves to a command
+     */
+    public ScreenOpening(CommandRun commands, Runnable before) {
+        this.commands = commands;
         this.before = before;
     }
 
@@ -73,7 +80,7 @@ public final class ScreenOpening implements Opening {
         CountDownLatch closed = new CountDownLatch(1);
         AtomicReference<MainWindow> window = new AtomicReference<>();
         try {
-            SwingUtilities.invokeAndWait(() -> window.set(new MainWindow(around, shelf, closed::countDown)));
+            SwingUtilities.invokeAndWait(() -> window.set(new MainWindow(around, shelf, commands, closed::countDown)));
             Thread.setDefaultUncaughtExceptionHandler(
                     (thread, fault) -> window.get().fault(fault));
             // Here, so that a job which cannot be opened is told where it was named, and no window comes up for it.

@@ -1,5 +1,6 @@
 package everyblade.desktop.window;
 
+import everyblade.desktop.command.CommandRun;
 import everyblade.desktop.command.Course.Lesson;
 import everyblade.desktop.command.DrillMaker;
 import everyblade.desktop.command.DrillRecord;
@@ -21,13 +22,15 @@ final class Starting implements StartPanel.Doing {
     private final MainWindow window;
     private final Surroundings around;
     private final Shelf shelf;
+    private final CommandRun commands;
     private final Places places;
     private final Door door;
 
-    Starting(MainWindow window, Surroundings around, Shelf shelf, Places places, Door door) {
+    Starting(MainWindow window, Surroundings around, Shelf shelf, CommandRun commands, Places places, Door door) {
         this.window = window;
         this.around = around;
         this.shelf = shelf;
+        this.commands = commands;
         this.places = places;
         this.door = door;
     }
@@ -132,7 +135,7 @@ final class Starting implements StartPanel.Doing {
     }
 
     private void start(Shelf shelf, NewJob wanted, NewJobPanel form) {
-        door.run(words().say("wait.open"), () -> new JobStarting(around, shelf).start(wanted), problem -> {
+        door.run(words().say("wait.open"), () -> new JobStarting(around, shelf, commands).start(wanted), problem -> {
             problem.ifPresent(form::tell);
             if (problem.isEmpty()) {
                 window.choose(window.choices().by(wanted.by()));

@@ -3,6 +3,7 @@ package everyblade.desktop.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.desktop.author.Bench;
+import everyblade.desktop.command.Commands;
 import everyblade.desktop.command.Consent;
 import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
@@ -68,8 +69,8 @@ class AuthorIT {
                 new LocalDisk());
         Choices.first(Locale.ENGLISH).write(folder.resolve(".config/everyblade/window.properties"));
         window = Offscreen.on(() -> {
-            MainWindow made =
-                    new MainWindow(around, new Shelf(around, List.of(), new Consent(around, Set.of())), () -> {});
+            MainWindow made = new MainWindow(
+                    around, new Shelf(around, List.of(), new Consent(around, Set.of())), Commands::run, () -> {});
             made.author(model);
             made.open();
             return made;

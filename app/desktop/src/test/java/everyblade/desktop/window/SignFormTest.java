@@ -2,6 +2,7 @@ package everyblade.desktop.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.desktop.command.Commands;
 import everyblade.desktop.command.Consent;
 import everyblade.desktop.command.Shelf;
 import everyblade.desktop.command.Surroundings;
@@ -89,7 +90,7 @@ class SignFormTest {
                 around.folder(),
                 around.home(),
                 around.disk());
-        return new JobStarting(with, new Shelf(with, List.of(), new Consent(with, Set.of())))
+        return new JobStarting(with, new Shelf(with, List.of(), new Consent(with, Set.of())), Commands::run)
                 .sign(workshop.job(), filled);
     }
 

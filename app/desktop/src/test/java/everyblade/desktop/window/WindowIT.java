@@ -92,7 +92,7 @@ class WindowIT {
 
     private JFrame open() {
         window = Offscreen.on(() -> {
-            MainWindow made = new MainWindow(around, shelf(), () -> {});
+            MainWindow made = new MainWindow(around, shelf(), Commands::run, () -> {});
             made.open();
             return made;
         });
