@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import everyblade.core.sight.Progress;
 import everyblade.desktop.view.NextToDo;
+import everyblade.desktop.view.Panels;
 import everyblade.desktop.view.Session;
 import everyblade.desktop.view.Workshop;
 import java.io.ByteArrayInputStream;
@@ -74,7 +75,7 @@ class WindowAndCommandTest {
 
     /** Whether there was a move to tell. */
     private boolean agree(Workshop workshop, Session session) throws IOException {
-        NextToDo window = NextToDo.of(Workshop.shown(session), Workshop.ENGLISH, Progress.NONE);
+        NextToDo window = NextToDo.of(Panels.of(session), Workshop.ENGLISH, Progress.NONE);
         JsonNode told = next(workshop).get("moves");
         if (told.isEmpty()) {
             assertThat(window.words()).as("%s", workshop.kept()).doesNotStartWith("1. ");

@@ -26,7 +26,7 @@ class NextToDoTest {
             assertThat(left).isNotEmpty().allMatch(one -> one.gap().why().outOfReach());
             assertThat(left).anyMatch(one -> one.gap().why() == Why.COARSE);
 
-            NextToDo next = NextToDo.of(Workshop.shown(session), Workshop.ENGLISH, Progress.NONE);
+            NextToDo next = NextToDo.of(Panels.of(session), Workshop.ENGLISH, Progress.NONE);
 
             assertThat(next.entry())
                     .hasValueSatisfying(entry -> assertThat(entry).doesNotStartWith("view"));

@@ -81,7 +81,7 @@ class SentBackTest {
             ask(session);
             session.say("look");
 
-            NextToDo next = NextToDo.of(Workshop.shown(session), Workshop.ENGLISH, Progress.NONE);
+            NextToDo next = NextToDo.of(Panels.of(session), Workshop.ENGLISH, Progress.NONE);
 
             assertThat(next.words()).isEqualTo("answer what R. Viewer asks: what is the shadow");
             assertThat(next.entry()).contains("note review 1: ");

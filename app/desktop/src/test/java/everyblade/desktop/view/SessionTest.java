@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.entry.Settings;
 import everyblade.core.sight.Progress;
+import everyblade.core.turning.Situation;
 import everyblade.record.Beginning;
 import everyblade.record.Frozen;
 import everyblade.record.FrozenFile;
@@ -60,11 +61,16 @@ class SessionTest {
     @Test
     void aJobThatIsOpenedAgainStandsAtTheSameBlade() {
         try (Session session = workshop.counting("turn on 7 blades")) {
-            assertThat(Workshop.shown(session).where().rotor()).startsWith("blade 6 of r at the reference");
+            assertThat(standing(session)).startsWith("blade 6 of r at the reference");
         }
         try (Session again = workshop.open()) {
-            assertThat(Workshop.shown(again).where().rotor()).startsWith("blade 6 of r at the reference");
+            assertThat(standing(again)).startsWith("blade 6 of r at the reference");
         }
+    }
+
+    private static String standing(Session session) {
+        Situation now = session.state().situation();
+        return Effect.standing(Workshop.ENGLISH, now, now.seat().orElseThrow());
     }
 
     @Test

@@ -26,7 +26,7 @@ class WhereTest {
 
     private Where after(String... entries) {
         try (Session session = workshop.open(entries)) {
-            return Workshop.shown(session).where();
+            return Panels.of(session).where();
         }
     }
 
@@ -45,7 +45,7 @@ class WhereTest {
 
         private NextToDo next(String... entries) {
             try (Session session = workshop.open(entries)) {
-                return NextToDo.of(Workshop.shown(session), Workshop.ENGLISH, Progress.NONE);
+                return NextToDo.of(Panels.of(session), Workshop.ENGLISH, Progress.NONE);
             }
         }
 
@@ -95,7 +95,7 @@ class WhereTest {
 
         private List<CautionsNow> cautionsAfter(String... entries) {
             try (Session session = workshop.open(entries)) {
-                return Workshop.shown(session).cautions();
+                return Panels.of(session).cautions();
             }
         }
 

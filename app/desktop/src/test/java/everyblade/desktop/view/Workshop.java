@@ -21,7 +21,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -210,11 +209,6 @@ public record Workshop(Path folder, Disk disk) {
                     .toList();
         }
         throw new AssertionError("the journal cannot be read");
-    }
-
-    /** What the panels show of a session. */
-    public static Shown shown(Session session) {
-        return Shown.of(session.state(), ENGLISH, ZoneOffset.UTC);
     }
 
     public void write(String name, String text) {
