@@ -69,7 +69,7 @@ class HouseRulesTest {
                 .resideInAnyPackage(
                         "everyblade.desktop.view..",
                         "everyblade.desktop.author..",
-                        "everyblade.desktop.words..",
+                        "everyblade.words..",
                         "everyblade.desktop.command..",
                         "everyblade.desktop.photo..")
                 .should()

@@ -1,7 +1,7 @@
 package everyblade.picture;
 
 import everyblade.core.coverage.Headline;
-import everyblade.core.coverage.Percent;
+import everyblade.fact.Percent;
 import java.math.BigDecimal;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;

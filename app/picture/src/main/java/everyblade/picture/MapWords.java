@@ -3,11 +3,8 @@ package everyblade.picture;
 import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Why;
 import everyblade.spi.Row;
-import java.text.MessageFormat;
-import java.util.Arrays;
+import everyblade.words.Words;
 import java.util.Locale;
-import java.util.ResourceBundle;
-import java.util.ResourceBundle.Control;
 import java.util.regex.Pattern;
 
 /** What the map says, in one language. What goes into files is always said in {@link #ENGLISH}. */
@@ -18,30 +15,31 @@ public final class MapWords {
 
     private static final Pattern WORD = Pattern.compile("\\p{L}+[0-9]*");
 
-    private final ResourceBundle bundle;
+    private final Words words;
 
-    private final Locale locale;
-
-    private MapWords(Locale locale) {
-        this.locale = locale;
-        this.bundle = ResourceBundle.getBundle(
-                "everyblade.picture.map", locale, Control.getNoFallbackControl(Control.FORMAT_PROPERTIES));
+    private MapWords(Words words) {
+        this.words = words;
     }
 
     /** What the map says in this language; in English if it does not speak it. */
     public static MapWords of(Locale language) {
-        return new MapWords(language);
+        return of(Words.of(language));
+    }
+
+    /** What the map says in the language of these words. */
+    public static MapWords of(Words words) {
+        return new MapWords(words);
     }
 
     Locale locale() {
-        return locale;
+        return words.locale();
     }
 
     /** A zone, or several in one phrase, as files name them: each word in this language. */
     public String zone(String named) {
         return WORD.matcher(named)
-                .replaceAll(match -> bundle.containsKey("zone." + match.group())
-                        ? bundle.getString("zone." + match.group())
+                .replaceAll(match -> words.has("map.zone." + match.group())
+                        ? words.say("map.zone." + match.group())
                         : match.group());
     }
 
@@ -77,12 +75,12 @@ public final class MapWords {
 
     /** What one airfoil of the row is called. */
     public String airfoil(Row row) {
-        return say("airfoil." + key(row.kind()));
+        return words.airfoil(row);
     }
 
     /** What several are called. */
     public String airfoils(Row row) {
-        return say("airfoils." + key(row.kind()));
+        return words.airfoils(row);
     }
 
     /** What so many of them are called. */
@@ -92,9 +90,7 @@ public final class MapWords {
 
     /** The text of a key with its places {0}, {1} … filled in. */
     public String say(String key, Object... parts) {
-        // Numbers go in without grouping: blade 1,234 would look like two numbers.
-        Object[] texts = Arrays.stream(parts).map(String::valueOf).toArray();
-        return new MessageFormat(bundle.getString(key), Locale.ROOT).format(texts);
+        return words.say("map." + key, parts);
     }
 
     /** The text of a value of which the bundle says what it is called. */

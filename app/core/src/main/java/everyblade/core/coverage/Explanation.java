@@ -10,6 +10,7 @@ import everyblade.core.turning.Placing.Place;
 import everyblade.core.turning.Placing.Stand;
 import everyblade.core.turning.Remark;
 import everyblade.core.turning.Situation;
+import everyblade.fact.Percent;
 import everyblade.spi.Row;
 import java.util.ArrayList;
 import java.util.List;

@@ -21,9 +21,6 @@ public final class EntryTime {
     /** What is typed later than that was not entered in the shift in which it was done; common practice, no source. */
     private static final Duration SHIFT = Duration.ofHours(12);
 
-    private static final Instant EARLIEST = Instant.parse("0001-01-02T00:00:00Z");
-    private static final Instant LATEST = Instant.parse("9999-12-30T00:00:00Z");
-
     private EntryTime() {}
 
     /**
@@ -59,11 +56,6 @@ public final class EntryTime {
                 || logged.written()
                         .filter(written -> !written.equals(logged.at()))
                         .isPresent();
-    }
-
-    /** The same time, or the nearest one within the years 1 to 9999, which calendars and charts can hold. */
-    public static Instant within(Instant at) {
-        return at.isBefore(EARLIEST) ? EARLIEST : at.isAfter(LATEST) ? LATEST : at;
     }
 
     /** Seconds from one time to another, negative if it is earlier; no two times are too far apart. */

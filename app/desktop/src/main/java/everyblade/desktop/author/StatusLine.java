@@ -1,6 +1,6 @@
 package everyblade.desktop.author;
 
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.time.ZoneId;
 
 /**

@@ -4,9 +4,10 @@ import everyblade.core.doubt.Doubt;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
 import everyblade.core.gap.GapText;
-import everyblade.desktop.words.CountWords;
-import everyblade.desktop.words.Words;
+import everyblade.picture.MapWords;
 import everyblade.spi.Row;
+import everyblade.words.CountWords;
+import everyblade.words.Words;
 import java.math.BigDecimal;
 import java.util.BitSet;
 import java.util.stream.Stream;
@@ -34,7 +35,7 @@ public final class DoubtText {
                         row,
                         airfoils.stream().map(bit -> bit + 1).boxed().toList())
                 : value instanceof ZoneSet zones
-                        ? words.map().zone(GapText.zones(Zoning.of(row), zones))
+                        ? MapWords.of(words).zone(GapText.zones(Zoning.of(row), zones))
                         : text(words, value);
     }
 

@@ -1,6 +1,6 @@
 package everyblade.desktop.command;
 
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,8 @@
 package everyblade.desktop.command;
 
 import everyblade.core.sight.Progress;
-import everyblade.desktop.words.Words;
 import everyblade.practice.drill.Truth;
+import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;

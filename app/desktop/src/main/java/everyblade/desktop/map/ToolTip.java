@@ -1,6 +1,6 @@
 package everyblade.desktop.map;
 
-import everyblade.desktop.words.Visible;
+import everyblade.words.Visible;
 import java.util.List;
 import java.util.stream.Collectors;
 

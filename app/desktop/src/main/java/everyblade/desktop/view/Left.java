@@ -8,10 +8,11 @@ import everyblade.core.gap.Gaps;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
 import everyblade.desktop.map.CellAt;
-import everyblade.desktop.words.CountWords;
-import everyblade.desktop.words.Words;
+import everyblade.picture.MapWords;
 import everyblade.spi.Row;
 import everyblade.spi.Station;
+import everyblade.words.CountWords;
+import everyblade.words.Words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -98,7 +99,7 @@ public record Left(Gap gap, String what, String why, String how, List<String> en
                 gap.row().id(),
                 CountWords.run(words, gap.row(), gap.airfoils()),
                 ZoneText.of(now, gap.row(), gap.zones(), words));
-        String why = words.map().why(gap.why());
+        String why = MapWords.of(words).why(gap.why());
         String state = words.say(gap.state() == State.MAYBE ? "left.maybe" : "left.unseen", why);
         return new Left(gap, what, state, how(now, gap, words), entries(now, gap));
     }

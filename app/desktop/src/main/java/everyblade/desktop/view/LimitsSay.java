@@ -7,7 +7,7 @@ import everyblade.core.finding.Limits;
 import everyblade.core.turning.Fold;
 import everyblade.desktop.command.Speech;
 import everyblade.desktop.command.VerdictText;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;

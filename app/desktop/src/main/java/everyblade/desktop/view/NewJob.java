@@ -1,7 +1,7 @@
 package everyblade.desktop.view;
 
 import everyblade.core.entry.EntryText;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -10,8 +10,8 @@ import everyblade.core.move.PlanBuilder;
 import everyblade.core.move.Prices;
 import everyblade.core.sight.Progress;
 import everyblade.core.turning.Situation;
-import everyblade.desktop.words.CountWords;
-import everyblade.desktop.words.Words;
+import everyblade.words.CountWords;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.Optional;
 

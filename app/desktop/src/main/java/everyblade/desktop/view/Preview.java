@@ -4,7 +4,7 @@ import everyblade.core.doubt.Doubt;
 import everyblade.core.entry.Refusal;
 import everyblade.desktop.command.DoubtText;
 import everyblade.desktop.command.Speech;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;

@@ -7,8 +7,9 @@ import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
-import everyblade.desktop.words.Words;
 import everyblade.picture.Figures;
+import everyblade.picture.MapWords;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -32,13 +33,13 @@ public record ShareBar(
         List<ShareBar> bars = new ArrayList<>();
         bars.add(bar(row, row.row().id(), zoning.all(), words));
         for (int band = 0; band < zoning.spans().size(); band++) {
-            bars.add(bar(row, words.map().zone(zoning.spans().get(band)), zoning.span(band), words));
+            bars.add(bar(row, MapWords.of(words).zone(zoning.spans().get(band)), zoning.span(band), words));
         }
         for (int side = 0; side < zoning.sides().size(); side++) {
-            bars.add(bar(row, words.map().zone(zoning.sides().get(side)), zoning.side(side), words));
+            bars.add(bar(row, MapWords.of(words).zone(zoning.sides().get(side)), zoning.side(side), words));
         }
         for (int band = 0; band < zoning.chords().size(); band++) {
-            bars.add(bar(row, words.map().zone(zoning.chords().get(band)), zoning.chord(band), words));
+            bars.add(bar(row, MapWords.of(words).zone(zoning.chords().get(band)), zoning.chord(band), words));
         }
         return bars;
     }
@@ -50,12 +51,12 @@ public record ShareBar(
     /** The bar of all rows whose states rest on the same as what leads. */
     public static ShareBar all(Coverage coverage, Words words) {
         Basis basis = coverage.leading();
-        String name = words.say("share.all", words.map().basis(basis));
+        String name = words.say("share.all", MapWords.of(words).basis(basis));
         return bar(name, coverage.tally(basis), coverage.headline(basis), words);
     }
 
     private static ShareBar bar(String name, Tally tally, Headline headline, Words words) {
-        Figures figures = new Figures(headline, words.map());
+        Figures figures = new Figures(headline, MapWords.of(words));
         return new ShareBar(
                 name,
                 tally.seenShare(),

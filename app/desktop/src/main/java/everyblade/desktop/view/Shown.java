@@ -1,7 +1,7 @@
 package everyblade.desktop.view;
 
 import everyblade.core.finding.closing.Behind;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;

@@ -3,9 +3,9 @@ package everyblade.desktop.view;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
-import everyblade.desktop.words.Words;
 import everyblade.spi.Pad;
 import everyblade.spi.Spool;
+import everyblade.words.Words;
 import java.time.ZoneId;
 
 /**

@@ -3,8 +3,9 @@ package everyblade.desktop.view;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.gap.GapText;
 import everyblade.core.turning.Situation;
-import everyblade.desktop.words.Words;
+import everyblade.picture.MapWords;
 import everyblade.spi.Row;
+import everyblade.words.Words;
 
 /** Zones of a row in few words of the person's language. */
 final class ZoneText {
@@ -12,6 +13,6 @@ final class ZoneText {
     private ZoneText() {}
 
     static String of(Situation now, Row row, ZoneSet zones, Words words) {
-        return words.map().zone(GapText.zones(now.engine().zonings().get(row.id()), zones));
+        return MapWords.of(words).zone(GapText.zones(now.engine().zonings().get(row.id()), zones));
     }
 }

@@ -5,7 +5,7 @@ import everyblade.desktop.view.Act;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.Shortcut;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.awt.Component;
 import java.util.Comparator;
 import java.util.EnumMap;

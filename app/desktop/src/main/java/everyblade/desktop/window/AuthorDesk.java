@@ -11,7 +11,7 @@ import everyblade.desktop.author.Stamp;
 import everyblade.desktop.author.Standpoint;
 import everyblade.desktop.author.UnrolledAirfoil;
 import everyblade.desktop.author.Watch;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.time.InstantSource;
 import java.util.Optional;
 import java.util.Set;

@@ -3,7 +3,7 @@ package everyblade.desktop.window;
 import everyblade.desktop.author.AuthorState;
 import everyblade.desktop.author.ModelFolder;
 import everyblade.desktop.view.Choices;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.Optional;

@@ -5,8 +5,9 @@ import everyblade.core.finding.review.ReviewRemark.What;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.RiskLine;
 import everyblade.desktop.view.SaidLine;
-import everyblade.desktop.words.Words;
 import everyblade.picture.Figures;
+import everyblade.picture.MapWords;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -100,8 +101,8 @@ final class BothSidesPanel {
     void show(JobState state) {
         figures.say(Stream.of(Basis.values())
                 .filter(basis -> state.coverage().tally(basis).cells() > 0)
-                .map(basis -> words.map().basis(basis) + ": "
-                        + new Figures(state.coverage().headline(basis), words.map()).line())
+                .map(basis -> MapWords.of(words).basis(basis) + ": "
+                        + new Figures(state.coverage().headline(basis), MapWords.of(words)).line())
                 .collect(Collectors.joining("\n")));
         said.show(SaidLine.of(state));
         door.latest("risks", () -> RiskLine.of(state), lines -> {

@@ -4,7 +4,7 @@ import everyblade.desktop.command.VerdictText;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.OpenLine;
 import everyblade.desktop.view.Shortcut;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;

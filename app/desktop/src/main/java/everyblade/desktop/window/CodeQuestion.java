@@ -1,8 +1,8 @@
 package everyblade.desktop.window;
 
-import everyblade.desktop.words.Visible;
-import everyblade.desktop.words.Words;
 import everyblade.json.jar.CodeJar;
+import everyblade.words.Visible;
+import everyblade.words.Words;
 import java.awt.Component;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;

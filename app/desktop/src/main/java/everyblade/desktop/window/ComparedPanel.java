@@ -1,7 +1,7 @@
 package everyblade.desktop.window;
 
 import everyblade.desktop.view.ComparedLine;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JButton;

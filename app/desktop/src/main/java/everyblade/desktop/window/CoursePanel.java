@@ -2,7 +2,7 @@ package everyblade.desktop.window;
 
 import everyblade.desktop.command.Course;
 import everyblade.desktop.command.Course.Lesson;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JButton;

@@ -4,7 +4,7 @@ import everyblade.core.sight.Progress;
 import everyblade.desktop.command.DrillRecord;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.Practising;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.time.InstantSource;
 import java.util.Optional;
 import javax.swing.JComponent;

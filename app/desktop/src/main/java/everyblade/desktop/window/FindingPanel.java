@@ -11,7 +11,8 @@ import everyblade.desktop.view.LimitsSay;
 import everyblade.desktop.view.NewestPicture;
 import everyblade.desktop.view.Notes;
 import everyblade.desktop.view.Shown;
-import everyblade.desktop.words.Words;
+import everyblade.picture.MapWords;
+import everyblade.words.Words;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.time.InstantSource;
@@ -183,7 +184,7 @@ final class FindingPanel {
                         "finding.at",
                         one.row(),
                         one.airfoil(),
-                        words.map().zone(form(one).zone())))
+                        MapWords.of(words).zone(form(one).zone())))
                 .orElseGet(() -> words.say("finding.nowhere")));
         judge();
     }

@@ -6,7 +6,7 @@ import everyblade.core.turning.Logged;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.ReviewKey;
 import everyblade.desktop.view.SaidLine;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.function.Consumer;

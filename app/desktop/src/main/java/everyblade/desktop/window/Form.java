@@ -1,6 +1,6 @@
 package everyblade.desktop.window;
 
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;

@@ -13,7 +13,7 @@ import everyblade.desktop.view.NextToDo;
 import everyblade.desktop.view.Session;
 import everyblade.desktop.view.Shortcut;
 import everyblade.desktop.view.Shown;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.awt.BorderLayout;
 import java.time.InstantSource;
 import java.time.ZoneId;

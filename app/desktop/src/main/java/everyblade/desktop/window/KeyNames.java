@@ -1,6 +1,6 @@
 package everyblade.desktop.window;
 
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.util.Locale;
 
 /** How a key is written for a person. */

@@ -3,7 +3,7 @@ package everyblade.desktop.window;
 import everyblade.desktop.author.AuthorKey;
 import everyblade.desktop.view.ReviewKey;
 import everyblade.desktop.view.Shortcut;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.awt.Component;
 import java.util.List;
 import java.util.Locale;

@@ -1,7 +1,7 @@
 package everyblade.desktop.window;
 
 import everyblade.core.entry.Kind;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 
 /** Kinds of findings in the person's language, with the word that entries use. */
 final class KindCells extends VisibleCells {

@@ -5,7 +5,7 @@ import everyblade.core.finding.closing.Behind;
 import everyblade.desktop.map.CellAt;
 import everyblade.desktop.view.Left;
 import everyblade.desktop.view.Shown;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;

@@ -1,6 +1,6 @@
 package everyblade.desktop.window;
 
-import everyblade.desktop.words.Visible;
+import everyblade.words.Visible;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.event.ComponentAdapter;

@@ -3,7 +3,7 @@ package everyblade.desktop.window;
 import everyblade.core.turning.Logged;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.Keeping;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.awt.Component;
 import java.time.ZoneId;
 import java.util.List;

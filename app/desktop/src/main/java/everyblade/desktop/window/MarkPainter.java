@@ -3,7 +3,7 @@ package everyblade.desktop.window;
 import everyblade.core.finding.measure.PixelLine;
 import everyblade.desktop.view.Framing;
 import everyblade.desktop.view.Marks.Tool;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;

@@ -1,11 +1,11 @@
 package everyblade.desktop.window;
 
 import everyblade.desktop.author.Attempt;
-import everyblade.desktop.words.Words;
 import everyblade.json.Problem;
 import everyblade.json.Severity;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
+import everyblade.words.Words;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.event.ComponentAdapter;

@@ -9,7 +9,7 @@ import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.OpenLine;
 import everyblade.desktop.view.PictureTask;
 import everyblade.desktop.view.Shown;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.time.InstantSource;

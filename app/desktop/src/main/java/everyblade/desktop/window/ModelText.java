@@ -1,9 +1,9 @@
 package everyblade.desktop.window;
 
 import everyblade.desktop.author.TextMark;
-import everyblade.desktop.words.Words;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
+import everyblade.words.Words;
 import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Font;

@@ -2,13 +2,14 @@ package everyblade.desktop.window;
 
 import everyblade.core.entry.Settings;
 import everyblade.desktop.view.NewJob;
-import everyblade.desktop.words.Words;
 import everyblade.json.jar.CodeJar;
+import everyblade.picture.MapWords;
 import everyblade.picture.Terms;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
 import everyblade.spi.EngineModel;
 import everyblade.spi.ScopeTip;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -86,7 +87,7 @@ final class NewJobPanel {
         });
         field("form.scopeTip", scopeTip);
         field("form.folder", folder);
-        panel.add(new Paragraph(new Terms(Settings.PROPOSED, true, words.map()).line()), "skip, wmin 0, growx");
+        panel.add(new Paragraph(new Terms(Settings.PROPOSED, true, MapWords.of(words)).line()), "skip, wmin 0, growx");
         panel.add(new Paragraph(words.say("caution.before")), "span 2, wmin 0, growx");
         panel.add(problem, "span 2, wmin 0, growx");
         JButton begin = Texts.button(words.say("form.start"));

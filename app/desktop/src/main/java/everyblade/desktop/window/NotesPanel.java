@@ -2,7 +2,7 @@ package everyblade.desktop.window;
 
 import everyblade.desktop.map.CellAt;
 import everyblade.desktop.view.Notes;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;

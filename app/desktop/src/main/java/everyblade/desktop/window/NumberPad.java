@@ -1,7 +1,7 @@
 package everyblade.desktop.window;
 
 import everyblade.desktop.view.Choices;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.function.Supplier;
 import javax.swing.JButton;

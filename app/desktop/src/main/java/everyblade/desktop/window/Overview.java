@@ -2,10 +2,10 @@ package everyblade.desktop.window;
 
 import everyblade.core.coverage.Tally;
 import everyblade.desktop.view.JobState;
-import everyblade.desktop.words.Words;
 import everyblade.picture.RowProgress;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
+import everyblade.words.Words;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JLabel;

@@ -1,6 +1,6 @@
 package everyblade.desktop.window;
 
-import everyblade.desktop.words.Visible;
+import everyblade.words.Visible;
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
 import javax.swing.text.DefaultCaret;

@@ -5,7 +5,7 @@ import everyblade.desktop.photo.PhotoImage;
 import everyblade.desktop.view.Framing;
 import everyblade.desktop.view.Marks;
 import everyblade.desktop.view.Marks.Tool;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.awt.Color;
 import java.awt.Graphics;
 import java.awt.Graphics2D;

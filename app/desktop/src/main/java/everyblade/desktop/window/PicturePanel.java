@@ -11,7 +11,7 @@ import everyblade.desktop.photo.Subject;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.Marks.Tool;
 import everyblade.desktop.view.PictureTask;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;

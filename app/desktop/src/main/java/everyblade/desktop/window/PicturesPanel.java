@@ -4,7 +4,7 @@ import everyblade.core.entry.Entry;
 import everyblade.core.turning.Logged;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.Shortcut;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.function.IntConsumer;

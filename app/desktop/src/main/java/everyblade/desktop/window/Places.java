@@ -4,7 +4,7 @@ import everyblade.desktop.command.Failure;
 import everyblade.desktop.command.Surroundings;
 import everyblade.desktop.command.UserFolders;
 import everyblade.desktop.view.Choices;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.awt.Component;
 import java.io.File;
 import java.io.IOException;

@@ -3,7 +3,7 @@ package everyblade.desktop.window;
 import everyblade.core.turning.Fold;
 import everyblade.desktop.view.NextToDo;
 import everyblade.desktop.view.Shown;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.util.Optional;
 import java.util.function.Consumer;
 

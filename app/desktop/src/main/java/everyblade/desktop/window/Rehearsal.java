@@ -5,7 +5,7 @@ import everyblade.desktop.command.Surroundings;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.Session;
 import everyblade.desktop.view.Shown;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;

@@ -7,7 +7,7 @@ import everyblade.desktop.view.ReplayFrame;
 import everyblade.desktop.view.ReviewKey;
 import everyblade.desktop.view.RotorPose;
 import everyblade.desktop.view.TipSight;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.time.ZoneId;
 import java.util.ArrayDeque;
 import java.util.Deque;

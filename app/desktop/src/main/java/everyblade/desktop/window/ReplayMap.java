@@ -4,10 +4,11 @@ import everyblade.desktop.map.CellAt;
 import everyblade.desktop.map.CellPanel;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
-import everyblade.desktop.words.Words;
 import everyblade.picture.Facing;
 import everyblade.picture.MapStyle;
+import everyblade.picture.MapWords;
 import everyblade.picture.ScreenKind;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -42,7 +43,7 @@ final class ReplayMap {
         Texts.name(rows, words.say("map.name"));
         wheel.setName("wheel");
         for (CellPanel one : List.of(rows, wheel)) {
-            one.speak(words.map());
+            one.speak(MapWords.of(words));
             one.style(style);
             one.onSelect(cell -> {
                 select(cell);

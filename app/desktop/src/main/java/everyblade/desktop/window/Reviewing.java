@@ -3,7 +3,7 @@ package everyblade.desktop.window;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.ReviewDesk;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JComponent;

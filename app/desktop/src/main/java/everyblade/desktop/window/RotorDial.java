@@ -2,9 +2,9 @@ package everyblade.desktop.window;
 
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.RotorPose;
-import everyblade.desktop.words.Words;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
+import everyblade.words.Words;
 import java.awt.BasicStroke;
 import java.awt.Dimension;
 import java.awt.Graphics;

@@ -1,11 +1,12 @@
 package everyblade.desktop.window;
 
 import everyblade.core.coverage.RowCoverage;
-import everyblade.desktop.words.Visible;
-import everyblade.desktop.words.Words;
+import everyblade.picture.MapWords;
 import everyblade.picture.RowProgress;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
+import everyblade.words.Visible;
+import everyblade.words.Words;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Graphics;
@@ -129,7 +130,7 @@ final class RowList {
                 JList<? extends RowCoverage> of, RowCoverage row, int index, boolean selected, boolean focus) {
             RowProgress progress = RowProgress.of(row);
             Texts.say(id, row.row().id());
-            Texts.say(stage, progress.stage(words.map()));
+            Texts.say(stage, progress.stage(MapWords.of(words)));
             Texts.say(percent, progress.percent());
             stage.setForeground(Looks.letters(theme.get(), ink(progress.stage())));
             id.setForeground(Looks.colour(theme.get(), Ink.LINE));
@@ -139,7 +140,7 @@ final class RowList {
             setBorder(BorderFactory.createLineBorder(
                     selected ? Looks.colour(theme.get(), Ink.SEEN) : of.getBackground(), selected ? 2 : 1, true));
             String told = Visible.text(row.row().name() + " (" + row.row().id() + "), " + progress.percent() + ", "
-                    + progress.stage(words.map()));
+                    + progress.stage(MapWords.of(words)));
             getAccessibleContext().setAccessibleName(told);
             Texts.tip(this, told);
             return this;

@@ -1,7 +1,7 @@
 package everyblade.desktop.window;
 
 import everyblade.desktop.view.Keeping;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.awt.Component;
 import java.nio.file.Path;
 import java.util.List;

@@ -3,7 +3,7 @@ package everyblade.desktop.window;
 import everyblade.core.finding.review.Place;
 import everyblade.core.finding.review.ReviewRemark.What;
 import everyblade.desktop.map.CellAt;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,9 +1,9 @@
 package everyblade.desktop.window;
 
 import everyblade.desktop.view.ScopeEye;
-import everyblade.desktop.words.Words;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
+import everyblade.words.Words;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Dimension;

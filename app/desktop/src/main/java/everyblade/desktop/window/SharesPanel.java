@@ -6,11 +6,12 @@ import everyblade.core.coverage.RowCoverage;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.ShareBar;
-import everyblade.desktop.words.Words;
+import everyblade.picture.MapWords;
 import everyblade.picture.Terms;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
 import everyblade.spi.Row;
+import everyblade.words.Words;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -63,7 +64,7 @@ final class SharesPanel {
         bars.removeAll();
         lines.clear();
         Row row = coverage.row();
-        bars.add(new Paragraph(words.map().figures()), "span 3, wmin 0, growx");
+        bars.add(new Paragraph(MapWords.of(words).figures()), "span 3, wmin 0, growx");
         for (int i = 0; i < count; i++) {
             if (i == 1) {
                 bars.add(Texts.bold(Texts.label(row.name() + " (" + row.id() + ")"), 1), "span 3, wmin 0");
@@ -77,7 +78,7 @@ final class SharesPanel {
         Paragraph basis =
                 new Paragraph(words.say(coverage.basis() == Basis.COMPUTED ? "share.computed" : "share.declared"));
         bars.add(basis, "span 3, wmin 0, growx");
-        bars.add(new Paragraph(Terms.of(all, words.map()).line()), "span 3, wmin 0, growx");
+        bars.add(new Paragraph(Terms.of(all, MapWords.of(words)).line()), "span 3, wmin 0, growx");
         bars.revalidate();
         bars.repaint();
     }

@@ -2,9 +2,10 @@ package everyblade.desktop.window;
 
 import everyblade.core.sight.Hindrance;
 import everyblade.desktop.author.SightShares;
-import everyblade.desktop.words.Words;
+import everyblade.picture.MapWords;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
+import everyblade.words.Words;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.util.List;
@@ -96,7 +97,7 @@ final class SharesTable {
         public Object getValueAt(int line, int column) {
             SightShares.Zone zone = zones.get(line);
             return switch (column) {
-                case NAME -> words.map().zone(zone.name());
+                case NAME -> MapWords.of(words).zone(zone.name());
                 case EVERY -> zone.every();
                 case NONE -> zone.none();
                 case WHY -> zone.why().map(this::told).orElse("");

@@ -5,7 +5,7 @@ import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.NextToDo;
 import everyblade.desktop.view.Shown;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import java.util.function.Supplier;
@@ -74,7 +74,7 @@ final class SidePanel {
         state = shown.state();
         steps.show(shown);
         left.show(shown);
-        pages.setTitleAt(0, everyblade.desktop.words.Visible.text(left.title()));
+        pages.setTitleAt(0, everyblade.words.Visible.text(left.title()));
         notes.show(shown.notes());
         pictures.show(state);
         time.show(state);

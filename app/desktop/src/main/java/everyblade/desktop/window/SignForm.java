@@ -1,7 +1,7 @@
 package everyblade.desktop.window;
 
-import everyblade.desktop.words.Words;
 import everyblade.record.signing.SignedAs;
+import everyblade.words.Words;
 import java.awt.Component;
 import java.util.Arrays;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package everyblade.desktop.window;
 
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

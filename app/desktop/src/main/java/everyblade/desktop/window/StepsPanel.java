@@ -2,7 +2,7 @@ package everyblade.desktop.window;
 
 import everyblade.desktop.view.NextToDo;
 import everyblade.desktop.view.Shown;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;

@@ -2,9 +2,9 @@ package everyblade.desktop.window;
 
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.JobState;
-import everyblade.desktop.words.Words;
 import everyblade.picture.chart.ShareChart;
 import everyblade.picture.chart.Timeline;
+import everyblade.words.Words;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.Optional;

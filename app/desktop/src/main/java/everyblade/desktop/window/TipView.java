@@ -3,7 +3,7 @@ package everyblade.desktop.window;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.ReplayFrame;
 import everyblade.desktop.view.TipSight;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;

@@ -1,7 +1,7 @@
 package everyblade.desktop.window;
 
 import everyblade.core.sight.Progress;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JButton;

@@ -3,7 +3,7 @@ package everyblade.desktop.author;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.desktop.view.Shortcut;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;

@@ -2,7 +2,7 @@ package everyblade.desktop.author;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.Locale;

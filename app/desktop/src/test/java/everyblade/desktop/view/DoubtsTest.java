@@ -3,7 +3,7 @@ package everyblade.desktop.view;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.coverage.RowCoverage;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -102,10 +102,7 @@ class PreviewTest {
     @Test
     void writesNumbersAsThePersonDoes() {
         Preview preview = Preview.of(
-                session.state(),
-                "turn on 12,5",
-                Workshop.NOW,
-                everyblade.desktop.words.Words.of(java.util.Locale.GERMAN));
+                session.state(), "turn on 12,5", Workshop.NOW, everyblade.words.Words.of(java.util.Locale.GERMAN));
 
         assertThat(((Preview.Will) preview).effects()).first().asString().startsWith("angesehen: +12,5°");
     }

@@ -2,7 +2,7 @@ package everyblade.desktop.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;

@@ -8,7 +8,7 @@ import everyblade.desktop.author.Bench;
 import everyblade.desktop.author.Sight;
 import everyblade.desktop.author.Standpoint;
 import everyblade.desktop.view.Choices;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.awt.Dimension;
 import java.awt.image.BufferedImage;
 import java.io.IOException;

@@ -2,9 +2,9 @@ package everyblade.desktop.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import everyblade.desktop.words.Words;
 import everyblade.json.jar.CodeJar;
 import everyblade.picture.scene.Theme;
+import everyblade.words.Words;
 import java.awt.Component;
 import java.awt.Container;
 import java.nio.file.Path;

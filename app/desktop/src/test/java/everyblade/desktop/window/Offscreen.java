@@ -4,7 +4,7 @@ import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.Session;
 import everyblade.desktop.view.Shown;
 import everyblade.desktop.view.Workshop;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;

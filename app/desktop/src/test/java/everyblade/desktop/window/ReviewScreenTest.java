@@ -11,7 +11,7 @@ import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.ReviewDesk;
 import everyblade.desktop.view.Session;
 import everyblade.desktop.view.Workshop;
-import everyblade.desktop.words.Words;
+import everyblade.words.Words;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;

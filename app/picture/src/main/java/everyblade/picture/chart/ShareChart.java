@@ -1,6 +1,6 @@
 package everyblade.picture.chart;
 
-import everyblade.core.turning.EntryTime;
+import everyblade.fact.CalendarYears;
 import everyblade.picture.scene.Ink;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
@@ -106,7 +106,7 @@ public final class ShareChart {
     }
 
     private static long millis(Timeline.Point point) {
-        return EntryTime.within(point.at()).toEpochMilli();
+        return CalendarYears.within(point.at()).toEpochMilli();
     }
 
     private static NumberAxis shareAxis() {

@@ -1,7 +1,7 @@
 package everyblade.picture.sight;
 
 import everyblade.core.angle.Turn;
-import everyblade.core.coverage.Percent;
+import everyblade.fact.Percent;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;

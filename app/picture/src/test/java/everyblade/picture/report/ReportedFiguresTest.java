@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Coverage;
-import everyblade.core.coverage.Percent;
 import everyblade.core.coverage.Tally;
 import everyblade.core.coverage.Why;
 import everyblade.core.entry.EntryParser;
@@ -12,6 +11,7 @@ import everyblade.core.entry.Settings;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
+import everyblade.fact.Percent;
 import everyblade.picture.Figures;
 import everyblade.picture.MapWords;
 import everyblade.picture.TwoRows;

@@ -1,6 +1,6 @@
 package everyblade.picture.report.page;
 
-import everyblade.core.turning.EntryTime;
+import everyblade.fact.CalendarYears;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -104,7 +104,8 @@ public record Pages(String title, String language, Instant dated, long seed, Mar
         PDDocumentInformation about = new PDDocumentInformation();
         about.setTitle(title);
         about.setCreator("Everyblade");
-        GregorianCalendar date = GregorianCalendar.from(EntryTime.within(dated).atZone(ZoneOffset.UTC));
+        GregorianCalendar date =
+                GregorianCalendar.from(CalendarYears.within(dated).atZone(ZoneOffset.UTC));
         about.setCreationDate(date);
         about.setModificationDate(date);
         document.setDocumentInformation(about);

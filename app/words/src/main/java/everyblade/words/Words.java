@@ -1,39 +1,37 @@
-package everyblade.desktop.words;
+package everyblade.words;
 
-import everyblade.core.coverage.Percent;
-import everyblade.core.turning.EntryTime;
-import everyblade.picture.MapWords;
+import everyblade.fact.CalendarYears;
+import everyblade.fact.Fact;
+import everyblade.fact.Percent;
+import everyblade.spi.Row;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
-import java.text.MessageFormat;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.ResourceBundle.Control;
 
-/**
- * The texts of one language, with numbers and times as people of that language write them. Nothing of it goes into
- * files.
- */
+/** The texts of one language, with numbers and times as people of that language write them. */
 public final class Words {
 
     /** The languages that are complete; the first one is spoken where none of them is understood. */
     public static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.GERMAN);
 
-    /** What a share of hundredths may be off by in its last binary digit. */
-    private static final String BUNDLE = "everyblade.desktop.words.words";
+    private static final String BUNDLE = "everyblade.words.words";
 
     private final ResourceBundle bundle;
     private final Locale locale;
-    private final MapWords map;
 
     private Words(Locale locale) {
         this.locale = locale;
-        this.map = MapWords.of(locale);
         this.bundle = ResourceBundle.getBundle(BUNDLE, locale, Control.getNoFallbackControl(Control.FORMAT_PROPERTIES));
     }
 
@@ -49,14 +47,23 @@ public final class Words {
         return locale;
     }
 
-    /** The texts of the map, which also name airfoils and zones. */
-    public MapWords map() {
-        return map;
-    }
-
     /** Whether there is a text of this key. */
     public boolean has(String key) {
         return bundle.containsKey(key);
+    }
+
+    /**
+     * A fact as a sentence, or as the part of one.
+     *
+     * @throws java.util.MissingResourceException if nobody gave it words
+     */
+    public String say(Fact fact) {
+        return phrase(fact.key()).with(parts(fact));
+    }
+
+    /** Several facts, each said. */
+    public List<String> say(List<? extends Fact> facts) {
+        return facts.stream().map(this::say).toList();
     }
 
     /**
@@ -65,16 +72,41 @@ public final class Words {
      * @throws java.util.MissingResourceException if there is no such text
      */
     public String say(String key, Object... parts) {
-        return new MessageFormat(bundle.getString(key), locale).format(texts(parts));
+        Map<String, Object> numbered = new LinkedHashMap<>();
+        for (int i = 0; i < parts.length; i++) {
+            numbered.put(String.valueOf(i), parts[i]);
+        }
+        return phrase(key).with(numbered);
     }
 
-    /** Whole numbers go in without grouping: blade 1,234 would look like two numbers. What is told hides nothing. */
-    private static Object[] texts(Object[] parts) {
-        Object[] texts = parts.clone();
-        for (int i = 0; i < texts.length; i++) {
-            texts[i] = Visible.text(String.valueOf(texts[i]));
+    private Phrase phrase(String key) {
+        return new Phrase(bundle.getString(key), locale, this::say, style -> bundle.getString("list." + style));
+    }
+
+    /** The components of a record by their names. */
+    private static Map<String, Object> parts(Fact fact) {
+        Map<String, Object> parts = new LinkedHashMap<>();
+        if (fact instanceof Record) {
+            for (RecordComponent component : fact.getClass().getRecordComponents()) {
+                try {
+                    component.getAccessor().setAccessible(true);
+                    parts.put(component.getName(), component.getAccessor().invoke(fact));
+                } catch (IllegalAccessException | InvocationTargetException impossible) {
+                    throw new AssertionError("a record gives its components", impossible);
+                }
+            }
         }
-        return texts;
+        return parts;
+    }
+
+    /** What one airfoil of the row is called. */
+    public String airfoil(Row row) {
+        return bundle.getString("map.airfoil." + row.kind().name().toLowerCase(Locale.ROOT));
+    }
+
+    /** What several are called. */
+    public String airfoils(Row row) {
+        return bundle.getString("map.airfoils." + row.kind().name().toLowerCase(Locale.ROOT));
     }
 
     /** A number with at most so many digits after the decimal mark. */
@@ -106,12 +138,12 @@ public final class Words {
 
     /** The time of day where the person is. */
     public String time(Instant at, ZoneId zone) {
-        return DateTimeFormatter.ofPattern("HH:mm", locale).withZone(zone).format(EntryTime.within(at));
+        return DateTimeFormatter.ofPattern("HH:mm", locale).withZone(zone).format(CalendarYears.within(at));
     }
 
     /** The time of day where the person is, to the second. */
     public String second(Instant at, ZoneId zone) {
-        return DateTimeFormatter.ofPattern("HH:mm:ss", locale).withZone(zone).format(EntryTime.within(at));
+        return DateTimeFormatter.ofPattern("HH:mm:ss", locale).withZone(zone).format(CalendarYears.within(at));
     }
 
     private DecimalFormatSymbols symbols() {

@@ -1,4 +1,4 @@
-package everyblade.desktop.words;
+package everyblade.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package everyblade.core.coverage;
+package everyblade.fact;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

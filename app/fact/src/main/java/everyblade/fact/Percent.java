@@ -1,4 +1,4 @@
-package everyblade.core.coverage;
+package everyblade.fact;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;

@@ -1,6 +1,5 @@
-package everyblade.desktop.words;
+package everyblade.words;
 
-import everyblade.core.turning.Engine;
 import everyblade.spi.Row;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,12 +11,12 @@ public final class CountWords {
 
     /** What one airfoil of the row is called. */
     public static String airfoil(Words words, Row row) {
-        return words.map().airfoil(row);
+        return words.airfoil(row);
     }
 
     /** What several are called. */
     public static String airfoils(Words words, Row row) {
-        return words.map().airfoils(row);
+        return words.airfoils(row);
     }
 
     /** A run of airfoils in the order of the row, such as {@code blades 4–9}. */
@@ -45,10 +44,5 @@ public final class CountWords {
             runs.add(from == airfoils.get(i) ? "" + from : from + "–" + airfoils.get(i));
         }
         return airfoils(words, row) + " " + String.join(", ", runs);
-    }
-
-    /** Degrees from one airfoil to the next. */
-    public static double pitch(Row row) {
-        return Engine.pitch(row);
     }
 }
