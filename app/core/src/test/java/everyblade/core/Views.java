@@ -4,7 +4,7 @@ import everyblade.core.angle.Turn;
 import everyblade.core.entry.Zoning;
 import everyblade.core.sight.Pose;
 import everyblade.core.sight.Ring;
-import everyblade.core.sight.Scene;
+import everyblade.core.sight.SightScene;
 import everyblade.core.surface.Fineness;
 import everyblade.core.surface.Mesh;
 import everyblade.core.surface.Surfaces;
@@ -31,7 +31,7 @@ import java.util.OptionalDouble;
  * @param walls hub and casing
  * @param pose of the scope tip
  */
-public record Views(Scene scene, Mesh airfoil, List<Wall> walls, Pose pose) {
+public record Views(SightScene scene, Mesh airfoil, List<Wall> walls, Pose pose) {
 
     private static final List<MeridionalPoint> HUB = curve(0, 20, 20, 24, 40, 45, 46, 80);
     private static final List<MeridionalPoint> SHROUD = curve(0, 55, 18, 58, 32, 66, 38, 80);
@@ -47,7 +47,8 @@ public record Views(Scene scene, Mesh airfoil, List<Wall> walls, Pose pose) {
         Row row = row("r1", 40, shape);
         EngineModel model = model(List.of(hub, casing), row);
         Mesh airfoil = mesh(model, row, fineness);
-        Scene scene = Scene.of(airfoil, 40, Zoning.of(row)).withWall(hub).withWall(casing);
+        SightScene scene =
+                SightScene.of(airfoil, 40, Zoning.of(row)).withWall(hub).withWall(casing);
         Pose pose = pose(-14, 80, new Heading(0.8, -0.55, -0.2));
         return new Views(scene, airfoil, List.of(hub, casing), pose);
     }
@@ -58,7 +59,7 @@ public record Views(Scene scene, Mesh airfoil, List<Wall> walls, Pose pose) {
         Wall casing = wall("casing", -20, 55.5, 0, 55.5, 18, 58.5, 32, 66.5, 38.5, 80.5);
         Row row = row("full", 11, blade(OptionalDouble.empty()));
         Mesh airfoil = mesh(model(List.of(hub, casing), row), row, fineness);
-        Scene scene = Scene.of(airfoil, 11, Zoning.of(row))
+        SightScene scene = SightScene.of(airfoil, 11, Zoning.of(row))
                 .withMate(splitters(fineness))
                 .withWall(hub)
                 .withWall(casing);

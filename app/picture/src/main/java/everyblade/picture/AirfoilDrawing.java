@@ -3,12 +3,12 @@ package everyblade.picture;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.turning.Remark;
 import everyblade.picture.scene.Cell;
+import everyblade.picture.scene.DrawnShape.Patch;
+import everyblade.picture.scene.DrawnShape.Polygon;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
-import everyblade.picture.scene.Shape.Patch;
-import everyblade.picture.scene.Shape.Polygon;
 import everyblade.picture.scene.Style;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,7 +61,7 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
      * @param looks of the airfoil
      * @param fine mm below which a cell is too small for a pattern
      */
-    Group silent(int airfoil, Looks looks, Patch patch, double fine) {
+    Group silent(int airfoil, PictureLooks looks, Patch patch, double fine) {
         double length = patch.length() / plan.columns();
         double height = patch.height() / plan.bands();
         boolean plain = Math.sqrt(length * height) < fine || Math.min(length, height) < NARROW * fine;

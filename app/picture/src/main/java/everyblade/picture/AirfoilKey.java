@@ -2,15 +2,15 @@ package everyblade.picture;
 
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.entry.Zoning;
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Patch;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Flat;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Point;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Patch;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import everyblade.spi.Direction;
 import everyblade.spi.Row;

@@ -2,14 +2,14 @@ package everyblade.picture;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Polar;
 import everyblade.picture.scene.Scene;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.spi.RowKind;
 import java.util.ArrayList;
 import java.util.List;

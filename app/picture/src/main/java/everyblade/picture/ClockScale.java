@@ -1,13 +1,13 @@
 package everyblade.picture;
 
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Strokes;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Polar;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Strokes;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +26,7 @@ record ClockScale(Polar polar, double radius, MapWords words, double size) {
     List<Item> angles() {
         List<Item> items = new ArrayList<>();
         List<List<Point>> marks = new ArrayList<>();
-        ArcText text = new ArcText(polar, radius + 5, size);
+        CurvedText text = new CurvedText(polar, radius + 5, size);
         for (int degrees = 0; degrees < 360; degrees += 10) {
             boolean told = degrees % 30 == 0;
             marks.add(List.of(polar.at(degrees, radius + 0.6), polar.at(degrees, radius + (told ? 3 : 1.8))));

@@ -1,7 +1,7 @@
 package everyblade.picture;
 
+import everyblade.picture.scene.DrawnShape.Patch;
 import everyblade.picture.scene.Group;
-import everyblade.picture.scene.Shape.Patch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
@@ -12,7 +12,7 @@ import java.util.function.IntFunction;
  * @param looks of the airfoils in the order of their numbers
  * @param groups in the same order
  */
-record DrawnAirfoils(List<Looks> looks, List<Group> groups) {
+record DrawnAirfoils(List<PictureLooks> looks, List<Group> groups) {
 
     /** None drawn yet. */
     static final DrawnAirfoils NONE = new DrawnAirfoils(List.of(), List.of());
@@ -29,14 +29,14 @@ record DrawnAirfoils(List<Looks> looks, List<Group> groups) {
     static DrawnAirfoils of(
             DrawnAirfoils before, AirfoilDrawing drawing, Remarked stated, IntFunction<Patch> patch, double fine) {
         int count = drawing.coverage().row().count();
-        List<Looks> looks = new ArrayList<>(count);
+        List<PictureLooks> looks = new ArrayList<>(count);
         List<Group> groups = new ArrayList<>(count);
         for (int n = 1; n <= count; n++) {
             if (n <= before.looks.size() && before.looks.get(n - 1).holdFor(drawing.coverage(), stated, n)) {
                 looks.add(before.looks.get(n - 1));
                 groups.add(before.groups.get(n - 1));
             } else {
-                Looks now = Looks.of(drawing.coverage(), stated, n);
+                PictureLooks now = PictureLooks.of(drawing.coverage(), stated, n);
                 looks.add(now);
                 groups.add(drawing.silent(n, now, patch.apply(n), fine));
             }

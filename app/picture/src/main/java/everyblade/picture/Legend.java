@@ -1,14 +1,14 @@
 package everyblade.picture;
 
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Patch;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Flat;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Point;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Patch;
-import everyblade.picture.scene.Shape.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

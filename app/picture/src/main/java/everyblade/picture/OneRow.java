@@ -2,14 +2,14 @@ package everyblade.picture;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Polar;
 import everyblade.picture.scene.Scene;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.spi.Row;
 import everyblade.spi.View;
 import java.util.ArrayList;
@@ -44,7 +44,7 @@ final class OneRow {
                 + row.kind().airfoil() + (row.count() == 1 ? "" : "s");
         Polar polar = new Polar(CENTRE, style.facing().mirrors());
         Standing standing = Standing.of(coverage.situation(), row);
-        Ring ring = new Ring(of, standing, polar, CELLS_FROM, CELLS_TO, LANE);
+        MapRing ring = new MapRing(of, standing, polar, CELLS_FROM, CELLS_TO, LANE);
         Signs signs = Signs.of(coverage, row.id());
         List<View> views = coverage.situation().engine().model().views().stream()
                 .filter(view -> view.row().equals(row.id()))
@@ -65,7 +65,7 @@ final class OneRow {
         groups.add(Legend.at(new Point(LEFT, TOP), 2, 47));
         groups.addAll(key(of));
         groups.addAll(lists(of, ring, views, signs));
-        groups.addAll(Strip.onPaper(of, new Point(Sheet.MARGIN, STRIP), Sheet.WIDTH - 2 * Sheet.MARGIN, 50)
+        groups.addAll(RowStrip.onPaper(of, new Point(Sheet.MARGIN, STRIP), Sheet.WIDTH - 2 * Sheet.MARGIN, 50)
                 .groups());
         return new Scene(
                 Sheet.WIDTH,
@@ -106,7 +106,7 @@ final class OneRow {
                 key.at(new Point(LEFT, 68), column, 16, 2.2));
     }
 
-    private static List<Group> lists(RowCoverage of, Ring ring, List<View> views, Signs signs) {
+    private static List<Group> lists(RowCoverage of, MapRing ring, List<View> views, Signs signs) {
         List<Group> groups = new ArrayList<>();
         List<String> landmarks = of.row().landmarks().stream()
                 .map(landmark -> of.row().kind().airfoil() + " " + landmark.airfoil() + ": " + landmark.what())

@@ -1,11 +1,11 @@
 package everyblade.picture;
 
+import everyblade.picture.scene.DrawnShape;
+import everyblade.picture.scene.DrawnShape.Dots;
+import everyblade.picture.scene.DrawnShape.Patch;
+import everyblade.picture.scene.DrawnShape.Strokes;
 import everyblade.picture.scene.Flat;
 import everyblade.picture.scene.Point;
-import everyblade.picture.scene.Shape;
-import everyblade.picture.scene.Shape.Dots;
-import everyblade.picture.scene.Shape.Patch;
-import everyblade.picture.scene.Shape.Strokes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,7 +45,7 @@ public enum Pattern {
      *
      * @param spacing mm between lines or dots, at least about so much
      */
-    public Optional<Shape> on(Patch patch, double spacing) {
+    public Optional<DrawnShape> on(Patch patch, double spacing) {
         int along = Math.max(1, (int) (patch.length() / spacing));
         int across = Math.max(1, (int) (patch.height() / spacing));
         return switch (this) {

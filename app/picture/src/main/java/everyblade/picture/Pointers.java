@@ -1,15 +1,15 @@
 package everyblade.picture;
 
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Polygon;
+import everyblade.picture.scene.DrawnShape.Strokes;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Polar;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Polygon;
-import everyblade.picture.scene.Shape.Strokes;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import everyblade.spi.Landmark;
 import everyblade.spi.View;
@@ -80,7 +80,7 @@ record Pointers(Polar polar, double rim) {
 
     /** Words along the radius, never upside down, that end at a distance from the axis. */
     private Item radial(double clock, double end, String words) {
-        double sheet = ArcText.wrapped(polar.onSheet(clock));
+        double sheet = CurvedText.wrapped(polar.onSheet(clock));
         boolean right = sheet <= 180 + UPRIGHT || sheet >= 360 - UPRIGHT;
         double half = Lettering.CAPITAL * SIZE / 2;
         double turned = Math.toRadians(sheet);

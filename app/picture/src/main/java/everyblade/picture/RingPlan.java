@@ -76,12 +76,12 @@ record RingPlan(Polar polar, double rim, double hub, List<RowCoverage> rows) {
     }
 
     /** The rings of its rows, each airfoil where it stands now. */
-    List<Ring> rings(Situation now) {
+    List<MapRing> rings(Situation now) {
         return IntStream.range(0, rows.size())
                 .mapToObj(i -> {
                     RowCoverage row = rows.get(i);
                     double low = hub + i * depth();
-                    return new Ring(
+                    return new MapRing(
                             row,
                             Standing.of(now, row.row()),
                             polar,

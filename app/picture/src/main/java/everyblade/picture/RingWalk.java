@@ -2,7 +2,7 @@ package everyblade.picture;
 
 import everyblade.core.turning.Engine;
 import everyblade.picture.scene.Cell;
-import everyblade.picture.scene.Shape.Patch;
+import everyblade.picture.scene.DrawnShape.Patch;
 import java.util.List;
 
 /**
@@ -10,11 +10,11 @@ import java.util.List;
  *
  * @param rings about one axis, the innermost first
  */
-record RingWalk(List<Ring> rings) {
+record RingWalk(List<MapRing> rings) {
 
     /** The next cell; the same one beyond the outermost and the innermost ring. */
-    Cell next(Cell from, Step step) {
-        Ring ring = rings.stream().filter(one -> one.has(from)).findFirst().orElseThrow();
+    Cell next(Cell from, MapStep step) {
+        MapRing ring = rings.stream().filter(one -> one.has(from)).findFirst().orElseThrow();
         int sheetwards = ring.polar().mirrored() ? -1 : 1;
         return switch (step) {
             case RIGHT -> along(ring, from, sheetwards);
@@ -26,11 +26,11 @@ record RingWalk(List<Ring> rings) {
         };
     }
 
-    private static int numbered(Ring ring, int airfoil, int by) {
+    private static int numbered(MapRing ring, int airfoil, int by) {
         return Math.floorMod(airfoil - 1 + by, ring.coverage().row().count()) + 1;
     }
 
-    private static Cell along(Ring ring, Cell from, int clockwise) {
+    private static Cell along(MapRing ring, Cell from, int clockwise) {
         ZonePlan plan = ring.plan();
         ZonePlan.Place place = plan.places().get(from.zone());
         int column = place.column() + clockwise;
@@ -42,7 +42,7 @@ record RingWalk(List<Ring> rings) {
         return new Cell(from.row(), airfoil, plan.zone(Math.floorMod(column, plan.columns()), place.band()));
     }
 
-    private Cell across(Ring ring, Cell from, int outwards) {
+    private Cell across(MapRing ring, Cell from, int outwards) {
         ZonePlan plan = ring.plan();
         ZonePlan.Place place = plan.places().get(from.zone());
         int band = place.band() + outwards;
@@ -58,10 +58,10 @@ record RingWalk(List<Ring> rings) {
     }
 
     /** The cell at which a ring is entered at a clock angle, from inside or from outside. */
-    private static Cell entered(Ring ring, double clock, int outwards) {
+    private static Cell entered(MapRing ring, double clock, int outwards) {
         ZonePlan plan = ring.plan();
         int airfoil = ring.nearest(clock);
-        double pitches = ArcText.wrapped(clock - ring.standing().clock(airfoil) + 180) - 180;
+        double pitches = CurvedText.wrapped(clock - ring.standing().clock(airfoil) + 180) - 180;
         int column = (int) Math.floor((pitches / Engine.pitch(ring.coverage().row()) + 0.5) * plan.columns());
         int within = Math.max(0, Math.min(plan.columns() - 1, column));
         return new Cell(ring.coverage().row().id(), airfoil, plan.zone(within, outwards > 0 ? 0 : plan.bands() - 1));

@@ -4,13 +4,13 @@ import everyblade.core.coverage.Coverage;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
 import everyblade.picture.scene.Cell;
+import everyblade.picture.scene.DrawnShape.Polygon;
+import everyblade.picture.scene.DrawnShape.Strokes;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Polar;
-import everyblade.picture.scene.Shape.Polygon;
-import everyblade.picture.scene.Shape.Strokes;
 import everyblade.picture.scene.Style;
 import everyblade.spi.Direction;
 import everyblade.spi.Row;
@@ -31,7 +31,7 @@ final class RingsLayout implements ScreenLayout {
     private final Coverage coverage;
     private final ScreenView view;
     private final List<RingPlan> wheels;
-    private final List<Ring> rings;
+    private final List<MapRing> rings;
 
     RingsLayout(Coverage coverage, ScreenView view) {
         this.coverage = coverage;
@@ -44,7 +44,7 @@ final class RingsLayout implements ScreenLayout {
     }
 
     @Override
-    public List<Ring> rows() {
+    public List<MapRing> rows() {
         return rings;
     }
 
@@ -97,7 +97,7 @@ final class RingsLayout implements ScreenLayout {
     /** A line inside and outside the chosen row. */
     private List<Item> chosen() {
         List<Item> items = new ArrayList<>();
-        for (Ring ring : rings) {
+        for (MapRing ring : rings) {
             if (view.chosen().filter(ring.coverage().row().id()::equals).isPresent()) {
                 double aside = ring.lane() / 2;
                 items.add(circle(ring.polar(), ring.low() - aside));
@@ -137,7 +137,7 @@ final class RingsLayout implements ScreenLayout {
     }
 
     @Override
-    public Cell next(Cell from, Step step) {
+    public Cell next(Cell from, MapStep step) {
         return new RingWalk(rings).next(from, step);
     }
 

@@ -2,14 +2,14 @@ package everyblade.picture;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Polar;
 import everyblade.picture.scene.Scene;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.spi.View;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +36,7 @@ final class RowPage {
         double outside = RIM + Wheel.MARGIN;
         Polar polar = new Polar(new Point(width / 2, outside), facing.mirrors());
         Standing standing = Standing.of(coverage.situation(), of.row());
-        Ring ring = new Ring(of, standing, polar, CELLS_FROM, CELLS_TO, LANE);
+        MapRing ring = new MapRing(of, standing, polar, CELLS_FROM, CELLS_TO, LANE);
         Signs signs = Signs.of(coverage, of.row().id());
         Pointers pointers = new Pointers(polar, CELLS_FROM);
         List<View> views = coverage.situation().engine().model().views().stream()
@@ -52,7 +52,7 @@ final class RowPage {
         groups.addAll(pointers.views(views));
         groups.add(signs.round(polar, standing, CELLS_TO + LANE, SIGNS, LETTERS));
         double y = 2 * outside + BELOW;
-        groups.addAll(Strip.onPaper(of, new Point(0, y), width, STRIP).groups());
+        groups.addAll(RowStrip.onPaper(of, new Point(0, y), width, STRIP).groups());
         y += STRIP + BELOW;
         List<String> told = signs.told(ring);
         if (!told.isEmpty()) {

@@ -2,12 +2,12 @@ package everyblade.picture;
 
 import everyblade.core.coverage.RowCoverage;
 import everyblade.picture.scene.Cell;
+import everyblade.picture.scene.DrawnShape.Patch;
 import everyblade.picture.scene.Point;
-import everyblade.picture.scene.Shape.Patch;
 import java.util.Optional;
 
 /** Where a row's airfoils lie on a sheet: what is painted and what is hit come from the same places. */
-sealed interface RowPlace permits Ring, Strip {
+sealed interface RowPlace permits MapRing, RowStrip {
 
     /** Of the row. */
     RowCoverage coverage();

@@ -2,14 +2,14 @@ package everyblade.picture;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Strokes;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Point;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Strokes;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +50,7 @@ final class RowTable {
         items.add(word(base, row.row().id(), size, 0.11 * width, Anchor.START, Ink.LINE));
         items.add(word(base.plus(0.12 * width, 0), name, size, 0.43 * width, Anchor.START, Ink.LINE));
         items.add(word(base.plus(0.56 * width, 0), count, size, 0.13 * width, Anchor.START, Ink.FAINT));
-        String figures = new Figures(row.headline(), MapWords.ENGLISH).brief();
+        String figures = new ShareFigures(row.headline(), MapWords.ENGLISH).brief();
         items.add(word(base.plus(width, 0), figures, size, 0.27 * width, Anchor.END, Ink.LINE));
         return items;
     }

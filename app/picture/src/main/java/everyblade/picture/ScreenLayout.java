@@ -14,7 +14,7 @@ interface ScreenLayout {
     List<Group> words();
 
     /** The next cell on a walk; the same one where there is none that way. */
-    Cell next(Cell from, Step step);
+    Cell next(Cell from, MapStep step);
 
     /** What it shows, in a few words. */
     String title();

@@ -3,11 +3,11 @@ package everyblade.picture;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.turning.Remark;
 import everyblade.picture.scene.Cell;
+import everyblade.picture.scene.DrawnShape.Patch;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Scene;
-import everyblade.picture.scene.Shape.Patch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -46,8 +46,9 @@ public final class ScreenPicture {
         }
         layout.rows().forEach(row -> groups.add(damaged(coverage, row)));
         groups.addAll(layout.words());
-        String figures =
-                view.figures() ? ". " + new Figures(coverage.headline(coverage.leading()), view.words()).line() : "";
+        String figures = view.figures()
+                ? ". " + new ShareFigures(coverage.headline(coverage.leading()), view.words()).line()
+                : "";
         scene = new Scene(view.width(), view.height(), layout.title(), layout.summary() + figures, groups);
     }
 
@@ -112,7 +113,7 @@ public final class ScreenPicture {
     }
 
     /** The next cell on a walk; the same one where there is none that way. */
-    public Cell next(Cell from, Step step) {
+    public Cell next(Cell from, MapStep step) {
         return layout.next(from, step);
     }
 }

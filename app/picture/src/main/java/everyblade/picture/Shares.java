@@ -29,10 +29,10 @@ final class Shares {
     }
 
     /** The figures of these rows that rest on the same; empty if none does. */
-    static Optional<Figures> figures(List<RowCoverage> rows, Basis basis, MapWords words) {
+    static Optional<ShareFigures> figures(List<RowCoverage> rows, Basis basis, MapWords words) {
         List<RowCoverage> alike =
                 rows.stream().filter(row -> row.basis() == basis).toList();
-        return alike.isEmpty() ? Optional.empty() : Optional.of(new Figures(Headline.of(alike), words));
+        return alike.isEmpty() ? Optional.empty() : Optional.of(new ShareFigures(Headline.of(alike), words));
     }
 
     /** What the picture of these rows says, for those who cannot see it. */

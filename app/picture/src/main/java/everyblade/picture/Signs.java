@@ -4,16 +4,16 @@ import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Zoning;
 import everyblade.core.gap.GapText;
 import everyblade.core.turning.Remark;
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Polygon;
+import everyblade.picture.scene.DrawnShape.Strokes;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Polar;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Polygon;
-import everyblade.picture.scene.Shape.Strokes;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,11 +79,11 @@ record Signs(List<Remark> remarks) {
     }
 
     /** A line of words for each sign. */
-    List<String> told(Ring ring) {
+    List<String> told(MapRing ring) {
         return remarks.stream().map(remark -> told(remark, ring)).toList();
     }
 
-    private static String told(Remark remark, Ring ring) {
+    private static String told(Remark remark, MapRing ring) {
         Zoning zoning = ring.coverage().zoning();
         String where = remark.zones().equals(zoning.all()) ? "whole" : GapText.zones(zoning, remark.zones());
         List<String> airfoils = remark.airfoils().stream()

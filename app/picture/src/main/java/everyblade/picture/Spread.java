@@ -40,13 +40,13 @@ final class Spread {
         double apart = Math.min(least, 360.0 / wanted.size());
         List<Integer> order = IntStream.range(0, wanted.size())
                 .boxed()
-                .sorted(Comparator.comparingDouble(i -> ArcText.wrapped(wanted.get(i))))
+                .sorted(Comparator.comparingDouble(i -> CurvedText.wrapped(wanted.get(i))))
                 .toList();
         int cut = widestGap(wanted, order);
         List<Pool> pools = new ArrayList<>();
         for (int i = 0; i < order.size(); i++) {
             int at = cut + i;
-            double direction = ArcText.wrapped(wanted.get(order.get(at % order.size()))) + at / order.size() * 360;
+            double direction = CurvedText.wrapped(wanted.get(order.get(at % order.size()))) + at / order.size() * 360;
             Pool pool = new Pool(direction - i * apart, 1);
             while (!pools.isEmpty() && pools.get(pools.size() - 1).mean() >= pool.mean()) {
                 pool = pools.remove(pools.size() - 1).with(pool);
@@ -91,8 +91,8 @@ final class Spread {
         int best = 0;
         double widest = -1;
         for (int i = 0; i < order.size(); i++) {
-            double here = ArcText.wrapped(wanted.get(order.get(i)));
-            double last = ArcText.wrapped(wanted.get(order.get((i + order.size() - 1) % order.size())));
+            double here = CurvedText.wrapped(wanted.get(order.get(i)));
+            double last = CurvedText.wrapped(wanted.get(order.get((i + order.size() - 1) % order.size())));
             double gap = i == 0 ? here - last + 360 : here - last;
             if (gap > widest) {
                 widest = gap;

@@ -2,9 +2,9 @@ package everyblade.picture;
 
 import everyblade.core.angle.Turn;
 import everyblade.core.turning.Engine;
-import everyblade.core.turning.Placing.Place;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
+import everyblade.core.turning.SmoothedTrack.Place;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import java.util.Optional;

@@ -3,14 +3,14 @@ package everyblade.picture;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.picture.scene.Cell;
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Polygon;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Point;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Polygon;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +31,7 @@ final class StripsLayout implements ScreenLayout {
     private static final double TITLE = 5.4;
 
     private final ScreenView view;
-    private final List<Strip> strips;
+    private final List<RowStrip> strips;
 
     StripsLayout(Coverage coverage, ScreenView view) {
         this.view = view;
@@ -44,7 +44,7 @@ final class StripsLayout implements ScreenLayout {
         double down = 0;
         for (RowCoverage row : rows) {
             if (isChosen(row)) {
-                strips.add(Strip.opened(
+                strips.add(RowStrip.opened(
                         row,
                         new Point(EDGE, down + TITLE),
                         view.width() - FIGURES - EDGE,
@@ -53,7 +53,7 @@ final class StripsLayout implements ScreenLayout {
                         view.words()));
                 down += chosen;
             } else {
-                strips.add(Strip.low(
+                strips.add(RowStrip.low(
                         row,
                         new Point(EDGE, down + BETWEEN / 2),
                         view.width() - FIGURES - EDGE,
@@ -70,14 +70,14 @@ final class StripsLayout implements ScreenLayout {
     }
 
     @Override
-    public List<Strip> rows() {
+    public List<RowStrip> rows() {
         return strips;
     }
 
     @Override
     public List<Group> words() {
         List<Group> groups = new ArrayList<>();
-        for (Strip strip : strips) {
+        for (RowStrip strip : strips) {
             boolean chosen = isChosen(strip.coverage());
             groups.add(chosen ? strip.words() : Group.of(List.of()));
             groups.add(Group.of(chosen ? title(strip) : beside(strip)));
@@ -87,7 +87,7 @@ final class StripsLayout implements ScreenLayout {
     }
 
     /** Its id and count before a row, how far it is behind it. */
-    private List<Item> beside(Strip strip) {
+    private List<Item> beside(RowStrip strip) {
         RowCoverage row = strip.coverage();
         double size = Math.min(LETTERS_MOST, strip.height());
         double base = strip.corner().y() + strip.height() / 2 + Lettering.CAPITAL * size / 2;
@@ -119,7 +119,7 @@ final class StripsLayout implements ScreenLayout {
     }
 
     /** The chosen row's title over it, and a frame round it all. */
-    private List<Item> title(Strip strip) {
+    private List<Item> title(RowStrip strip) {
         RowCoverage row = strip.coverage();
         double top = strip.corner().y() - TITLE;
         double base = top + 4;
@@ -143,12 +143,12 @@ final class StripsLayout implements ScreenLayout {
     }
 
     @Override
-    public Cell next(Cell from, Step step) {
+    public Cell next(Cell from, MapStep step) {
         int at = 0;
         while (!strips.get(at).has(from)) {
             at++;
         }
-        Strip strip = strips.get(at);
+        RowStrip strip = strips.get(at);
         return switch (step) {
             case RIGHT, NEXT -> strip.beside(from, 1);
             case LEFT, PREVIOUS -> strip.beside(from, -1);
@@ -158,12 +158,12 @@ final class StripsLayout implements ScreenLayout {
     }
 
     /** The cell of the neighbouring row that lies nearest above or below. */
-    private Cell entered(Cell from, Strip strip, int rowsDown) {
+    private Cell entered(Cell from, RowStrip strip, int rowsDown) {
         int next = strips.indexOf(strip) + rowsDown;
         if (next < 0 || next >= strips.size()) {
             return from;
         }
-        Strip to = strips.get(next);
+        RowStrip to = strips.get(next);
         double share = (from.airfoil() - 0.5) / strip.coverage().row().count();
         int airfoil = 1 + (int) (share * to.coverage().row().count());
         int band = rowsDown > 0 ? to.plan().bands() - 1 : 0;

@@ -2,15 +2,15 @@ package everyblade.picture;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Polygon;
+import everyblade.picture.scene.DrawnShape.Strokes;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Polar;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Polygon;
-import everyblade.picture.scene.Shape.Strokes;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -44,8 +44,8 @@ record Wheel(String name, Polar polar, double radius, Facing facing) {
         for (int i = 0; i < rows.size(); i++) {
             RowCoverage row = rows.get(i);
             Standing standing = Standing.of(coverage.situation(), row.row());
-            Ring ring =
-                    new Ring(row, standing, polar, hub + i * depth + 0.1 * lane, hub + (i + 1) * depth - lane, lane);
+            MapRing ring =
+                    new MapRing(row, standing, polar, hub + i * depth + 0.1 * lane, hub + (i + 1) * depth - lane, lane);
             String id = row.row().id();
             List<String> labels = standing.doubt().isEmpty()
                     ? List.of(id, id)

@@ -1,20 +1,20 @@
 package everyblade.picture;
 
 import everyblade.core.coverage.Coverage;
-import everyblade.core.turning.Placing.Place;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
+import everyblade.core.turning.SmoothedTrack.Place;
 import everyblade.picture.scene.Cell;
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Dots;
+import everyblade.picture.scene.DrawnShape.Polygon;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Polar;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Dots;
-import everyblade.picture.scene.Shape.Polygon;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import everyblade.spi.Row;
 import java.text.DecimalFormat;
@@ -42,7 +42,7 @@ final class WheelLayout implements ScreenLayout {
     private final Optional<Seat> seat;
     private final Polar polar;
     private final double rim;
-    private final Optional<Ring> ring;
+    private final Optional<MapRing> ring;
 
     WheelLayout(Coverage coverage, ScreenView view) {
         this.coverage = coverage;
@@ -55,12 +55,12 @@ final class WheelLayout implements ScreenLayout {
         rim = Math.min(view.width(), view.height()) / 2 - 0.5;
         double high = rim - SIGNS - NUMBERS;
         ring = seat.map(Seat::row)
-                .map(row -> new Ring(
+                .map(row -> new MapRing(
                         coverage.row(row.id()), Standing.of(now, row), polar, high - RING_SHARE * rim, high, NUMBERS));
     }
 
     @Override
-    public List<Ring> rows() {
+    public List<MapRing> rows() {
         return ring.stream().toList();
     }
 
@@ -69,7 +69,7 @@ final class WheelLayout implements ScreenLayout {
         if (ring.isEmpty()) {
             return List.of();
         }
-        Ring round = ring.get();
+        MapRing round = ring.get();
         Signs signs = Signs.of(coverage, round.coverage().row().id());
         double middle = round.high() + NUMBERS + SIGNS / 2;
         List<Group> groups = new ArrayList<>();
@@ -84,17 +84,17 @@ final class WheelLayout implements ScreenLayout {
     }
 
     /** A badge over the number of airfoil 1, which tells at a glance how the row stands. */
-    private Group airfoilOne(Ring round) {
+    private Group airfoilOne(MapRing round) {
         double clock = round.standing().clock(1);
         double middle = round.high() + NUMBERS / 2;
         List<Item> items = new ArrayList<>();
         items.add(Item.of(new Dots(List.of(polar.at(clock, middle)), 0.5 * NUMBERS), Style.filled(Ink.LINE)));
-        items.addAll(new ArcText(polar, middle, 0.84 * NUMBERS).at(clock, "1", Ink.PAPER));
+        items.addAll(new CurvedText(polar, middle, 0.84 * NUMBERS).at(clock, "1", Ink.PAPER));
         return Group.of(items);
     }
 
     /** From inside the ring outwards: what the scope tip has before it. */
-    private List<Item> cone(Ring round) {
+    private List<Item> cone(MapRing round) {
         double clock = Standing.scopeTip(coverage.situation(), seat.orElseThrow());
         double half =
                 seat.get().view().window().map(window -> window.halfWidth()).orElse(HALF_VIEW);
@@ -110,7 +110,7 @@ final class WheelLayout implements ScreenLayout {
     }
 
     /** Which airfoil is at the scope tip, how surely, and how the shaft stands. */
-    private List<Item> inTheMiddle(Ring round) {
+    private List<Item> inTheMiddle(MapRing round) {
         Situation now = coverage.situation();
         Row row = round.coverage().row();
         MapWords words = view.words();
@@ -155,7 +155,7 @@ final class WheelLayout implements ScreenLayout {
     }
 
     @Override
-    public Cell next(Cell from, Step step) {
+    public Cell next(Cell from, MapStep step) {
         return new RingWalk(rows()).next(from, step);
     }
 

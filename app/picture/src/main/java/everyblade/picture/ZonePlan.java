@@ -1,7 +1,7 @@
 package everyblade.picture;
 
 import everyblade.core.entry.Zoning;
-import everyblade.picture.scene.Shape.Patch;
+import everyblade.picture.scene.DrawnShape.Patch;
 import everyblade.spi.Direction;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;

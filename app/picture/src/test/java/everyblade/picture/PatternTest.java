@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.picture.paint.ScenePainter;
 import everyblade.picture.scene.Colour;
+import everyblade.picture.scene.DrawnShape;
+import everyblade.picture.scene.DrawnShape.Dots;
+import everyblade.picture.scene.DrawnShape.Patch;
+import everyblade.picture.scene.DrawnShape.Strokes;
 import everyblade.picture.scene.Flat;
 import everyblade.picture.scene.Frame;
 import everyblade.picture.scene.Group;
@@ -12,10 +16,6 @@ import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Polar;
 import everyblade.picture.scene.Scene;
-import everyblade.picture.scene.Shape;
-import everyblade.picture.scene.Shape.Dots;
-import everyblade.picture.scene.Shape.Patch;
-import everyblade.picture.scene.Shape.Strokes;
 import everyblade.picture.scene.Theme;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
@@ -89,10 +89,10 @@ class PatternTest {
     void stay_within_their_cell(Pattern pattern) {
         for (Frame frame : List.of(new Flat(new Point(10, 10)), new Polar(new Point(10, 10), true))) {
             Patch patch = new Patch(frame, 3, 47, 20, 29);
-            Optional<Shape> shape = pattern.on(patch, 0.7);
+            Optional<DrawnShape> shape = pattern.on(patch, 0.7);
             points(shape).forEach(point -> {
                 double along = frame instanceof Polar polar
-                        ? ArcText.wrapped(Math.toDegrees(Math.atan2(
+                        ? CurvedText.wrapped(Math.toDegrees(Math.atan2(
                                 polar.centre().x() - point.x(), polar.centre().y() - point.y())))
                         : point.x() - 10;
                 double across = frame instanceof Polar ? Math.hypot(point.x() - 10, point.y() - 10) : 10 - point.y();
@@ -103,7 +103,7 @@ class PatternTest {
         }
     }
 
-    private static Stream<Point> points(Optional<Shape> shape) {
+    private static Stream<Point> points(Optional<DrawnShape> shape) {
         if (shape.orElse(null) instanceof Strokes strokes) {
             return strokes.lines().stream().flatMap(List::stream);
         } else if (shape.orElse(null) instanceof Dots dots) {

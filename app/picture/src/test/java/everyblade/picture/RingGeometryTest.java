@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import everyblade.core.coverage.RowCoverage;
 import everyblade.picture.scene.Cell;
+import everyblade.picture.scene.DrawnShape.Patch;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Scene;
-import everyblade.picture.scene.Shape.Patch;
 import everyblade.spi.Direction;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -93,7 +93,7 @@ class RingGeometryTest {
                         .mapToDouble(item -> Scenes.patch(item).high())
                         .max()
                         .orElseThrow();
-                double gap = Math.min(Ring.GAP * 360 / count, Ring.GAP_MOST);
+                double gap = Math.min(MapRing.GAP * 360 / count, MapRing.GAP_MOST);
                 double ring = Math.PI * (high * high - low * low) * (1 - count * gap / 360);
                 assertThat(areas.values())
                         .hasSize(count)
@@ -116,7 +116,8 @@ class RingGeometryTest {
                     double across = any.low() + random.nextDouble(0.01, 0.99) * any.height();
                     assertThat(patches.stream()
                                     .filter(patch -> patch.low() < across && across < patch.high())
-                                    .filter(patch -> ArcText.wrapped(along - patch.from()) < patch.to() - patch.from()))
+                                    .filter(patch ->
+                                            CurvedText.wrapped(along - patch.from()) < patch.to() - patch.from()))
                             .as(row)
                             .containsExactly(any);
                 }
@@ -146,7 +147,7 @@ class RingGeometryTest {
                 int n = random.nextInt(1, count + 1);
                 double sign = numbering == Direction.CW ? 1 : -1;
                 double expected = reference + sign * (n - known) * 360.0 / count + turned;
-                assertThat(ArcText.apart(middle(Scenes.patch(scene, "c1", n, 0)), expected))
+                assertThat(CurvedText.apart(middle(Scenes.patch(scene, "c1", n, 0)), expected))
                         .isLessThan(1e-5);
             }
         }
@@ -154,7 +155,7 @@ class RingGeometryTest {
         @Test
         void of_a_row_that_was_never_identified_begin_at_12_o_clock_and_the_ring_says_so() {
             Scene scene = Scenes.of(new Job(SmallEngines.rotor(20, Direction.CW, 90)), "c1");
-            assertThat(ArcText.apart(middle(Scenes.patch(scene, "c1", 1, 0)), 0))
+            assertThat(CurvedText.apart(middle(Scenes.patch(scene, "c1", 1, 0)), 0))
                     .isLessThan(1e-9);
             assertThat(Scenes.words(scene)).contains("no datum");
         }
@@ -173,7 +174,7 @@ class RingGeometryTest {
             double after = Scenes.patch(Scenes.of(job, "s1"), "s1", 1, 0).to();
             // The pressure side's leading zone ends in the middle of the airfoil, which stands at the view's reference.
             assertThat(before).isCloseTo(112, within(1e-6));
-            assertThat(ArcText.apart(after, before)).isLessThan(1e-6);
+            assertThat(CurvedText.apart(after, before)).isLessThan(1e-6);
         }
     }
 
@@ -204,7 +205,7 @@ class RingGeometryTest {
             Scene scene = MapScene.of(job.coverage(), job.facts(), Optional.of("t"), ahead);
             assertThat(Scenes.words(scene)).contains("seen from ahead looking aft");
             assertThat(Scenes.texts(scene))
-                    .allSatisfy(text -> assertThat(Math.abs(ArcText.wrapped(text.angle() + 180) - 180))
+                    .allSatisfy(text -> assertThat(Math.abs(CurvedText.wrapped(text.angle() + 180) - 180))
                             .isLessThanOrEqualTo(110));
         }
     }

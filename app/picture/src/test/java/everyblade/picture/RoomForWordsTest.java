@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import everyblade.picture.paint.SceneFont;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Scene;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.spi.ChordBand;
 import everyblade.spi.Direction;
 import everyblade.spi.EngineModel;

@@ -1,11 +1,11 @@
 package everyblade.picture;
 
 import everyblade.picture.scene.Cell;
+import everyblade.picture.scene.DrawnShape.Patch;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Polar;
 import everyblade.picture.scene.Scene;
-import everyblade.picture.scene.Shape.Patch;
-import everyblade.picture.scene.Shape.Text;
 import java.util.List;
 import java.util.Optional;
 

@@ -13,16 +13,16 @@ class SpreadTest {
     @Test
     void labels_with_room_stay_where_they_were_wanted() {
         assertThat(Spread.of(List.of(10.0, 200.0, 90.0), 5))
-                .usingElementComparator((a, b) -> ArcText.apart(a, b) < 1e-9 ? 0 : 1)
+                .usingElementComparator((a, b) -> CurvedText.apart(a, b) < 1e-9 ? 0 : 1)
                 .containsExactly(10.0, 200.0, 90.0);
     }
 
     @Test
     void labels_wanted_at_one_place_stand_evenly_about_it_also_across_12_o_clock() {
         List<Double> placed = Spread.of(List.of(359.0, 1.0, 0.0), 6);
-        assertThat(ArcText.apart(placed.get(0), 354)).isCloseTo(0, within(1e-9));
-        assertThat(ArcText.apart(placed.get(2), 0)).isCloseTo(0, within(1e-9));
-        assertThat(ArcText.apart(placed.get(1), 6)).isCloseTo(0, within(1e-9));
+        assertThat(CurvedText.apart(placed.get(0), 354)).isCloseTo(0, within(1e-9));
+        assertThat(CurvedText.apart(placed.get(2), 0)).isCloseTo(0, within(1e-9));
+        assertThat(CurvedText.apart(placed.get(1), 6)).isCloseTo(0, within(1e-9));
     }
 
     @Test
@@ -38,7 +38,8 @@ class SpreadTest {
             List<Double> placed = Spread.of(wanted, least);
             assertThat(placed).hasSize(count);
             double kept = Math.min(least, 360.0 / count) - 1e-6;
-            List<Double> sorted = placed.stream().map(ArcText::wrapped).sorted().toList();
+            List<Double> sorted =
+                    placed.stream().map(CurvedText::wrapped).sorted().toList();
             for (int i = 1; i < count; i++) {
                 assertThat(sorted.get(i) - sorted.get(i - 1)).isGreaterThanOrEqualTo(kept);
             }

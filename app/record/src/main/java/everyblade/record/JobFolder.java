@@ -74,10 +74,10 @@ public final class JobFolder {
      * @param holder who, and since when
      * @param problem the same for a person
      */
-    public record InUse(String holder, Problem problem) implements Writing {}
+    public record InUse(String holder, RecordProblem problem) implements Writing {}
 
     /** It cannot be opened. */
-    public record Refused(Problem problem) implements Reading, Writing, Copying, Packing {}
+    public record Refused(RecordProblem problem) implements Reading, Writing, Copying, Packing {}
 
     /** What came of verifying. */
     public sealed interface Verification {}
@@ -99,10 +99,10 @@ public final class JobFolder {
     public record NotedHead(String hash, OptionalInt entry) {}
 
     /** All is sound up to a last line without newline. */
-    public record Torn(int entries, String head, Problem problem) implements Verification {}
+    public record Torn(int entries, String head, RecordProblem problem) implements Verification {}
 
     /** The first thing that is wrong. */
-    public record Broken(Problem problem) implements Verification {}
+    public record Broken(RecordProblem problem) implements Verification {}
 
     /**
      * Starts a job in a folder that is not there yet, or empty. It is there as a whole and safe on disk when this
@@ -110,12 +110,12 @@ public final class JobFolder {
      *
      * @return why it could not be; empty if it was done
      */
-    public Optional<Problem> start(Beginning beginning, byte[] engineModel) {
+    public Optional<RecordProblem> start(Beginning beginning, byte[] engineModel) {
         return start(beginning, Frozen.of(engineModel));
     }
 
     /** The same, with more than the engine model frozen into it. */
-    public Optional<Problem> start(Beginning beginning, Frozen frozen) {
+    public Optional<RecordProblem> start(Beginning beginning, Frozen frozen) {
         return new JobStart(disk, path).start(beginning, frozen);
     }
 
@@ -208,7 +208,7 @@ public final class JobFolder {
         }
         Job job = ((Readable) reading).job();
         if (job.journal().newerVersion().isPresent()) {
-            return new Refused(new Problem(
+            return new Refused(new RecordProblem(
                     "Newer journal",
                     Journal.FILE,
                     1,
@@ -241,7 +241,7 @@ public final class JobFolder {
      * What does not hinder reading but must not stay unsaid: lines whose text and meaning say two different things, and
      * pictures that are not there as they were kept.
      */
-    public List<Problem> doubts(Journal journal) {
+    public List<RecordProblem> doubts(Journal journal) {
         Photos photos = new Photos(files);
         return journal.lines().stream()
                 .flatMap(line -> Stream.concat(RecordCheck.contradiction(line).stream(), photos.changed(line).stream()))
@@ -262,7 +262,7 @@ public final class JobFolder {
     private InUse inUse(String holder) {
         return new InUse(
                 holder,
-                Problem.inFile(
+                RecordProblem.inFile(
                         "Job in use",
                         path.toString(),
                         "it is being written by " + holder,
@@ -274,8 +274,8 @@ public final class JobFolder {
                 + ProcessHandle.current().pid() + ")\n";
     }
 
-    static Problem unwritable(String file, IOException failure) {
-        return Problem.inFile(
+    static RecordProblem unwritable(String file, IOException failure) {
+        return RecordProblem.inFile(
                 "File not written",
                 file,
                 Reasons.of(failure),

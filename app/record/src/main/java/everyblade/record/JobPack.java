@@ -102,7 +102,7 @@ final class JobPack {
     }
 
     private UnsoundJournal unfit(String why) {
-        return new UnsoundJournal(Problem.inFile(
+        return new UnsoundJournal(RecordProblem.inFile(
                 "Job not packed",
                 files.root().toString(),
                 why,

@@ -40,7 +40,7 @@ final class JobReader {
     }
 
     /** The first file that is not the one that was frozen; empty if all are. */
-    Optional<Problem> frozenOtherwise(Journal journal) {
+    Optional<RecordProblem> frozenOtherwise(Journal journal) {
         try {
             withPrevious(alone(journal));
             return Optional.empty();
@@ -124,8 +124,8 @@ final class JobReader {
         }
     }
 
-    private static Problem within(Problem problem) {
-        return new Problem(
+    private static RecordProblem within(RecordProblem problem) {
+        return new RecordProblem(
                 problem.what(),
                 JobFolder.PREVIOUS + "/" + problem.file(),
                 problem.line(),
@@ -135,7 +135,7 @@ final class JobReader {
 
     private static UnsoundJournal changed(String file, String what) {
         return new UnsoundJournal(
-                Problem.inFile(what, file, "it is not the one that the job was started with", PUT_BACK));
+                RecordProblem.inFile(what, file, "it is not the one that the job was started with", PUT_BACK));
     }
 
     JobFolder.Copying copy() {
@@ -154,15 +154,15 @@ final class JobReader {
         }
     }
 
-    Problem unreadable(String file, IOException failure) {
+    RecordProblem unreadable(String file, IOException failure) {
         return files.disk().exists(files.root().resolve(Journal.FILE))
-                ? Problem.inFile(
+                ? RecordProblem.inFile(
                         "File not read", file, Reasons.of(failure), "check the disk and the file's permissions")
                 : noJob(files.root());
     }
 
-    static Problem noJob(Path path) {
-        return Problem.inFile(
+    static RecordProblem noJob(Path path) {
+        return RecordProblem.inFile(
                 "No job", path.toString(), "there is no " + Journal.FILE + " in it", "name a job folder, or start one");
     }
 }

@@ -26,7 +26,7 @@ final class JobStart {
         this.target = target;
     }
 
-    Optional<Problem> start(Beginning beginning, Frozen frozen) {
+    Optional<RecordProblem> start(Beginning beginning, Frozen frozen) {
         byte[] journal;
         try {
             journal = firstLine(beginning, frozen);
@@ -173,7 +173,7 @@ final class JobStart {
         return Optional.empty();
     }
 
-    private Optional<Problem> problem(String why, String toDo) {
-        return Optional.of(Problem.inFile("Job not started", target.toString(), why, toDo));
+    private Optional<RecordProblem> problem(String why, String toDo) {
+        return Optional.of(RecordProblem.inFile("Job not started", target.toString(), why, toDo));
     }
 }

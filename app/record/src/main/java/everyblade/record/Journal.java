@@ -29,7 +29,7 @@ public record Journal(
         Optional<String> previousHead,
         Optional<String> drillHash,
         String firstHash,
-        List<Line> lines,
+        List<JournalLine> lines,
         long length,
         Optional<TornTail> torn,
         Optional<String> newerVersion) {
@@ -85,7 +85,7 @@ public record Journal(
     record Sound(Journal journal) implements Reading {}
 
     /** The first thing that is wrong. */
-    record Unsound(Problem problem) implements Reading {}
+    record Unsound(RecordProblem problem) implements Reading {}
 
     /** Reads a journal from its file. */
     static Reading read(InputStream in) throws IOException {

@@ -36,7 +36,7 @@ final class JournalStream {
             throw new UnsoundJournal(version.kind().refused());
         }
         if (version.isForeign()) {
-            throw new UnsoundJournal(new Problem(
+            throw new UnsoundJournal(new RecordProblem(
                     "Journal of another version",
                     Journal.FILE,
                     1,
@@ -57,7 +57,7 @@ final class JournalStream {
         Optional<byte[]> line = bytes(entries + 2);
         if (line.isPresent()) {
             if (entries == MOST_ENTRIES) {
-                throw new UnsoundJournal(new Problem(
+                throw new UnsoundJournal(new RecordProblem(
                         "Too many lines",
                         Journal.FILE,
                         entries + 2,
@@ -71,14 +71,14 @@ final class JournalStream {
     }
 
     /** What the line of the last entry says. */
-    Line understood(byte[] line) throws UnsoundJournal {
+    JournalLine understood(byte[] line) throws UnsoundJournal {
         return understood(line, entries, head);
     }
 
     /** What the line of an entry says. */
-    Line understood(byte[] line, int k, String hash) throws UnsoundJournal {
+    JournalLine understood(byte[] line, int k, String hash) throws UnsoundJournal {
         try {
-            return new Line(k, LineFormat.readEntry(line, k, version.isNewer()), hash);
+            return new JournalLine(k, LineFormat.readEntry(line, k, version.isNewer()), hash);
         } catch (Unreadable unreadable) {
             throw notUnderstood(k + 1, unreadable);
         }
@@ -111,7 +111,7 @@ final class JournalStream {
     }
 
     /** The journal of which these lines were read, once there are no more. */
-    Journal journal(java.util.List<Line> lines) {
+    Journal journal(java.util.List<JournalLine> lines) {
         return new Journal(
                 first.beginning(),
                 first.modelHash(),
@@ -127,11 +127,11 @@ final class JournalStream {
     }
 
     private static UnsoundJournal damaged(int line, String why) {
-        return new UnsoundJournal(new Problem("Damaged line", Journal.FILE, line, why, RESTORE));
+        return new UnsoundJournal(new RecordProblem("Damaged line", Journal.FILE, line, why, RESTORE));
     }
 
     private static UnsoundJournal notUnderstood(int line, Unreadable why) {
-        return new UnsoundJournal(new Problem(
+        return new UnsoundJournal(new RecordProblem(
                 "Line not understood",
                 Journal.FILE,
                 line,

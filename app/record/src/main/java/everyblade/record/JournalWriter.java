@@ -21,7 +21,7 @@ public final class JournalWriter implements Closeable {
 
     private int count;
     private String head;
-    private Optional<Problem> stopped = Optional.empty();
+    private Optional<RecordProblem> stopped = Optional.empty();
 
     private JournalWriter(Disk disk, Path path, ForcedLines end, Disk.Lock lock, Job opened) {
         this.disk = disk;
@@ -37,7 +37,7 @@ public final class JournalWriter implements Closeable {
     public sealed interface Appended {}
 
     /** All lines are safe on disk. */
-    public record Kept(List<Line> lines) implements Appended {}
+    public record Kept(List<JournalLine> lines) implements Appended {}
 
     /**
      * None of the batch is acknowledged.
@@ -45,7 +45,7 @@ public final class JournalWriter implements Closeable {
      * @param problem what happened, for a person
      * @param canGoOn whether the writer takes more; if not, close it and open the job again
      */
-    public record NotKept(Problem problem, boolean canGoOn) implements Appended {}
+    public record NotKept(RecordProblem problem, boolean canGoOn) implements Appended {}
 
     static JournalWriter open(Disk disk, Path folder, Job job, Disk.Lock lock) throws IOException {
         Journal journal = job.journal();
@@ -85,7 +85,7 @@ public final class JournalWriter implements Closeable {
         if (stopped.isPresent()) {
             return new NotKept(stopped.get(), false);
         }
-        List<Line> lines = new ArrayList<>();
+        List<JournalLine> lines = new ArrayList<>();
         List<byte[]> texts = new ArrayList<>();
         String last = head;
         Photos photos = new Photos(new JobFiles(disk, path.getParent()));
@@ -101,7 +101,7 @@ public final class JournalWriter implements Closeable {
                 return new NotKept(unreadable(entry), true);
             }
             last = line.get().hash();
-            lines.add(new Line(k, entry, last));
+            lines.add(new JournalLine(k, entry, last));
             texts.add(line.get().bytes());
         }
         Optional<String> why = end.append(texts);
@@ -119,7 +119,7 @@ public final class JournalWriter implements Closeable {
      * @param name plain name of the file
      * @return why it could not be kept; empty if it was
      */
-    public Optional<Problem> keepPhoto(String name, byte[] picture) {
+    public Optional<RecordProblem> keepPhoto(String name, byte[] picture) {
         return stopped.isPresent() ? stopped : new Photos(new JobFiles(disk, path.getParent())).keep(name, picture);
     }
 
@@ -138,7 +138,7 @@ public final class JournalWriter implements Closeable {
     }
 
     private NotKept stop(String why) {
-        Problem problem = Problem.inFile(
+        RecordProblem problem = RecordProblem.inFile(
                 "NOT KEPT",
                 path.toString(),
                 why + "; the " + count + " entries kept before stand",
@@ -147,8 +147,8 @@ public final class JournalWriter implements Closeable {
         return new NotKept(problem, false);
     }
 
-    private Problem unreadable(Addition entry) {
-        return Problem.inFile(
+    private RecordProblem unreadable(Addition entry) {
+        return RecordProblem.inFile(
                 "NOT KEPT",
                 path.toString(),
                 "the entry \"" + entry.text() + "\" would not read back as it was said",
@@ -158,8 +158,8 @@ public final class JournalWriter implements Closeable {
     /** Gives the job free for other writers. */
     @Override
     public void close() {
-        stopped = stopped.or(
-                () -> Optional.of(Problem.inFile("NOT KEPT", path.toString(), "the job was closed", "open it again")));
+        stopped = stopped.or(() ->
+                Optional.of(RecordProblem.inFile("NOT KEPT", path.toString(), "the job was closed", "open it again")));
         end.close();
         closeQuietly(lock);
     }

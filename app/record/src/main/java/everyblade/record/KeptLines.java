@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.RandomAccess;
 
 /** Lines of a journal, of which those that were understood before are read when somebody asks for them. */
-final class KeptLines extends AbstractList<Line> implements RandomAccess {
+final class KeptLines extends AbstractList<JournalLine> implements RandomAccess {
 
     private final JournalStream stream;
     private final List<String> hashes = new ArrayList<>();
@@ -33,12 +33,12 @@ final class KeptLines extends AbstractList<Line> implements RandomAccess {
     }
 
     @Override
-    public synchronized Line get(int index) {
-        if (lines.get(index) instanceof Line line) {
+    public synchronized JournalLine get(int index) {
+        if (lines.get(index) instanceof JournalLine line) {
             return line;
         }
         try {
-            Line line = stream.understood((byte[]) lines.get(index), index + 1, hashes.get(index));
+            JournalLine line = stream.understood((byte[]) lines.get(index), index + 1, hashes.get(index));
             lines.set(index, line);
             return line;
         } catch (UnsoundJournal impossible) {

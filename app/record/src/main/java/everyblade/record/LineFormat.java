@@ -104,7 +104,7 @@ final class LineFormat {
 
     static String firstLine(FirstLine first) throws Unreadable {
         Beginning beginning = first.beginning();
-        ObjectNode line = Json.object();
+        ObjectNode line = JobJson.object();
         line.put("schema", first.kind().schema() + MAJOR);
         line.put(AT, beginning.at().toString());
         line.put("by", beginning.by());
@@ -122,11 +122,11 @@ final class LineFormat {
         beginning.previous().ifPresent(previous -> line.put("previous", previous));
         first.previousHead().ifPresent(head -> line.put("previousHead", head));
         first.drillHash().ifPresent(hash -> line.put("drillHash", hash));
-        return Json.text(line);
+        return JobJson.text(line);
     }
 
     static String entryLine(int k, Addition entry) throws Unreadable {
-        ObjectNode line = Json.object();
+        ObjectNode line = JobJson.object();
         line.put("k", k);
         line.put(AT, entry.at().toString());
         entry.written().ifPresent(written -> line.put(WRITTEN, written.toString()));
@@ -135,13 +135,13 @@ final class LineFormat {
         line.put("text", entry.text());
         line.set("means", Meaning.write(entry.means()));
         entry.photo().ifPresent(photo -> line.set("photo", PhotoFormat.write(photo)));
-        return Json.text(line);
+        return JobJson.text(line);
     }
 
     /** The version that a first line states, whatever else stands in it; empty if it states none. */
     static Optional<Version> version(byte[] line) {
         try {
-            Matcher matcher = VERSION.matcher(text(Json.object(line), "schema"));
+            Matcher matcher = VERSION.matcher(text(JobJson.object(line), "schema"));
             if (matcher.matches()) {
                 RecordKind kind =
                         matcher.group(1).equals(RecordKind.DRILL.schema()) ? RecordKind.DRILL : RecordKind.JOB;
@@ -155,7 +155,7 @@ final class LineFormat {
     }
 
     static FirstLine readFirst(byte[] line, boolean unknownKeysToo) throws Unreadable {
-        ObjectNode node = Json.object(line);
+        ObjectNode node = JobJson.object(line);
         if (!unknownKeysToo) {
             Meaning.requireKnown(node, FIRST_KEYS);
         }
@@ -201,7 +201,7 @@ final class LineFormat {
 
     /** Reads a line of an entry, which must have this number. */
     static Addition readEntry(byte[] line, int k, boolean unknownKeysToo) throws Unreadable {
-        ObjectNode node = Json.object(line);
+        ObjectNode node = JobJson.object(line);
         if (!unknownKeysToo) {
             Meaning.requireKnown(node, ENTRY_KEYS);
         }

@@ -60,10 +60,10 @@ final class Meaning {
             return DecimalNode.valueOf(number);
         }
         if (value instanceof Enum<?> word) {
-            return TextNode.valueOf(Form.word(word.name()));
+            return TextNode.valueOf(RecordForm.word(word.name()));
         }
         if (value instanceof List<?> list) {
-            ArrayNode array = Json.object().arrayNode();
+            ArrayNode array = JobJson.object().arrayNode();
             list.forEach(element -> array.add(node(element)));
             return array;
         }
@@ -74,14 +74,14 @@ final class Meaning {
     }
 
     private static ObjectNode object(Record said) {
-        ObjectNode object = Json.object();
-        Form form = Form.ALL.get(said.getClass());
-        for (Class<?> choice : Form.CHOICES.keySet()) {
+        ObjectNode object = JobJson.object();
+        RecordForm form = RecordForm.ALL.get(said.getClass());
+        for (Class<?> choice : RecordForm.CHOICES.keySet()) {
             if (choice.isInstance(said)) {
                 object.put(choiceKey(choice), form.word());
             }
         }
-        for (Form.Component component : form.components()) {
+        for (RecordForm.Component component : form.components()) {
             Object value = component.get(said);
             if (value instanceof Optional<?> optional) {
                 optional.ifPresent(present -> object.set(component.name(), node(present)));
@@ -111,9 +111,9 @@ final class Meaning {
             }
             return same;
         }
-        if (one instanceof Record a && other instanceof Record b && Form.ALL.containsKey(a.getClass())) {
+        if (one instanceof Record a && other instanceof Record b && RecordForm.ALL.containsKey(a.getClass())) {
             return a.getClass() == b.getClass()
-                    && Form.ALL.get(a.getClass()).components().stream()
+                    && RecordForm.ALL.get(a.getClass()).components().stream()
                             .allMatch(component -> isSame(component.get(a), component.get(b)));
         }
         return one.equals(other);
@@ -170,14 +170,14 @@ final class Meaning {
             }
             if (type.isEnum()) {
                 for (Object constant : type.getEnumConstants()) {
-                    if (Form.word(((Enum<?>) constant).name()).equals(node.textValue())) {
+                    if (RecordForm.word(((Enum<?>) constant).name()).equals(node.textValue())) {
                         return constant;
                     }
                 }
                 throw unknown(node, where);
             }
             require(node.isObject(), where, "an object");
-            Map<String, Class<?>> choices = Form.CHOICES.get(type);
+            Map<String, Class<?>> choices = RecordForm.CHOICES.get(type);
             if (choices == null) {
                 return object(type, node, "");
             }
@@ -197,12 +197,12 @@ final class Meaning {
         }
 
         private Record object(Class<?> type, JsonNode node, String choiceKey) throws Unreadable {
-            Form form = Form.ALL.get(type);
-            List<Form.Component> components = form.components();
+            RecordForm form = RecordForm.ALL.get(type);
+            List<RecordForm.Component> components = form.components();
             Object[] values = new Object[components.size()];
             int known = node.has(choiceKey) ? 1 : 0;
             for (int i = 0; i < values.length; i++) {
-                Form.Component component = components.get(i);
+                RecordForm.Component component = components.get(i);
                 values[i] = value(component.type(), node.get(component.name()), component.name());
                 known += node.has(component.name()) ? 1 : 0;
             }

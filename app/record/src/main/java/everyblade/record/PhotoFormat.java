@@ -16,7 +16,7 @@ final class PhotoFormat {
 
     static ObjectNode write(KeptPhoto photo) {
         PhotoFacts facts = photo.facts();
-        ObjectNode node = Json.object();
+        ObjectNode node = JobJson.object();
         node.put("file", photo.file());
         node.put("sha256", photo.sha256());
         node.put("bytes", photo.bytes());

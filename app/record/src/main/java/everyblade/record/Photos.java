@@ -32,7 +32,7 @@ final class Photos {
      *
      * @param file its name, without folders before it
      */
-    Optional<Problem> keep(String file, byte[] picture) {
+    Optional<RecordProblem> keep(String file, byte[] picture) {
         String name = PhotoName.of(file);
         if (PhotoFile.look(picture) instanceof PhotoFile.Refused refused) {
             return problem(name, refused.why(), refused.toDo());
@@ -58,7 +58,7 @@ final class Photos {
     record Stamped(Addition entry) implements Stamping {}
 
     /** There is no such picture to be named. */
-    record Missing(Problem problem) implements Stamping {}
+    record Missing(RecordProblem problem) implements Stamping {}
 
     /** Adds to an entry what its picture is; nothing if the job has no such picture, so that only its name is kept. */
     Stamping stamp(Addition entry) {
@@ -85,11 +85,11 @@ final class Photos {
     }
 
     /** What is wrong if the picture of a line is not there as it was when the line was kept. */
-    Optional<Problem> changed(Line line) {
+    Optional<RecordProblem> changed(JournalLine line) {
         return line.entry()
                 .photo()
                 .flatMap(photo -> whyNot(photo)
-                        .map(why -> new Problem(
+                        .map(why -> new RecordProblem(
                                 "Picture changed",
                                 Journal.FILE,
                                 line.k() + 1,
@@ -146,7 +146,7 @@ final class Photos {
         disk.rename(part, place);
     }
 
-    private static Optional<Problem> problem(String name, String why, String toDo) {
-        return Optional.of(Problem.inFile("Picture not kept", JobFolder.PHOTOS + "/" + name, why, toDo));
+    private static Optional<RecordProblem> problem(String name, String why, String toDo) {
+        return Optional.of(RecordProblem.inFile("Picture not kept", JobFolder.PHOTOS + "/" + name, why, toDo));
     }
 }

@@ -29,7 +29,7 @@ final class RecordCheck {
     private final ReviewFile reviews;
     private final Optional<NotedHead> noted;
     private final SeenHeads seen;
-    private final List<Line> pictured = new ArrayList<>();
+    private final List<JournalLine> pictured = new ArrayList<>();
     private ReviewFile.Reading reviewed = new ReviewFile.Readable(Review.NONE);
     private final Map<Integer, String> reviewedHeads = new HashMap<>();
     private OptionalInt notedAt = OptionalInt.empty();
@@ -48,10 +48,10 @@ final class RecordCheck {
             JournalStream lines = new JournalStream(in);
             readReview(lines.head());
             note(lines);
-            Optional<Problem> twofold = Optional.empty();
+            Optional<RecordProblem> twofold = Optional.empty();
             for (Optional<byte[]> next = lines.next(); next.isPresent(); next = lines.next()) {
                 note(lines);
-                Line line = lines.understood(next.get());
+                JournalLine line = lines.understood(next.get());
                 twofold = twofold.or(() -> contradiction(line));
                 if (line.entry().photo().isPresent()) {
                     pictured.add(line);
@@ -81,7 +81,7 @@ final class RecordCheck {
     }
 
     private Verification rest(Journal journal, JournalStream lines) {
-        Optional<Problem> problem = newer(journal)
+        Optional<RecordProblem> problem = newer(journal)
                 .or(() -> new JobReader(files).frozenOtherwise(journal))
                 .or(() -> missing(journal, lines))
                 .or(() -> review(lines))
@@ -95,7 +95,7 @@ final class RecordCheck {
             return new Torn(
                     lines.entries(),
                     lines.head(),
-                    new Problem(
+                    new RecordProblem(
                             "Torn line",
                             Journal.FILE,
                             journal.torn().get().line(),
@@ -106,7 +106,7 @@ final class RecordCheck {
     }
 
     /** What is wrong with what reviewers said, or with the journal since. */
-    private Optional<Problem> review(JournalStream lines) {
+    private Optional<RecordProblem> review(JournalStream lines) {
         if (reviewed instanceof ReviewFile.Refused refused) {
             return Optional.of(refused.problem());
         }
@@ -117,9 +117,9 @@ final class RecordCheck {
     }
 
     /** What a newer version may have added is not known here, so it cannot be called sound. */
-    private static Optional<Problem> newer(Journal journal) {
+    private static Optional<RecordProblem> newer(Journal journal) {
         return journal.newerVersion()
-                .map(version -> new Problem(
+                .map(version -> new RecordProblem(
                         "Newer journal",
                         Journal.FILE,
                         1,
@@ -129,13 +129,13 @@ final class RecordCheck {
                         "verify it with a newer program"));
     }
 
-    private Optional<Problem> missing(Journal journal, JournalStream lines) {
+    private Optional<RecordProblem> missing(Journal journal, JournalStream lines) {
         return noted.filter(head -> notedAt.isEmpty()).map(head -> {
             int end = lines.entries() + 2;
             String none = "no line has the hash " + head.hash();
             OptionalInt entry = head.entry().isPresent() ? head.entry() : seen.entry(journal.firstHash(), head.hash());
             if (entry.isEmpty()) {
-                return new Problem(
+                return new RecordProblem(
                         "Lines missing or rewritten",
                         Journal.FILE,
                         end,
@@ -147,14 +147,14 @@ final class RecordCheck {
             }
             int k = entry.getAsInt();
             return k > lines.entries()
-                    ? new Problem(
+                    ? new RecordProblem(
                             "Lines missing",
                             Journal.FILE,
                             end,
                             none + "; it was that of entry " + k + ", and the journal ends with entry "
                                     + lines.entries() + ", so it was cut short",
                             "look for a copy of the job that has it")
-                    : new Problem(
+                    : new RecordProblem(
                             "Journal rewritten",
                             Journal.FILE,
                             k + 1,
@@ -165,7 +165,7 @@ final class RecordCheck {
     }
 
     /** What is wrong if the text of a line and what is kept as its meaning say two different things. */
-    static Optional<Problem> contradiction(Line line) {
+    static Optional<RecordProblem> contradiction(JournalLine line) {
         try {
             if (Meaning.isSame(EntryParser.parse(line.text()), line.means())) {
                 return Optional.empty();
@@ -182,8 +182,8 @@ final class RecordCheck {
         }
     }
 
-    private static Problem twofold(Line line, String why) {
-        return new Problem(
+    private static RecordProblem twofold(JournalLine line, String why) {
+        return new RecordProblem(
                 "Text and meaning differ",
                 Journal.FILE,
                 line.k() + 1,

@@ -29,7 +29,7 @@ public enum RecordKind {
     }
 
     /** Why a journal of this kind is not read as one of the other. */
-    Problem refused() {
-        return new Problem(what, Journal.FILE, 1, why, toDo);
+    RecordProblem refused() {
+        return new RecordProblem(what, Journal.FILE, 1, why, toDo);
     }
 }

@@ -91,7 +91,7 @@ public record Review(List<ReviewRemark> remarks, String head, long length, boole
     }
 
     private static UnsoundJournal unsound(String what, int line, String why, String toDo) {
-        return new UnsoundJournal(new Problem(what, FILE, line, why, toDo));
+        return new UnsoundJournal(new RecordProblem(what, FILE, line, why, toDo));
     }
 
     /** Hash of the line of an entry, or of the first line for 0; empty if there is no such entry. */
@@ -101,11 +101,11 @@ public record Review(List<ReviewRemark> remarks, String head, long length, boole
     }
 
     /** What is wrong if a remark is about a journal that is not, or not any more, the one beside it. */
-    Optional<Problem> unbound(Heads heads) {
+    Optional<RecordProblem> unbound(Heads heads) {
         for (ReviewRemark remark : remarks) {
             Optional<String> there = heads.after(remark.entries());
             if (!there.equals(Optional.of(remark.head()))) {
-                return Optional.of(new Problem(
+                return Optional.of(new RecordProblem(
                         there.isEmpty() ? "Lines missing" : "Journal rewritten",
                         Journal.FILE,
                         remark.entries() + 1,
@@ -121,7 +121,7 @@ public record Review(List<ReviewRemark> remarks, String head, long length, boole
     }
 
     /** The same of a journal that was read. */
-    public Optional<Problem> unbound(Journal journal) {
+    public Optional<RecordProblem> unbound(Journal journal) {
         return unbound(entries -> entries > journal.lines().size()
                 ? Optional.empty()
                 : Optional.of(
@@ -131,9 +131,9 @@ public record Review(List<ReviewRemark> remarks, String head, long length, boole
     }
 
     /** What a person should be told on reading, if its last line is torn. */
-    public Optional<Problem> tornLine() {
+    public Optional<RecordProblem> tornLine() {
         return torn
-                ? Optional.of(new Problem(
+                ? Optional.of(new RecordProblem(
                         "Torn line",
                         FILE,
                         remarks.size() + (length == 0 ? 1 : 2),

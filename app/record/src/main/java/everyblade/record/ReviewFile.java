@@ -36,7 +36,7 @@ public final class ReviewFile {
     public record Writable(ReviewWriter writer) implements Writing {}
 
     /** It cannot be. */
-    public record Refused(Problem problem) implements Reading, Writing {}
+    public record Refused(RecordProblem problem) implements Reading, Writing {}
 
     /**
      * Reads what was said so far; touches nothing.
@@ -52,7 +52,7 @@ public final class ReviewFile {
         } catch (UnsoundJournal unsound) {
             return new Refused(unsound.problem());
         } catch (IOException failure) {
-            return new Refused(Problem.inFile(
+            return new Refused(RecordProblem.inFile(
                     "File not read", Review.FILE, Reasons.of(failure), "check the disk and the file's permissions"));
         }
     }
@@ -69,7 +69,7 @@ public final class ReviewFile {
         try {
             Disk.LockAnswer answer = disk.lock(folder.resolve(LOCK), JobFolder.holder(by, since));
             if (answer instanceof Disk.Held held) {
-                return new Refused(Problem.inFile(
+                return new Refused(RecordProblem.inFile(
                         "Review in use",
                         folder.toString(),
                         "it is being written by " + (held.holder().isEmpty() ? "somebody" : held.holder()),

@@ -1,9 +1,9 @@
 package everyblade.record;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import everyblade.core.finding.review.Place;
 import everyblade.core.finding.review.ReviewRemark;
 import everyblade.core.finding.review.ReviewRemark.What;
+import everyblade.core.finding.review.ReviewedPlace;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -25,22 +25,22 @@ final class ReviewFormat {
      * @param job hash of the first line of the journal that is reviewed
      */
     static String firstLine(String job) throws Unreadable {
-        ObjectNode line = Json.object();
+        ObjectNode line = JobJson.object();
         line.put("schema", SCHEMA);
         line.put("job", job);
-        return Json.text(line);
+        return JobJson.text(line);
     }
 
     /** Of which job a first line says that it is. */
     static String readFirst(byte[] line) throws Unreadable {
-        ObjectNode node = Json.object(line);
+        ObjectNode node = JobJson.object(line);
         Meaning.require(SCHEMA.equals(LineFormat.text(node, "schema")), "schema", SCHEMA);
         Meaning.requireKnown(node, FIRST_KEYS);
         return LineFormat.text(node, "job");
     }
 
     static String remarkLine(ReviewRemark remark) throws Unreadable {
-        ObjectNode line = Json.object();
+        ObjectNode line = JobJson.object();
         line.put("n", remark.number());
         line.put("at", remark.at().toString());
         line.put("by", remark.by());
@@ -54,12 +54,12 @@ final class ReviewFormat {
                         .put("last", place.last())
                         .put("zone", place.zone()));
         remark.of().ifPresent(of -> line.put("of", of));
-        return Json.text(line);
+        return JobJson.text(line);
     }
 
     /** Reads the line of a remark, which must have this number. */
     static ReviewRemark readRemark(byte[] line, int number) throws Unreadable {
-        ObjectNode node = Json.object(line);
+        ObjectNode node = JobJson.object(line);
         Meaning.requireKnown(node, REMARK_KEYS);
         Meaning.require(whole(node, "n") == number, "n", Integer.toString(number));
         String word = LineFormat.text(node, "what");
@@ -79,8 +79,8 @@ final class ReviewFormat {
                 node.has("of") ? OptionalInt.of(whole(node, "of")) : OptionalInt.empty());
     }
 
-    private static Place place(ObjectNode node) throws Unreadable {
-        return new Place(
+    private static ReviewedPlace place(ObjectNode node) throws Unreadable {
+        return new ReviewedPlace(
                 LineFormat.text(node, "row"), whole(node, "first"), whole(node, "last"), LineFormat.text(node, "zone"));
     }
 

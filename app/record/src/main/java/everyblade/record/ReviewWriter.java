@@ -1,7 +1,7 @@
 package everyblade.record;
 
-import everyblade.core.finding.review.Place;
 import everyblade.core.finding.review.ReviewRemark;
+import everyblade.core.finding.review.ReviewedPlace;
 import java.io.Closeable;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -18,7 +18,7 @@ public final class ReviewWriter implements Closeable {
     private final Disk.Lock lock;
     private final String job;
     private Review review;
-    private Optional<Problem> stopped = Optional.empty();
+    private Optional<RecordProblem> stopped = Optional.empty();
 
     ReviewWriter(ForcedLines end, Disk.Lock lock, String job, Review review) {
         this.end = end;
@@ -46,7 +46,7 @@ public final class ReviewWriter implements Closeable {
             int entries,
             ReviewRemark.What what,
             String text,
-            Optional<Place> place,
+            Optional<ReviewedPlace> place,
             OptionalInt of) {
 
         ReviewRemark numbered(int number) {
@@ -62,7 +62,7 @@ public final class ReviewWriter implements Closeable {
     public record Kept(List<ReviewRemark> remarks) implements Appended {}
 
     /** None of them is acknowledged. */
-    public record NotKept(Problem problem) implements Appended {}
+    public record NotKept(RecordProblem problem) implements Appended {}
 
     /** All that is kept. */
     public Review review() {
@@ -120,8 +120,8 @@ public final class ReviewWriter implements Closeable {
         return line.hash();
     }
 
-    private static Problem notKept(String why, String toDo) {
-        return Problem.inFile("NOT KEPT", Review.FILE, why, toDo);
+    private static RecordProblem notKept(String why, String toDo) {
+        return RecordProblem.inFile("NOT KEPT", Review.FILE, why, toDo);
     }
 
     /** Gives the review free for other writers. */

@@ -1,6 +1,6 @@
 package everyblade.record;
 
-import everyblade.record.signing.Checked;
+import everyblade.record.signing.CheckedSignature;
 import everyblade.record.signing.Kept;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -28,8 +28,8 @@ public final class Signatures {
     }
 
     /** All in their order, each held against the journal. */
-    public List<Checked> of(Journal journal) {
-        return Checked.all(
+    public List<CheckedSignature> of(Journal journal) {
+        return CheckedSignature.all(
                 all(),
                 journal.lines().size(),
                 k -> k == 0 ? journal.firstHash() : journal.lines().get(k - 1).hash());
@@ -51,12 +51,12 @@ public final class Signatures {
      * @param number that no signature of the job has
      * @return why it could not be kept; empty if it is safe on disk
      */
-    public Optional<Problem> keep(int number, byte[] signature) {
+    public Optional<RecordProblem> keep(int number, byte[] signature) {
         return keep(number + ".json", signature);
     }
 
     /** The same for the time stamp of a signature. */
-    public Optional<Problem> keepStamp(int number, byte[] stamp) {
+    public Optional<RecordProblem> keepStamp(int number, byte[] stamp) {
         return keep(number + ".tsr", stamp);
     }
 
@@ -99,7 +99,7 @@ public final class Signatures {
         return Optional.of(found(name) instanceof Kept.Bytes bytes ? bytes.all() : new byte[0]);
     }
 
-    private Optional<Problem> keep(String name, byte[] bytes) {
+    private Optional<RecordProblem> keep(String name, byte[] bytes) {
         Path folder = files.root().resolve(FOLDER);
         try {
             if (!files.disk().exists(folder)) {
@@ -119,7 +119,7 @@ public final class Signatures {
             files.disk().forceFolder(folder);
             return Optional.empty();
         } catch (IOException failure) {
-            return Optional.of(Problem.inFile(
+            return Optional.of(RecordProblem.inFile(
                     "Not signed",
                     FOLDER + "/" + name,
                     Reasons.of(failure),

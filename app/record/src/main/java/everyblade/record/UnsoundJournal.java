@@ -5,15 +5,15 @@ final class UnsoundJournal extends Exception {
 
     private static final long serialVersionUID = 1L;
 
-    private final transient Problem problem;
+    private final transient RecordProblem problem;
 
-    UnsoundJournal(Problem problem) {
+    UnsoundJournal(RecordProblem problem) {
         super(problem.message(), null, false, false);
         this.problem = problem;
     }
 
     /** What is wrong, and where. */
-    Problem problem() {
+    RecordProblem problem() {
         return problem;
     }
 }

@@ -94,11 +94,11 @@ class ForgeryTest {
         resealed(changed);
     }
 
-    private Problem found() {
+    private RecordProblem found() {
         return found(Optional.empty());
     }
 
-    private Problem found(Optional<NotedHead> noted) {
+    private RecordProblem found(Optional<NotedHead> noted) {
         assertThat(folder.verify(noted)).isInstanceOf(Broken.class);
         return ((Broken) folder.verify(noted)).problem();
     }
@@ -255,7 +255,7 @@ class ForgeryTest {
         Entry entry = Samples.DIVERSE.get(0).means();
         assertThat(entry).isInstanceOf(Entry.View.class);
         assertThat(Samples.DIVERSE)
-                .allSatisfy(said -> assertThat(RecordCheck.contradiction(new Line(1, said, "")))
+                .allSatisfy(said -> assertThat(RecordCheck.contradiction(new JournalLine(1, said, "")))
                         .isEmpty());
     }
 }

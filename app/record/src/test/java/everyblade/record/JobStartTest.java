@@ -76,7 +76,7 @@ class JobStartTest {
         Files.createDirectory(folder.path());
         Files.writeString(file("mine.txt"), "mine");
 
-        Optional<Problem> problem = folder.start(Samples.BEGINNING, Samples.ENGINE);
+        Optional<RecordProblem> problem = folder.start(Samples.BEGINNING, Samples.ENGINE);
 
         assertThat(problem.orElseThrow().message())
                 .isEqualTo("Job not started: " + folder.path()
@@ -128,7 +128,7 @@ class JobStartTest {
             assertThat(read(folder).limits().orElseThrow().bytes()).isEqualTo(LIMITS);
             assertThat(read(folder).meshes().get("shapes/blade.ply").bytes()).isEqualTo(MESH);
             assertThat(read(folder).previous().orElseThrow().journal().lines())
-                    .extracting(Line::text)
+                    .extracting(JournalLine::text)
                     .containsExactly("note number 1");
         }
 

@@ -28,13 +28,13 @@ final class Jobs {
         return ((Writable) writing).writer();
     }
 
-    static List<Line> keep(JournalWriter writer, List<Addition> batch) {
+    static List<JournalLine> keep(JournalWriter writer, List<Addition> batch) {
         Appended appended = writer.append(batch);
         assertThat(appended).isInstanceOf(Kept.class);
         return ((Kept) appended).lines();
     }
 
-    static List<Line> keep(JobFolder folder, Addition... batch) {
+    static List<JournalLine> keep(JobFolder folder, Addition... batch) {
         try (JournalWriter writer = writer(folder)) {
             return keep(writer, Arrays.asList(batch));
         }
@@ -56,6 +56,6 @@ final class Jobs {
     }
 
     static List<Addition> entries(JobFolder folder) {
-        return read(folder).journal().lines().stream().map(Line::entry).toList();
+        return read(folder).journal().lines().stream().map(JournalLine::entry).toList();
     }
 }

@@ -30,7 +30,7 @@ class JournalTest {
         return journal.toString().getBytes(StandardCharsets.UTF_8);
     }
 
-    private static Problem problem(byte[] journal) {
+    private static RecordProblem problem(byte[] journal) {
         assertThat(Jobs.reading(journal)).isInstanceOf(Journal.Unsound.class);
         return ((Journal.Unsound) Jobs.reading(journal)).problem();
     }
@@ -67,7 +67,7 @@ class JournalTest {
             Journal journal = sound(sealed(FIRST, NOTE));
 
             assertThat(journal.beginning()).isEqualTo(Samples.BEGINNING);
-            assertThat(journal.lines()).extracting(Line::entry).containsExactly(Samples.note(1));
+            assertThat(journal.lines()).extracting(JournalLine::entry).containsExactly(Samples.note(1));
         }
 
         @Test
@@ -115,7 +115,7 @@ class JournalTest {
             Journal journal = sound(sealed(NEWER, NOTE.replace("\"live\"", "\"mood\":\"good\",\"live\"")));
 
             assertThat(journal.newerVersion()).hasValue("1.3");
-            assertThat(journal.lines()).extracting(Line::entry).containsExactly(Samples.note(1));
+            assertThat(journal.lines()).extracting(JournalLine::entry).containsExactly(Samples.note(1));
         }
 
         @Test

@@ -53,10 +53,10 @@ class JournalWriterTest {
             started(folder);
             try (JournalWriter writer = writer(folder)) {
                 assertThat(keep(writer, Samples.DIVERSE.subList(0, 4)))
-                        .extracting(Line::k)
+                        .extracting(JournalLine::k)
                         .containsExactly(1, 2, 3, 4);
                 assertThat(keep(writer, Samples.DIVERSE.subList(4, 11)))
-                        .extracting(Line::k)
+                        .extracting(JournalLine::k)
                         .endsWith(10, 11);
             }
 
@@ -82,7 +82,7 @@ class JournalWriterTest {
             started(folder);
             keep(folder, Samples.note(1), Samples.note(2));
 
-            assertThat(keep(folder, Samples.note(3))).extracting(Line::k).containsExactly(3);
+            assertThat(keep(folder, Samples.note(3))).extracting(JournalLine::k).containsExactly(3);
             assertThat(folder.verify(Optional.empty()))
                     .isInstanceOfSatisfying(
                             Sound.class, sound -> assertThat(sound.entries()).isEqualTo(3));
@@ -109,7 +109,7 @@ class JournalWriterTest {
                         .isInstanceOfSatisfying(
                                 NotKept.class, not -> assertThat(not.canGoOn()).isTrue());
                 assertThat(keep(writer, List.of(Samples.note(1))))
-                        .extracting(Line::k)
+                        .extracting(JournalLine::k)
                         .containsExactly(1);
             }
         }

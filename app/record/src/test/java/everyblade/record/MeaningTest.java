@@ -90,9 +90,9 @@ class MeaningTest {
         for (Class<?> kind : Entry.class.getPermittedSubclasses()) {
             for (int i = 0; i < 200; i++) {
                 Entry entry = (Entry) inventor.record(kind);
-                byte[] json = Json.text(Meaning.write(entry)).getBytes(StandardCharsets.UTF_8);
+                byte[] json = JobJson.text(Meaning.write(entry)).getBytes(StandardCharsets.UTF_8);
 
-                assertThat(Meaning.read(Json.object(json), false)).isEqualTo(entry);
+                assertThat(Meaning.read(JobJson.object(json), false)).isEqualTo(entry);
             }
         }
     }
@@ -103,7 +103,7 @@ class MeaningTest {
 
         List<String> written = new ArrayList<>();
         for (Class<?> kind : Entry.class.getPermittedSubclasses()) {
-            written.add(Json.text(Meaning.write((Entry) inventor.record(kind))));
+            written.add(JobJson.text(Meaning.write((Entry) inventor.record(kind))));
         }
 
         assertThat(written).containsExactlyInAnyOrderElementsOf(fixture());
@@ -122,7 +122,7 @@ class MeaningTest {
         Entry entry = new Entry.Skip(
                 Samples.said(new Movement.To(Optional.empty(), new BigDecimal("210"), Optional.empty())));
 
-        assertThat(Json.text(Meaning.write(entry)))
+        assertThat(JobJson.text(Meaning.write(entry)))
                 .isEqualTo("{\"verb\":\"skip\",\"movement\":{\"move\":\"to\",\"angle\":210}}");
     }
 
@@ -131,7 +131,7 @@ class MeaningTest {
         Entry small = new Entry.Heat(Samples.said(new BigDecimal("0.000000010")), false);
         Entry large = new Entry.Heat(Samples.said(new BigDecimal("4E+3")), false);
 
-        assertThat(Json.text(Meaning.write(small))).contains("0.000000010");
-        assertThat(Json.text(Meaning.write(large))).contains("4000");
+        assertThat(JobJson.text(Meaning.write(small))).contains("0.000000010");
+        assertThat(JobJson.text(Meaning.write(large))).contains("4000");
     }
 }

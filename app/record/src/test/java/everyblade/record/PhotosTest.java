@@ -32,7 +32,7 @@ class PhotosTest {
         return disk;
     }
 
-    private static Optional<Problem> keep(Disk disk, String name, byte[] picture) {
+    private static Optional<RecordProblem> keep(Disk disk, String name, byte[] picture) {
         try (JournalWriter writer = Jobs.writer(new JobFolder(disk, Shift.JOB))) {
             return writer.keepPhoto(name, picture);
         }

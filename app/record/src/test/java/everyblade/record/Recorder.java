@@ -28,7 +28,7 @@ final class Recorder {
         int kept = writer.opened().journal().lines().size();
         while (true) {
             Appended appended = writer.append(Samples.notes(kept + 1, kept + 1 + kept % 3));
-            List<Line> lines = ((Kept) appended).lines();
+            List<JournalLine> lines = ((Kept) appended).lines();
             kept = lines.get(lines.size() - 1).k();
             System.out.println("kept " + kept);
         }

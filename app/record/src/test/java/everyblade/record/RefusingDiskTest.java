@@ -122,7 +122,7 @@ class RefusingDiskTest {
         for (int step = 0; step < rehearsal.steps().size(); step++) {
             SimulatedDisk disk = PowerCutTest.emptyDisk().with(new Fault(step, 7, Fault.Kind.REFUSED_ONCE));
 
-            Optional<Problem> problem = new JobFolder(disk, deep).start(Samples.BEGINNING, Samples.ENGINE);
+            Optional<RecordProblem> problem = new JobFolder(disk, deep).start(Samples.BEGINNING, Samples.ENGINE);
 
             assertThat(problem.orElseThrow().message())
                     .isEqualTo(
@@ -136,7 +136,7 @@ class RefusingDiskTest {
     void namesWhatIsLeftBehindWhenItCannotBeRemoved() {
         SimulatedDisk disk = PowerCutTest.emptyDisk().with(new Fault(2, 0, Fault.Kind.REFUSED_FOR_GOOD));
 
-        Optional<Problem> problem = new JobFolder(disk, Shift.JOB).start(Samples.BEGINNING, Samples.ENGINE);
+        Optional<RecordProblem> problem = new JobFolder(disk, Shift.JOB).start(Samples.BEGINNING, Samples.ENGINE);
 
         assertThat(problem.orElseThrow().message())
                 .contains("/disk/job.starting-1/model is left over, which could not be removed");

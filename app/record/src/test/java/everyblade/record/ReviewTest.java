@@ -3,9 +3,9 @@ package everyblade.record;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
-import everyblade.core.finding.review.Place;
 import everyblade.core.finding.review.ReviewRemark;
 import everyblade.core.finding.review.ReviewRemark.What;
+import everyblade.core.finding.review.ReviewedPlace;
 import everyblade.record.JobFolder.Broken;
 import everyblade.record.JobFolder.Sound;
 import everyblade.record.JobFolder.Verification;
@@ -48,14 +48,15 @@ class ReviewTest {
         return folder.path().resolve(Review.FILE);
     }
 
-    private Said say(What what, String text, Optional<Place> place, OptionalInt of) {
+    private Said say(What what, String text, Optional<ReviewedPlace> place, OptionalInt of) {
         Journal journal = Jobs.read(folder).journal();
         return new Said(
                 Samples.TIME, "R. Viewer", journal.head(), journal.lines().size(), what, text, place, of);
     }
 
     private Said question(String text) {
-        return say(What.QUESTION, text, Optional.of(new Place("c1", 14, 16, "tip/pressure")), OptionalInt.empty());
+        return say(
+                What.QUESTION, text, Optional.of(new ReviewedPlace("c1", 14, 16, "tip/pressure")), OptionalInt.empty());
     }
 
     private ReviewWriter writer() {
@@ -82,13 +83,13 @@ class ReviewTest {
         return ((ReviewFile.Readable) reading).review();
     }
 
-    private Problem refused() {
+    private RecordProblem refused() {
         ReviewFile.Reading reading = folder.review().read(first());
         assertThat(reading).isInstanceOf(ReviewFile.Refused.class);
         return ((ReviewFile.Refused) reading).problem();
     }
 
-    private Problem broken() {
+    private RecordProblem broken() {
         Verification found = folder.verify(Optional.empty());
         assertThat(found).isInstanceOf(Broken.class);
         return ((Broken) found).problem();

@@ -59,7 +59,7 @@ final class Shift {
     /** Works until all is said, the power is cut, or patience ends. */
     void work() {
         while (!started && refusals < PATIENCE) {
-            Optional<Problem> problem = folder.start(Samples.BEGINNING, Samples.ENGINE);
+            Optional<RecordProblem> problem = folder.start(Samples.BEGINNING, Samples.ENGINE);
             started = problem.isEmpty();
             problem.ifPresent(this::refused);
         }
@@ -94,7 +94,7 @@ final class Shift {
         }
     }
 
-    private void cutBackAsSaid(Problem problem) {
+    private void cutBackAsSaid(RecordProblem problem) {
         if (problem.message().contains("nothing of this entry is left")) {
             Journal journal = Jobs.read(folder).journal();
             assertThat(journal.lines()).hasSize(promised);
@@ -102,13 +102,13 @@ final class Shift {
         }
     }
 
-    private void promise(List<Line> lines) {
+    private void promise(List<JournalLine> lines) {
         assertThat(lines).hasSizeGreaterThanOrEqualTo(promised);
-        assertThat(lines).extracting(Line::entry).isEqualTo(Samples.notes(1, lines.size()));
+        assertThat(lines).extracting(JournalLine::entry).isEqualTo(Samples.notes(1, lines.size()));
         promised = lines.size();
     }
 
-    private void refused(Problem problem) {
+    private void refused(RecordProblem problem) {
         refusals++;
         assertThat(problem.message())
                 .doesNotContain("\n")

@@ -117,7 +117,7 @@ public final class EngineJsonReader {
                         true),
                 tipIds,
                 portIds);
-        new ModelSense(spools, walls, rows, scopeTips, ports, views, log).judge();
+        new ModelValidator(spools, walls, rows, scopeTips, ports, views, log).judge();
         return Optional.of(new EngineModel(
                 id,
                 name,

@@ -5,9 +5,9 @@ import everyblade.json.jar.CodeDoor;
 import everyblade.json.jar.CodeJar;
 import everyblade.json.jar.Complaint;
 import everyblade.json.jar.Handed;
+import everyblade.json.jar.JarPatience;
 import everyblade.json.jar.JarReader;
 import everyblade.json.jar.OwnProcess;
-import everyblade.json.jar.Patience;
 import everyblade.spi.EngineModel;
 import everyblade.spi.EngineModelSource;
 import java.io.IOException;
@@ -29,13 +29,13 @@ import java.util.stream.Stream;
 public record ModelShelf(List<Found> found) {
 
     /** Lets code tell its models, in a process of its own; a model in code says what a file could say, as jobs keep it. */
-    public static final CodeDoor OWN_PROCESS = ownProcess(Patience.OF_THE_PROGRAM);
+    public static final CodeDoor OWN_PROCESS = ownProcess(JarPatience.OF_THE_PROGRAM);
 
     public ModelShelf {
         found = List.copyOf(found);
     }
 
-    static CodeDoor ownProcess(Patience patience) {
+    static CodeDoor ownProcess(JarPatience patience) {
         return new OwnProcess(
                 PluginMain.class, List.of(PluginMain.class, EngineModelSource.class, JsonFactory.class), patience);
     }

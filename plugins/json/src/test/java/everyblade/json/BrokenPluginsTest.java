@@ -3,7 +3,7 @@ package everyblade.json;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.json.jar.Fault;
-import everyblade.json.jar.Patience;
+import everyblade.json.jar.JarPatience;
 import everyblade.spi.EngineModel;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -122,7 +122,7 @@ class BrokenPluginsTest {
     }
 
     /** However busy the machine is: only work counts, and by the clock it would never be over. */
-    private static final Patience PATIENCE = (clock, processor) -> processor.toSeconds() >= 3;
+    private static final JarPatience PATIENCE = (clock, processor) -> processor.toSeconds() >= 3;
 
     @BeforeAll
     static void lookThroughTheFolder() throws IOException {

@@ -7,8 +7,8 @@ import everyblade.json.jar.CodeDoor;
 import everyblade.json.jar.CodeJar;
 import everyblade.json.jar.Fault;
 import everyblade.json.jar.Handed;
+import everyblade.json.jar.JarPatience;
 import everyblade.json.jar.JarReader;
-import everyblade.json.jar.Patience;
 import everyblade.json.jar.Transcript;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -55,7 +55,7 @@ class JarReaderTest {
                 "Sleeps",
                 touch(asleep) + "while (true) { try { Thread.sleep(3_600_000); } catch (InterruptedException e) { } }");
         Path jar = new PluginJars(folder).of("p.jar", List.of("Good", "Sleeps"), source("Good", "good"), sleeping);
-        Patience untilItSleeps = (clock, processor) -> Files.exists(asleep);
+        JarPatience untilItSleeps = (clock, processor) -> Files.exists(asleep);
 
         List<Handed> handed = open(jar, ModelShelf.ownProcess(untilItSleeps));
 

@@ -45,14 +45,14 @@ public abstract class EngineModelRules {
                         RuleBook.judge(evidence, Progress.NONE).stream().map(EngineModelRules::test)));
     }
 
-    private static DynamicTest test(Judged judged) {
+    private static DynamicTest test(JudgedRule judged) {
         String name = judged.rule().number() + " " + judged.rule().force().word() + ": "
                 + judged.rule().sentence();
         String reason = judged.verdict().word() + ": "
                 + String.join(System.lineSeparator(), judged.verdict().lines());
         return DynamicTest.dynamicTest(name, () -> {
             Assertions.assertFalse(judged.refuses(), reason);
-            Assumptions.assumeTrue(judged.verdict() instanceof Verdict.Kept, reason);
+            Assumptions.assumeTrue(judged.verdict() instanceof RuleVerdict.Kept, reason);
         });
     }
 }

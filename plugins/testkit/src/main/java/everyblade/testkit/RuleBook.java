@@ -73,7 +73,7 @@ public final class RuleBook {
                     Set.of("sees-nothing", "blind-view", "stations-without-shape", "no-scope-tip", "narrow-window")),
             sight("3.4", OPTIONAL, "So does each of its stations.", Set.of("station-sees-nothing")),
             new Asked(
-                    new Rule("3.5", OPTIONAL, "Each zone of a row that has views is within reach of one."),
+                    new ModelRule("3.5", OPTIONAL, "Each zone of a row that has views is within reach of one."),
                     Set.of(),
                     RuleBook::reach),
             codes(
@@ -122,12 +122,12 @@ public final class RuleBook {
     private RuleBook() {}
 
     /** Every rule, in order. */
-    public static List<Rule> rules() {
+    public static List<ModelRule> rules() {
         return ALL.stream().map(Asked::rule).toList();
     }
 
     /** The codes of the problems that break a rule; empty if it is judged otherwise. */
-    static Set<String> codes(Rule rule) {
+    static Set<String> codes(ModelRule rule) {
         return ALL.stream()
                 .filter(asked -> asked.rule().equals(rule))
                 .findFirst()
@@ -140,9 +140,9 @@ public final class RuleBook {
      *
      * @param progress of computing what views can show
      */
-    public static List<Judged> judge(Evidence evidence, Progress progress) {
+    public static List<JudgedRule> judge(Evidence evidence, Progress progress) {
         return ALL.stream()
-                .map(asked -> new Judged(asked.rule(), asked.verdict(evidence, progress)))
+                .map(asked -> new JudgedRule(asked.rule(), asked.verdict(evidence, progress)))
                 .toList();
     }
 
@@ -151,16 +151,17 @@ public final class RuleBook {
      *
      * @param codes those of the problems that break it
      */
-    private record Asked(Rule rule, Set<String> codes, BiFunction<Evidence, Progress, Verdict> judge) {
+    private record Asked(ModelRule rule, Set<String> codes, BiFunction<Evidence, Progress, RuleVerdict> judge) {
 
-        Verdict verdict(Evidence evidence, Progress progress) {
+        RuleVerdict verdict(Evidence evidence, Progress progress) {
             boolean asked = evidence.model().isPresent() || rule.number().equals("1.1") || rule.force() == UNTESTED;
-            return asked ? judge.apply(evidence, progress) : new Verdict.NotAsked("there is no model to ask");
+            return asked ? judge.apply(evidence, progress) : new RuleVerdict.NotAsked("there is no model to ask");
         }
     }
 
-    private static Asked of(String number, Force force, String sentence, Function<Evidence, Verdict> judge) {
-        return new Asked(new Rule(number, force, sentence), Set.of(), (evidence, progress) -> judge.apply(evidence));
+    private static Asked of(String number, Force force, String sentence, Function<Evidence, RuleVerdict> judge) {
+        return new Asked(
+                new ModelRule(number, force, sentence), Set.of(), (evidence, progress) -> judge.apply(evidence));
     }
 
     /** Broken by what reading the model says. */
@@ -184,29 +185,29 @@ public final class RuleBook {
             Force force,
             String sentence,
             Set<String> codes,
-            Function<Evidence, Optional<Verdict>> hindrance) {
-        return new Asked(new Rule(number, force, sentence), codes, (evidence, progress) -> {
+            Function<Evidence, Optional<RuleVerdict>> hindrance) {
+        return new Asked(new ModelRule(number, force, sentence), codes, (evidence, progress) -> {
             List<String> against = lines(evidence, told -> codes.contains(told.code()));
             return against.isEmpty()
-                    ? hindrance.apply(evidence).orElse(new Verdict.Kept())
-                    : new Verdict.Broken(against);
+                    ? hindrance.apply(evidence).orElse(new RuleVerdict.Kept())
+                    : new RuleVerdict.Broken(against);
         });
     }
 
-    private static Optional<Verdict> withoutSurface(Evidence evidence) {
+    private static Optional<RuleVerdict> withoutSurface(Evidence evidence) {
         return evidence.told().stream().anyMatch(told -> WITHOUT_SURFACE.contains(told.code()))
-                ? Optional.of(new Verdict.NotAsked("a shape gives no surface"))
+                ? Optional.of(new RuleVerdict.NotAsked("a shape gives no surface"))
                 : Optional.empty();
     }
 
-    private static Optional<Verdict> withoutSight(Evidence evidence) {
+    private static Optional<RuleVerdict> withoutSight(Evidence evidence) {
         return evidence.sight()
                 ? withoutSurface(evidence)
-                : Optional.of(new Verdict.NotAsked("sight was not computed"));
+                : Optional.of(new RuleVerdict.NotAsked("sight was not computed"));
     }
 
     private static Asked hand(String number, String sentence, String how) {
-        return of(number, UNTESTED, sentence, evidence -> new Verdict.ByHand(how));
+        return of(number, UNTESTED, sentence, evidence -> new RuleVerdict.ByHand(how));
     }
 
     private static Asked read(String number, String sentence) {
@@ -214,8 +215,9 @@ public final class RuleBook {
                 number,
                 REQUIRED,
                 sentence,
-                evidence ->
-                        evidence.model().isPresent() ? new Verdict.Kept() : Verdict.of(lines(evidence, told -> true)));
+                evidence -> evidence.model().isPresent()
+                        ? new RuleVerdict.Kept()
+                        : RuleVerdict.of(lines(evidence, told -> true)));
     }
 
     /** Whatever no other rule speaks of. */
@@ -223,7 +225,7 @@ public final class RuleBook {
         return of(number, OPTIONAL, sentence, evidence -> {
             Set<String> spokenOf =
                     ALL.stream().map(Asked::codes).flatMap(Collection::stream).collect(Collectors.toSet());
-            return Verdict.of(lines(evidence, told -> !spokenOf.contains(told.code())));
+            return RuleVerdict.of(lines(evidence, told -> !spokenOf.contains(told.code())));
         });
     }
 
@@ -231,39 +233,39 @@ public final class RuleBook {
         return evidence.told().stream().filter(of).map(Told::line).toList();
     }
 
-    private static Verdict sameRead(Evidence evidence) {
+    private static RuleVerdict sameRead(Evidence evidence) {
         return evidence.handed().get(0).equals(evidence.model().orElseThrow())
-                ? new Verdict.Kept()
-                : new Verdict.Broken(
+                ? new RuleVerdict.Kept()
+                : new RuleVerdict.Broken(
                         List.of("a job would keep another model than this one; state what is left empty as a"
                                 + " file would, such as the spool of a rotor"));
     }
 
-    private static Verdict sameAgain(Evidence evidence) {
+    private static RuleVerdict sameAgain(Evidence evidence) {
         List<EngineModel> handed = evidence.handed();
         if (handed.size() < 2) {
-            return new Verdict.Broken(List.of("asked a second time, it was not handed over"));
+            return new RuleVerdict.Broken(List.of("asked a second time, it was not handed over"));
         }
         return handed.stream().distinct().count() == 1
-                ? new Verdict.Kept()
-                : new Verdict.Broken(
+                ? new RuleVerdict.Kept()
+                : new RuleVerdict.Broken(
                         List.of("asked a second time, it was another; compute it from nothing that changes,"
                                 + " such as time, chance or the order of a hash set"));
     }
 
-    private static Verdict notice(Evidence evidence) {
+    private static RuleVerdict notice(Evidence evidence) {
         return evidence.model().orElseThrow().notice().isPresent()
-                ? new Verdict.Kept()
-                : new Verdict.Broken(List.of("it has no notice"));
+                ? new RuleVerdict.Kept()
+                : new RuleVerdict.Broken(List.of("it has no notice"));
     }
 
-    private static Verdict entered(Evidence evidence) {
-        return Verdict.of(new Trial(evidence.model().orElseThrow(), evidence.files()).refusals());
+    private static RuleVerdict entered(Evidence evidence) {
+        return RuleVerdict.of(new RuleTrial(evidence.model().orElseThrow(), evidence.files()).refusals());
     }
 
-    private static Verdict reach(Evidence evidence, Progress progress) {
+    private static RuleVerdict reach(Evidence evidence, Progress progress) {
         return withoutSight(evidence)
-                .orElseGet(() ->
-                        Verdict.of(new Trial(evidence.model().orElseThrow(), evidence.files()).beyondReach(progress)));
+                .orElseGet(() -> RuleVerdict.of(
+                        new RuleTrial(evidence.model().orElseThrow(), evidence.files()).beyondReach(progress)));
     }
 }

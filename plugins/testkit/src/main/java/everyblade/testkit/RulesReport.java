@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param model empty if it was refused
  * @param judged every rule, in order
  */
-public record RulesReport(Instant at, String origin, Optional<EngineModel> model, List<Judged> judged) {
+public record RulesReport(Instant at, String origin, Optional<EngineModel> model, List<JudgedRule> judged) {
 
     public RulesReport {
         at = at.truncatedTo(ChronoUnit.SECONDS);
@@ -28,7 +28,7 @@ public record RulesReport(Instant at, String origin, Optional<EngineModel> model
 
     /** Whether the model must not be used. */
     public boolean refuses() {
-        return judged.stream().anyMatch(Judged::refuses);
+        return judged.stream().anyMatch(JudgedRule::refuses);
     }
 
     /** SHA-256 of the {@code engine.json} that the model is written as, in hexadecimal; empty without a model. */
@@ -44,8 +44,8 @@ public record RulesReport(Instant at, String origin, Optional<EngineModel> model
                 + model.map(one -> ": " + one.name() + " (" + one.id() + "), SHA-256 of its engine.json "
                                 + hash().orElseThrow())
                         .orElse(": refused"));
-        for (Judged one : judged) {
-            Rule rule = one.rule();
+        for (JudgedRule one : judged) {
+            ModelRule rule = one.rule();
             lines.add(String.format(
                     Locale.ROOT,
                     "%-4s %-8s  %-9s  %s",
@@ -62,7 +62,7 @@ public record RulesReport(Instant at, String origin, Optional<EngineModel> model
 
     private String kept(Force force) {
         long kept = judged.stream()
-                .filter(one -> one.rule().force() == force && one.verdict() instanceof Verdict.Kept)
+                .filter(one -> one.rule().force() == force && one.verdict() instanceof RuleVerdict.Kept)
                 .count();
         return force.word() + ": " + kept + " of " + of(force) + " kept";
     }

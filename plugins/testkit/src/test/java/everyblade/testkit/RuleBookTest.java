@@ -23,14 +23,14 @@ import org.junit.jupiter.api.TestFactory;
 
 class RuleBookTest {
 
-    private static Rule rule(String number) {
+    private static ModelRule rule(String number) {
         return RuleBook.rules().stream()
                 .filter(rule -> rule.number().equals(number))
                 .findFirst()
                 .orElseThrow();
     }
 
-    private static Verdict verdict(Evidence evidence, String number) {
+    private static RuleVerdict verdict(Evidence evidence, String number) {
         return RuleBook.judge(evidence, Progress.NONE).stream()
                 .filter(judged -> judged.rule().equals(rule(number)))
                 .findFirst()
@@ -40,7 +40,7 @@ class RuleBookTest {
 
     private static List<String> broken(Evidence evidence) {
         return RuleBook.judge(evidence, Progress.NONE).stream()
-                .filter(judged -> judged.verdict() instanceof Verdict.Broken)
+                .filter(judged -> judged.verdict() instanceof RuleVerdict.Broken)
                 .map(judged -> judged.rule().number())
                 .toList();
     }
@@ -72,13 +72,16 @@ class RuleBookTest {
 
         @Test
         void are_numbered_in_order_and_say_one_thing_each() {
-            List<Rule> rules = RuleBook.rules();
-            assertThat(rules).extracting(Rule::number).doesNotHaveDuplicates().isSorted();
+            List<ModelRule> rules = RuleBook.rules();
+            assertThat(rules)
+                    .extracting(ModelRule::number)
+                    .doesNotHaveDuplicates()
+                    .isSorted();
             assertThat(rules).allSatisfy(rule -> {
                 assertThat(rule.number()).matches("[1-5]\\.[1-9]");
                 assertThat(rule.sentence()).matches("[A-Z].*\\.");
             });
-            assertThat(rules).extracting(Rule::force).contains(Force.values());
+            assertThat(rules).extracting(ModelRule::force).contains(Force.values());
         }
 
         @Test
@@ -102,7 +105,7 @@ class RuleBookTest {
             Map<Force, Set<String>> severities = RuleBook.rules().stream()
                     .filter(rule -> !RuleBook.codes(rule).isEmpty())
                     .collect(Collectors.groupingBy(
-                            Rule::force,
+                            ModelRule::force,
                             Collectors.flatMapping(
                                     rule -> RuleBook.codes(rule).stream()
                                             .map(code -> ProblemCode.of(code)
@@ -122,7 +125,7 @@ class RuleBookTest {
                         .map(code -> DynamicTest.dynamicTest(rule.number() + " " + code, () -> {
                             assertThat(broken(Examples.bad(code))).contains(rule.number());
                             assertThat(verdict(Examples.good(code), rule.number()))
-                                    .isEqualTo(new Verdict.Kept());
+                                    .isEqualTo(new RuleVerdict.Kept());
                         })));
     }
 
@@ -131,13 +134,15 @@ class RuleBookTest {
 
         @Test
         void keeps_every_rule_and_leaves_the_rest_to_a_person() throws IOException {
-            List<Judged> judged = RuleBook.judge(handedOver(i -> List.of(Examples.ring())), Progress.NONE);
+            List<JudgedRule> judged = RuleBook.judge(handedOver(i -> List.of(Examples.ring())), Progress.NONE);
 
             assertThat(judged)
                     .allSatisfy(one -> assertThat(one.verdict())
                             .as(one.rule().number())
                             .isInstanceOf(
-                                    one.rule().force() == Force.UNTESTED ? Verdict.ByHand.class : Verdict.Kept.class));
+                                    one.rule().force() == Force.UNTESTED
+                                            ? RuleVerdict.ByHand.class
+                                            : RuleVerdict.Kept.class));
         }
 
         @TestFactory
@@ -148,7 +153,7 @@ class RuleBookTest {
                             () -> assertThat(RuleBook.judge(withoutSight(Examples.of(folder)), Progress.NONE))
                                     .filteredOn(judged -> judged.rule().force() == Force.REQUIRED)
                                     .allSatisfy(judged ->
-                                            assertThat(judged.verdict()).isEqualTo(new Verdict.Kept()))));
+                                            assertThat(judged.verdict()).isEqualTo(new RuleVerdict.Kept()))));
         }
     }
 
@@ -161,7 +166,7 @@ class RuleBookTest {
 
             assertThat(List.of("3.3", "3.4", "3.5"))
                     .allSatisfy(number -> assertThat(verdict(blind, number))
-                            .isEqualTo(new Verdict.NotAsked("sight was not computed")));
+                            .isEqualTo(new RuleVerdict.NotAsked("sight was not computed")));
         }
 
         @Test
@@ -171,7 +176,7 @@ class RuleBookTest {
             assertThat(broken(bare)).as("what is wrong all the same").contains("2.1", "3.1");
             assertThat(List.of("2.2", "2.3", "3.5"))
                     .allSatisfy(number -> assertThat(verdict(bare, number))
-                            .isEqualTo(new Verdict.NotAsked("a shape gives no surface")));
+                            .isEqualTo(new RuleVerdict.NotAsked("a shape gives no surface")));
         }
     }
 
@@ -187,7 +192,7 @@ class RuleBookTest {
             assertThat(RuleBook.judge(refused, Progress.NONE))
                     .filteredOn(judged -> judged.rule().force() != Force.UNTESTED)
                     .filteredOn(judged -> !judged.rule().number().equals("1.1"))
-                    .allSatisfy(judged -> assertThat(judged.verdict()).isInstanceOf(Verdict.NotAsked.class));
+                    .allSatisfy(judged -> assertThat(judged.verdict()).isInstanceOf(RuleVerdict.NotAsked.class));
         }
 
         @Test

@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Finds views that state an aim which the tolerance of one of their stations does not allow. */
-record AimCheck(EngineModel model, Map<String, byte[]> files, List<Surface> surfaces, List<Flaw> flaws) {
+record AimCheck(EngineModel model, Map<String, byte[]> files, List<CheckedSurface> surfaces, List<Flaw> flaws) {
 
     /** Aims are written to a tenth, degrees. */
     private static final double ROUNDING = 0.05;
@@ -23,7 +23,7 @@ record AimCheck(EngineModel model, Map<String, byte[]> files, List<Surface> surf
                 surfaces.stream().map(surface -> surface.row().id()).collect(Collectors.toSet());
         for (int v = 0; v < model.views().size(); v++) {
             View view = model.views().get(v);
-            Part part = new Part.AimOf(v);
+            CheckedPart part = new CheckedPart.AimOf(v);
             if (view.aim() == 0 || !shaped.contains(view.row())) {
                 continue;
             }

@@ -16,7 +16,7 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /** Finds airfoils that cut each other or a wall. */
-record AirfoilCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws) {
+record AirfoilCheck(EngineModel model, List<CheckedSurface> airfoils, List<Flaw> flaws) {
 
     /** By how much a surface may dip into a wall that is drawn with other points, mm. */
     private static final double WALL_TOLERANCE = 0.5;
@@ -26,11 +26,11 @@ record AirfoilCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws)
 
     void run() {
         for (int i = 0; i < airfoils.size(); i++) {
-            Surface surface = airfoils.get(i);
+            CheckedSurface surface = airfoils.get(i);
             neighbours(surface);
             positions(surface);
             walls(surface);
-            for (Surface other : airfoils.subList(0, i)) {
+            for (CheckedSurface other : airfoils.subList(0, i)) {
                 if (surface.row().ring().isPresent()
                         && surface.row().ring().equals(other.row().ring())) {
                     ringMates(other, surface);
@@ -41,8 +41,8 @@ record AirfoilCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws)
         }
     }
 
-    private void neighbours(Surface surface) {
-        if (surface.row().count() > 1 && Surface.cut(surface.inSpace(), surface.turned(surface.pitch()))) {
+    private void neighbours(CheckedSurface surface) {
+        if (surface.row().count() > 1 && CheckedSurface.cut(surface.inSpace(), surface.turned(surface.pitch()))) {
             flaws.add(new Flaw(
                     Flaw.Kind.BLADES_CUT,
                     surface.part(),
@@ -52,7 +52,7 @@ record AirfoilCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws)
         }
     }
 
-    private void positions(Surface surface) {
+    private void positions(CheckedSurface surface) {
         Row row = surface.row();
         if (row.shape().filter(Shape.Axial.class::isInstance).isEmpty() || row.count() < 2) {
             return;
@@ -61,7 +61,7 @@ record AirfoilCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws)
             if (position.getValue().stagger() != 0 && cutAt(surface, position.getValue())) {
                 flaws.add(new Flaw(
                         Flaw.Kind.VANES_CUT,
-                        new Part.PositionOf(surface.index(), position.getKey()),
+                        new CheckedPart.PositionOf(surface.index(), position.getKey()),
                         "neighbours of " + surface.named() + " cut each other at the position " + position.getKey(),
                         "real vanes would touch before",
                         "look for a wrong stagger, or one of the wrong sign"));
@@ -69,25 +69,25 @@ record AirfoilCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws)
         }
     }
 
-    private boolean cutAt(Surface surface, Position position) {
+    private boolean cutAt(CheckedSurface surface, Position position) {
         try {
             Optional<Mesh> mesh = Surfaces.of(model, surface.row(), Optional.of(position));
-            Surface there = Surface.of(surface.index(), surface.row(), mesh.orElseThrow());
-            return Surface.cut(there.inSpace(), there.turned(there.pitch()));
+            CheckedSurface there = CheckedSurface.of(surface.index(), surface.row(), mesh.orElseThrow());
+            return CheckedSurface.cut(there.inSpace(), there.turned(there.pitch()));
         } catch (UnusableShape unusable) {
             return true;
         }
     }
 
     /** Every airfoil of the one row whose clock angles meet those of an airfoil of the other is held against it. */
-    private void ringMates(Surface first, Surface second) {
+    private void ringMates(CheckedSurface first, CheckedSurface second) {
         double offset = (second.row().ringOffset() - first.row().ringOffset()) * first.pitch();
         Span one = Span.of(first.mesh());
         Span other = Span.of(second.mesh());
         int from = (int) Math.ceil((one.least() - other.most() - offset) / first.pitch());
         int to = (int) Math.floor((one.most() - other.least() - offset) / first.pitch());
         for (int k = from; k <= to; k++) {
-            if (Surface.cut(first.inSpace(), second.turned(offset + k * first.pitch()))) {
+            if (CheckedSurface.cut(first.inSpace(), second.turned(offset + k * first.pitch()))) {
                 flaws.add(new Flaw(
                         Flaw.Kind.RING_MATES_CUT,
                         second.part(),
@@ -112,7 +112,7 @@ record AirfoilCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws)
         }
     }
 
-    private void rows(Surface one, Surface other) {
+    private void rows(CheckedSurface one, CheckedSurface other) {
         boolean turnAlike = one.row().spool().equals(other.row().spool());
         if (turnAlike) {
             return;
@@ -129,7 +129,7 @@ record AirfoilCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws)
         }
     }
 
-    private void walls(Surface surface) {
+    private void walls(CheckedSurface surface) {
         List<Wall> walls = model.walls().stream()
                 .filter(wall -> wall.curve().size() <= MOST_POINTS)
                 .toList();

@@ -16,7 +16,7 @@ final class ChordCheck {
 
     private ChordCheck() {}
 
-    static void of(Surface surface, List<Flaw> flaws) {
+    static void of(CheckedSurface surface, List<Flaw> flaws) {
         if (!surface.isAirfoil() || !(surface.row().shape().orElseThrow() instanceof Shape.Axial axial)) {
             return;
         }

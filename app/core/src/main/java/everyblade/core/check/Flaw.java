@@ -9,7 +9,7 @@ package everyblade.core.check;
  * @param why why that is a problem
  * @param mend what to do
  */
-public record Flaw(Kind kind, Part part, String what, String why, String mend) {
+public record Flaw(Kind kind, CheckedPart part, String what, String why, String mend) {
 
     /** What sort of thing is wrong. */
     public enum Kind {

@@ -9,7 +9,7 @@ final class MeshCheck {
 
     private MeshCheck() {}
 
-    static void of(Surface surface, List<Flaw> flaws) {
+    static void of(CheckedSurface surface, List<Flaw> flaws) {
         boolean fromFile =
                 surface.row().shape().filter(Shape.Mesh.class::isInstance).isPresent();
         if (!fromFile || !surface.isAirfoil()) {

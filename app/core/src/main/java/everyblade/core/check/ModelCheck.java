@@ -28,27 +28,28 @@ public final class ModelCheck {
      */
     public static List<Flaw> of(EngineModel model, Map<String, byte[]> files) {
         List<Flaw> flaws = new ArrayList<>();
-        List<Surface> surfaces = new ArrayList<>();
+        List<CheckedSurface> surfaces = new ArrayList<>();
         for (int i = 0; i < model.rows().size(); i++) {
             surface(model, i, files, flaws).ifPresent(surfaces::add);
         }
         surfaces.forEach(surface -> MeshCheck.of(surface, flaws));
         surfaces.forEach(surface -> ChordCheck.of(surface, flaws));
-        List<Surface> airfoils = surfaces.stream().filter(Surface::isAirfoil).toList();
+        List<CheckedSurface> airfoils =
+                surfaces.stream().filter(CheckedSurface::isAirfoil).toList();
         new AirfoilCheck(model, airfoils, flaws).run();
         new StationCheck(model, airfoils, flaws).run();
         new AimCheck(model, files, surfaces, flaws).run();
         return List.copyOf(flaws);
     }
 
-    private static Optional<Surface> surface(
+    private static Optional<CheckedSurface> surface(
             EngineModel model, int index, Map<String, byte[]> files, List<Flaw> flaws) {
         Row row = model.rows().get(index);
         Optional<String> file = row.shape().map(shape -> shape instanceof Shape.Mesh mesh ? mesh.file() : null);
         if (file.isPresent() && !files.containsKey(file.get())) {
             flaws.add(new Flaw(
                     Flaw.Kind.MISSING_MESH,
-                    new Part.ShapeOf(index),
+                    new CheckedPart.ShapeOf(index),
                     "the mesh file " + file.get() + " of the row " + row.id() + " is not there",
                     "nothing is known of the surface",
                     "put it beside engine.json, or correct its name"));
@@ -56,7 +57,7 @@ public final class ModelCheck {
         }
         try {
             Optional<Mesh> mesh = Surfaces.of(model, row, Optional.empty(), Fineness.STANDARD, files);
-            return mesh.map(one -> Surface.of(index, row, one));
+            return mesh.map(one -> CheckedSurface.of(index, row, one));
         } catch (UnusableShape unusable) {
             flaws.add(unusable(file.isPresent() ? Flaw.Kind.BAD_MESH : Flaw.Kind.NO_SURFACE, index, row, unusable));
             return Optional.empty();
@@ -70,7 +71,7 @@ public final class ModelCheck {
         int end = message.lastIndexOf("; ");
         return new Flaw(
                 kind,
-                new Part.ShapeOf(index),
+                new CheckedPart.ShapeOf(index),
                 "the shape of the row " + row.id() + " gives no surface",
                 end < 0 ? message : message.substring(0, end),
                 end < 0 ? "correct the shape" : message.substring(end + 2));

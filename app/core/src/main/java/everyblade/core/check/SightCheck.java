@@ -7,8 +7,8 @@ import everyblade.core.angle.Turn;
 import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Pose;
 import everyblade.core.sight.Progress;
-import everyblade.core.sight.Scene;
 import everyblade.core.sight.SightArcs;
+import everyblade.core.sight.SightScene;
 import everyblade.core.sight.ViewScene;
 import everyblade.core.surface.UnusableShape;
 import everyblade.spi.EngineModel;
@@ -34,7 +34,7 @@ public final class SightCheck {
 
     private final EngineModel model;
     private final ViewScene surroundings;
-    private final Map<String, Optional<Scene>> scenes = new HashMap<>();
+    private final Map<String, Optional<SightScene>> scenes = new HashMap<>();
 
     private SightCheck(EngineModel model, Map<String, byte[]> files) {
         this.model = model;
@@ -60,7 +60,7 @@ public final class SightCheck {
         View view = model.views().get(index);
         Row row = model.row(view.row()).orElseThrow();
         Optional<ScopeTip> tip = view.scopeTip().flatMap(model::scopeTip);
-        Optional<Scene> scene = scenes.computeIfAbsent(row.id(), id -> scene(row));
+        Optional<SightScene> scene = scenes.computeIfAbsent(row.id(), id -> scene(row));
         if (tip.isEmpty() || scene.isEmpty() || view.stations().isEmpty()) {
             return;
         }
@@ -75,7 +75,7 @@ public final class SightCheck {
         if (blind.size() == sights.size()) {
             flaws.add(new Flaw(
                     Flaw.Kind.SEES_NOTHING,
-                    new Part.ViewAt(index),
+                    new CheckedPart.ViewAt(index),
                     "the view " + view.id() + " sees nothing of the row " + row.id() + " properly",
                     "nothing of it is in the cone, near enough, at an angle of 30° and not hidden",
                     "correct where its stations stand or look"));
@@ -84,7 +84,7 @@ public final class SightCheck {
         for (int station : blind) {
             flaws.add(new Flaw(
                     Flaw.Kind.STATION_SEES_NOTHING,
-                    new Part.StationAt(index, station),
+                    new CheckedPart.StationAt(index, station),
                     "the station " + view.stations().get(station).id() + " of the view " + view.id()
                             + " sees nothing of the row " + row.id() + " properly",
                     "nothing of it is in the cone, near enough, at an angle of 30° and not hidden",
@@ -93,7 +93,7 @@ public final class SightCheck {
         if (sights.stream().noneMatch(arcs -> sees(arcs, view.reference(), 180.0 / row.count()))) {
             flaws.add(new Flaw(
                     Flaw.Kind.REFERENCE_UNSEEN,
-                    new Part.ViewAt(index),
+                    new CheckedPart.ViewAt(index),
                     String.format(
                             Locale.ROOT,
                             "the view %s shows nothing of an airfoil at its reference, %.1f°",
@@ -118,7 +118,7 @@ public final class SightCheck {
                 .allMatch(facet -> arcs.arcs(facet).isEmpty());
     }
 
-    private Optional<Scene> scene(Row row) {
+    private Optional<SightScene> scene(Row row) {
         try {
             return surroundings.ring(row);
         } catch (UnusableShape toldElsewhere) {

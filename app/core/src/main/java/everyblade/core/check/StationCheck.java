@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Finds stations at which there is metal where the scope tip should be. */
-record StationCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws) {
+record StationCheck(EngineModel model, List<CheckedSurface> airfoils, List<Flaw> flaws) {
 
     /** Clock angles tried in a pitch, to find one at which the scope tip fits between two airfoils. */
     private static final int TRIES = 72;
@@ -31,7 +31,7 @@ record StationCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws)
                     .orElse(0.0);
             for (int s = 0; s < view.stations().size(); s++) {
                 Station station = view.stations().get(s);
-                Part part = new Part.StationAt(v, s);
+                CheckedPart part = new CheckedPart.StationAt(v, s);
                 String named = "the station " + station.id() + " of the view " + view.id();
                 channel.ifPresent(walls -> walls(walls, view, station, radius, part, named));
                 airfoils.stream()
@@ -61,7 +61,7 @@ record StationCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws)
         return model.walls().stream().filter(wall -> wall.id().equals(id)).findFirst();
     }
 
-    private void walls(Channel channel, View view, Station station, double radius, Part part, String named) {
+    private void walls(Channel channel, View view, Station station, double radius, CheckedPart part, String named) {
         if (!channel.reaches(station.x())) {
             return;
         }
@@ -100,7 +100,7 @@ record StationCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws)
     }
 
     /** Whether at some clock angle of the airfoils the ball of the scope tip touches none of them. */
-    private static boolean fitsBetween(Surface surface, Station station, double radius) {
+    private static boolean fitsBetween(CheckedSurface surface, Station station, double radius) {
         double[] low = {station.x() - radius, station.r() - radius, 0};
         double[] high = {station.x() + radius, station.r() + radius, 0};
         if (!surface.swept().any(low, high, triangle -> true)) {
@@ -119,7 +119,7 @@ record StationCheck(EngineModel model, List<Surface> airfoils, List<Flaw> flaws)
         return false;
     }
 
-    private static boolean touches(Surface surface, Station station, double radius, double clock) {
+    private static boolean touches(CheckedSurface surface, Station station, double radius, double clock) {
         double[] point = {station.x(), station.r() * Math.sin(clock), station.r() * Math.cos(clock)};
         double[] low = {point[0] - radius, point[1] - radius, point[2] - radius};
         double[] high = {point[0] + radius, point[1] + radius, point[2] + radius};

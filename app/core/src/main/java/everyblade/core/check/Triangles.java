@@ -1,7 +1,7 @@
 package everyblade.core.check;
 
 import everyblade.core.surface.Mesh;
-import everyblade.core.surface.Nearest;
+import everyblade.core.surface.NearestFacet;
 import everyblade.spi.MeridionalPoint;
 import java.util.List;
 
@@ -133,6 +133,6 @@ record Triangles(double[] corners) {
 
     /** How far a triangle lies from a point, mm. */
     double distance(int triangle, double[] point) {
-        return Math.sqrt(Nearest.squared(corners, 9 * triangle, point));
+        return Math.sqrt(NearestFacet.squared(corners, 9 * triangle, point));
     }
 }

@@ -125,11 +125,11 @@ final class ComputedCells implements Cells {
     }
 
     /** Whether a cell would be seen, or seen in part, if all of this had surely been seen. */
-    private boolean done(Surface of, int cell, int zone) {
+    private boolean done(CoveredSurface of, int cell, int zone) {
         return done(of, cell, zone, 0, 0).isPresent();
     }
 
-    private Optional<State> done(Surface of, int cell, int zone, double lessOfOwn, double lessOfReach) {
+    private Optional<State> done(CoveredSurface of, int cell, int zone, double lessOfOwn, double lessOfReach) {
         return done(of.all()[cell], of.strip()[cell], cell, zone, lessOfOwn, lessOfReach);
     }
 

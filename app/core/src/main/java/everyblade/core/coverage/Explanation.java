@@ -5,11 +5,11 @@ import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
 import everyblade.core.sight.DeclaredWindow;
 import everyblade.core.turning.Leg;
-import everyblade.core.turning.Placing;
-import everyblade.core.turning.Placing.Place;
-import everyblade.core.turning.Placing.Stand;
 import everyblade.core.turning.Remark;
 import everyblade.core.turning.Situation;
+import everyblade.core.turning.SmoothedTrack;
+import everyblade.core.turning.SmoothedTrack.Place;
+import everyblade.core.turning.SmoothedTrack.Stand;
 import everyblade.fact.Percent;
 import everyblade.spi.Row;
 import java.util.ArrayList;
@@ -26,7 +26,7 @@ public final class Explanation {
     private final Row row;
     private final int airfoil;
     private final int zone;
-    private final Placing placing;
+    private final SmoothedTrack placing;
     private final Map<String, DeclaredWindow> windows;
     private final List<Row> unidentified;
 
@@ -161,7 +161,7 @@ public final class Explanation {
                         at -> ", at the end good to −" + degrees(at.best().minus(at.low())) + " +"
                                 + degrees(at.high().minus(at.best())))
                 .orElse(", at the end not known at all");
-        double widened = Placing.widening(pass.run());
+        double widened = SmoothedTrack.widening(pass.run());
         String many = widened == 1
                 ? ""
                 : String.format(Locale.ROOT, ", taken %.1f times as wide in run %d of this job", widened, pass.run());

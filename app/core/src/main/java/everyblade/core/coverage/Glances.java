@@ -4,9 +4,9 @@ import everyblade.core.angle.IndexRun;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Leg;
-import everyblade.core.turning.Placing;
-import everyblade.core.turning.Placing.Place;
-import everyblade.core.turning.Placing.Stand;
+import everyblade.core.turning.SmoothedTrack;
+import everyblade.core.turning.SmoothedTrack.Place;
+import everyblade.core.turning.SmoothedTrack.Stand;
 import everyblade.spi.Row;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +33,7 @@ final class Glances {
      *
      * @param angles clock angles of an airfoil at which it is in view, degrees: from and to of each range in turn
      */
-    static Glances of(Pass pass, Row row, Supplier<double[]> angles, Placing placing, OptionalDouble least) {
+    static Glances of(Pass pass, Row row, Supplier<double[]> angles, SmoothedTrack placing, OptionalDouble least) {
         if (least.isEmpty()
                 || pass.legs().stream().noneMatch(leg -> leg.seconds().isPresent())) {
             return new Glances(OptionalDouble.empty(), new double[0]);

@@ -6,8 +6,8 @@ import everyblade.core.sight.DeclaredWindow;
 import everyblade.core.sight.Sights;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Leg;
-import everyblade.core.turning.Placing;
 import everyblade.core.turning.Situation;
+import everyblade.core.turning.SmoothedTrack;
 import everyblade.spi.Row;
 import java.util.List;
 import java.util.Map;
@@ -94,7 +94,7 @@ final class RowTally {
         if (goesOn && all.size() == legs.size()) {
             return this;
         }
-        Placing placing = situation.placing(row);
+        SmoothedTrack placing = situation.placing(row);
         Seen sum = goesOn ? ended.copy() : Seen.none(row.count(), zones());
         List<Pass> going = goesOn ? open : List.of();
         for (Leg leg : all.subList(goesOn ? legs.size() : 0, all.size())) {
@@ -130,7 +130,7 @@ final class RowTally {
         return everyblade.core.entry.Zoning.of(row).size();
     }
 
-    private void passOver(Seen sum, Leg leg, Placing placing) {
+    private void passOver(Seen sum, Leg leg, SmoothedTrack placing) {
         DeclaredWindow window = windows.get(leg.view());
         ZoneSet zones = window == null ? ZoneSet.NONE : window.zones().minus(leg.watched());
         if (zones.isEmpty()) {
@@ -143,7 +143,7 @@ final class RowTally {
         }
     }
 
-    private void add(Seen sum, Pass pass, Placing placing) {
+    private void add(Seen sum, Pass pass, SmoothedTrack placing) {
         DeclaredWindow window = windows.get(pass.view());
         if (window == null) {
             return;

@@ -20,19 +20,19 @@ final class SeenSurface {
     private final int[][] ofZone;
 
     /** By zone. */
-    final Surface own;
+    final CoveredSurface own;
     /** By cell. */
-    final Surface reach;
+    final CoveredSurface reach;
 
-    final Surface sure;
-    final Surface placed;
-    final Surface maybe;
-    final Surface counted;
-    final Surface unlost;
-    final Surface brief;
-    final Surface unwatched;
+    final CoveredSurface sure;
+    final CoveredSurface placed;
+    final CoveredSurface maybe;
+    final CoveredSurface counted;
+    final CoveredSurface unlost;
+    final CoveredSurface brief;
+    final CoveredSurface unwatched;
     /** Within reach, however coarse the pixels are. */
-    final Surface anyDetail;
+    final CoveredSurface anyDetail;
 
     /**
      * What was seen.
@@ -48,16 +48,16 @@ final class SeenSurface {
         this.anyDetailWithin = anyDetail;
         this.facets = facets;
         int cells = row.count() * zoning.size();
-        own = Surface.none(zoning.size());
-        reach = Surface.none(cells);
-        sure = Surface.none(cells);
-        placed = Surface.none(cells);
-        maybe = Surface.none(cells);
-        counted = Surface.none(cells);
-        unlost = Surface.none(cells);
-        brief = Surface.none(cells);
-        unwatched = Surface.none(cells);
-        this.anyDetail = Surface.none(cells);
+        own = CoveredSurface.none(zoning.size());
+        reach = CoveredSurface.none(cells);
+        sure = CoveredSurface.none(cells);
+        placed = CoveredSurface.none(cells);
+        maybe = CoveredSurface.none(cells);
+        counted = CoveredSurface.none(cells);
+        unlost = CoveredSurface.none(cells);
+        brief = CoveredSurface.none(cells);
+        unwatched = CoveredSurface.none(cells);
+        this.anyDetail = CoveredSurface.none(cells);
         this.ofZone =
                 IntStream.range(0, zoning.size()).mapToObj(patches::ofZone).toArray(int[][]::new);
         for (int word = 0; word < CellBits.words(row.count()); word++) {
@@ -88,7 +88,7 @@ final class SeenSurface {
             int first = start + Long.numberOfTrailingZeros(group);
             for (long rest = group & group - 1; rest != 0; rest &= rest - 1) {
                 int other = start + Long.numberOfTrailingZeros(rest);
-                for (Surface surface :
+                for (CoveredSurface surface :
                         List.of(reach, sure, placed, maybe, counted, unlost, brief, unwatched, anyDetail)) {
                     surface.copy(first * each, other * each, each);
                 }
@@ -152,7 +152,7 @@ final class SeenSurface {
         addTo(brief, may | some & facets.brief().word(word, facet), first, area, strip);
     }
 
-    private void addTo(Surface surface, long airfoils, int first, double area, double strip) {
+    private void addTo(CoveredSurface surface, long airfoils, int first, double area, double strip) {
         for (long rest = airfoils; rest != 0; rest &= rest - 1) {
             surface.add(first + Long.numberOfTrailingZeros(rest) * zoning.size(), area, strip);
         }

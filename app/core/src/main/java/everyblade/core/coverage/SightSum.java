@@ -9,8 +9,8 @@ import everyblade.core.sight.Sights;
 import everyblade.core.sight.StationSight;
 import everyblade.core.surface.Mesh;
 import everyblade.core.turning.Leg;
-import everyblade.core.turning.Placing;
 import everyblade.core.turning.Situation;
+import everyblade.core.turning.SmoothedTrack;
 import everyblade.core.turning.Trail;
 import everyblade.spi.Row;
 import everyblade.spi.View;
@@ -31,9 +31,9 @@ final class SightSum {
     private final Sights sights;
     private final OptionalDouble leastView;
     private final Situation situation;
-    private final Placing placing;
+    private final SmoothedTrack placing;
     private final FacetsSeen seen;
-    private Optional<Placed> under;
+    private Optional<PlacementSight> under;
 
     /**
      * Goes on from what was seen.
@@ -47,7 +47,7 @@ final class SightSum {
             OptionalDouble leastView,
             Situation situation,
             FacetsSeen seen,
-            Optional<Placed> under) {
+            Optional<PlacementSight> under) {
         this.row = row;
         this.sights = sights;
         this.leastView = leastView;
@@ -63,7 +63,7 @@ final class SightSum {
     }
 
     /** The placement under way; empty before the first pass. */
-    Optional<Placed> under() {
+    Optional<PlacementSight> under() {
         return under;
     }
 
@@ -76,9 +76,9 @@ final class SightSum {
     void add(Pass pass) {
         Leg first = pass.legs().get(0);
         View view = view(first);
-        List<Held> held = Held.of(placing, row, view, pass);
-        Placed placed = placed(first, view);
-        for (Held part : held) {
+        List<StationSweep> held = StationSweep.of(placing, row, view, pass);
+        PlacementSight placed = placed(first, view);
+        for (StationSweep part : held) {
             sights.of(first.stance(), part.station()).ifPresent(sight -> add(pass, part, sight, placed));
         }
     }
@@ -92,7 +92,7 @@ final class SightSum {
         }
         Mesh airfoil = sights.scene(row).row().airfoil();
         Pass pass = new Pass(zones, Trail.<Leg>empty().with(leg));
-        for (Held part : Held.of(placing, row, view, pass)) {
+        for (StationSweep part : StationSweep.of(placing, row, view, pass)) {
             sights.of(leg.stance(), part.station()).ifPresent(sight -> {
                 for (int facet = 0; facet < sight.facets(); facet++) {
                     boolean tells = zones.contains(airfoil.zone(facet))
@@ -120,7 +120,7 @@ final class SightSum {
         }
     }
 
-    private Placed placed(Leg first, View view) {
+    private PlacementSight placed(Leg first, View view) {
         if (under.isEmpty() || under.get().placement() != first.placement()) {
             under.ifPresent(before -> before.addTo(seen));
             Set<String> stations = new TreeSet<>(first.stance().stations());
@@ -134,13 +134,13 @@ final class SightSum {
                     .mapToInt(StationSight::poses)
                     .max()
                     .orElse(1);
-            under = Optional.of(Placed.start(
+            under = Optional.of(PlacementSight.start(
                     first, poses, row.count(), sights.scene(row).facets().count()));
         }
         return under.get();
     }
 
-    private void add(Pass pass, Held part, StationSight sight, Placed placed) {
+    private void add(Pass pass, StationSweep part, StationSight sight, PlacementSight placed) {
         Mesh airfoil = sights.scene(row).row().airfoil();
         for (int facet = 0; facet < sight.facets(); facet++) {
             if (pass.zones().contains(airfoil.zone(facet)) && !seen.sure().isFull(facet)) {
@@ -151,7 +151,7 @@ final class SightSum {
         }
     }
 
-    private void add(Pass pass, Held part, StationSight sight, Placed placed, int kind, int facet) {
+    private void add(Pass pass, StationSweep part, StationSight sight, PlacementSight placed, int kind, int facet) {
         Glances glances = Glances.of(pass, row, () -> degrees(sight.arcs(kind, 0, facet)), placing, leastView);
         for (Sweep sweep : part.sweeps()) {
             for (int pose = 0; pose < placed.poses() && tellsMore(sweep, facet); pose++) {

@@ -31,7 +31,7 @@ final class SightTally {
     /** From passes that can grow no more; what the placement under way surely shows is not in. */
     private final FacetsSeen ended;
     /** What ended passes of the placement under way show. */
-    private final Optional<Placed> under;
+    private final Optional<PlacementSight> under;
     /** All of it as it stands. */
     final FacetsSeen seen;
 
@@ -43,7 +43,7 @@ final class SightTally {
             int sightings,
             List<Pass> open,
             FacetsSeen ended,
-            Optional<Placed> under,
+            Optional<PlacementSight> under,
             FacetsSeen seen) {
         this.row = row;
         this.sights = sights;
@@ -81,7 +81,7 @@ final class SightTally {
         if (goesOn && all.size() == legs.size()) {
             return this;
         }
-        SightSum sum = goesOn ? sum(situation, ended.copy(), under.map(Placed::copy)) : sum(situation);
+        SightSum sum = goesOn ? sum(situation, ended.copy(), under.map(PlacementSight::copy)) : sum(situation);
         List<Pass> going = goesOn ? open : List.of();
         for (Leg leg : all.subList(goesOn ? legs.size() : 0, all.size())) {
             Pass.Sorted sorted = Pass.Sorted.after(going, leg);
@@ -89,7 +89,7 @@ final class SightTally {
             going = sorted.open();
             sum.passOver(leg);
         }
-        SightSum now = sum(situation, sum.seen().copy(), sum.under().map(Placed::copy));
+        SightSum now = sum(situation, sum.seen().copy(), sum.under().map(PlacementSight::copy));
         going.forEach(now::add);
         return new SightTally(row, sights, leastView, all, count, going, sum.seen(), sum.under(), now.closed());
     }
@@ -115,7 +115,7 @@ final class SightTally {
                 Optional.empty());
     }
 
-    private SightSum sum(Situation situation, FacetsSeen before, Optional<Placed> placed) {
+    private SightSum sum(Situation situation, FacetsSeen before, Optional<PlacementSight> placed) {
         return new SightSum(row, sights, leastView, situation, before, placed);
     }
 

@@ -4,9 +4,9 @@ import everyblade.core.angle.IndexRun;
 import everyblade.core.angle.PitchGrid;
 import everyblade.core.angle.Turn;
 import everyblade.core.turning.Leg;
-import everyblade.core.turning.Placing;
-import everyblade.core.turning.Placing.Place;
-import everyblade.core.turning.Placing.Stand;
+import everyblade.core.turning.SmoothedTrack;
+import everyblade.core.turning.SmoothedTrack.Place;
+import everyblade.core.turning.SmoothedTrack.Stand;
 import everyblade.spi.Direction;
 import everyblade.spi.Row;
 import java.util.ArrayList;
@@ -41,7 +41,7 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn leng
     private static final Sweep ANYWHERE = new Sweep(Turn.ZERO, Turn.ZERO, Turn.ZERO, Turn.FULL, Turn.ZERO, false, true);
 
     /** The sweeps from one stop of the row's track to another, in a run of this number. */
-    static List<Sweep> of(Placing placing, Row row, int from, int to, int run) {
+    static List<Sweep> of(SmoothedTrack placing, Row row, int from, int to, int run) {
         List<Sweep> sweeps = new ArrayList<>();
         List<Stand> stands = new ArrayList<>();
         int begun = from;
@@ -65,7 +65,8 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn leng
     }
 
     /** Stops that follow each other without a doubt between. */
-    private static void add(List<Sweep> sweeps, Placing placing, Row row, List<Stand> stands, int begun, int run) {
+    private static void add(
+            List<Sweep> sweeps, SmoothedTrack placing, Row row, List<Stand> stands, int begun, int run) {
         if (stands.get(0).place().isEmpty()) {
             sweeps.add(ANYWHERE);
             return;
@@ -91,7 +92,7 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn leng
     }
 
     /** How far the row surely went between the stops of a run that lie farthest apart. */
-    private static Turn length(Placing placing, Row row, List<Place> places, int begun, int run) {
+    private static Turn length(SmoothedTrack placing, Row row, List<Place> places, int begun, int run) {
         int least = 0;
         int greatest = 0;
         for (int i = 1; i < places.size(); i++) {
@@ -131,7 +132,7 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn leng
      * @param start by how much the row had moved at the beginning of the part since that of the leg
      * @param end by how much at the end of the part
      */
-    static Sweep part(Placing placing, Row row, Leg leg, Turn start, Turn end) {
+    static Sweep part(SmoothedTrack placing, Row row, Leg leg, Turn start, Turn end) {
         List<Stand> course = placing.course(row.id(), row.rock(), leg.from(), leg.to(), leg.run());
         Stand from = course.get(0);
         Stand to = course.get(course.size() - 1);

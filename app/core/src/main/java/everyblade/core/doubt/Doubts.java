@@ -6,7 +6,7 @@ import everyblade.core.entry.Entry;
 import everyblade.core.entry.Said;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.finding.closing.Acceptance;
-import everyblade.core.finding.closing.Reason;
+import everyblade.core.finding.closing.ReasonGiven;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
@@ -144,7 +144,7 @@ public final class Doubts {
         if (doubts.isEmpty()) {
             doubts.add(new Doubt(Kind.ACCEPTS_NOTHING));
         }
-        if (!new Reason(noAccess.reason()).says()) {
+        if (!new ReasonGiven(noAccess.reason()).says()) {
             doubts.add(new Doubt(Kind.REASON, noAccess.reason()));
         }
         return doubts;

@@ -7,9 +7,9 @@ import everyblade.core.surface.Surfaces;
 import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Leg;
-import everyblade.core.turning.Placing;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
+import everyblade.core.turning.SmoothedTrack;
 import everyblade.spi.Row;
 import everyblade.spi.ScopeTip;
 import everyblade.spi.Station;
@@ -38,8 +38,8 @@ record Field(Situation now, Seat seat) {
                 .filter(one -> one.placement() == seat.placement())
                 .reduce((earlier, later) -> later);
         Optional<BitSet> field = steps(leg);
-        Placing placing = now.placing(row);
-        Optional<Placing.Place> here =
+        SmoothedTrack placing = now.placing(row);
+        Optional<SmoothedTrack.Place> here =
                 placing.at(row.id(), row.rock(), now.stop(row)).place();
         if (field.isEmpty() || here.isEmpty()) {
             return false;

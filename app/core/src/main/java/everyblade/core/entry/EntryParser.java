@@ -70,7 +70,7 @@ public final class EntryParser {
         throw new Refusal(
                 line.column(),
                 line.found() + " is not an entry; "
-                        + Nearest.question(verb, verbs(), "everyblade log --help lists all entries"));
+                        + NearestWord.question(verb, verbs(), "everyblade log --help lists all entries"));
     }
 
     private static Set<String> verbs() {

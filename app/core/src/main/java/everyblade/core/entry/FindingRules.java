@@ -56,7 +56,7 @@ final class FindingRules {
             throw new Refusal(
                     line.column(),
                     line.found() + " is not a kind of finding; "
-                            + Nearest.question(word, Kind.words(), "kinds are " + String.join(", ", Kind.words())));
+                            + NearestWord.question(word, Kind.words(), "kinds are " + String.join(", ", Kind.words())));
         }
         line.take(word);
         return kind.get();

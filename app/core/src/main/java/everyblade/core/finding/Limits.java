@@ -33,7 +33,7 @@ public record Limits(
     public Limits {
         facts = List.copyOf(facts);
         rules = List.copyOf(rules);
-        Hanging.circle(rules).ifPresent(id -> {
+        RuleDependencies.circle(rules).ifPresent(id -> {
             throw new IllegalArgumentException("the rule " + id + " hangs on itself");
         });
     }

@@ -12,10 +12,10 @@ final class Bernstein {
     private static final double NEAR = 1e-10;
     private static final double CLOSE = 1e-13;
 
-    private final Openings found = new Openings();
+    private final IntervalSet found = new IntervalSet();
 
     /** Keeps of these openings within 0 to 1 where the polynomial of degree two is not negative: c0 (1 − s)² + 2 c1 s (1 − s) + c2 s². */
-    static void keepQuadratic(double c0, double c1, double c2, Openings open) {
+    static void keepQuadratic(double c0, double c1, double c2, IntervalSet open) {
         if (c0 >= 0 && c1 >= 0 && c2 >= 0) {
             return;
         }
@@ -52,7 +52,7 @@ final class Bernstein {
     }
 
     /** Keeps of these openings within 0 to 1 where the polynomial of degree four is not negative. */
-    void keepQuartic(double c0, double c1, double c2, double c3, double c4, Openings open) {
+    void keepQuartic(double c0, double c1, double c2, double c3, double c4, IntervalSet open) {
         if (c0 >= 0 && c1 >= 0 && c2 >= 0 && c3 >= 0 && c4 >= 0) {
             return;
         }

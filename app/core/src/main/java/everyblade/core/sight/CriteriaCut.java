@@ -28,7 +28,7 @@ final class CriteriaCut {
     private final Linear ahead = new Linear();
     private final Linear facing = new Linear();
     private final Linear fine = new Linear();
-    private final Openings open = new Openings();
+    private final IntervalSet open = new IntervalSet();
     private final Bernstein bernstein = new Bernstein();
 
     CriteriaCut(Pose pose, Criteria criteria) {
@@ -58,7 +58,7 @@ final class CriteriaCut {
      * @param result where the angles go, from 0 to 2π radians
      * @param left where the share of the turn goes that is left after each hindrance but the last; null if nobody asks
      */
-    void find(Facets facets, int facet, double grazing, Openings result, double[] left) {
+    void find(Facets facets, int facet, double grazing, IntervalSet result, double[] left) {
         if (left != null) {
             Arrays.fill(left, 0);
         }
@@ -72,11 +72,11 @@ final class CriteriaCut {
      * @param from where the arc begins, radians
      * @param to where it ends
      */
-    void findNear(double from, double to, Facets facets, int facet, double grazing, Openings result) {
+    void findNear(double from, double to, Facets facets, int facet, double grazing, IntervalSet result) {
         find(facets, facet, grazing, result, null, 1 << CirclePieces.at(from) | 1 << CirclePieces.at(to));
     }
 
-    private void find(Facets facets, int facet, double grazing, Openings result, double[] left, int pieces) {
+    private void find(Facets facets, int facet, double grazing, IntervalSet result, double[] left, int pieces) {
         prepare(facets, facet);
         result.clear();
         for (int piece = 0; piece < PIECES; piece++) {
@@ -178,7 +178,7 @@ final class CriteriaCut {
             return c0 < 0 && c1 < 0 && c2 < 0;
         }
 
-        void keepBetween(double low, double high, Openings open) {
+        void keepBetween(double low, double high, IntervalSet open) {
             Bernstein.keepQuadratic(c0 - low, c1 - W * low, c2 - low, open);
             if (high < Double.POSITIVE_INFINITY) {
                 Bernstein.keepQuadratic(high - c0, W * high - c1, high - c2, open);
@@ -186,7 +186,7 @@ final class CriteriaCut {
         }
 
         /** Where this is not negative and its square at least a share of the other. */
-        void keepAtLeast(double share, Linear other, Bernstein bernstein, Openings open) {
+        void keepAtLeast(double share, Linear other, Bernstein bernstein, IntervalSet open) {
             if (isBehind()) {
                 open.clear();
                 return;

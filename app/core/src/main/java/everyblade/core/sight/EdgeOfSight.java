@@ -3,7 +3,7 @@ package everyblade.core.sight;
 import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
-import everyblade.core.sight.Surroundings.Way;
+import everyblade.core.sight.Environment.Way;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -42,7 +42,7 @@ final class EdgeOfSight {
      * @throws CancellationException if {@code progress} says so
      */
     static ArcSet[][][] find(
-            Scene scene,
+            SightScene scene,
             Grain grain,
             List<Pose> poses,
             List<Way> ways,

@@ -4,7 +4,7 @@ import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.core.angle.Turn;
-import everyblade.core.sight.Surroundings.Way;
+import everyblade.core.sight.Environment.Way;
 import everyblade.core.surface.Facets;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -29,21 +29,21 @@ final class FacetSight {
     private static final Circle CIRCLE = Circle.STANDARD;
     private static final long LEAST_ARC = CIRCLE.ticks() / 36_000;
 
-    private final Scene scene;
+    private final SightScene scene;
     private final Pose pose;
     private final double[] grazing;
     private final double stand;
     private final CriteriaCut cut;
-    private final Openings allowed = new Openings();
+    private final IntervalSet allowed = new IntervalSet();
     private final List<Way> ways;
-    private final List<Openings> lit;
+    private final List<IntervalSet> lit;
     private final Revolved swept;
-    private final Openings touched = new Openings();
-    private final Openings open = new Openings();
-    private final Openings rest = new Openings();
-    private final Fan fan = new Fan();
-    private final Fan still = new Fan();
-    private final Fan turned = new Fan();
+    private final IntervalSet touched = new IntervalSet();
+    private final IntervalSet open = new IntervalSet();
+    private final IntervalSet rest = new IntervalSet();
+    private final RayBundle fan = new RayBundle();
+    private final RayBundle still = new RayBundle();
+    private final RayBundle turned = new RayBundle();
 
     /**
      * From one pose.
@@ -51,14 +51,14 @@ final class FacetSight {
      * @param ways in which rows may stand round the airfoil, at least one
      * @param swept all that those rows may hide
      */
-    FacetSight(Scene scene, Pose pose, Criteria criteria, List<Way> ways, Revolved swept) {
+    FacetSight(SightScene scene, Pose pose, Criteria criteria, List<Way> ways, Revolved swept) {
         this.scene = scene;
         this.pose = pose;
         this.grazing = IntStream.range(0, scene.zoning().size())
                 .mapToDouble(zone -> CriteriaCut.share(criteria.grazing(scene.zoning(), zone)))
                 .toArray();
         this.ways = ways;
-        this.lit = ways.stream().map(way -> new Openings()).toList();
+        this.lit = ways.stream().map(way -> new IntervalSet()).toList();
         this.swept = swept;
         this.stand = CriteriaCut.radians(pose.clock());
         this.cut = new CriteriaCut(pose, criteria);
@@ -127,7 +127,7 @@ final class FacetSight {
         swept.shade(x, r, clock, pose.x(), pose.r(), open, touched);
         // Where those rows are out of the way, however they stand, one way tells all.
         boolean near = touched.length() < allowed.length();
-        lit.forEach(Openings::clear);
+        lit.forEach(IntervalSet::clear);
         for (int i = 0; i < allowed.count(); i++) {
             double from = allowed.from(i);
             double width = allowed.to(i) - from;
@@ -167,7 +167,7 @@ final class FacetSight {
     }
 
     /** Seen from where the scope tip stands still, it is the facet that runs on a circle. */
-    private void standing(List<RingShade> rings, double x, double r, double start, double end, Openings light) {
+    private void standing(List<RingShade> rings, double x, double r, double start, double end, IntervalSet light) {
         if (rings.isEmpty() || light.isEmpty()) {
             return;
         }
@@ -181,7 +181,7 @@ final class FacetSight {
         return s == 0 ? from : s == 1 ? to : (from + to) / 2 + 2 * Math.atan(tangent * (2 * s - 1));
     }
 
-    private ArcSet onCircle(Openings lit) {
+    private ArcSet onCircle(IntervalSet lit) {
         List<Arc> arcs = new ArrayList<>();
         for (int i = 0; i < lit.count(); i++) {
             long end = ticks(lit.from(i));

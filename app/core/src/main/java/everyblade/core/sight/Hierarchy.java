@@ -115,7 +115,7 @@ final class Hierarchy {
      * @param open parameters of the fan's piece of a circle to which light comes through
      * @param spared a face that does not hide; −1 for none
      */
-    void shade(Fan fan, Openings open, int spared) {
+    void shade(RayBundle fan, IntervalSet open, int spared) {
         int node = 0;
         while (node < nodes) {
             int at = BOX * node;

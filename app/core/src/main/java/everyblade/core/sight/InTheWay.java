@@ -23,7 +23,7 @@ public record InTheWay(List<Row> rows, List<ArcSet> left) {
      * @throws UnusableShape if a shape of a row between gives no surface
      */
     public static InTheWay of(
-            ViewScene engine, Scene ring, SightArcs alone, Row row, Pose pose, double radius, Criteria criteria)
+            ViewScene engine, SightScene ring, SightArcs alone, Row row, Pose pose, double radius, Criteria criteria)
             throws UnusableShape {
         Setting setting = Setting.of(engine, ring, row, pose, 0, radius);
         List<List<ArcSet>> kinds = setting.surely(pose, criteria);

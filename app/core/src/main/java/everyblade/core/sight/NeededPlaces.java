@@ -1,6 +1,6 @@
 package everyblade.core.sight;
 
-import everyblade.core.turning.Placing.Place;
+import everyblade.core.turning.SmoothedTrack.Place;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;

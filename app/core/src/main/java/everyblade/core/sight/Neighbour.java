@@ -34,7 +34,8 @@ record Neighbour(Row row, Mesh airfoil, boolean among, Optional<Span> span) {
      * @param pose of the scope tip
      * @param reach how far from there the scope tip may be, mm
      */
-    static List<Neighbour> between(ViewScene engine, Airfoils airfoils, Scene ring, Row row, Pose pose, double reach)
+    static List<Neighbour> between(
+            ViewScene engine, Airfoils airfoils, SightScene ring, Row row, Pose pose, double reach)
             throws UnusableShape {
         Meridian own = Meridian.of(ring.row().airfoil());
         double from = Math.min(own.front(), pose.x() - reach);

@@ -108,7 +108,7 @@ final class Revolved {
      * @param light is used
      * @param open clock angles of the other place, within 0 to 2π radians
      */
-    void shade(double x0, double r0, double clock, double x1, double r1, Openings light, Openings open) {
+    void shade(double x0, double r0, double clock, double x1, double r1, IntervalSet light, IntervalSet open) {
         if (open.isEmpty() || pieces.length == 0) {
             return;
         }
@@ -149,7 +149,8 @@ final class Revolved {
     }
 
     /** Hides the range of (d0 + d1 t + d2 t²) / (scale t (1 − t)) between two shares of the way. */
-    private static void along(double d0, double d1, double d2, double from, double to, double scale, Openings light) {
+    private static void along(
+            double d0, double d1, double d2, double from, double to, double scale, IntervalSet light) {
         double atFrom = d0 + from * (d1 + from * d2);
         double atTo = d0 + to * (d1 + to * d2);
         if (scale <= FLAT) {
@@ -178,7 +179,7 @@ final class Revolved {
     }
 
     /** @param light cosines of the clock angle between the two places at which nothing hides */
-    private static void hide(double least, double most, double scale, Openings light) {
+    private static void hide(double least, double most, double scale, IntervalSet light) {
         if (scale <= FLAT) {
             if (least <= 0 && most >= 0) {
                 light.clear();
@@ -191,7 +192,7 @@ final class Revolved {
     }
 
     /** Keeps the clock angles whose cosine lies in the light. */
-    private static void keep(Openings light, double clock, Openings open) {
+    private static void keep(IntervalSet light, double clock, IntervalSet open) {
         double least = leastCosine(clock, open) - ROUNDING;
         double most = ROUNDING - leastCosine(clock + Math.PI, open);
         for (int i = 0; i < light.count(); i++) {
@@ -214,7 +215,7 @@ final class Revolved {
     }
 
     /** The least cosine of the angle from a clock to any between the first and the last of these. */
-    private static double leastCosine(double clock, Openings open) {
+    private static double leastCosine(double clock, IntervalSet open) {
         double from = open.from(0) - clock - Math.PI;
         double width = open.to(open.count() - 1) - open.from(0);
         double turned = from - 2 * Math.PI * Math.floor(from / (2 * Math.PI));
@@ -222,7 +223,7 @@ final class Revolved {
     }
 
     /** Takes away an arc of at most a turn, wherever its turns are counted from. */
-    static void subtractTurned(double from, double to, Openings open) {
+    static void subtractTurned(double from, double to, IntervalSet open) {
         double start = from - 2 * Math.PI * Math.floor(from / (2 * Math.PI));
         double end = start + (to - from);
         open.subtract(start, end);

@@ -79,7 +79,7 @@ final class RingShade {
      * @param open parameters of the arc to which light comes through
      * @param spared a face of the first airfoil that does not hide; −1 for none
      */
-    void shade(Fan fan, Fan turned, double apex, double start, double end, Openings open, int spared) {
+    void shade(RayBundle fan, RayBundle turned, double apex, double start, double end, IntervalSet open, int spared) {
         double half = Math.abs(end - start) / 2;
         double middle = wrapped((start + end) / 2 - apex);
         int from = 0;

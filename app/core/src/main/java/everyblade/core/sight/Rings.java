@@ -16,12 +16,12 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class Rings {
 
-    private final Map<String, Optional<Scene>> rings = new ConcurrentHashMap<>();
+    private final Map<String, Optional<SightScene>> rings = new ConcurrentHashMap<>();
     private final Map<String, Grain> grains = new ConcurrentHashMap<>();
     private final Map<String, Optional<Swept>> airfoils = new ConcurrentHashMap<>();
 
     /** The scene of a row's ring in an engine. */
-    Scene scene(ViewScene engine, Row row) {
+    SightScene scene(ViewScene engine, Row row) {
         return rings.computeIfAbsent(key(engine, row), key -> {
                     try {
                         return engine.ring(row);

@@ -36,11 +36,11 @@ public final class Setting {
     }
 
     private final Row row;
-    private final Scene scene;
-    private final Surroundings others;
+    private final SightScene scene;
+    private final Environment others;
     private final List<Neighbour> neighbours;
 
-    private Setting(Row row, Scene scene, Surroundings others, List<Neighbour> neighbours) {
+    private Setting(Row row, SightScene scene, Environment others, List<Neighbour> neighbours) {
         this.row = row;
         this.scene = scene;
         this.others = others;
@@ -56,13 +56,13 @@ public final class Setting {
      * @param radius of the scope tip, mm
      * @throws UnusableShape if a shape of a row between gives no surface
      */
-    public static Setting of(ViewScene engine, Scene ring, Row row, Pose pose, double reach, double radius)
+    public static Setting of(ViewScene engine, SightScene ring, Row row, Pose pose, double reach, double radius)
             throws UnusableShape {
         return of(Neighbour.between(engine, engine::swept, ring, row, pose, reach), ring, row, radius);
     }
 
-    static Setting of(List<Neighbour> neighbours, Scene ring, Row row, double radius) {
-        Scene scene = ring;
+    static Setting of(List<Neighbour> neighbours, SightScene ring, Row row, double radius) {
+        SightScene scene = ring;
         List<Neighbour> mates = new ArrayList<>();
         Optional<Neighbour> doubtful =
                 neighbours.stream().filter(Neighbour::isDoubtful).min(Comparator.comparing(other -> !other.among()));
@@ -77,21 +77,21 @@ public final class Setting {
                 mates.add(other);
             }
         }
-        return new Setting(row, scene, Surroundings.of(row, mates, doubtful, radius), List.copyOf(neighbours));
+        return new Setting(row, scene, Environment.of(row, mates, doubtful, radius), List.copyOf(neighbours));
     }
 
     /** The row with all that stands alike round every airfoil. */
-    public Scene scene() {
+    public SightScene scene() {
         return scene;
     }
 
-    Surroundings others() {
+    Environment others() {
         return others;
     }
 
     /** Of which kind airfoil n is, counted from 1: those of a kind show the same. */
     public int kind(int n) {
-        return Surroundings.kind(row, n, others.kinds());
+        return Environment.kind(row, n, others.kinds());
     }
 
     /**

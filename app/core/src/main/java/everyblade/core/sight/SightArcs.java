@@ -2,7 +2,7 @@ package everyblade.core.sight;
 
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
-import everyblade.core.sight.Surroundings.Way;
+import everyblade.core.sight.Environment.Way;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -36,7 +36,7 @@ public final class SightArcs {
      *
      * @throws CancellationException if {@code progress} says so
      */
-    public static SightArcs compute(Scene scene, Pose pose, Criteria criteria, Progress progress) {
+    public static SightArcs compute(SightScene scene, Pose pose, Criteria criteria, Progress progress) {
         return compute(scene, List.of(pose), criteria, progress).get(0);
     }
 
@@ -45,7 +45,7 @@ public final class SightArcs {
      *
      * @throws CancellationException if {@code progress} says so
      */
-    public static List<SightArcs> compute(Scene scene, List<Pose> poses, Criteria criteria, Progress progress) {
+    public static List<SightArcs> compute(SightScene scene, List<Pose> poses, Criteria criteria, Progress progress) {
         Way alone = new Way(List.of(), List.of());
         return compute(scene, poses, pose -> List.of(alone), Revolved.of(List.of(), List.of()), criteria, progress)
                 .stream()
@@ -60,7 +60,7 @@ public final class SightArcs {
      * @param swept all that those rows may hide
      */
     static List<List<SightArcs>> compute(
-            Scene scene,
+            SightScene scene,
             List<Pose> poses,
             Function<Pose, List<Way>> ways,
             Revolved swept,

@@ -1,6 +1,6 @@
 package everyblade.core.sight;
 
-import everyblade.core.turning.Placing.Place;
+import everyblade.core.turning.SmoothedTrack.Place;
 import everyblade.core.turning.Stance;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
@@ -124,7 +124,7 @@ public final class Sights {
      *
      * @throws IllegalStateException if its shape gives no surface; models are checked for that before
      */
-    public Scene scene(Row row) {
+    public SightScene scene(Row row) {
         return rings.scene(engine, row);
     }
 

@@ -1,7 +1,7 @@
 package everyblade.core.sight;
 
 import everyblade.core.angle.Turn;
-import everyblade.core.turning.Placing.Place;
+import everyblade.core.turning.SmoothedTrack.Place;
 import java.util.List;
 import java.util.stream.IntStream;
 

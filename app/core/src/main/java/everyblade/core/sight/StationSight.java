@@ -64,7 +64,7 @@ public final class StationSight {
      * @throws CancellationException if {@code progress} says so
      */
     static StationSight compute(Setting setting, Grain grain, List<Pose> family, Criteria asked, Progress progress) {
-        Surroundings others = setting.others();
+        Environment others = setting.others();
         List<List<SightArcs>> kinds = IntStream.range(0, others.kinds())
                 .mapToObj(kind -> new ArrayList<SightArcs>())
                 .collect(Collectors.toList());
@@ -143,7 +143,7 @@ public final class StationSight {
 
     /** Of which kind airfoil n of a row is, counted from 1. */
     public int kind(Row row, int n) {
-        return Surroundings.kind(row, n, kinds());
+        return Environment.kind(row, n, kinds());
     }
 
     /** The clock angles of the first airfoil, and of all that are of its kind, at which a facet is in sight from a pose. */

@@ -1,7 +1,7 @@
 package everyblade.core.sight;
 
 import everyblade.core.surface.Mesh;
-import everyblade.core.surface.Nearest;
+import everyblade.core.surface.NearestFacet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -96,7 +96,7 @@ final class VaneRoom {
         double nearest = Double.POSITIVE_INFINITY;
         boolean before = true;
         for (int at = 0; at < corners.length; at += 9) {
-            double squared = Nearest.squared(corners, at, middle);
+            double squared = NearestFacet.squared(corners, at, middle);
             // At an edge as near as its faces are, it is outside if it is before one of them.
             if (squared < nearest - ROUNDING) {
                 nearest = squared;

@@ -8,7 +8,7 @@ import everyblade.core.surface.Mesh;
 import everyblade.core.surface.Patches;
 import everyblade.core.surface.Surfaces;
 import everyblade.core.surface.UnusableShape;
-import everyblade.core.turning.Placing.Place;
+import everyblade.core.turning.SmoothedTrack.Place;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
@@ -67,12 +67,12 @@ public record ViewScene(
      * @return empty if the row has no shape
      * @throws UnusableShape if a shape of its ring gives no surface
      */
-    public Optional<Scene> ring(Row row) throws UnusableShape {
+    public Optional<SightScene> ring(Row row) throws UnusableShape {
         Optional<Mesh> airfoil = airfoil(row);
         if (airfoil.isEmpty()) {
             return Optional.empty();
         }
-        Scene scene = Scene.of(airfoil.get(), row.count(), Zoning.of(row));
+        SightScene scene = SightScene.of(airfoil.get(), row.count(), Zoning.of(row));
         List<Row> ring = model.rows().stream()
                 .filter(other -> row.ring().isPresent() && other.ring().equals(row.ring()))
                 .toList();
@@ -114,7 +114,7 @@ public record ViewScene(
      * @param pose of the scope tip
      * @param reach how far from there the scope tip may be, mm
      */
-    public List<Row> between(Scene ring, Row row, Pose pose, double reach) throws UnusableShape {
+    public List<Row> between(SightScene ring, Row row, Pose pose, double reach) throws UnusableShape {
         return Neighbour.between(this, this::swept, ring, row, pose, reach).stream()
                 .map(Neighbour::row)
                 .toList();

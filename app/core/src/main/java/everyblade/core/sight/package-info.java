@@ -6,7 +6,7 @@
  * it, with a window round the view's reference ({@link everyblade.core.sight.DeclaredWindow}).
  *
  * <p>The computation runs {@code CriteriaCut} (cone, distance, incidence, footprint), {@code Revolved} (walls), {@code RingShade},
- * {@code Hierarchy} and {@code Fan} (airfoils); {@code FacetSight} puts them in a row. Reference for the curve pieces: G. Farin, Curves
+ * {@code Hierarchy} and {@code RayBundle} (airfoils); {@code FacetSight} puts them in a row. Reference for the curve pieces: G. Farin, Curves
  * and Surfaces for CAGD, rational Bézier curves (from memory).
  */
 package everyblade.core.sight;

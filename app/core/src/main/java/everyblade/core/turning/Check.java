@@ -50,13 +50,14 @@ record Check(BitSet steps, boolean lost, Optional<CountError> found) {
                 }
                 BitSet steps = new BitSet();
                 steps.set(before.stop() + 1, sighting.stop() + 1);
-                return Optional.of(of(track, sighting, Fix.Closing.between(before, sighting, track.stops()), steps));
+                return Optional.of(
+                        of(track, sighting, KalmanUpdate.Closing.between(before, sighting, track.stops()), steps));
             }
         }
         return Optional.empty();
     }
 
-    private static Check of(Track track, Sighting sighting, Fix.Closing closing, BitSet route) {
+    private static Check of(Track track, Sighting sighting, KalmanUpdate.Closing closing, BitSet route) {
         Uncertainty explained = closing.explained().and(new Uncertainty(0, sighting.rock(), sighting.rock()));
         double counted = closing.counted();
         boolean outside = counted > explained.below() + ROUNDING || counted < -explained.above() - ROUNDING;

@@ -1,7 +1,7 @@
 package everyblade.core.turning;
 
 import everyblade.core.entry.Entry;
-import everyblade.core.entry.Nearest;
+import everyblade.core.entry.NearestWord;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Pad;
 import everyblade.spi.Port;
@@ -50,7 +50,7 @@ final class ClosingAdvice {
         if (ids.contains(thing) || thing.contains(" ")) {
             return Optional.empty();
         }
-        Optional<String> meant = Nearest.to(thing, ids);
+        Optional<String> meant = NearestWord.to(thing, ids);
         if (meant.isEmpty() && !looksLikeAnId(thing)) {
             return Optional.empty();
         }

@@ -15,7 +15,7 @@ final class Fixes {
      * @param before what was known with the stops as they were
      * @param moved the first stop that is not as it was
      */
-    static Trail<Fix> of(List<Stop> stops, List<Sighting> sightings, Trail<Fix> before, int moved) {
+    static Trail<KalmanUpdate> of(List<Stop> stops, List<Sighting> sightings, Trail<KalmanUpdate> before, int moved) {
         List<Sighting> told = told(stops, sightings);
         int same = 0;
         while (same < Math.min(before.size(), told.size())
@@ -23,9 +23,9 @@ final class Fixes {
                 && told.get(same).equals(before.get(same).sighting())) {
             same++;
         }
-        Trail<Fix> fixes = before.first(same);
+        Trail<KalmanUpdate> fixes = before.first(same);
         for (Sighting sighting : told.subList(same, told.size())) {
-            fixes = fixes.with(Fix.after(fixes, stops, sighting));
+            fixes = fixes.with(KalmanUpdate.after(fixes, stops, sighting));
         }
         return fixes;
     }

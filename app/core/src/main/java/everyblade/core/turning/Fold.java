@@ -40,7 +40,7 @@ public final class Fold {
         if (logged.entry() instanceof Entry.Void struck) {
             return voiding(longer, struck);
         }
-        Step step = judged(situation, longer, voided, logged);
+        EntryEffect step = judged(situation, longer, voided, logged);
         return new Fold(longer, step.situation(), voided, step.warnings());
     }
 
@@ -103,7 +103,8 @@ public final class Fold {
         return voided;
     }
 
-    private static Step judged(Situation before, List<Logged> entries, BitSet voided, Logged logged) throws Refusal {
+    private static EntryEffect judged(Situation before, List<Logged> entries, BitSet voided, Logged logged)
+            throws Refusal {
         Optional<Logged> answeredFor = answeredFor(entries, voided, logged);
         Situation ready = answeredFor
                 .map(about -> before.noted(before.ledger().awaiting(about.number())))

@@ -17,7 +17,7 @@ public final class FoldSnapshot {
 
     /** A fold as bytes; its last warnings are not among them. */
     public static byte[] write(Fold fold) {
-        return Packing.of(new Held(fold.situation(), fold.voided()));
+        return FoldWriter.of(new Held(fold.situation(), fold.voided()));
     }
 
     /**
@@ -28,7 +28,7 @@ public final class FoldSnapshot {
      * @throws RuntimeException if the bytes are not those that this program wrote
      */
     public static Fold read(byte[] bytes, Engine engine, List<Logged> entries) {
-        Held held = (Held) Unpacking.of(bytes, engine);
+        Held held = (Held) FoldReader.of(bytes, engine);
         return Fold.resumed(Trail.onDemand(entries.size(), entries::get), held.situation(), held.voided());
     }
 }

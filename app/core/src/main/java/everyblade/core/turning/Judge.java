@@ -19,7 +19,7 @@ final class Judge {
      * @param sinceBefore seconds since the entry before, if both were entered live
      * @throws Refusal if it cannot be, with the column at which the line goes wrong
      */
-    static Step judge(Situation situation, int number, Entry entry, OptionalDouble sinceBefore) throws Refusal {
+    static EntryEffect judge(Situation situation, int number, Entry entry, OptionalDouble sinceBefore) throws Refusal {
         if (entry instanceof Entry.View
                 || entry instanceof Entry.At
                 || entry instanceof Entry.Watch
@@ -29,7 +29,7 @@ final class Judge {
                 || entry instanceof Entry.Pad
                 || entry instanceof Entry.Heat
                 || entry instanceof Entry.Vanes) {
-            return Seating.judge(situation, number, entry);
+            return ViewEntries.judge(situation, number, entry);
         }
         if (entry instanceof Entry.Turn
                 || entry instanceof Entry.Skip
@@ -37,7 +37,7 @@ final class Judge {
                 || entry instanceof Entry.Look
                 || entry instanceof Entry.Draw
                 || entry instanceof Entry.Feed) {
-            return Motion.judge(situation, number, entry, sinceBefore);
+            return MovementEntries.judge(situation, number, entry, sinceBefore);
         }
         if (entry instanceof Entry.Datum
                 || entry instanceof Entry.Here
@@ -45,7 +45,7 @@ final class Judge {
                 || entry instanceof Entry.Pause
                 || entry instanceof Entry.Handover
                 || entry instanceof Entry.Takeover) {
-            return Counting.judge(situation, number, entry);
+            return CountEntries.judge(situation, number, entry);
         }
         if (entry instanceof Entry.Find
                 || entry instanceof Entry.Recheck
@@ -53,8 +53,8 @@ final class Judge {
                 || entry instanceof Entry.Saw
                 || entry instanceof Entry.NoAccess
                 || entry instanceof Entry.Ask) {
-            return Remarking.judge(situation, number, entry);
+            return CellEntries.judge(situation, number, entry);
         }
-        return new Step(Bookkeeping.judge(situation, number, entry)).and(ClosingAdvice.on(situation, entry));
+        return new EntryEffect(OpenEntries.judge(situation, number, entry)).and(ClosingAdvice.on(situation, entry));
     }
 }

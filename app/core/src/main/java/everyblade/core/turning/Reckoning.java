@@ -8,7 +8,7 @@ import everyblade.core.angle.Turn;
  * @param track whose stops are asked about
  * @param smoothed its fixes with every later sighting taken into account
  */
-record Reckoning(Track track, Smoothed smoothed) {
+record Reckoning(Track track, FixedIntervalSmoother smoothed) {
 
     /**
      * A place before it meets the grid.
@@ -21,9 +21,9 @@ record Reckoning(Track track, Smoothed smoothed) {
      */
     record Estimate(Turn counted, double correction, double spread, double below, double above) {
 
-        Placing.Place place() {
+        SmoothedTrack.Place place() {
             Turn best = counted.plus(Turn.ofDegrees(correction));
-            return new Placing.Place(
+            return new SmoothedTrack.Place(
                     best.minus(Turn.ofDegrees(spread + below)), best.plus(Turn.ofDegrees(spread + above)), best);
         }
 
@@ -49,7 +49,7 @@ record Reckoning(Track track, Smoothed smoothed) {
 
     /** Counted on, or back, from one fix. */
     Estimate from(String row, double rock, int index, int fixIndex) {
-        Fix fix = track.fixes().get(fixIndex);
+        KalmanUpdate fix = track.fixes().get(fixIndex);
         Stop stop = track.stops().get(index);
         Stop other = stopOf(fixIndex);
         int frame = fix.frame(row);
@@ -66,8 +66,8 @@ record Reckoning(Track track, Smoothed smoothed) {
     }
 
     Estimate between(String row, double rock, Stop stop, int last, int next) {
-        Fix earlier = track.fixes().get(last);
-        Fix later = track.fixes().get(next);
+        KalmanUpdate earlier = track.fixes().get(last);
+        KalmanUpdate later = track.fixes().get(next);
         Stop from = stopOf(last);
         Stop to = stopOf(next);
         int frame = earlier.frame(row);

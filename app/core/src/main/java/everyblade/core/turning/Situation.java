@@ -77,8 +77,8 @@ public record Situation(
     }
 
     /** Where a row stood at each stop of its track, with every sighting so far taken into account. */
-    public Placing placing(Row row) {
-        return Placing.of(trackOf(row));
+    public SmoothedTrack placing(Row row) {
+        return SmoothedTrack.of(trackOf(row));
     }
 
     /** How many sightings tie the row's track down: places may change only when this does. */
@@ -130,8 +130,8 @@ public record Situation(
     }
 
     /** Where the first airfoil of each row that stands still is, if one of its airfoils was identified: clock angles of the engine. */
-    public Map<String, Placing.Place> places() {
-        Map<String, Placing.Place> places = new HashMap<>();
+    public Map<String, SmoothedTrack.Place> places() {
+        Map<String, SmoothedTrack.Place> places = new HashMap<>();
         for (Row row : engine.rows().values()) {
             if (row.kind() != RowKind.ROTOR && counting(row)) {
                 // The track of such a row keeps its angle to the scope tip, which may have been drawn round since.
@@ -141,7 +141,7 @@ public record Situation(
                         .place()
                         .ifPresent(at -> places.put(
                                 row.id(),
-                                new Placing.Place(
+                                new SmoothedTrack.Place(
                                         at.low().minus(drawn),
                                         at.high().minus(drawn),
                                         at.best().minus(drawn))));
@@ -168,7 +168,7 @@ public record Situation(
     /** The airfoil that stands nearest to the reference of the view in use; empty if its row is not being counted. */
     public Optional<Integer> airfoilAtReference(Seat inUse) {
         Row row = inUse.row();
-        Optional<Placing.Place> place =
+        Optional<SmoothedTrack.Place> place =
                 placing(row).at(row.id(), row.rock(), stop(row)).place();
         return place.map(stands -> {
             double pitches = Turn.ofTicks(inUse.reference().tick())

@@ -30,7 +30,7 @@ record Track(
         String id,
         Trail<Stop> stops,
         Trail<Sighting> sightings,
-        Trail<Fix> fixes,
+        Trail<KalmanUpdate> fixes,
         Trail<Check> checks,
         Trail<Label> labels,
         Suspicion suspicion,
@@ -68,7 +68,7 @@ record Track(
         return "reading/" + labels.last().number();
     }
 
-    private Optional<Fix> lastFix() {
+    private Optional<KalmanUpdate> lastFix() {
         return fixes.isEmpty() ? Optional.empty() : Optional.of(fixes.last());
     }
 
@@ -85,7 +85,7 @@ record Track(
         if (fixes.isEmpty()) {
             return counted.plus(labels.last().offset()).wrapped();
         }
-        Fix fix = fixes.last();
+        KalmanUpdate fix = fixes.last();
         int frame = readingFrame();
         return frame < 0
                 ? counted.plus(labels.last().offset())
@@ -197,7 +197,7 @@ record Track(
                 id,
                 stops,
                 sightings.with(sighting),
-                fixes.with(Fix.after(fixes, stops, Fixes.framed(sighting, stops))),
+                fixes.with(KalmanUpdate.after(fixes, stops, Fixes.framed(sighting, stops))),
                 checks,
                 labels,
                 suspicion,

@@ -58,7 +58,8 @@ record Watch(Row row, Stance stance, int placement, boolean there, ZoneSet zones
 
     private static int station(Seat seat, Said<String> said) throws Refusal {
         List<String> ids = seat.view().stations().stream().map(Station::id).toList();
-        Seating.named(said, "station", ids.stream().filter(said.value()::equals).findFirst(), ids);
+        ViewEntries.named(
+                said, "station", ids.stream().filter(said.value()::equals).findFirst(), ids);
         return ids.indexOf(said.value());
     }
 
@@ -86,7 +87,7 @@ record Watch(Row row, Stance stance, int placement, boolean there, ZoneSet zones
                                         + " look from there at rest, draw it clear, say clear, and skip",
                                 id,
                                 clearance.getAsDouble(),
-                                Seating.plain(now.engine().margin())));
+                                ViewEntries.plain(now.engine().margin())));
             }
         }
     }

@@ -66,7 +66,7 @@ class ModelCheckTest {
 
             assertThat(vanes.flaws()).singleElement().satisfies(flaw -> {
                 assertThat(flaw.kind()).isEqualTo(Flaw.Kind.VANES_CUT);
-                assertThat(flaw.part()).isEqualTo(new Part.PositionOf(0, "shut"));
+                assertThat(flaw.part()).isEqualTo(new CheckedPart.PositionOf(0, "shut"));
                 assertThat(flaw.kind().refuses()).isFalse();
             });
         }
@@ -101,7 +101,7 @@ class ModelCheckTest {
                     .flaws();
 
             assertThat(flaws).extracting(Flaw::kind).isEqualTo(cut ? List.of(Flaw.Kind.ROWS_CUT) : List.of());
-            assertThat(flaws).extracting(Flaw::part).allMatch(new Part.ShapeOf(1)::equals);
+            assertThat(flaws).extracting(Flaw::part).allMatch(new CheckedPart.ShapeOf(1)::equals);
         }
 
         @Test
@@ -222,7 +222,7 @@ class ModelCheckTest {
                     .singleElement()
                     .satisfies(flaw -> {
                         assertThat(flaw.kind()).isEqualTo(Flaw.Kind.SEES_NOTHING);
-                        assertThat(flaw.part()).isEqualTo(new Part.ViewAt(0));
+                        assertThat(flaw.part()).isEqualTo(new CheckedPart.ViewAt(0));
                     });
         }
 
@@ -233,7 +233,7 @@ class ModelCheckTest {
                             .view("r", at(-20, 125, 1), at(-25, 125, -1))
                             .blindness())
                     .singleElement()
-                    .satisfies(flaw -> assertThat(flaw.part()).isEqualTo(new Part.StationAt(0, 1)));
+                    .satisfies(flaw -> assertThat(flaw.part()).isEqualTo(new CheckedPart.StationAt(0, 1)));
         }
     }
 
@@ -262,7 +262,7 @@ class ModelCheckTest {
         void that_the_tolerance_of_a_station_does_not_allow_is_told_with_both_angles() {
             assertThat(flaws(0.3, 2)).singleElement().satisfies(flaw -> {
                 assertThat(flaw.kind()).isEqualTo(Flaw.Kind.AIM_WITHIN_TOLERANCE);
-                assertThat(flaw.part()).isEqualTo(new Part.AimOf(0));
+                assertThat(flaw.part()).isEqualTo(new CheckedPart.AimOf(0));
                 assertThat(flaw.what()).contains("view-r", "0.3°", "loose", "0.4°");
             });
         }

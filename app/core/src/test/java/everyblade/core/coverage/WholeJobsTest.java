@@ -6,7 +6,7 @@ import everyblade.core.Displaced;
 import everyblade.core.Job;
 import everyblade.core.sight.Pose;
 import everyblade.core.sight.PoseFamily;
-import everyblade.core.sight.Scene;
+import everyblade.core.sight.SightScene;
 import everyblade.core.sight.ViewScene;
 import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Engine;
@@ -103,7 +103,7 @@ class WholeJobsTest {
                 if (row.shape().isEmpty() || view.stations().isEmpty()) {
                     continue;
                 }
-                Scene ring = scene.ring(row).orElseThrow();
+                SightScene ring = scene.ring(row).orElseThrow();
                 for (Station station : view.stations()) {
                     List<Row> others = scene.between(
                             ring,

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 class BernsteinTest {
 
     private final Bernstein bernstein = new Bernstein();
-    private final Openings open = new Openings();
+    private final IntervalSet open = new IntervalSet();
 
     private static double value(double[] c, double s) {
         double t = 1 - s;
@@ -20,7 +20,7 @@ class BernsteinTest {
                 + c[4] * s * s * s * s;
     }
 
-    private static boolean contains(Openings open, double s) {
+    private static boolean contains(IntervalSet open, double s) {
         for (int i = 0; i < open.count(); i++) {
             if (open.from(i) <= s && s <= open.to(i)) {
                 return true;

@@ -31,7 +31,7 @@ class CriteriaTest {
             Pose pose = Plates.cone(
                     Plates.within(pose(random.nextDouble() * 30, 10 + random.nextDouble() * 50, 0, 0, 0, -1), 0, 60),
                     60 + random.nextDouble() * 60);
-            Scene scene = Scene.of(
+            SightScene scene = SightScene.of(
                     facet(random.nextDouble() * 30, 0, 10, random.nextDouble() - 0.5, random.nextDouble() - 0.5, 1),
                     1,
                     UNDIVIDED);

@@ -101,7 +101,7 @@ final class Plates {
                 id, Optional.empty(), List.of(new MeridionalPoint(-100, radius), new MeridionalPoint(100, radius)));
     }
 
-    static SightArcs sight(Scene scene, Pose pose, Criteria criteria) {
+    static SightArcs sight(SightScene scene, Pose pose, Criteria criteria) {
         return SightArcs.compute(scene, pose, criteria, Progress.NONE);
     }
 

@@ -35,7 +35,7 @@ class SightAgainstLibraryTest {
             Pose pose = rings.pose();
             Criteria criteria = rings.criteria();
             SightArcs exact =
-                    SightArcs.compute(Scene.of(mesh, count, SmallRings.ZONING), pose, criteria, Progress.NONE);
+                    SightArcs.compute(SightScene.of(mesh, count, SmallRings.ZONING), pose, criteria, Progress.NONE);
             NaiveSight naive = new NaiveSight(mesh, count, SmallRings.ZONING, pose, criteria);
             for (int facet = 0; facet < exact.facetCount(); facet++) {
                 for (double clock = 0; clock < 360; clock += STEP) {

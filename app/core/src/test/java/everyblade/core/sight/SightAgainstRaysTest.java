@@ -36,7 +36,7 @@ class SightAgainstRaysTest {
             Criteria criteria = rings.criteria();
             agree(
                     seed,
-                    Scene.of(mesh, count, SmallRings.ZONING),
+                    SightScene.of(mesh, count, SmallRings.ZONING),
                     new NaiveSight(mesh, count, SmallRings.ZONING, pose, criteria),
                     pose,
                     criteria);
@@ -56,7 +56,7 @@ class SightAgainstRaysTest {
             Criteria criteria = rings.criteria();
             agree(
                     seed,
-                    Scene.of(mesh, count, SmallRings.ZONING).withMate(mate),
+                    SightScene.of(mesh, count, SmallRings.ZONING).withMate(mate),
                     new NaiveSight(mesh, count, SmallRings.ZONING, pose, criteria).withMate(mate),
                     pose,
                     criteria);
@@ -75,7 +75,7 @@ class SightAgainstRaysTest {
             Criteria criteria = rings.criteria();
             agree(
                     seed,
-                    Scene.of(mesh, count, SmallRings.ZONING).withFixed(still),
+                    SightScene.of(mesh, count, SmallRings.ZONING).withFixed(still),
                     new NaiveSight(mesh, count, SmallRings.ZONING, pose, criteria).withFixed(still),
                     pose,
                     criteria);
@@ -94,7 +94,7 @@ class SightAgainstRaysTest {
             Criteria criteria = rings.criteria();
             agree(
                     seed,
-                    Scene.of(mesh, 2, SmallRings.ZONING).withWall(hub).withWall(casing),
+                    SightScene.of(mesh, 2, SmallRings.ZONING).withWall(hub).withWall(casing),
                     new NaiveSight(mesh, 2, SmallRings.ZONING, pose, criteria)
                             .withWall(hub)
                             .withWall(casing),
@@ -149,7 +149,7 @@ class SightAgainstRaysTest {
         return differences;
     }
 
-    private void agree(int seed, Scene scene, NaiveSight rays, Pose pose, Criteria criteria) {
+    private void agree(int seed, SightScene scene, NaiveSight rays, Pose pose, Criteria criteria) {
         SightArcs exact = SightArcs.compute(scene, pose, criteria, Progress.NONE);
         List<String> differences = new ArrayList<>();
         for (int facet = 0; facet < exact.facetCount(); facet++) {
@@ -198,7 +198,7 @@ class SightAgainstRaysTest {
     void everyArcIsWideEnoughToBeListed() {
         for (int seed = 0; seed < 60; seed++) {
             SmallRings rings = new SmallRings(seed);
-            Scene scene = Scene.of(rings.airfoil(), rings.count(), SmallRings.ZONING);
+            SightScene scene = SightScene.of(rings.airfoil(), rings.count(), SmallRings.ZONING);
             SightArcs sight = SightArcs.compute(scene, rings.pose(), rings.criteria(), Progress.NONE);
             for (int facet = 0; facet < sight.facetCount(); facet++) {
                 assertThat(sight.arcs(facet).arcs())

@@ -107,10 +107,10 @@ class SightArcsTest {
     class WhyAFacetIsNeverInSight {
 
         private final Mesh facing = facet(0, 0, 10, 0, 0, 1);
-        private final Scene scene = Scene.of(facing, 1, UNDIVIDED);
+        private final SightScene scene = SightScene.of(facing, 1, UNDIVIDED);
         private final Pose above = pose(0, 20, 0, 0, 0, -1);
 
-        private Optional<Hindrance> why(Scene scene, Pose pose, Criteria criteria) {
+        private Optional<Hindrance> why(SightScene scene, Pose pose, Criteria criteria) {
             return sight(scene, pose, criteria).why(0);
         }
 

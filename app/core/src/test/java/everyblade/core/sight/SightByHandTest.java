@@ -37,7 +37,7 @@ class SightByHandTest {
         /** A facet that faces the axis 10 mm away, and a scope tip on the axis: the same line of sight all the way round. */
         private boolean seen(double elevation, Criteria criteria, Zoning zoning) {
             double x = 10 / Math.tan(Math.toRadians(elevation));
-            Scene scene = Scene.of(facet(0, 0, 10, 0, 0, -1), 1, zoning);
+            SightScene scene = SightScene.of(facet(0, 0, 10, 0, 0, -1), 1, zoning);
             var arcs = sight(scene, pose(-x, 0, 0, 1, 0, 0), criteria).arcs(0);
             assertThat(arcs.isFull() || arcs.isEmpty()).isTrue();
             return arcs.isFull();
@@ -71,7 +71,7 @@ class SightByHandTest {
 
         @Test
         void aFacetTurnedAwayIsNotSeenAtAnyAngle() {
-            Scene scene = Scene.of(facet(0, 0, 10, 0, 0, 1), 1, UNDIVIDED);
+            SightScene scene = SightScene.of(facet(0, 0, 10, 0, 0, 1), 1, UNDIVIDED);
 
             assertThat(sight(scene, pose(-1, 0, 0, 1, 0, 0), FACING).arcs(0).isEmpty())
                     .isTrue();
@@ -84,7 +84,7 @@ class SightByHandTest {
         @ParameterizedTest
         @CsvSource({"17.795, 35.083, 59.5208", "32.33, 36.60, 27.9529"})
         void showsTheHubFromTheCasingAsFarAsItsHorizon(double hub, double casing, double horizon) {
-            Scene bare = Scene.of(facet(0, 0, hub, 0, 0, 1), 1, UNDIVIDED);
+            SightScene bare = SightScene.of(facet(0, 0, hub, 0, 0, 1), 1, UNDIVIDED);
             Pose tip = pose(0, casing, 100, 0, 0, -1);
 
             double[] arc = only(sight(bare, tip, FACING).arcs(0));
@@ -97,8 +97,9 @@ class SightByHandTest {
         @CsvSource({"17.795, 35.083, 59.5208", "32.33, 36.60, 27.9529"})
         void isHiddenByItsHubBeyondTheHorizon(double hub, double casing, double horizon) {
             Mesh fin = facet(0, 0, hub, 0, 1, 0);
-            Scene walled =
-                    Scene.of(fin, 1, UNDIVIDED).withWall(cylinder("hub", hub)).withWall(cylinder("casing", casing));
+            SightScene walled = SightScene.of(fin, 1, UNDIVIDED)
+                    .withWall(cylinder("hub", hub))
+                    .withWall(cylinder("casing", casing));
 
             double[] arc =
                     only(sight(walled, pose(0, casing, 100, 0, 0, -1), FACING).arcs(0));
@@ -112,7 +113,7 @@ class SightByHandTest {
             // From the point (0, 0, 10) on a cone of half angle 45° with its tip at x = −10 one sees all that is before
             // the
             // plane which touches it there: z − 10 ≥ x. A scope tip at x = 5, r = 20 crosses it where 20 cos α = 15.
-            Scene scene = Scene.of(facet(0, 0, 10 + 1e-6, -1, 0, 1), 1, UNDIVIDED)
+            SightScene scene = SightScene.of(facet(0, 0, 10 + 1e-6, -1, 0, 1), 1, UNDIVIDED)
                     .withWall(new everyblade.spi.Wall(
                             "hub",
                             java.util.Optional.empty(),
@@ -128,7 +129,7 @@ class SightByHandTest {
 
         @Test
         void isHiddenByAStepSquareToTheAxis() {
-            Scene scene = Scene.of(facet(0, 0, 10, 1, 0, 0.1), 1, UNDIVIDED)
+            SightScene scene = SightScene.of(facet(0, 0, 10, 1, 0, 0.1), 1, UNDIVIDED)
                     .withWall(new everyblade.spi.Wall(
                             "hub",
                             java.util.Optional.empty(),
@@ -148,7 +149,8 @@ class SightByHandTest {
             // A plate square to the axis at x = 5: its lower edge is nearest to the axis, 10 mm, in its middle.
             double[] points = {5, -8, 10, 5, 8, 10, 5, 8, 14, 5, -8, 14};
             Mesh plate = new Mesh(points, new int[] {0, 1, 2, 3}, new int[] {0, 4}, new int[] {0});
-            Scene scene = Scene.of(facet(0, 0, 10, 1, 0, 0.1), 1, UNDIVIDED).withSwept(plate);
+            SightScene scene =
+                    SightScene.of(facet(0, 0, 10, 1, 0, 0.1), 1, UNDIVIDED).withSwept(plate);
 
             // Half-way the line is at r² = (10² + 20² + 400 cos α) / 4, which is 10² at cos α = −0.25.
             double[] arc =
@@ -166,7 +168,7 @@ class SightByHandTest {
         @Test
         void cutsWhereTheTipIsNearerThanNearOrFartherThanFar() {
             // Both at radius 10: apart by the chord 20 sin(α / 2).
-            Scene scene = Scene.of(facet(0, 0, 10, 0, 0, -1), 1, UNDIVIDED);
+            SightScene scene = SightScene.of(facet(0, 0, 10, 0, 0, -1), 1, UNDIVIDED);
             Pose tip = Plates.within(pose(0, 10, 0, 0, 0, -1), 10, 20 * Math.sin(Math.toRadians(40)));
 
             var arcs = sight(scene, tip, FACING).arcs(0).arcs();
@@ -181,7 +183,7 @@ class SightByHandTest {
         @ValueSource(doubles = {20, 10, 30})
         void theConeCutsAtHalfItsAngle(double half) {
             // From a tip on the axis that looks along a facet's radius the facet is off the optical axis by its clock.
-            Scene scene = Scene.of(facet(0, 0, 10, 0, 0, -1), 1, UNDIVIDED);
+            SightScene scene = SightScene.of(facet(0, 0, 10, 0, 0, -1), 1, UNDIVIDED);
             Pose tip = Plates.cone(pose(0, 0, 70, 0, 0, 1), 2 * half);
 
             double[] arc = only(sight(scene, tip, FACING).arcs(0));
@@ -200,7 +202,7 @@ class SightByHandTest {
         private boolean seen(double elevation, double detail) {
             double distance = 10 / Math.sin(Math.toRadians(elevation));
             double x = distance * Math.cos(Math.toRadians(elevation));
-            Scene scene = Scene.of(facet(0, 0, 10, 0, 0, -1), 1, UNDIVIDED);
+            SightScene scene = SightScene.of(facet(0, 0, 10, 0, 0, -1), 1, UNDIVIDED);
             return sight(scene, pose(-x, 0, 0, 1, 0, 1), Criteria.USUAL.withDetail(detail))
                     .arcs(0)
                     .contains(0);
@@ -223,7 +225,7 @@ class SightByHandTest {
     @Nested
     class AFlatPlateCascade {
 
-        private double seenChord(Scene scene, Pose pose, Turn at, int facets) {
+        private double seenChord(SightScene scene, Pose pose, Turn at, int facets) {
             SightArcs sight = sight(scene, pose, FACING);
             int seen = 0;
             while (seen < facets && sight.arcs(seen).contains(at.floorTicks())) {
@@ -240,7 +242,7 @@ class SightByHandTest {
             double far = 800;
             Mesh plate = Plates.plate(200, radius, 20);
             Ring neighbour = new Ring(plate, 1, Turn.ofDegrees(Math.toDegrees(0.8 / radius)));
-            Scene scene = Scene.of(plate, 1, UNDIVIDED).withMate(neighbour);
+            SightScene scene = SightScene.of(plate, 1, UNDIVIDED).withMate(neighbour);
             double round = far * Math.sin(Math.toRadians(angle));
             Pose eye = pose(-far * Math.cos(Math.toRadians(angle)), radius, Math.toDegrees(round / radius), 1, -1, 0);
 
@@ -253,7 +255,7 @@ class SightByHandTest {
             double radius = 1e3;
             Mesh plate = Plates.plate(300, radius, 1);
             Ring neighbour = new Ring(plate, 1, Turn.ofDegrees(Math.toDegrees(0.5 / radius)));
-            Scene scene = Scene.of(plate, 1, UNDIVIDED).withMate(neighbour);
+            SightScene scene = SightScene.of(plate, 1, UNDIVIDED).withMate(neighbour);
             Pose eye = pose(-1, radius, Math.toDegrees(2 / radius), 1, -1, 0);
 
             assertThat(seenChord(scene, eye, Turn.ZERO, 300)).isCloseTo(1.0 / 3, within(0.004));
@@ -294,7 +296,7 @@ class SightByHandTest {
         void showsAShareThatDependsOnTheDistanceAlone(double distance, double share) {
             Mesh sphere = sphere(80, 60);
             Facets facets = Facets.of(sphere);
-            SightArcs sight = sight(Scene.of(sphere, 1, UNDIVIDED), pose(0, distance, 0, 0, 0, -1), FACING);
+            SightArcs sight = sight(SightScene.of(sphere, 1, UNDIVIDED), pose(0, distance, 0, 0, 0, -1), FACING);
             double seen = 0;
             for (int facet = 0; facet < facets.count(); facet++) {
                 seen += sight.arcs(facet).contains(0) ? facets.area(facet) : 0;
@@ -320,7 +322,7 @@ class SightByHandTest {
                             || !Double.isNaN(Ray.meets(eye, middle, at(points, 0), at(points, 2), at(points, 3))))
                     .as("a ray to its middle meets it")
                     .isTrue();
-            assertThat(sight(Scene.of(warped, 1, UNDIVIDED), pose(middle[0], 40, 0, 0, 0, -1), FACING)
+            assertThat(sight(SightScene.of(warped, 1, UNDIVIDED), pose(middle[0], 40, 0, 0, 0, -1), FACING)
                             .arcs(0)
                             .contains(0))
                     .isTrue();
@@ -331,7 +333,7 @@ class SightByHandTest {
             double[] points = {-1, -1, 10, 1, -1, 10, 1, 1, 10, -1, 1, 10, -1, -1, 12, 1, -1, 12, 1, 1, 12, -1, 1, 12};
             Mesh shelves = new Mesh(points, new int[] {0, 1, 2, 3, 4, 5, 6, 7}, new int[] {0, 4, 8}, new int[] {0, 0});
 
-            SightArcs sight = sight(Scene.of(shelves, 1, UNDIVIDED), pose(0, 40, 0, 0, 0, -1), FACING);
+            SightArcs sight = sight(SightScene.of(shelves, 1, UNDIVIDED), pose(0, 40, 0, 0, 0, -1), FACING);
 
             assertThat(sight.arcs(0).contains(0)).isFalse();
             assertThat(sight.arcs(1).contains(0)).isTrue();

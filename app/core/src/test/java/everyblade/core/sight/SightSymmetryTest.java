@@ -93,7 +93,7 @@ class SightSymmetryTest {
     void aScopeTipTurnedRoundTheAxisSeesTheSameTurned() {
         for (int seed = 0; seed < 40; seed++) {
             SmallRings rings = new SmallRings(seed);
-            Scene scene = Scene.of(rings.airfoil(), rings.count(), SmallRings.ZONING);
+            SightScene scene = SightScene.of(rings.airfoil(), rings.count(), SmallRings.ZONING);
             Pose pose = rings.pose();
             long further = 123_456_789L * (seed + 1) % TURN;
             Pose turned = at(pose, pose.clock().plus(Turn.ofTicks(further)), 1);
@@ -113,9 +113,9 @@ class SightSymmetryTest {
             Mesh mesh = rings.airfoil();
             int count = rings.count();
             Pose pose = rings.pose();
-            SightArcs one = Plates.sight(Scene.of(mesh, count, SmallRings.ZONING), pose, Criteria.USUAL);
+            SightArcs one = Plates.sight(SightScene.of(mesh, count, SmallRings.ZONING), pose, Criteria.USUAL);
             SightArcs other = Plates.sight(
-                    Scene.of(moved(mesh, 0, true), count, SmallRings.ZONING),
+                    SightScene.of(moved(mesh, 0, true), count, SmallRings.ZONING),
                     at(pose, pose.clock().negated(), -1),
                     Criteria.USUAL);
             for (int facet = 0; facet < one.facetCount(); facet++) {
@@ -135,9 +135,11 @@ class SightSymmetryTest {
             int pairs = rings.count();
             double pitch = 360.0 / (2 * pairs);
             Pose pose = rings.pose();
-            SightArcs single = Plates.sight(Scene.of(mesh, 2 * pairs, SmallRings.ZONING), pose, Criteria.USUAL);
+            SightArcs single = Plates.sight(SightScene.of(mesh, 2 * pairs, SmallRings.ZONING), pose, Criteria.USUAL);
             SightArcs paired = Plates.sight(
-                    Scene.of(both(mesh, moved(mesh, pitch, false)), pairs, SmallRings.ZONING), pose, Criteria.USUAL);
+                    SightScene.of(both(mesh, moved(mesh, pitch, false)), pairs, SmallRings.ZONING),
+                    pose,
+                    Criteria.USUAL);
             long ticks = Turn.ofFraction(1, 2L * pairs).floorTicks();
             for (int facet = 0; facet < single.facetCount(); facet++) {
                 same(single.arcs(facet), paired.arcs(facet), "first, seed " + seed);
@@ -158,7 +160,7 @@ class SightSymmetryTest {
             SmallRings rings = new SmallRings(seed);
             Mesh blade = rings.airfoil();
             int vanes = rings.count();
-            Scene scene = Scene.of(blade, rings.count(), SmallRings.ZONING)
+            SightScene scene = SightScene.of(blade, rings.count(), SmallRings.ZONING)
                     .withFixed(new Ring(rings.airfoil(), vanes, rings.clock()));
             Pose pose = rings.pose();
             Turn pitch = Turn.ofFraction(1, vanes);
@@ -174,7 +176,7 @@ class SightSymmetryTest {
     void whatIsAddedToASceneNeverShowsMore() {
         for (int seed = 0; seed < 20; seed++) {
             SmallRings rings = new SmallRings(seed);
-            Scene alone = Scene.of(rings.airfoil(), rings.count(), SmallRings.ZONING);
+            SightScene alone = SightScene.of(rings.airfoil(), rings.count(), SmallRings.ZONING);
             Mesh other = rings.airfoil();
             Pose pose = rings.pose();
             SightArcs all = Plates.sight(alone, pose, Criteria.USUAL);

@@ -31,7 +31,7 @@ class ErrorsTest {
     private void assertOff(String rowId, double below, double above) {
         Situation now = job.fold().situation();
         Row row = now.engine().rows().get(rowId);
-        Placing.Place place =
+        SmoothedTrack.Place place =
                 now.placing(row).at(rowId, row.rock(), now.stop(row)).place().orElseThrow();
         assertThat(place.best().minus(place.low()).degrees()).as("below").isCloseTo(below, TICK);
         assertThat(place.high().minus(place.best()).degrees()).as("above").isCloseTo(above, TICK);

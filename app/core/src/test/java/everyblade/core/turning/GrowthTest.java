@@ -71,9 +71,9 @@ class GrowthTest {
             int moved = random.nextInt(1, track.stops().size());
             List<Stop> stops = withDoubtMoved(track.stops(), moved);
 
-            assertThat(Packing.of(Fixes.of(stops, track.sightings(), track.fixes(), moved)))
+            assertThat(FoldWriter.of(Fixes.of(stops, track.sightings(), track.fixes(), moved)))
                     .as("track %d, stop %d", seed, moved)
-                    .isEqualTo(Packing.of(Fixes.of(stops, track.sightings(), Trail.empty(), 0)));
+                    .isEqualTo(FoldWriter.of(Fixes.of(stops, track.sightings(), Trail.empty(), 0)));
         }
     }
 

@@ -213,7 +213,7 @@ class LostCountTest {
             drawn.enter("view a", "datum w 1", "draw 90 ±3", "datum r 10 ±4");
             Situation now = drawn.fold().situation();
             Row row = now.engine().rows().get("r");
-            Placing.Place place =
+            SmoothedTrack.Place place =
                     now.placing(row).at("r", 0, now.stop(row)).place().orElseThrow();
             assertThat(place.high().minus(place.best()).degrees()).isCloseTo(5, within(1e-6));
         }
@@ -223,7 +223,7 @@ class LostCountTest {
     @Test
     void aFirstDatumOfAnotherRowMovesNoErrorOfWhatWasKnown() {
         job.enter("view v", "datum r 1 ±1", "turn 30 ±1", "turn 30 ±1", "turn 30 ±1");
-        List<Placing.Stand> before = stands();
+        List<SmoothedTrack.Stand> before = stands();
         job.enter("view u", "datum q 1 ±1");
         assertThat(stands()).isEqualTo(before);
         job.enter("turn 30 ±1", "view v", "here 41 ±1");
@@ -237,7 +237,7 @@ class LostCountTest {
                         .degrees());
     }
 
-    private List<Placing.Stand> stands() {
+    private List<SmoothedTrack.Stand> stands() {
         Situation now = job.fold().situation();
         Row row = now.engine().rows().get("r");
         return IntStream.rangeClosed(0, 3)
@@ -246,7 +246,7 @@ class LostCountTest {
     }
 
     private double width(int stop) {
-        Placing.Place place = stands().get(stop).place().orElseThrow();
+        SmoothedTrack.Place place = stands().get(stop).place().orElseThrow();
         return place.high().minus(place.low()).degrees();
     }
 }

@@ -20,13 +20,13 @@ class NetworkTest {
         return new Sighting(1, track.here(), row, Turn.ofDegrees(origin).wrapped(), 1, plusMinus, 0, 40);
     }
 
-    private static double best(Placing placing, String row, int stop) {
+    private static double best(SmoothedTrack placing, String row, int stop) {
         Reckoning.Estimate estimate = placing.estimates(row, 0, stop).get(0);
         return estimate.counted().degrees() + estimate.correction();
     }
 
-    private static double half(Placing placing, String row, int stop) {
-        Placing.Place place = placing.at(row, 0, stop).place().orElseThrow();
+    private static double half(SmoothedTrack placing, String row, int stop) {
+        SmoothedTrack.Place place = placing.at(row, 0, stop).place().orElseThrow();
         return place.high().minus(place.low()).degrees() / 2;
     }
 
@@ -37,19 +37,19 @@ class NetworkTest {
         private static final double[] MOVES = {45, 90, 60, 75, 87};
         private static final double[] ADJUSTED = {45.378151, 90.756303, 60.504202, 75.630252, 87.731092};
 
-        private Placing closed(boolean exactMoves) {
+        private SmoothedTrack closed(boolean exactMoves) {
             Track track = Track.start("shaft");
             track = track.identified(sighting(track, "c1", 0, 0));
             for (double move : MOVES) {
                 double plusMinus = exactMoves ? 0 : Math.sqrt(move) / 10;
                 track = track.moved(1, Turn.ofDegrees(move), Uncertainty.of(plusMinus));
             }
-            return Placing.of(track.identified(sighting(track, "c1", 360, 0)));
+            return SmoothedTrack.of(track.identified(sighting(track, "c1", 360, 0)));
         }
 
         @Test
         void sharesItsMisclosureInProportionToTheVariance() {
-            Placing placing = closed(false);
+            SmoothedTrack placing = closed(false);
             for (int i = 0; i < MOVES.length; i++) {
                 assertThat(best(placing, "c1", i + 1) - best(placing, "c1", i)).isCloseTo(ADJUSTED[i], within(1e-6));
             }
@@ -57,7 +57,7 @@ class NetworkTest {
 
         @Test
         void sharesItInProportionToTheTurningWhereNoErrorIsStated() {
-            Placing placing = closed(true);
+            SmoothedTrack placing = closed(true);
             for (int i = 0; i < MOVES.length; i++) {
                 assertThat(best(placing, "c1", i + 1) - best(placing, "c1", i)).isCloseTo(ADJUSTED[i], within(1e-6));
             }
@@ -79,13 +79,13 @@ class NetworkTest {
 
         @Test
         void growWithTheRootOfTheirNumber() {
-            assertThat(half(Placing.of(moved()), "c1", 28)).isCloseTo(2.6458, within(5e-5));
+            assertThat(half(SmoothedTrack.of(moved()), "c1", 28)).isCloseTo(2.6458, within(5e-5));
         }
 
         @Test
         void areBestKnownAtTheEndsOnceClosed() {
             Track track = moved();
-            Placing placing = Placing.of(track.identified(sighting(track, "c1", 0, 0)));
+            SmoothedTrack placing = SmoothedTrack.of(track.identified(sighting(track, "c1", 0, 0)));
             assertThat(half(placing, "c1", 14)).isCloseTo(1.3229, within(5e-5));
             assertThat(half(placing, "c1", 28)).isZero();
         }
@@ -193,7 +193,7 @@ class NetworkTest {
         int compared = 0;
         for (int seed = 0; seed < 1000; seed++) {
             RandomNetwork network = new RandomNetwork(seed);
-            Placing placing = Placing.of(network.track);
+            SmoothedTrack placing = SmoothedTrack.of(network.track);
             RealVector expected = network.solved();
             for (int row = 0; row < network.rows; row++) {
                 for (int stop = network.firstSeen.get(row); stop >= 0 && stop <= network.lastSighting; stop++) {

@@ -4,7 +4,7 @@ import everyblade.core.entry.Zoning;
 import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.Progress;
-import everyblade.core.sight.Scene;
+import everyblade.core.sight.SightScene;
 import everyblade.core.sight.SightStore;
 import everyblade.core.sight.Sights;
 import everyblade.core.sight.StationSight;
@@ -64,7 +64,7 @@ public record SightShares(Row row, int positions, List<Zone> zones, Optional<Tol
     }
 
     /** What is measured, and on which facets. */
-    private record Measuring(Scene scene, StationSight sight) {
+    private record Measuring(SightScene scene, StationSight sight) {
 
         SightShares shares(Row row, Optional<ToleranceCost> cost) {
             Zoning zoning = scene.zoning();

@@ -8,7 +8,7 @@ import everyblade.json.Problem;
 import everyblade.json.ProblemList;
 import everyblade.json.Severity;
 import everyblade.record.limits.LimitsReading;
-import everyblade.testkit.Judged;
+import everyblade.testkit.JudgedRule;
 import everyblade.testkit.RulesReport;
 import java.util.ArrayList;
 import java.util.List;
@@ -143,7 +143,7 @@ record Checked(
         json.put("at", report.at().toString());
         json.put("sha256", report.hash().orElse(null));
         ArrayNode list = json.putArray("judged");
-        for (Judged judged : report.judged()) {
+        for (JudgedRule judged : report.judged()) {
             ObjectNode one = list.addObject();
             one.put("number", judged.rule().number());
             one.put("force", judged.rule().force().word());

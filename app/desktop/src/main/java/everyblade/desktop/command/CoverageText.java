@@ -9,8 +9,8 @@ import everyblade.core.entry.ZoneSet;
 import everyblade.core.finding.Verdict;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.TakenAsExact;
-import everyblade.picture.Figures;
 import everyblade.picture.MapWords;
+import everyblade.picture.ShareFigures;
 import everyblade.picture.Terms;
 import everyblade.record.Beginning;
 import everyblade.spi.EngineModel;
@@ -104,7 +104,7 @@ final class CoverageText {
         for (Basis basis : Basis.values()) {
             if (coverage.tally(basis).cells() > 0) {
                 lines.add("All rows, " + basis.word() + ": "
-                        + new Figures(coverage.headline(basis), MapWords.ENGLISH).line() + ".");
+                        + new ShareFigures(coverage.headline(basis), MapWords.ENGLISH).line() + ".");
             }
         }
         lines.add(Terms.of(coverage, MapWords.ENGLISH).line());
@@ -148,7 +148,7 @@ final class CoverageText {
     }
 
     private static void add(Table table, List<String> head, Headline headline, Tally tally) {
-        Figures figures = new Figures(headline, MapWords.ENGLISH);
+        ShareFigures figures = new ShareFigures(headline, MapWords.ENGLISH);
         List<String> cells = new ArrayList<>(head);
         cells.addAll(List.of(
                 figures.left(),
@@ -179,7 +179,8 @@ final class CoverageText {
     private static List<String> bands(RowCoverage row, List<String> names, IntFunction<ZoneSet> zones) {
         List<String> bands = new ArrayList<>();
         for (int band = 0; band < names.size(); band++) {
-            bands.add(names.get(band) + " " + new Figures(row.headline(zones.apply(band)), MapWords.ENGLISH).brief());
+            bands.add(names.get(band) + " "
+                    + new ShareFigures(row.headline(zones.apply(band)), MapWords.ENGLISH).brief());
         }
         return bands.isEmpty() ? bands : List.of(String.join(", ", bands));
     }

@@ -10,8 +10,8 @@ import everyblade.record.Beginning;
 import everyblade.record.Frozen;
 import everyblade.record.FrozenFile;
 import everyblade.record.JobFolder;
-import everyblade.record.Problem;
 import everyblade.record.RecordKind;
+import everyblade.record.RecordProblem;
 import everyblade.record.drill.DrillFile;
 import everyblade.record.drill.Sealed;
 import java.nio.file.Path;
@@ -82,7 +82,7 @@ public final class DrillMaker {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.of(FrozenFile.of(DrillFile.write(drill, sealed))));
-        Optional<Problem> problem =
+        Optional<RecordProblem> problem =
                 new JobFolder(around.disk(), around.path(path), RecordKind.DRILL).start(beginning, frozen);
         if (problem.isPresent()) {
             throw new Failure(problem.get().message());

@@ -7,13 +7,13 @@ import everyblade.core.sight.ViewScene;
 import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Fold;
 import everyblade.practice.account.Debrief;
-import everyblade.practice.account.Replay;
-import everyblade.practice.account.Seen;
+import everyblade.practice.account.DrillReplay;
+import everyblade.practice.account.SeenFacets;
 import everyblade.practice.drill.Drill;
-import everyblade.practice.drill.Track;
+import everyblade.practice.drill.TipTrack;
 import everyblade.practice.drill.Truth;
-import everyblade.record.Problem;
 import everyblade.record.RecordKind;
+import everyblade.record.RecordProblem;
 import everyblade.record.drill.DrillFile;
 import everyblade.record.drill.DrillFolder;
 import everyblade.record.drill.Sealed;
@@ -92,7 +92,7 @@ public record DrillRecord(Path path, OpenedJob job, Drill drill, Sealed sealed, 
 
     /** Ends it. */
     public void end(Truth truth) {
-        Optional<Problem> problem = folder.end(DrillFile.write(truth));
+        Optional<RecordProblem> problem = folder.end(DrillFile.write(truth));
         if (problem.isPresent()) {
             throw new Failure(problem.get().message());
         }
@@ -112,13 +112,13 @@ public record DrillRecord(Path path, OpenedJob job, Drill drill, Sealed sealed, 
      * @param track how everything was moved
      * @param coverage what the entries claim
      */
-    public record Told(Truth truth, Debrief debrief, Seen seen, Track track, Coverage coverage) {}
+    public record Told(Truth truth, Debrief debrief, SeenFacets seen, TipTrack track, Coverage coverage) {}
 
     /** What came of it; takes some milliseconds for each moment of its track. */
     public Told told(Truth truth, Fold fold, Coverage coverage, Progress progress) {
         try {
-            Track track = folder.track();
-            Seen seen = Replay.of(scene(), truth, track, progress);
+            TipTrack track = folder.track();
+            SeenFacets seen = DrillReplay.of(scene(), truth, track, progress);
             return new Told(truth, Debrief.of(truth, seen, Findings.of(fold)), seen, track, coverage);
         } catch (UnusableShape unusable) {
             throw new Failure(path + ": " + unusable.getMessage());

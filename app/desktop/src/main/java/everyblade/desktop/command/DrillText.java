@@ -7,7 +7,7 @@ import everyblade.desktop.command.DrillRecord.Told;
 import everyblade.practice.account.Debrief.Trials;
 import everyblade.practice.account.Outcome;
 import everyblade.practice.account.Outcome.Fate;
-import everyblade.practice.account.Seen.Turning;
+import everyblade.practice.account.SeenFacets.Turning;
 import everyblade.practice.drill.Drill;
 import everyblade.practice.progress.Discrimination;
 import everyblade.practice.progress.HitMissCurve;

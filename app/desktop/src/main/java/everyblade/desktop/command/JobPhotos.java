@@ -3,8 +3,8 @@ package everyblade.desktop.command;
 import everyblade.desktop.photo.PhotoBytes;
 import everyblade.picture.report.ShownPhoto;
 import everyblade.record.JobFolder;
+import everyblade.record.JournalLine;
 import everyblade.record.KeptPhoto;
-import everyblade.record.Line;
 import everyblade.record.photo.Thumbnail;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +24,7 @@ final class JobPhotos {
                 .toList();
     }
 
-    private static ShownPhoto shown(JobFolder folder, Line line) {
+    private static ShownPhoto shown(JobFolder folder, JournalLine line) {
         KeptPhoto photo = line.entry().photo().orElseThrow();
         Optional<Thumbnail.Decoded> decoded = PhotoBytes.of(folder.path(), photo)
                 .flatMap(bytes -> Thumbnail.decoded(bytes, SMALL, photo.facts().orientation()));

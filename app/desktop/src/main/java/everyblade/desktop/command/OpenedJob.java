@@ -29,9 +29,9 @@ import everyblade.record.Beginning;
 import everyblade.record.Job;
 import everyblade.record.JobFolder;
 import everyblade.record.Journal;
-import everyblade.record.Line;
-import everyblade.record.Problem;
+import everyblade.record.JournalLine;
 import everyblade.record.RecordKind;
+import everyblade.record.RecordProblem;
 import everyblade.record.Review;
 import everyblade.record.ReviewFile;
 import everyblade.record.derived.DerivedFiles;
@@ -165,9 +165,9 @@ public record OpenedJob(
             throw new Failure(folder.path() + ": its frozen engine model cannot be read by this version; open the job"
                     + " with the version that started it");
         }
-        List<Line> lines = job.journal().lines();
+        List<JournalLine> lines = job.journal().lines();
         Fold fold = folds.from(job.journal(), engine(folder, job, read.model()));
-        for (Line line : lines.subList(fold.entries().size(), lines.size())) {
+        for (JournalLine line : lines.subList(fold.entries().size(), lines.size())) {
             try {
                 fold = fold.with(logged(line.k(), line.entry()));
             } catch (Refusal refusal) {
@@ -223,13 +223,13 @@ public record OpenedJob(
 
     private static List<String> doubts(JobFolder folder, Journal journal) {
         return Stream.concat(folder.doubts(journal).stream(), reviewDoubts(folder, journal))
-                .map(Problem::message)
+                .map(RecordProblem::message)
                 .map(OneLine::of)
                 .toList();
     }
 
     /** What is wrong with the review, or with the record since it was reviewed. */
-    private static Stream<Problem> reviewDoubts(JobFolder folder, Journal journal) {
+    private static Stream<RecordProblem> reviewDoubts(JobFolder folder, Journal journal) {
         ReviewFile.Reading reading = folder.review().read(journal.firstHash());
         return reading instanceof ReviewFile.Readable readable
                 ? Stream.concat(readable.review().unbound(journal).stream(), readable.review().tornLine().stream())

@@ -6,7 +6,7 @@ import everyblade.core.entry.Said;
 import everyblade.record.Addition;
 import everyblade.record.JobFolder;
 import everyblade.record.JournalWriter;
-import everyblade.record.Problem;
+import everyblade.record.RecordProblem;
 import everyblade.record.photo.PhotoFile;
 import everyblade.record.photo.PhotoName;
 import java.io.IOException;
@@ -79,7 +79,7 @@ public record Pictures(JournalWriter writer, JobFolder folder, List<Path> places
         }
         byte[] picture = Files.readAllBytes(file);
         String called = String.valueOf(file.getFileName());
-        Optional<Problem> problem = writer.keepPhoto(called, picture);
+        Optional<RecordProblem> problem = writer.keepPhoto(called, picture);
         if (problem.isPresent()) {
             throw new Refusal(name.column(), problem.get().message());
         }

@@ -4,11 +4,11 @@ import everyblade.picture.report.Exhibits;
 import everyblade.picture.report.LastRecord;
 import everyblade.picture.report.ReportFacts;
 import everyblade.picture.report.ReportPdf;
-import everyblade.picture.report.Signed;
+import everyblade.picture.report.SignedAccount;
 import everyblade.record.Beginning;
 import everyblade.record.RecordKind;
 import everyblade.record.Review;
-import everyblade.record.signing.Checked;
+import everyblade.record.signing.CheckedSignature;
 import everyblade.record.signing.SignatureFile;
 import everyblade.record.signing.SignedAs;
 import everyblade.record.signing.Statement;
@@ -95,9 +95,9 @@ final class ReportCommand implements Callable<Integer> {
                         .toList());
     }
 
-    private static Signed signed(Checked checked) {
+    private static SignedAccount signed(CheckedSignature checked) {
         Optional<Statement> says = checked.file().map(SignatureFile::statement);
-        return new Signed(
+        return new SignedAccount(
                 checked.number(),
                 says.map(statement -> statement.as().role() == SignedAs.Role.INSPECTOR)
                         .orElse(false),

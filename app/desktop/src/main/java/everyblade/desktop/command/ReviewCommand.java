@@ -9,10 +9,10 @@ import everyblade.core.finding.closing.OpenItem;
 import everyblade.core.finding.closing.Risk;
 import everyblade.core.finding.review.Blind;
 import everyblade.core.finding.review.CellsThere;
-import everyblade.core.finding.review.Place;
 import everyblade.core.finding.review.Question;
 import everyblade.core.finding.review.ReviewRemark;
 import everyblade.core.finding.review.ReviewRemark.What;
+import everyblade.core.finding.review.ReviewedPlace;
 import everyblade.core.turning.Logged;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -107,7 +107,7 @@ final class ReviewCommand implements Callable<Integer> {
             throw new Failure("everyblade review: who says it? add --by NAME");
         }
         Reviewer reviewer = new Reviewer(around, opened, Given.words("--by", by));
-        Optional<Place> place = Optional.ofNullable(where).map(words -> place(opened, words));
+        Optional<ReviewedPlace> place = Optional.ofNullable(where).map(words -> place(opened, words));
         List<Reviewer.Said> said = new ArrayList<>();
         wants.forEach(text -> said.add(said(What.WANTED, "--want", text, place)));
         questions.forEach(text -> said.add(said(What.QUESTION, "--question", text, place)));
@@ -125,13 +125,13 @@ final class ReviewCommand implements Callable<Integer> {
         }
     }
 
-    private static Reviewer.Said said(What what, String option, String text, Optional<Place> place) {
+    private static Reviewer.Said said(What what, String option, String text, Optional<ReviewedPlace> place) {
         return new Reviewer.Said(what, Given.words(option, text), place, OptionalInt.empty());
     }
 
-    private static Place place(OpenedJob opened, String words) {
+    private static ReviewedPlace place(OpenedJob opened, String words) {
         try {
-            return Place.of(words, opened.engine());
+            return ReviewedPlace.of(words, opened.engine());
         } catch (Refusal refusal) {
             throw new Failure("--where " + OneLine.quoted(words) + ": " + refusal.getMessage());
         }
@@ -211,7 +211,7 @@ final class ReviewCommand implements Callable<Integer> {
                     .put("by", remark.by())
                     .put("what", remark.what().word())
                     .put("text", remark.text())
-                    .put("where", remark.place().map(Place::words).orElse(""))
+                    .put("where", remark.place().map(ReviewedPlace::words).orElse(""))
                     .put("head", remark.head())
                     .put("entries", remark.entries());
             asked.stream().filter(question -> question.asked().equals(remark)).forEach(question -> {

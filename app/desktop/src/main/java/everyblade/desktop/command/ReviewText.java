@@ -1,8 +1,8 @@
 package everyblade.desktop.command;
 
-import everyblade.core.finding.review.Place;
 import everyblade.core.finding.review.Question;
 import everyblade.core.finding.review.ReviewRemark;
+import everyblade.core.finding.review.ReviewedPlace;
 
 /** What reviewers said, in words, the same wherever it is told. */
 public final class ReviewText {
@@ -13,7 +13,7 @@ public final class ReviewText {
     public static String of(ReviewRemark remark) {
         String said = remark.text().isEmpty() ? "" : ": " + remark.text();
         String place = remark.place()
-                .map(Place::words)
+                .map(ReviewedPlace::words)
                 .map(words -> " (" + words + ")")
                 .orElse("");
         return "review " + remark.number() + " by " + remark.by() + ", " + sort(remark) + said + place

@@ -1,8 +1,8 @@
 package everyblade.desktop.command;
 
-import everyblade.core.finding.review.Place;
 import everyblade.core.finding.review.ReviewRemark;
 import everyblade.core.finding.review.ReviewRemark.What;
+import everyblade.core.finding.review.ReviewedPlace;
 import everyblade.record.Review;
 import everyblade.record.ReviewFile;
 import everyblade.record.ReviewWriter;
@@ -27,7 +27,7 @@ public record Reviewer(Surroundings around, OpenedJob job, String name) {
      * @param place where on the engine, if anywhere
      * @param of the number of the question that is taken back, if one is
      */
-    public record Said(What what, String text, Optional<Place> place, OptionalInt of) {}
+    public record Said(What what, String text, Optional<ReviewedPlace> place, OptionalInt of) {}
 
     /** What a person should be told before they review under this name, one line each. */
     public List<String> notices() {

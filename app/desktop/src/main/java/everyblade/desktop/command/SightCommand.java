@@ -11,8 +11,8 @@ import everyblade.core.sight.Criteria;
 import everyblade.core.sight.InTheWay;
 import everyblade.core.sight.Pose;
 import everyblade.core.sight.Progress;
-import everyblade.core.sight.Scene;
 import everyblade.core.sight.SightArcs;
+import everyblade.core.sight.SightScene;
 import everyblade.core.sight.SightStore;
 import everyblade.core.sight.Sights;
 import everyblade.core.sight.ViewScene;
@@ -120,7 +120,7 @@ final class SightCommand implements Callable<Integer> {
                 .orElseThrow(() -> new Failure("view " + view + " names no scope tip, so its cone is not known; name"
                         + " one in engine.json"));
         try {
-            Scene scene = engineScene.ring(of).orElseThrow(() -> MeshCommand.noShape(of));
+            SightScene scene = engineScene.ring(of).orElseThrow(() -> MeshCommand.noShape(of));
             Pose pose = Pose.of(from, tip);
             SightArcs arcs = SightArcs.compute(scene, pose, criteria, Progress.NONE);
             InTheWay between = InTheWay.of(engineScene, scene, arcs, of, pose, tip.diameter() / 2, criteria);
@@ -132,7 +132,7 @@ final class SightCommand implements Callable<Integer> {
     }
 
     /** Arcs are those among the row's own ring and the walls, so nobody may take them for what is seen past rows between. */
-    private void warn(Scene scene, SightArcs arcs, InTheWay between) {
+    private void warn(SightScene scene, SightArcs arcs, InTheWay between) {
         double all = 0;
         double alone = 0;
         double left = 0;
@@ -168,7 +168,13 @@ final class SightCommand implements Callable<Integer> {
     }
 
     private static ObjectNode told(
-            EngineModel engine, View view, Station station, Row row, Scene scene, SightArcs arcs, InTheWay between) {
+            EngineModel engine,
+            View view,
+            Station station,
+            Row row,
+            SightScene scene,
+            SightArcs arcs,
+            InTheWay between) {
         Facets facets = scene.facets();
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("model", engine.id());

@@ -2,13 +2,13 @@ package everyblade.desktop.command;
 
 import everyblade.core.entry.Zoning;
 import everyblade.core.sight.Hindrance;
-import everyblade.core.sight.Scene;
+import everyblade.core.sight.SightScene;
 import everyblade.core.sight.Sights;
 import everyblade.core.sight.StationSight;
 import everyblade.core.sight.ToleranceCost;
 import everyblade.core.turning.Stance;
-import everyblade.picture.Figures;
 import everyblade.picture.MapWords;
+import everyblade.picture.ShareFigures;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Port;
 import everyblade.spi.Row;
@@ -41,7 +41,7 @@ record SightTables(EngineModel engine, Sights sights) {
             return List.of(
                     name + "nothing to compute, since it has no shape, or no view with a station and a scope tip", "");
         }
-        Scene scene = sights.scene(row);
+        SightScene scene = sights.scene(row);
         List<boolean[]> shown = views.stream().map(this::reached).toList();
         List<String> head = new ArrayList<>(List.of("zone", ""));
         views.forEach(view -> head.add(view.id()));
@@ -68,7 +68,7 @@ record SightTables(EngineModel engine, Sights sights) {
     List<String> view(View view, Station station) {
         Row row = engine.row(view.row()).orElseThrow();
         StationSight sight = sight(view, station);
-        Scene scene = sights.scene(row);
+        SightScene scene = sights.scene(row);
         Table table =
                 new Table().row("zone", "", "surely", "if placed exactly", "at best", "out of sight mostly because");
         for (Zone zone : zones(scene)) {
@@ -121,7 +121,7 @@ record SightTables(EngineModel engine, Sights sights) {
         }
         Row row = engine.row(one.row()).orElseThrow();
         List.of(one, other).forEach(view -> sight(view, stationOf(view)));
-        Scene scene = sights.scene(row);
+        SightScene scene = sights.scene(row);
         boolean[] a = reached(one);
         boolean[] b = reached(other);
         Table table = new Table().row("zone", "", "only " + one.id(), "only " + other.id(), "both", "neither");
@@ -212,7 +212,7 @@ record SightTables(EngineModel engine, Sights sights) {
     /** A zone, or all of an airfoil: which facets belong to it. */
     private record Zone(String name, IntPredicate holds) {
 
-        double share(Scene scene, IntPredicate wanted) {
+        double share(SightScene scene, IntPredicate wanted) {
             double all = 0;
             double sum = 0;
             for (int facet = 0; facet < scene.facets().count(); facet++) {
@@ -225,7 +225,7 @@ record SightTables(EngineModel engine, Sights sights) {
         }
     }
 
-    private static List<Zone> zones(Scene scene) {
+    private static List<Zone> zones(SightScene scene) {
         Zoning zoning = scene.zoning();
         List<Zone> zones = new ArrayList<>();
         for (int zone = 0; zone < zoning.size(); zone++) {
@@ -237,7 +237,7 @@ record SightTables(EngineModel engine, Sights sights) {
     }
 
     /** What keeps out of sight what no view shows, at the station that comes nearest to showing it. */
-    private String mostly(Scene scene, Zone zone, List<View> views, IntPredicate none) {
+    private String mostly(SightScene scene, Zone zone, List<View> views, IntPredicate none) {
         List<StationSight> all =
                 views.stream().flatMap(view -> stations(view).stream()).toList();
         return dominant(
@@ -250,7 +250,8 @@ record SightTables(EngineModel engine, Sights sights) {
                         : Optional.empty());
     }
 
-    private static String dominant(Scene scene, Zone zone, java.util.function.IntFunction<Optional<Hindrance>> why) {
+    private static String dominant(
+            SightScene scene, Zone zone, java.util.function.IntFunction<Optional<Hindrance>> why) {
         return Arrays.stream(Hindrance.values())
                 .filter(hindrance -> zone.share(scene, facet -> why.apply(facet).equals(Optional.of(hindrance))) > 0)
                 .max(Comparator.comparingDouble(
@@ -260,10 +261,10 @@ record SightTables(EngineModel engine, Sights sights) {
     }
 
     private static String badPercent(double share) {
-        return Figures.badPercent(share, MapWords.ENGLISH);
+        return ShareFigures.badPercent(share, MapWords.ENGLISH);
     }
 
     static String percent(double share) {
-        return Figures.percent(share, MapWords.ENGLISH);
+        return ShareFigures.percent(share, MapWords.ENGLISH);
     }
 }

@@ -1,8 +1,8 @@
 package everyblade.desktop.command;
 
 import everyblade.record.JobFolder;
-import everyblade.record.Problem;
-import everyblade.record.signing.Checked;
+import everyblade.record.RecordProblem;
+import everyblade.record.signing.CheckedSignature;
 import everyblade.record.signing.SignatureFile;
 import everyblade.record.signing.SignedAs;
 import everyblade.record.signing.SigningKey;
@@ -61,12 +61,13 @@ final class SignCommand implements Callable<Integer> {
         OpenedJob.requireFolder(around, job);
         OpenedJob opened = OpenedJob.read(around, job);
         requireSound(opened.folder());
-        List<Checked> before = opened.folder().signatures().of(opened.journal());
+        List<CheckedSignature> before = opened.folder().signatures().of(opened.journal());
         SigningKey signing = KeyCommand.open(around, key, passphrase);
         requireOneRole(before, signing, meaning);
         int number = before.isEmpty() ? 1 : before.get(before.size() - 1).number() + 1;
         Statement statement = statement(opened, meaning, signing, before);
-        Optional<Problem> unkept = opened.folder().signatures().keep(number, SignatureFile.write(statement, signing));
+        Optional<RecordProblem> unkept =
+                opened.folder().signatures().keep(number, SignatureFile.write(statement, signing));
         if (unkept.isPresent()) {
             throw new Failure(unkept.get().message());
         }
@@ -93,9 +94,10 @@ final class SignCommand implements Callable<Integer> {
         }
     }
 
-    private void requireOneRole(List<Checked> before, SigningKey signing, SignedAs meaning) {
+    private void requireOneRole(List<CheckedSignature> before, SigningKey signing, SignedAs meaning) {
         before.stream()
-                .filter(other -> other.isSound() && Checked.holdsOtherRole(other, signing.fingerprint(), meaning))
+                .filter(other ->
+                        other.isSound() && CheckedSignature.holdsOtherRole(other, signing.fingerprint(), meaning))
                 .findFirst()
                 .ifPresent(other -> {
                     throw new Failure("--key " + key + ": it made signature " + other.number() + " as "
@@ -104,7 +106,7 @@ final class SignCommand implements Callable<Integer> {
                 });
     }
 
-    private Statement statement(OpenedJob opened, SignedAs meaning, SigningKey signing, List<Checked> before) {
+    private Statement statement(OpenedJob opened, SignedAs meaning, SigningKey signing, List<CheckedSignature> before) {
         return new Statement(
                 meaning,
                 signing.signer(),

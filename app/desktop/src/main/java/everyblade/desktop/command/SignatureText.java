@@ -1,6 +1,6 @@
 package everyblade.desktop.command;
 
-import everyblade.record.signing.Checked;
+import everyblade.record.signing.CheckedSignature;
 import everyblade.record.signing.SignatureFile;
 import everyblade.record.signing.Statement;
 import java.util.ArrayList;
@@ -36,7 +36,7 @@ final class SignatureText {
                 .toList();
     }
 
-    private Told told(Checked checked) {
+    private Told told(CheckedSignature checked) {
         List<String> wrong = new ArrayList<>(checked.wrong());
         List<String> notes = new ArrayList<>();
         checked.file().ifPresent(file -> {

@@ -4,8 +4,8 @@ import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.Headline;
 import everyblade.core.finding.Findings;
-import everyblade.picture.Figures;
 import everyblade.picture.MapWords;
+import everyblade.picture.ShareFigures;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -20,7 +20,7 @@ final class SignedFigures {
         for (Basis basis : Basis.values()) {
             if (coverage.tally(basis).cells() > 0) {
                 Headline headline = coverage.headline(basis);
-                Figures figures = new Figures(headline, MapWords.ENGLISH);
+                ShareFigures figures = new ShareFigures(headline, MapWords.ENGLISH);
                 all.put(
                         basis.word() + ", left of what these views can show",
                         figures.left() + ", " + headline.left() + " of " + headline.within() + " cells");

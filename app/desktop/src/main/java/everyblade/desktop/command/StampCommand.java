@@ -1,7 +1,7 @@
 package everyblade.desktop.command;
 
 import everyblade.json.PlainFile;
-import everyblade.record.Problem;
+import everyblade.record.RecordProblem;
 import everyblade.record.signing.TimeStamp;
 import everyblade.record.signing.Unsigned;
 import java.io.IOException;
@@ -46,7 +46,7 @@ final class StampCommand implements Callable<Integer> {
         try {
             byte[] stamp = PlainFile.read(around.path(file), LARGEST);
             TimeStamp read = TimeStamp.read(stamp, signature);
-            Optional<Problem> unkept = opened.folder().signatures().keepStamp(number, stamp);
+            Optional<RecordProblem> unkept = opened.folder().signatures().keepStamp(number, stamp);
             if (unkept.isPresent()) {
                 throw new Failure(unkept.get().message());
             }

@@ -14,8 +14,8 @@ import everyblade.record.FrozenFile;
 import everyblade.record.JobFolder;
 import everyblade.record.JournalWriter;
 import everyblade.record.PreviousRecord;
-import everyblade.record.Problem;
 import everyblade.record.RecordKind;
+import everyblade.record.RecordProblem;
 import everyblade.record.limits.LimitsReading;
 import everyblade.spi.Row;
 import java.math.BigDecimal;
@@ -122,7 +122,7 @@ final class StartCommand implements Callable<Integer> {
                 meshes(chosen),
                 judgedBy.map(file -> FrozenFile.of(file.bytes())),
                 Optional.ofNullable(previous).map(folder -> earlier(folder, beginning)));
-        Optional<Problem> problem = new JobFolder(around.disk(), around.path(job)).start(beginning, frozen);
+        Optional<RecordProblem> problem = new JobFolder(around.disk(), around.path(job)).start(beginning, frozen);
         if (problem.isPresent()) {
             throw new Failure(problem.get().message());
         }

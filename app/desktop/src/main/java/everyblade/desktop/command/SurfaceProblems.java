@@ -1,14 +1,14 @@
 package everyblade.desktop.command;
 
+import everyblade.core.check.CheckedPart;
 import everyblade.core.check.Flaw;
 import everyblade.core.check.ModelCheck;
-import everyblade.core.check.Part;
 import everyblade.core.check.SightCheck;
 import everyblade.core.sight.Progress;
 import everyblade.json.Found;
-import everyblade.json.Places;
 import everyblade.json.Problem;
 import everyblade.json.Severity;
+import everyblade.json.TextPlaces;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +34,7 @@ public final class SurfaceProblems {
         if (flaws.isEmpty()) {
             return List.of();
         }
-        Places places = Places.of(files.text());
+        TextPlaces places = TextPlaces.of(files.text());
         return flaws.stream()
                 .map(flaw -> places.problem(
                         flaw.kind().code(),
@@ -47,17 +47,17 @@ public final class SurfaceProblems {
                 .toList();
     }
 
-    private static String pointer(Part part) {
-        if (part instanceof Part.ShapeOf shape) {
+    private static String pointer(CheckedPart part) {
+        if (part instanceof CheckedPart.ShapeOf shape) {
             return "/rows/" + shape.row() + "/shape";
-        } else if (part instanceof Part.PositionOf position) {
+        } else if (part instanceof CheckedPart.PositionOf position) {
             return "/rows/" + position.row() + "/positions/" + position.position();
-        } else if (part instanceof Part.ViewAt view) {
+        } else if (part instanceof CheckedPart.ViewAt view) {
             return "/views/" + view.view();
-        } else if (part instanceof Part.AimOf aim) {
+        } else if (part instanceof CheckedPart.AimOf aim) {
             return "/views/" + aim.view() + "/aim";
         } else {
-            Part.StationAt station = (Part.StationAt) part;
+            CheckedPart.StationAt station = (CheckedPart.StationAt) part;
             return "/views/" + station.view() + "/stations/" + station.station();
         }
     }

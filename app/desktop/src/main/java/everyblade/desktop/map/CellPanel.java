@@ -2,12 +2,12 @@ package everyblade.desktop.map;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.picture.CellTelling;
+import everyblade.picture.MapStep;
 import everyblade.picture.MapStyle;
 import everyblade.picture.MapWords;
 import everyblade.picture.ScreenKind;
 import everyblade.picture.ScreenPicture;
 import everyblade.picture.ScreenView;
-import everyblade.picture.Step;
 import everyblade.picture.scene.Cell;
 import everyblade.picture.scene.Ink;
 import java.awt.BasicStroke;
@@ -196,7 +196,7 @@ public final class CellPanel extends JComponent {
     }
 
     /** One step of a walk by a person. */
-    void walk(Step step) {
+    void walk(MapStep step) {
         stage.picture()
                 .flatMap(shown -> selected.filter(cell -> shown.patch(cell).isPresent())
                         .map(cell -> shown.next(cell, step))

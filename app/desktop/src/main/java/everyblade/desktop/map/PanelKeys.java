@@ -1,6 +1,6 @@
 package everyblade.desktop.map;
 
-import everyblade.picture.Step;
+import everyblade.picture.MapStep;
 import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -16,12 +16,12 @@ final class PanelKeys {
     private PanelKeys() {}
 
     static void on(CellPanel panel) {
-        bind(panel, "RIGHT", () -> panel.walk(Step.RIGHT));
-        bind(panel, "LEFT", () -> panel.walk(Step.LEFT));
-        bind(panel, "UP", () -> panel.walk(Step.UP));
-        bind(panel, "DOWN", () -> panel.walk(Step.DOWN));
-        bind(panel, "PAGE_UP", () -> panel.walk(Step.NEXT));
-        bind(panel, "PAGE_DOWN", () -> panel.walk(Step.PREVIOUS));
+        bind(panel, "RIGHT", () -> panel.walk(MapStep.RIGHT));
+        bind(panel, "LEFT", () -> panel.walk(MapStep.LEFT));
+        bind(panel, "UP", () -> panel.walk(MapStep.UP));
+        bind(panel, "DOWN", () -> panel.walk(MapStep.DOWN));
+        bind(panel, "PAGE_UP", () -> panel.walk(MapStep.NEXT));
+        bind(panel, "PAGE_DOWN", () -> panel.walk(MapStep.PREVIOUS));
         bind(panel, "ENTER", () -> panel.selected().ifPresent(panel::choose));
         bind(panel, "ESCAPE", () -> panel.select(null));
         bind(panel, "typed +", panel::zoomIn);

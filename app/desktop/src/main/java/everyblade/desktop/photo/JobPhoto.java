@@ -5,8 +5,8 @@ import everyblade.core.entry.Said;
 import everyblade.core.finding.photo.PhotoPlace;
 import everyblade.core.finding.photo.Taken;
 import everyblade.core.turning.Fold;
+import everyblade.record.JournalLine;
 import everyblade.record.KeptPhoto;
-import everyblade.record.Line;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -34,14 +34,14 @@ public record JobPhoto(
         boolean doubted) {
 
     /** Those whose entries count, in the order of the entries. */
-    public static List<JobPhoto> of(Fold fold, List<Line> lines) {
+    public static List<JobPhoto> of(Fold fold, List<JournalLine> lines) {
         return Taken.of(fold, named(lines)).stream()
                 .map(taken -> of(lines.get(taken.entry() - 1), taken))
                 .toList();
     }
 
     /** The pictures that lines of a journal name, as far as the camera tells of them. */
-    public static List<Taken.Named> named(List<Line> lines) {
+    public static List<Taken.Named> named(List<JournalLine> lines) {
         return lines.stream()
                 .filter(line -> line.entry().photo().isPresent())
                 .map(line -> new Taken.Named(
@@ -49,7 +49,7 @@ public record JobPhoto(
                 .toList();
     }
 
-    private static JobPhoto of(Line line, Taken taken) {
+    private static JobPhoto of(JournalLine line, Taken taken) {
         Optional<Entry.Photo> named = line.means() instanceof Entry.Photo photo ? Optional.of(photo) : Optional.empty();
         return new JobPhoto(
                 line.k(),

@@ -10,8 +10,8 @@ import everyblade.core.surface.Mesh;
 import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
-import everyblade.core.turning.Placing;
 import everyblade.core.turning.Situation;
+import everyblade.core.turning.SmoothedTrack;
 import everyblade.spi.Row;
 import everyblade.spi.ScopeTip;
 import everyblade.spi.Station;
@@ -105,8 +105,8 @@ public final class Sighting {
         Row row = subject.row();
         PhotoPlace place = photo.place();
         double pitch = 360.0 / row.count() * row.numbering().sign();
-        Placing placing = situation.placing(row);
-        Optional<Placing.Place> first = place.moving() || isNamedLater()
+        SmoothedTrack placing = situation.placing(row);
+        Optional<SmoothedTrack.Place> first = place.moving() || isNamedLater()
                 ? Optional.empty()
                 : placing.at(row.id(), row.rock(), situation.stopAfter(row, place.entry()))
                         .place();
@@ -114,7 +114,7 @@ public final class Sighting {
         if (isNamedLater()) {
             return reference;
         }
-        return first.map(Placing.Place::best)
+        return first.map(SmoothedTrack.Place::best)
                 .map(Turn::degrees)
                 .map(clockOfFirst -> clockOfFirst + pitch * (subject.airfoil() - 1))
                 .orElseGet(() ->

@@ -3,9 +3,9 @@ package everyblade.desktop.view;
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Entry;
 import everyblade.core.turning.CountError;
-import everyblade.core.turning.Placing;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
+import everyblade.core.turning.SmoothedTrack;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.words.CountWords;
@@ -86,7 +86,7 @@ final class Effect {
         if (!watched && !(entry instanceof Entry.Skip) && !(entry instanceof Entry.Feed)) {
             return Optional.empty();
         }
-        Placing placing = after.placing(row.get());
+        SmoothedTrack placing = after.placing(row.get());
         Turn moved = placing.counted(before.stop(row.get()), after.stop(row.get()));
         boolean rotor = row.get().kind() == RowKind.ROTOR;
         String way = words.signed(rotor ? moved.degrees() : -moved.degrees(), 1);
@@ -116,7 +116,7 @@ final class Effect {
     /** Which airfoil stands at the reference, and how surely. */
     static String standing(Words words, Situation now, Seat seat) {
         Row row = seat.row();
-        Optional<Placing.Place> place =
+        Optional<SmoothedTrack.Place> place =
                 now.placing(row).at(row.id(), row.rock(), now.stop(row)).place();
         Optional<Integer> airfoil = now.airfoilAtReference(seat);
         if (place.isEmpty() || airfoil.isEmpty()) {

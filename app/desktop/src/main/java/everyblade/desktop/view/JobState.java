@@ -16,7 +16,7 @@ import everyblade.desktop.command.OpenedJob;
 import everyblade.desktop.command.Speech;
 import everyblade.desktop.photo.JobPhoto;
 import everyblade.record.Beginning;
-import everyblade.record.Line;
+import everyblade.record.JournalLine;
 import everyblade.spi.EngineModel;
 import java.nio.file.Path;
 import java.util.List;
@@ -140,7 +140,7 @@ public record JobState(
     }
 
     /** With the pictures that lines kept since name. */
-    JobState with(List<Line> kept) {
+    JobState with(List<JournalLine> kept) {
         return new JobState(
                 folder, beginning, head, speech, coverage, limits, beside.pictured(JobPhoto.named(kept)), keeping);
     }

@@ -3,9 +3,9 @@ package everyblade.desktop.view;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.finding.Judgement;
-import everyblade.core.finding.review.Place;
 import everyblade.core.finding.review.Question;
 import everyblade.core.finding.review.ReviewRemark;
+import everyblade.core.finding.review.ReviewedPlace;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Remark;
 import everyblade.desktop.map.CellAt;
@@ -80,7 +80,7 @@ public record Notes(int entry, Kind kind, String text, Optional<CellAt> cell, Op
     }
 
     /** The first cell of a place; empty if the engine has no such place. */
-    static Optional<CellAt> cell(JobState state, Place place) {
+    static Optional<CellAt> cell(JobState state, ReviewedPlace place) {
         try {
             long zones = place.zones(state.situation().engine()).bits();
             return Optional.of(new CellAt(place.row(), place.first(), Long.numberOfTrailingZeros(zones)));

@@ -2,7 +2,7 @@ package everyblade.desktop.view;
 
 import everyblade.record.Disk;
 import everyblade.record.JournalWriter;
-import everyblade.record.Problem;
+import everyblade.record.RecordProblem;
 import everyblade.record.photo.PhotoFile;
 import java.io.IOException;
 import java.io.InputStream;
@@ -31,9 +31,9 @@ record PictureCopy(Disk disk, Path from) {
                 try (InputStream in = disk.read(folder.resolve(name), PhotoFile.LARGEST)) {
                     picture = in.readAllBytes();
                 }
-                Optional<Problem> problem = writer.keepPhoto(name, picture);
+                Optional<RecordProblem> problem = writer.keepPhoto(name, picture);
                 if (problem.isPresent()) {
-                    return problem.map(Problem::message);
+                    return problem.map(RecordProblem::message);
                 }
             }
             return Optional.empty();

@@ -11,7 +11,7 @@ import everyblade.practice.drill.Hands.Moved;
 import everyblade.practice.drill.Hands.Outcome;
 import everyblade.practice.drill.Hands.Struck;
 import everyblade.practice.drill.Mockup;
-import everyblade.practice.drill.Track.Sample;
+import everyblade.practice.drill.TipTrack.Sample;
 import everyblade.practice.drill.Truth;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;

@@ -1,8 +1,8 @@
 package everyblade.desktop.view;
 
-import everyblade.core.turning.Placing;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
+import everyblade.core.turning.SmoothedTrack;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import java.util.Optional;
@@ -24,7 +24,7 @@ public record RotorPose(Row row, double first, double tip) {
 
     private static Optional<RotorPose> of(Situation now, Seat seat) {
         Row row = seat.row();
-        Optional<Placing.Place> place =
+        Optional<SmoothedTrack.Place> place =
                 now.placing(row).at(row.id(), row.rock(), now.stop(row)).place();
         if (!now.counting(row) || place.isEmpty()) {
             return Optional.empty();

@@ -8,8 +8,8 @@ import everyblade.desktop.command.DrillRecord;
 import everyblade.practice.account.Debrief;
 import everyblade.practice.account.Outcome;
 import everyblade.practice.account.Outcome.Fate;
-import everyblade.practice.account.Seen;
-import everyblade.practice.account.Sighting;
+import everyblade.practice.account.SeenFacets;
+import everyblade.practice.account.TargetSighting;
 import everyblade.practice.drill.Hands;
 import everyblade.practice.drill.Hands.Moment;
 import everyblade.practice.drill.Mockup;
@@ -100,15 +100,15 @@ public final class ScopeEye {
 
     /** What a call is worth, said at once. */
     public String answer(Finding call, Words words) {
-        List<Sighting> unknown = new ArrayList<>();
-        truth.harms().forEach(harm -> unknown.add(Sighting.NEVER));
+        List<TargetSighting> unknown = new ArrayList<>();
+        truth.harms().forEach(harm -> unknown.add(TargetSighting.NEVER));
         Map<String, double[]> seconds = new TreeMap<>();
         Map<String, List<BitSet>> facets = new TreeMap<>();
         truth.recipe()
                 .rows()
                 .forEach(id -> seconds.put(
                         id, new double[drill.job().engine().rows().get(id).count()]));
-        Seen nothing = new Seen(unknown, facets, seconds, new Seen.Turning(0, 0, 0));
+        SeenFacets nothing = new SeenFacets(unknown, facets, seconds, new SeenFacets.Turning(0, 0, 0));
         Debrief debrief = Debrief.of(truth, nothing, List.of(call));
         return debrief.outcomes().stream()
                 .filter(Outcome::found)

@@ -19,8 +19,8 @@ import everyblade.record.Job;
 import everyblade.record.JobFolder;
 import everyblade.record.JournalWriter;
 import everyblade.record.PreviousRecord;
-import everyblade.record.Problem;
 import everyblade.record.RecordKind;
+import everyblade.record.RecordProblem;
 import everyblade.record.ReviewFile;
 import everyblade.words.Words;
 import java.nio.file.Path;
@@ -249,9 +249,9 @@ public final class Session implements AutoCloseable {
     public Optional<String> saveElsewhere(Path place) {
         RecordKind kind = opened.drill().isPresent() ? RecordKind.DRILL : RecordKind.JOB;
         JobFolder other = new JobFolder(around.disk(), around.path(place), kind);
-        Optional<Problem> problem = start(other);
+        Optional<RecordProblem> problem = start(other);
         if (problem.isPresent()) {
-            return problem.map(Problem::message);
+            return problem.map(RecordProblem::message);
         }
         if (!(other.write(state.speech().speaker(), now()) instanceof JobFolder.Writable writable)) {
             return Optional.of(place + ": the new job cannot be written to; name another folder");
@@ -265,7 +265,7 @@ public final class Session implements AutoCloseable {
     }
 
     /** Starts the same job in another folder, with everything that is frozen into it. */
-    private Optional<Problem> start(JobFolder other) {
+    private Optional<RecordProblem> start(JobFolder other) {
         Optional<PreviousRecord> previous = Optional.empty();
         if (opened.previous().isPresent()) {
             JobFolder.Copying copying =
@@ -284,7 +284,7 @@ public final class Session implements AutoCloseable {
     private Optional<String> appendRest(JournalWriter next, int atLeast, JobFolder place) {
         List<Addition> all =
                 state.fold().entries().stream().map(Session::addition).toList();
-        List<everyblade.record.Line> there = next.opened().journal().lines();
+        List<everyblade.record.JournalLine> there = next.opened().journal().lines();
         boolean same = there.size() >= atLeast && there.size() <= all.size();
         for (int i = 0; same && i < there.size(); i++) {
             Addition said = all.get(i);

@@ -7,8 +7,8 @@ import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
-import everyblade.picture.Figures;
 import everyblade.picture.MapWords;
+import everyblade.picture.ShareFigures;
 import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,7 +56,7 @@ public record ShareBar(
     }
 
     private static ShareBar bar(String name, Tally tally, Headline headline, Words words) {
-        Figures figures = new Figures(headline, MapWords.of(words));
+        ShareFigures figures = new ShareFigures(headline, MapWords.of(words));
         return new ShareBar(
                 name,
                 tally.seenShare(),

@@ -6,9 +6,9 @@ import everyblade.core.entry.Entry;
 import everyblade.core.sight.Criteria;
 import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Logged;
-import everyblade.core.turning.Placing;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
+import everyblade.core.turning.SmoothedTrack;
 import everyblade.desktop.photo.Album;
 import everyblade.desktop.photo.PhotoImage;
 import everyblade.picture.sight.TipPicture;
@@ -65,7 +65,7 @@ public final class TipSight {
                 ? now.placing(row)
                         .at(row.id(), row.rock(), now.stop(row))
                         .place()
-                        .map(Placing.Place::best)
+                        .map(SmoothedTrack.Place::best)
                 : Optional.empty();
     }
 

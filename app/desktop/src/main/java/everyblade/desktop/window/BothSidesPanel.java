@@ -5,8 +5,8 @@ import everyblade.core.finding.review.ReviewRemark.What;
 import everyblade.desktop.view.JobState;
 import everyblade.desktop.view.RiskLine;
 import everyblade.desktop.view.SaidLine;
-import everyblade.picture.Figures;
 import everyblade.picture.MapWords;
+import everyblade.picture.ShareFigures;
 import everyblade.words.Words;
 import java.util.List;
 import java.util.function.Consumer;
@@ -102,7 +102,7 @@ final class BothSidesPanel {
         figures.say(Stream.of(Basis.values())
                 .filter(basis -> state.coverage().tally(basis).cells() > 0)
                 .map(basis -> MapWords.of(words).basis(basis) + ": "
-                        + new Figures(state.coverage().headline(basis), MapWords.of(words)).line())
+                        + new ShareFigures(state.coverage().headline(basis), MapWords.of(words)).line())
                 .collect(Collectors.joining("\n")));
         said.show(SaidLine.of(state));
         door.latest("risks", () -> RiskLine.of(state), lines -> {

@@ -5,7 +5,7 @@ import everyblade.desktop.command.DrillText;
 import everyblade.desktop.view.Practising;
 import everyblade.desktop.view.ScopeEye;
 import everyblade.practice.account.Outcome;
-import everyblade.practice.drill.Track.Sample;
+import everyblade.practice.drill.TipTrack.Sample;
 import everyblade.words.Words;
 import java.awt.BorderLayout;
 import java.util.List;

@@ -9,8 +9,8 @@ import everyblade.desktop.view.ScopeEye;
 import everyblade.desktop.view.Shown;
 import everyblade.practice.drill.Drill;
 import everyblade.practice.drill.Hands.Moment;
-import everyblade.practice.drill.Track.Sample;
-import everyblade.record.Problem;
+import everyblade.practice.drill.TipTrack.Sample;
+import everyblade.record.RecordProblem;
 import everyblade.words.Words;
 import java.time.InstantSource;
 import java.util.List;
@@ -208,7 +208,7 @@ final class DrillScreen {
             door.run(
                     words.say("wait.entry"),
                     () -> practising.drill().folder().add(samples),
-                    problem -> problem.map(Problem::message).ifPresent(message -> job.tell(List.of(message))));
+                    problem -> problem.map(RecordProblem::message).ifPresent(message -> job.tell(List.of(message))));
         }
     }
 

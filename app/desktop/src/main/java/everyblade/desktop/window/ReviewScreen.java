@@ -1,7 +1,7 @@
 package everyblade.desktop.window;
 
-import everyblade.core.finding.review.Place;
 import everyblade.core.finding.review.ReviewRemark.What;
+import everyblade.core.finding.review.ReviewedPlace;
 import everyblade.desktop.command.Reviewer;
 import everyblade.desktop.map.CellAt;
 import everyblade.desktop.view.Choices;
@@ -311,7 +311,7 @@ final class ReviewScreen {
         both.focusList();
     }
 
-    private void say(What what, String text, Optional<Place> place) {
+    private void say(What what, String text, Optional<ReviewedPlace> place) {
         keep(new Reviewer.Said(what, text, place, OptionalInt.empty()), () -> form().said());
     }
 

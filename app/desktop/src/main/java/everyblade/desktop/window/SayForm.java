@@ -1,7 +1,7 @@
 package everyblade.desktop.window;
 
-import everyblade.core.finding.review.Place;
 import everyblade.core.finding.review.ReviewRemark.What;
+import everyblade.core.finding.review.ReviewedPlace;
 import everyblade.desktop.map.CellAt;
 import everyblade.words.Words;
 import java.util.ArrayList;
@@ -22,14 +22,14 @@ final class SayForm {
     /** What a reviewer says. */
     interface Saying {
 
-        void say(What what, String text, Optional<Place> place);
+        void say(What what, String text, Optional<ReviewedPlace> place);
     }
 
     private final Words words;
     private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap, gapy 4", "[grow, fill]"));
     private final JTextField field = new JTextField();
     private final JComboBox<String> where = new JComboBox<>();
-    private final List<Optional<Place>> places = new ArrayList<>();
+    private final List<Optional<ReviewedPlace>> places = new ArrayList<>();
 
     /**
      * A form.
@@ -72,11 +72,11 @@ final class SayForm {
         places.clear();
         places.add(Optional.empty());
         cell.ifPresent(at -> {
-            places.add(Optional.of(new Place(at.row(), at.airfoil(), at.airfoil(), zone.apply(at))));
-            places.add(Optional.of(new Place(at.row(), at.airfoil(), at.airfoil(), "")));
+            places.add(Optional.of(new ReviewedPlace(at.row(), at.airfoil(), at.airfoil(), zone.apply(at))));
+            places.add(Optional.of(new ReviewedPlace(at.row(), at.airfoil(), at.airfoil(), "")));
         });
         where.setModel(new DefaultComboBoxModel<>(places.stream()
-                .map(place -> place.map(Place::words).orElseGet(() -> words.say("review.whole")))
+                .map(place -> place.map(ReviewedPlace::words).orElseGet(() -> words.say("review.whole")))
                 .toArray(String[]::new)));
         where.setSelectedIndex(places.size() > 1 ? 1 : 0);
     }

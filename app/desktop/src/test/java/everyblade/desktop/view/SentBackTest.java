@@ -2,8 +2,8 @@ package everyblade.desktop.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import everyblade.core.finding.review.Place;
 import everyblade.core.finding.review.ReviewRemark.What;
+import everyblade.core.finding.review.ReviewedPlace;
 import everyblade.core.sight.Progress;
 import everyblade.desktop.map.CellAt;
 import everyblade.record.JobFolder;
@@ -44,7 +44,7 @@ class SentBackTest {
                             state.fold().entries().size(),
                             What.QUESTION,
                             "what is the shadow",
-                            Optional.of(new Place("r", 4, 5, "tip")),
+                            Optional.of(new ReviewedPlace("r", 4, 5, "tip")),
                             OptionalInt.empty()))))
                     .isInstanceOf(ReviewWriter.Kept.class);
         }

@@ -205,7 +205,7 @@ public record Workshop(Path folder, Disk disk) {
     public List<String> kept() {
         if (new JobFolder(new LocalDisk(), job()).read() instanceof JobFolder.Readable readable) {
             return readable.job().journal().lines().stream()
-                    .map(everyblade.record.Line::text)
+                    .map(everyblade.record.JournalLine::text)
                     .toList();
         }
         throw new AssertionError("the journal cannot be read");

@@ -2,9 +2,9 @@ package everyblade.desktop.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import everyblade.core.finding.review.Place;
 import everyblade.core.finding.review.ReviewRemark;
 import everyblade.core.finding.review.ReviewRemark.What;
+import everyblade.core.finding.review.ReviewedPlace;
 import everyblade.core.sight.Progress;
 import everyblade.desktop.map.CellAt;
 import everyblade.desktop.view.Choices;
@@ -272,7 +272,7 @@ class ReviewScreenTest {
 
         assertThat(said()).last().satisfies(remark -> {
             assertThat(remark.what()).isEqualTo(What.QUESTION);
-            assertThat(remark.place()).contains(new Place("r", 3, 3, "tip"));
+            assertThat(remark.place()).contains(new ReviewedPlace("r", 3, 3, "tip"));
         });
         assertThat(read()).contains("how long is it", "OPEN; to answer it: note review 3");
         try (Session session = workshop.open()) {

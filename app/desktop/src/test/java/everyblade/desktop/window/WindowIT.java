@@ -10,7 +10,7 @@ import everyblade.desktop.photo.CameraPicture;
 import everyblade.desktop.view.Choices;
 import everyblade.desktop.view.Workshop;
 import everyblade.record.JobFolder;
-import everyblade.record.Line;
+import everyblade.record.JournalLine;
 import everyblade.record.LocalDisk;
 import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
@@ -121,7 +121,9 @@ class WindowIT {
 
     private static List<String> kept(Path job) {
         return new JobFolder(new LocalDisk(), job).read() instanceof JobFolder.Readable readable
-                ? readable.job().journal().lines().stream().map(Line::text).toList()
+                ? readable.job().journal().lines().stream()
+                        .map(JournalLine::text)
+                        .toList()
                 : List.of();
     }
 

@@ -1,9 +1,9 @@
 package everyblade.picture.paint;
 
+import everyblade.picture.scene.DrawnShape.Dots;
+import everyblade.picture.scene.DrawnShape.Patch;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Polar;
-import everyblade.picture.scene.Shape.Dots;
-import everyblade.picture.scene.Shape.Patch;
 import java.awt.geom.Arc2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;

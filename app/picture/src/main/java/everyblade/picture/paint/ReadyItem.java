@@ -1,9 +1,9 @@
 package everyblade.picture.paint;
 
+import everyblade.picture.scene.DrawnShape;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
-import everyblade.picture.scene.Shape;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -33,15 +33,15 @@ sealed interface ReadyItem {
         return Outlined.of(outline(item.shape()), item.style(), painter);
     }
 
-    private static Path2D outline(Shape shape) {
-        if (shape instanceof Shape.Patch patch) {
+    private static Path2D outline(DrawnShape shape) {
+        if (shape instanceof DrawnShape.Patch patch) {
             return Outlines.of(patch);
-        } else if (shape instanceof Shape.Strokes strokes) {
+        } else if (shape instanceof DrawnShape.Strokes strokes) {
             return Outlines.of(strokes.lines(), false);
-        } else if (shape instanceof Shape.Polygon polygon) {
+        } else if (shape instanceof DrawnShape.Polygon polygon) {
             return Outlines.of(List.of(polygon.corners()), true);
         } else {
-            return Outlines.of((Shape.Dots) shape);
+            return Outlines.of((DrawnShape.Dots) shape);
         }
     }
 

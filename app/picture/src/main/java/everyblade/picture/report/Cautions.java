@@ -1,7 +1,7 @@
 package everyblade.picture.report;
 
 import everyblade.picture.report.page.Block;
-import everyblade.picture.report.page.Words;
+import everyblade.picture.report.page.PageWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -44,11 +44,12 @@ final class Cautions {
     static List<Block> of() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "Cautions"));
-        blocks.add(new Block.Paragraph(Words.of("Common practice, for those who go on from this report. The manual in"
-                + " force and the local rules go before it, and licensed people decide.")));
+        blocks.add(
+                new Block.Paragraph(PageWords.of("Common practice, for those who go on from this report. The manual in"
+                        + " force and the local rules go before it, and licensed people decide.")));
         for (Caution caution : ALL) {
-            blocks.add(new Block.Paragraph(Words.strong(caution.when())));
-            caution.lines().forEach(line -> blocks.add(new Block.Item(Words.of(line))));
+            blocks.add(new Block.Paragraph(PageWords.strong(caution.when())));
+            caution.lines().forEach(line -> blocks.add(new Block.Item(PageWords.of(line))));
         }
         return blocks;
     }

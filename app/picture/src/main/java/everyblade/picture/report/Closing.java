@@ -7,7 +7,7 @@ import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
-import everyblade.picture.report.page.Words;
+import everyblade.picture.report.page.PageWords;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -99,19 +99,19 @@ final class Closing {
         if (list.any()) {
             blocks.addAll(open(list));
         } else {
-            blocks.add(new Block.Paragraph(Words.of(
+            blocks.add(new Block.Paragraph(PageWords.of(
                     behind.any() ? "Nothing is open. Behind that stand: " + behind.told() + "." : "Nothing is open.")));
         }
         if (!list.told().isEmpty()) {
             blocks.add(new Block.Heading(2, "Not open, or no longer"));
-            list.told().forEach(item -> blocks.add(new Block.Item(Words.of(item.line()))));
+            list.told().forEach(item -> blocks.add(new Block.Item(PageWords.of(item.line()))));
         }
         return blocks;
     }
 
     private static List<Block> open(ClosingList list) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Paragraph(Words.of("Everything that is still open, what can do most harm first: "
+        blocks.add(new Block.Paragraph(PageWords.of("Everything that is still open, what can do most harm first: "
                 + counts(list) + ". As long as anything is here, every page of a report says INCOMPLETE.")));
         List<List<Cell>> rows = list.items().stream()
                 .filter(item -> item.kind() != Kind.GAP)
@@ -131,14 +131,15 @@ final class Closing {
 
     private static List<Cell> row(OpenItem item) {
         boolean harmful = Set.of(Kind.TIP, Kind.TOOL, Kind.LOST, Kind.OPENING).contains(item.kind());
-        Cell what = Cell.of(harmful ? Words.alert(item.what()) : Words.of(item.what()), Words.faint(item.where()));
+        Cell what = Cell.of(
+                harmful ? PageWords.alert(item.what()) : PageWords.of(item.what()), PageWords.faint(item.where()));
         return List.of(
-                Cell.of(Words.faint(item.kind().word())),
+                Cell.of(PageWords.faint(item.kind().word())),
                 item.where().isEmpty() ? Cell.of(what.lines().get(0)) : what,
                 item.opened()
                         .map(entry -> Cell.of(
-                                Words.of("entry " + entry.number() + ", " + entry.by()),
-                                Words.faint(Telling.minute(entry.at()))))
+                                PageWords.of("entry " + entry.number() + ", " + entry.by()),
+                                PageWords.faint(Telling.minute(entry.at()))))
                         .orElse(Cell.of("")),
                 Cell.of(item.toDo()));
     }

@@ -4,7 +4,7 @@ import everyblade.core.entry.Zoning;
 import everyblade.picture.paint.OutlinedWords;
 import everyblade.picture.paint.SceneFont;
 import everyblade.picture.report.page.Block;
-import everyblade.picture.report.page.Words;
+import everyblade.picture.report.page.PageWords;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -43,10 +43,11 @@ final class ContactSheet {
         List<Block> blocks = new ArrayList<>();
         Font letters = SceneFont.font();
         blocks.add(new Block.Heading(2, "Contact sheet"));
-        blocks.add(new Block.Paragraph(Words.of("Each picture with the view in use, the shaft angle and the most likely"
-                + " blade when it was taken, told from the times of the entries; what a person entered goes before it."
-                + " The small grid is the blade unrolled: the pressure side, then the suction side, the root below; the"
-                + " zone named is black.")));
+        blocks.add(new Block.Paragraph(
+                PageWords.of("Each picture with the view in use, the shaft angle and the most likely"
+                        + " blade when it was taken, told from the times of the entries; what a person entered goes before it."
+                        + " The small grid is the blade unrolled: the pressure side, then the suction side, the root below; the"
+                        + " zone named is black.")));
         for (int first = 0; first < photos.size(); first += ACROSS) {
             List<PlacedPhoto> row = photos.subList(first, Math.min(photos.size(), first + ACROSS));
             blocks.add(new Block.Drawing(WIDTH, HEIGHT, graphics -> {

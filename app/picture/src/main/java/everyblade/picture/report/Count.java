@@ -7,7 +7,7 @@ import everyblade.core.turning.TakenAsExact;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
-import everyblade.picture.report.page.Words;
+import everyblade.picture.report.page.PageWords;
 import everyblade.spi.Row;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,7 +22,7 @@ final class Count {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "Is the count sound?"));
         blocks.add(verdict(job));
-        TakenAsExact.told(job.situation()).ifPresent(told -> blocks.add(new Block.Paragraph(Words.of(told))));
+        TakenAsExact.told(job.situation()).ifPresent(told -> blocks.add(new Block.Paragraph(PageWords.of(told))));
         blocks.add(new Block.Heading(2, "Known parts at the reference"));
         blocks.add(identifications(job));
         blocks.add(new Block.Heading(2, "Slips, pauses and hand-overs"));
@@ -32,7 +32,7 @@ final class Count {
                 .map(row -> row.row().id())
                 .collect(Collectors.joining(", "));
         if (!uncounted.isEmpty()) {
-            blocks.add(new Block.Paragraph(Words.of(
+            blocks.add(new Block.Paragraph(PageWords.of(
                     "No part was ever identified, so nothing that was watched counts, in: " + uncounted + ".")));
         }
         return blocks;
@@ -44,27 +44,28 @@ final class Count {
         List<CountError> large = errors.stream()
                 .filter(error -> error.outside() && !error.lost())
                 .toList();
-        List<Words> lines = new ArrayList<>();
+        List<PageWords> lines = new ArrayList<>();
         for (CountError error : lost) {
             if (error.unlogged()) {
-                lines.add(Words.of("At entry " + error.entry() + ", row " + error.row() + " stood elsewhere than entry "
-                        + error.since()
-                        + " left it, with no turning entered between: turned unlogged, it seems. What was"
-                        + " seen before stays as it is."));
+                lines.add(PageWords.of(
+                        "At entry " + error.entry() + ", row " + error.row() + " stood elsewhere than entry "
+                                + error.since()
+                                + " left it, with no turning entered between: turned unlogged, it seems. What was"
+                                + " seen before stays as it is."));
                 continue;
             }
-            lines.add(Words.alert("The count was lost between entries " + error.since() + " and " + error.entry()
+            lines.add(PageWords.alert("The count was lost between entries " + error.since() + " and " + error.entry()
                     + ", row " + error.row() + ", by about "
                     + Telling.count((int) error.airfoils(), airfoil(job, error))
                     + ". What was watched between them is only maybe seen until it is seen again."));
         }
         for (CountError error : large) {
-            lines.add(Words.of("Between entries " + error.since() + " and " + error.entry() + ", row " + error.row()
+            lines.add(PageWords.of("Between entries " + error.since() + " and " + error.entry() + ", row " + error.row()
                     + ", counted and seen angle differ by more than the stated errors allow for, but by less than half"
                     + " a pitch: the stated errors are too small."));
         }
         if (lines.isEmpty()) {
-            lines.add(Words.of(
+            lines.add(PageWords.of(
                     errors.isEmpty()
                             ? "No count was ever closed on a known part, so nothing here can show whether it"
                                     + " is right."
@@ -86,18 +87,18 @@ final class Count {
     private static Block identifications(Reported job) {
         List<List<Cell>> rows = new ArrayList<>();
         for (Logged logged : job.counting()) {
-            List<Words> found = found(job, logged.number());
+            List<PageWords> found = found(job, logged.number());
             if (identifies(logged.entry()) || !found.isEmpty()) {
                 rows.add(List.of(
                         Cell.of("" + logged.number()),
                         Cell.of(Telling.minute(logged.at())),
                         Cell.of(logged.text()),
                         Cell.of(job.rowInView(logged.number()).orElse("–")),
-                        found.isEmpty() ? Cell.of(Words.faint("nothing to compare with")) : new Cell(found)));
+                        found.isEmpty() ? Cell.of(PageWords.faint("nothing to compare with")) : new Cell(found)));
             }
         }
         if (rows.isEmpty()) {
-            return new Block.Paragraph(Words.of("None was entered."));
+            return new Block.Paragraph(PageWords.of("None was entered."));
         }
         return new Block.Table(
                 List.of(
@@ -110,12 +111,12 @@ final class Count {
     }
 
     /** What an entry found; the two ends of a round mostly find the same, which is told once. */
-    private static List<Words> found(Reported job, int entry) {
+    private static List<PageWords> found(Reported job, int entry) {
         return job.situation().countErrors().stream()
                 .filter(error -> error.entry() == entry)
                 .map(error -> {
                     String told = Telling.countError(error, row(job, error));
-                    return error.lost() && !error.unlogged() ? Words.alert(told) : Words.of(told);
+                    return error.lost() && !error.unlogged() ? PageWords.alert(told) : PageWords.of(told);
                 })
                 .distinct()
                 .toList();
@@ -132,13 +133,13 @@ final class Count {
             if (!follows.isEmpty()) {
                 rows.add(List.of(
                         Cell.of("" + logged.number()),
-                        Cell.of(Words.of(Telling.minute(logged.at())), Words.of(logged.by())),
+                        Cell.of(PageWords.of(Telling.minute(logged.at())), PageWords.of(logged.by())),
                         Cell.of(logged.text()),
                         Cell.of(follows)));
             }
         }
         if (rows.isEmpty()) {
-            return new Block.Paragraph(Words.of("None was entered."));
+            return new Block.Paragraph(PageWords.of("None was entered."));
         }
         return new Block.Table(
                 List.of(

@@ -4,7 +4,7 @@ import everyblade.core.entry.Entry;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
-import everyblade.picture.report.page.Words;
+import everyblade.picture.report.page.PageWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,15 +28,16 @@ final class Eyesight {
                 row -> Integer.parseInt(row.get(0).lines().get(0).text())));
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "How well it could be seen"));
-        blocks.add(new Block.Paragraph(Words.of("What is computed as seen is fine enough for the detail that the task"
-                + " asks for, and never finer than the test target of the day showed. On dirty or oily surfaces less is"
-                + " found than on clean ones; no number here allows for that.")));
+        blocks.add(
+                new Block.Paragraph(PageWords.of("What is computed as seen is fine enough for the detail that the task"
+                        + " asks for, and never finer than the test target of the day showed. On dirty or oily surfaces less is"
+                        + " found than on clean ones; no number here allows for that.")));
         if (job.told(Entry.Proof.class).isEmpty()) {
-            blocks.add(
-                    new Block.Item(Words.of("No test target was entered, so the scope is taken as its model states.")));
+            blocks.add(new Block.Item(
+                    PageWords.of("No test target was entered, so the scope is taken as its model states.")));
         }
         if (job.told(Entry.Condition.class).isEmpty()) {
-            blocks.add(new Block.Item(Words.of("How the surfaces were was not entered.")));
+            blocks.add(new Block.Item(PageWords.of("How the surfaces were was not entered.")));
         }
         if (!rows.isEmpty()) {
             blocks.add(new Block.Table(

@@ -9,15 +9,15 @@ import everyblade.core.gap.GapText;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Seat;
-import everyblade.picture.Figures;
 import everyblade.picture.MapWords;
+import everyblade.picture.ShareFigures;
 import everyblade.picture.Terms;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
 import everyblade.picture.report.page.Margins;
+import everyblade.picture.report.page.PageWords;
 import everyblade.picture.report.page.Pages;
-import everyblade.picture.report.page.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -55,27 +55,28 @@ public final class HandoverPdf {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "Hand-over"));
         blocks.add(new Block.Framed(List.of(
-                Words.strong("First: bring a blade that is surely known to the reference, and say here N."),
-                Words.of("After a takeover nothing new counts as surely seen until then. Go back over the last three"
-                        + " steps before going on."))));
+                PageWords.strong("First: bring a blade that is surely known to the reference, and say here N."),
+                PageWords.of(
+                        "After a takeover nothing new counts as surely seen until then. Go back over the last three"
+                                + " steps before going on."))));
         blocks.add(new Block.Heading(2, "Where everything is"));
         blocks.add(new Block.Table(List.of(Column.of("", 1.2), Column.of("", 4)), places(job)));
         blocks.add(new Block.Heading(2, "What was seen"));
         for (Basis basis : Basis.values()) {
             if (job.coverage().tally(basis).cells() > 0) {
-                Figures figures = new Figures(job.coverage().headline(basis), MapWords.ENGLISH);
-                blocks.add(new Block.Item(Words.of(basis.word() + ": " + figures.line())));
+                ShareFigures figures = new ShareFigures(job.coverage().headline(basis), MapWords.ENGLISH);
+                blocks.add(new Block.Item(PageWords.of(basis.word() + ": " + figures.line())));
             }
         }
         blocks.add(new Block.Item(
-                Words.of(Terms.of(job.coverage(), MapWords.ENGLISH).line())));
+                PageWords.of(Terms.of(job.coverage(), MapWords.ENGLISH).line())));
         blocks.add(new Block.Heading(2, "The last three steps done"));
         blocks.add(steps(job));
         blocks.add(new Block.Heading(2, "Next"));
         blocks.addAll(next(job));
         blocks.addAll(Closing.of(job.closing()));
         blocks.add(new Block.Heading(2, "Accepted"));
-        blocks.add(new Block.Paragraph(Words.of("Whoever goes on says so in the record as well: takeover NAME.")));
+        blocks.add(new Block.Paragraph(PageWords.of("Whoever goes on says so in the record as well: takeover NAME.")));
         blocks.add(new Block.Table(
                 List.of(
                         Column.of("", 1.2),
@@ -88,7 +89,7 @@ public final class HandoverPdf {
 
     private static List<Cell> sign(String role) {
         Cell blank = Cell.of("");
-        return List.of(Cell.of(Words.faint(role), Words.of(" ")), blank, blank, blank);
+        return List.of(Cell.of(PageWords.faint(role), PageWords.of(" ")), blank, blank, blank);
     }
 
     private static List<List<Cell>> places(Reported job) {
@@ -104,7 +105,7 @@ public final class HandoverPdf {
     }
 
     private static List<Cell> row(String label, String value) {
-        return List.of(Cell.of(Words.faint(label)), Cell.of(value));
+        return List.of(Cell.of(PageWords.faint(label)), Cell.of(value));
     }
 
     /** A port that is shut again has no scope in it, whatever view was the last one. */
@@ -160,7 +161,7 @@ public final class HandoverPdf {
                         Cell.of(logged.text())))
                 .toList();
         return rows.isEmpty()
-                ? new Block.Paragraph(Words.of("Nothing was done yet."))
+                ? new Block.Paragraph(PageWords.of("Nothing was done yet."))
                 : new Block.Table(
                         List.of(Column.of("entry", 0.6), Column.of("when (UTC), by", 2), Column.of("what", 5)), rows);
     }
@@ -174,11 +175,12 @@ public final class HandoverPdf {
                 .orElseGet(() -> job.gaps().stream().map(GapText::of).toList());
         List<Block> blocks = new ArrayList<>();
         if (gaps.isEmpty()) {
-            blocks.add(new Block.Item(Words.of(Remaining.nothing(job) + " Close up by the list below.")));
+            blocks.add(new Block.Item(PageWords.of(Remaining.nothing(job) + " Close up by the list below.")));
         }
-        gaps.stream().limit(MOST_GAPS).forEach(gap -> blocks.add(new Block.Item(Words.of(gap))));
+        gaps.stream().limit(MOST_GAPS).forEach(gap -> blocks.add(new Block.Item(PageWords.of(gap))));
         if (gaps.size() > MOST_GAPS) {
-            blocks.add(new Block.Item(Words.strong("and " + (gaps.size() - MOST_GAPS) + " more: everyblade gaps JOB")));
+            blocks.add(new Block.Item(
+                    PageWords.strong("and " + (gaps.size() - MOST_GAPS) + " more: everyblade gaps JOB")));
         }
         return blocks;
     }

@@ -8,7 +8,7 @@ import everyblade.core.finding.Verdict;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
-import everyblade.picture.report.page.Words;
+import everyblade.picture.report.page.PageWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,23 +29,23 @@ final class Judged {
     }
 
     /** In a word, such as {@code beyond the limits}. */
-    static Words verdict(Verdict verdict) {
-        return verdict == Verdict.WITHIN ? Words.of(verdict.words()) : Words.alert(verdict.words());
+    static PageWords verdict(Verdict verdict) {
+        return verdict == Verdict.WITHIN ? PageWords.of(verdict.words()) : PageWords.alert(verdict.words());
     }
 
     /** What comes of a finding, for the table of findings. */
     static Cell outcome(Reported job, int entry) {
-        List<Words> lines = new ArrayList<>();
+        List<PageWords> lines = new ArrayList<>();
         Optional<Judgement> judgement = job.judgement(entry);
         judgement.ifPresent(known -> {
             lines.add(verdict(known.verdict()));
-            known.decisive().ifPresent(ruling -> lines.add(Words.of(ruling.outcome())));
+            known.decisive().ifPresent(ruling -> lines.add(PageWords.of(ruling.outcome())));
         });
         Optional.ofNullable(job.situation().ledger().outcomes().get(entry))
                 .map(job::entry)
-                .ifPresent(settled -> lines.add(Words.of("entry " + settled.number() + ", " + settled.by() + ": "
+                .ifPresent(settled -> lines.add(PageWords.of("entry " + settled.number() + ", " + settled.by() + ": "
                         + ((everyblade.core.entry.Entry.Settle) settled.entry()).reason())));
-        return lines.isEmpty() ? Cell.of(Words.alert("no outcome")) : Cell.of(lines.toArray(Words[]::new));
+        return lines.isEmpty() ? Cell.of(PageWords.alert("no outcome")) : Cell.of(lines.toArray(PageWords[]::new));
     }
 
     /** Every rule that is on a finding, with its figures. */
@@ -55,7 +55,7 @@ final class Judged {
         }
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(2, "What the entered limits say"));
-        blocks.add(new Block.Paragraph(Words.of("Limits: "
+        blocks.add(new Block.Paragraph(PageWords.of("Limits: "
                 + source(job.exhibits().limits().get())
                 + ". A size is within a limit only if it is so in spite of its uncertainty, and beyond it only if it is"
                 + " so in spite of it (ISO 14253-1); the guard is how near it may come. What is beyond one step of a"

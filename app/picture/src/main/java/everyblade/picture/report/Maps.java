@@ -4,15 +4,15 @@ import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
 import everyblade.picture.Facing;
-import everyblade.picture.Figures;
 import everyblade.picture.MapWords;
 import everyblade.picture.PageScenes;
+import everyblade.picture.ShareFigures;
 import everyblade.picture.chart.AirfoilChart;
 import everyblade.picture.chart.ShareChart;
 import everyblade.picture.chart.Timeline;
 import everyblade.picture.paint.ScenePainter;
 import everyblade.picture.report.page.Block;
-import everyblade.picture.report.page.Words;
+import everyblade.picture.report.page.PageWords;
 import everyblade.picture.scene.Scene;
 import everyblade.picture.scene.Theme;
 import java.util.ArrayList;
@@ -44,13 +44,13 @@ final class Maps {
                     2,
                     scene.title().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
                             + scene.title().substring(1)));
-            blocks.add(new Block.Paragraph(Words.of(what)));
+            blocks.add(new Block.Paragraph(PageWords.of(what)));
             blocks.add(drawing(painter, scene));
             blocks.add(new Block.NewPage());
         }
         for (RowCoverage row : watched(job)) {
             blocks.add(new Block.Heading(2, Telling.row(row.row())));
-            blocks.add(new Block.Paragraph(Words.of(summary(row))));
+            blocks.add(new Block.Paragraph(PageWords.of(summary(row))));
             blocks.add(drawing(painter, PageScenes.row(job.coverage(), row.row().id(), Facing.AFT_LOOKING_FORWARD)));
             blocks.add(new Block.NewPage());
         }
@@ -73,7 +73,7 @@ final class Maps {
     private static String summary(RowCoverage row) {
         Tally tally = tally(row);
         return Telling.count(row.row().count(), row.row().kind().airfoil()) + ": "
-                + new Figures(row.headline(), MapWords.ENGLISH).line() + ". Of " + tally.cells() + " cells "
+                + new ShareFigures(row.headline(), MapWords.ENGLISH).line() + ". Of " + tally.cells() + " cells "
                 + tally.seen() + " seen, " + tally.part() + " in part, of these " + tally.glimpsed()
                 + " only a glimpse, "
                 + tally.maybe() + " maybe, " + tally.unseen() + " not seen, of these " + tally.noAccess()
@@ -94,16 +94,17 @@ final class Maps {
         blocks.add(new Block.Heading(2, "Share seen, against time"));
         Timeline timeline = Timeline.of(job.fold(), job.coverage());
         if (timeline.takesTime()) {
-            blocks.add(new Block.Paragraph(Words.of("Of all cells, as the record stood after each entry, void entries"
-                    + " left out; of the rows that are "
-                    + job.coverage().leading().word()
-                    + ". It can fall where a later entry shows that the count was lost.")));
+            blocks.add(
+                    new Block.Paragraph(PageWords.of("Of all cells, as the record stood after each entry, void entries"
+                            + " left out; of the rows that are "
+                            + job.coverage().leading().word()
+                            + ". It can fall where a later entry shows that the count was lost.")));
             blocks.add(new Block.Drawing(
                     CHART_WIDTH,
                     SHARE_HEIGHT,
                     graphics -> ShareChart.paint(timeline, graphics, CHART_WIDTH, SHARE_HEIGHT)));
         } else {
-            blocks.add(new Block.Paragraph(Words.of("All entries bear the same time, so there is no chart.")));
+            blocks.add(new Block.Paragraph(PageWords.of("All entries bear the same time, so there is no chart.")));
         }
         blocks.add(new Block.Heading(2, "Cells of each part"));
         List<RowCoverage> watched = watched(job);
@@ -112,7 +113,7 @@ final class Maps {
                 .map(row -> row.row().id())
                 .filter(id -> !drawn.contains(id))
                 .collect(Collectors.joining(", "));
-        blocks.add(new Block.Paragraph(Words.of("One bar for each part; the whole height is all its cells."
+        blocks.add(new Block.Paragraph(PageWords.of("One bar for each part; the whole height is all its cells."
                 + (unwatched.isEmpty() ? "" : " Not drawn, for nothing of them was seen: " + unwatched + "."))));
         for (RowCoverage row : watched) {
             boolean legend = row.equals(watched.get(0));

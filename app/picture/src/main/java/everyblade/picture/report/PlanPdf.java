@@ -7,8 +7,8 @@ import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
 import everyblade.picture.report.page.Margins;
+import everyblade.picture.report.page.PageWords;
 import everyblade.picture.report.page.Pages;
-import everyblade.picture.report.page.Words;
 import everyblade.spi.EngineModel;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -51,16 +51,17 @@ public final class PlanPdf {
 
     private static List<Block> blocks(EngineModel model, Plan plan, List<OutOfReach> outOfReach) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Paragraph(Words.strong(OutlineWords.effort(plan) + ".")));
+        blocks.add(new Block.Paragraph(PageWords.strong(OutlineWords.effort(plan) + ".")));
         List<List<Cell>> rows = new ArrayList<>();
         List<Outline.Visit> visits = Outline.of(plan).visits();
         boolean each = visits.stream().mapToInt(visit -> visit.stops().size()).sum() <= MOST_LINES;
         for (Outline.Visit visit : visits) {
-            List<Words> lines = new ArrayList<>(List.of(Words.strong(OutlineWords.port(model, visit))));
+            List<PageWords> lines = new ArrayList<>(List.of(PageWords.strong(OutlineWords.port(model, visit))));
             if (each) {
-                visit.stops().forEach(stop -> lines.add(Words.of(stop.view().id() + " – " + OutlineWords.stop(stop))));
+                visit.stops()
+                        .forEach(stop -> lines.add(PageWords.of(stop.view().id() + " – " + OutlineWords.stop(stop))));
             } else {
-                lines.add(Words.of(OutlineWords.views(visit)));
+                lines.add(PageWords.of(OutlineWords.views(visit)));
             }
             rows.add(List.of(
                     Cell.of("" + (rows.size() + 1)),
@@ -77,9 +78,9 @@ public final class PlanPdf {
                 rows));
         if (!outOfReach.isEmpty() && outOfReach.size() <= MOST_OUT_OF_REACH) {
             outOfReach.forEach(
-                    out -> blocks.add(new Block.Item(Words.of("out of reach: " + OutlineWords.outOfReach(out)))));
+                    out -> blocks.add(new Block.Item(PageWords.of("out of reach: " + OutlineWords.outOfReach(out)))));
         } else if (!outOfReach.isEmpty()) {
-            blocks.add(new Block.Item(Words.of("out of reach, cells by row: " + OutlineWords.outOfReach(outOfReach)
+            blocks.add(new Block.Item(PageWords.of("out of reach, cells by row: " + OutlineWords.outOfReach(outOfReach)
                     + "; everyblade plan says why")));
         }
         return blocks;

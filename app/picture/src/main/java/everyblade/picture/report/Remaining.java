@@ -13,7 +13,7 @@ import everyblade.core.turning.Remark;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
-import everyblade.picture.report.page.Words;
+import everyblade.picture.report.page.PageWords;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -28,7 +28,7 @@ final class Remaining {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "Gaps"));
         if (job.gaps().isEmpty()) {
-            blocks.add(new Block.Paragraph(Words.of(nothing(job))));
+            blocks.add(new Block.Paragraph(PageWords.of(nothing(job))));
             return blocks;
         }
         int cells = job.gaps().stream()
@@ -36,7 +36,7 @@ final class Remaining {
                 .sum();
         blocks.add(
                 new Block.Paragraph(
-                        Words.of(
+                        PageWords.of(
                                 Telling.count(job.gaps().size(), "gap") + ", "
                                         + Telling.count(cells, "cell")
                                         + " that the task asks for, and that are neither seen nor accepted as"
@@ -77,13 +77,13 @@ final class Remaining {
                     || entry instanceof Entry.Lost) {
                 rows.add(List.of(
                         Cell.of("" + logged.number()),
-                        Cell.of(Words.of(Telling.minute(logged.at())), Words.of(logged.by())),
+                        Cell.of(PageWords.of(Telling.minute(logged.at())), PageWords.of(logged.by())),
                         Cell.of(logged.text()),
                         settled(job, logged.number())));
             }
         }
         if (rows.isEmpty()) {
-            blocks.add(new Block.Paragraph(Words.of("None was entered.")));
+            blocks.add(new Block.Paragraph(PageWords.of("None was entered.")));
         } else {
             blocks.add(new Block.Table(
                     List.of(
@@ -98,12 +98,12 @@ final class Remaining {
 
     private static Cell settled(Reported job, int number) {
         if (job.situation().ledger().questions().containsKey(number)) {
-            return Cell.of(Words.alert("OPEN"));
+            return Cell.of(PageWords.alert("OPEN"));
         }
         return job.told(Entry.Settle.class).stream()
                 .filter(settle -> settle.entry().entry().value() == number)
                 .findFirst()
-                .map(settle -> Cell.of(Words.of("entry " + settle.logged().number() + ", "
+                .map(settle -> Cell.of(PageWords.of("entry " + settle.logged().number() + ", "
                         + settle.logged().by() + ": " + settle.entry().reason())))
                 .orElse(Cell.of(""));
     }
@@ -132,8 +132,8 @@ final class Remaining {
                     Cell.of("" + remark.entry()),
                     Cell.of(Telling.row(row.row())),
                     Cell.of(
-                            Words.of(Telling.airfoils(row.row(), remark) + ", " + Telling.zones(row, remark)),
-                            Words.faint(acceptance.told())),
+                            PageWords.of(Telling.airfoils(row.row(), remark) + ", " + Telling.zones(row, remark)),
+                            PageWords.faint(acceptance.told())),
                     Cell.of(((Entry.NoAccess) logged.entry()).reason()),
                     Cell.of(logged.by())));
         }
@@ -141,7 +141,7 @@ final class Remaining {
         blocks.add(new Block.Heading(2, "Accepted as not seen"));
         blocks.add(
                 rows.isEmpty()
-                        ? new Block.Paragraph(Words.of("Nobody accepted anything as not seen."))
+                        ? new Block.Paragraph(PageWords.of("Nobody accepted anything as not seen."))
                         : new Block.Table(
                                 List.of(
                                         Column.of("entry", 0.7),
@@ -163,11 +163,11 @@ final class Remaining {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(2, "Not asked for"));
         if (job.situation().ledger().asked().isEmpty()) {
-            blocks.add(new Block.Paragraph(Words.of("The task asks for every part of every row.")));
+            blocks.add(new Block.Paragraph(PageWords.of("The task asks for every part of every row.")));
         }
         job.situation().ledger().asked().forEach((id, zones) -> {
             RowCoverage row = job.coverage().row(id);
-            blocks.add(new Block.Item(Words.of("of " + Telling.row(row.row()) + " the task asks only for "
+            blocks.add(new Block.Item(PageWords.of("of " + Telling.row(row.row()) + " the task asks only for "
                     + GapText.zones(row.zoning(), zones) + "; shares are of everything all the same")));
         });
         return blocks;
@@ -183,7 +183,7 @@ final class Remaining {
         for (Remark remark : remarks) {
             RowCoverage row = job.coverage().row(remark.row());
             Entry.Saw saw = (Entry.Saw) job.entry(remark.entry()).entry();
-            blocks.add(new Block.Item(Words.of("entry " + remark.entry() + ": " + Telling.row(row.row()) + ", "
+            blocks.add(new Block.Item(PageWords.of("entry " + remark.entry() + ": " + Telling.row(row.row()) + ", "
                     + Telling.airfoils(row.row(), remark) + ", " + Telling.zones(row, remark) + ", picture "
                     + saw.file().value())));
         }

@@ -35,7 +35,7 @@ public record ReportFacts(
         String head,
         List<String> doubts,
         List<ReviewRemark> review,
-        List<Signed> signatures) {
+        List<SignedAccount> signatures) {
 
     /** Of a record that nothing is wrong with, and nobody reviewed or signed. */
     public ReportFacts(

@@ -80,7 +80,7 @@ public final class ReportPdf {
     }
 
     private static List<Block> blocks(Reported job) {
-        List<Block> blocks = new ArrayList<>(Answer.of(job));
+        List<Block> blocks = new ArrayList<>(FirstPage.of(job));
         blocks.add(new Block.NewPage());
         blocks.addAll(Maps.maps(job));
         blocks.add(new Block.NewPage());
@@ -88,7 +88,7 @@ public final class ReportPdf {
         blocks.addAll(Maps.charts(job));
         blocks.addAll(Closing.of(job.closing()));
         blocks.addAll(Remaining.gaps(job));
-        blocks.addAll(Findings.of(job));
+        blocks.addAll(FindingPages.of(job));
         blocks.addAll(Since.of(job));
         blocks.addAll(Remaining.questions(job));
         blocks.addAll(Reviewed.of(job));

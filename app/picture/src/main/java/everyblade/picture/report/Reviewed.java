@@ -1,12 +1,12 @@
 package everyblade.picture.report;
 
-import everyblade.core.finding.review.Place;
 import everyblade.core.finding.review.Question;
 import everyblade.core.finding.review.ReviewRemark;
+import everyblade.core.finding.review.ReviewedPlace;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
-import everyblade.picture.report.page.Words;
+import everyblade.picture.report.page.PageWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,7 +25,7 @@ final class Reviewed {
         for (ReviewRemark remark : remarks) {
             rows.add(List.of(
                     Cell.of("" + remark.number()),
-                    Cell.of(Words.of(Telling.minute(remark.at())), Words.of(remark.by())),
+                    Cell.of(PageWords.of(Telling.minute(remark.at())), PageWords.of(remark.by())),
                     Cell.of("" + remark.entries()),
                     said(remark),
                     questions.stream()
@@ -36,9 +36,10 @@ final class Reviewed {
         }
         return List.of(
                 new Block.Heading(1, "Review"),
-                new Block.Paragraph(Words.of("What reviewers said of this record, kept beside it under their own names."
-                        + " What they still wanted to see was said before they were shown what the technician makes of"
-                        + " it, if it stands before that in this list.")),
+                new Block.Paragraph(
+                        PageWords.of("What reviewers said of this record, kept beside it under their own names."
+                                + " What they still wanted to see was said before they were shown what the technician makes of"
+                                + " it, if it stands before that in this list.")),
                 new Block.Table(
                         List.of(
                                 Column.of("no.", 0.5),
@@ -58,8 +59,8 @@ final class Reviewed {
             case WITHDRAWN -> "takes question " + remark.of().orElse(0) + " back";
         };
         return remark.place()
-                .map(Place::words)
-                .map(place -> Cell.of(Words.of(words), Words.faint(place)))
+                .map(ReviewedPlace::words)
+                .map(place -> Cell.of(PageWords.of(words), PageWords.faint(place)))
                 .orElse(Cell.of(words));
     }
 
@@ -70,6 +71,6 @@ final class Reviewed {
         return question.answers().stream()
                 .reduce((earlier, later) -> later)
                 .map(answer -> Cell.of("entry " + answer.number() + ", " + answer.by() + ": " + answer.text()))
-                .orElse(Cell.of(Words.alert("OPEN")));
+                .orElse(Cell.of(PageWords.alert("OPEN")));
     }
 }

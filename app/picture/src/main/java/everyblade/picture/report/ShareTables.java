@@ -4,12 +4,12 @@ import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
 import everyblade.core.entry.ZoneSet;
-import everyblade.picture.Figures;
 import everyblade.picture.MapWords;
+import everyblade.picture.ShareFigures;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
-import everyblade.picture.report.page.Words;
+import everyblade.picture.report.page.PageWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,7 +27,7 @@ final class ShareTables {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "Coverage"));
         blocks.add(new Block.Paragraph(
-                Words.of("First what is left of the cells that these views can show, then how much of the"
+                PageWords.of("First what is left of the cells that these views can show, then how much of the"
                         + " surface is seen, then how much of it no view shows well enough; what is left and what no view shows is"
                         + " rounded up, what is seen down. Then cells counted; a cell is one zone of one blade, vane or sector."
                         + " Seen: surely in sight and watched. In part: not all of it, but as much as any view can show; a glimpse,"
@@ -53,20 +53,21 @@ final class ShareTables {
      * @param figures of it
      * @param cells of it, counted
      */
-    private record Line(Cell name, Figures figures, Tally cells) {}
+    private record Line(Cell name, ShareFigures figures, Tally cells) {}
 
     private static List<Line> lines(Reported job, List<RowCoverage> rows) {
         List<Line> lines = new ArrayList<>();
         for (RowCoverage row : rows) {
-            Words name = Words.of(Telling.row(row.row()));
-            Cell cell = job.situation().counting(row.row()) ? Cell.of(name) : Cell.of(name, Words.faint("no datum"));
-            lines.add(new Line(cell, new Figures(row.headline(), MapWords.ENGLISH), all(row)));
+            PageWords name = PageWords.of(Telling.row(row.row()));
+            Cell cell =
+                    job.situation().counting(row.row()) ? Cell.of(name) : Cell.of(name, PageWords.faint("no datum"));
+            lines.add(new Line(cell, new ShareFigures(row.headline(), MapWords.ENGLISH), all(row)));
         }
         for (Basis basis : Basis.values()) {
             Tally all = job.coverage().tally(basis);
             if (all.cells() > 0) {
-                Figures figures = new Figures(job.coverage().headline(basis), MapWords.ENGLISH);
-                lines.add(new Line(Cell.of(Words.strong("all rows, " + basis.word())), figures, all));
+                ShareFigures figures = new ShareFigures(job.coverage().headline(basis), MapWords.ENGLISH);
+                lines.add(new Line(Cell.of(PageWords.strong("all rows, " + basis.word())), figures, all));
             }
         }
         return lines;
@@ -88,9 +89,9 @@ final class ShareTables {
                 lines.stream()
                         .map(line -> List.of(
                                 line.name(),
-                                Cell.of(Words.strong(line.figures().left())),
-                                Cell.of(Words.strong(line.figures().seen())),
-                                Cell.of(Words.strong(line.figures().beyond())),
+                                Cell.of(PageWords.strong(line.figures().left())),
+                                Cell.of(PageWords.strong(line.figures().seen())),
+                                Cell.of(PageWords.strong(line.figures().beyond())),
                                 Cell.of("" + line.cells().cells()),
                                 Cell.of("" + line.cells().seen()),
                                 Cell.of("" + line.cells().part()),
@@ -163,7 +164,7 @@ final class ShareTables {
             List<Cell> line = new ArrayList<>();
             line.add(Cell.of(Telling.row(row.row())));
             bandsOf.apply(row).values().forEach(zones -> {
-                line.add(Cell.of(new Figures(row.headline(zones), MapWords.ENGLISH).brief()));
+                line.add(Cell.of(new ShareFigures(row.headline(zones), MapWords.ENGLISH).brief()));
             });
             lines.add(line);
         }

@@ -1,7 +1,7 @@
 package everyblade.picture.report;
 
 import everyblade.picture.report.page.Block.Cell;
-import everyblade.picture.report.page.Words;
+import everyblade.picture.report.page.PageWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,30 +11,30 @@ final class Signing {
     private Signing() {}
 
     /** A line for each signature; one that counts for nothing, or does not cover all, or sends back, must not be overlooked. */
-    static List<Words> lines(List<Signed> signatures) {
+    static List<PageWords> lines(List<SignedAccount> signatures) {
         return signatures.stream().map(Signing::line).toList();
     }
 
-    private static Words line(Signed signed) {
+    private static PageWords line(SignedAccount signed) {
         String begins = "Signature " + signed.number() + ": ";
         if (!signed.wrong().isEmpty()) {
-            return Words.alert(begins + "counts for nothing: " + String.join("; ", signed.wrong()) + ".");
+            return PageWords.alert(begins + "counts for nothing: " + String.join("; ", signed.wrong()) + ".");
         }
         String who = begins + signed.told() + " " + signed.name()
                 + signed.licence().map(licence -> ", " + licence).orElse("")
                 + signed.at().map(at -> ", " + Telling.minute(at) + " UTC").orElse("")
                 + signed.because().map(why -> ", because " + why).orElse("") + "; ";
         if (signed.after() > 0) {
-            return Words.alert(who + "it covers the first " + Telling.count(signed.covers(), "entry") + ", and "
+            return PageWords.alert(who + "it covers the first " + Telling.count(signed.covers(), "entry") + ", and "
                     + Telling.count(signed.after(), "entry") + " came after it.");
         }
         return signed.because().isPresent()
-                ? Words.alert(who + "it covers every entry.")
-                : Words.of(who + "it covers every entry.");
+                ? PageWords.alert(who + "it covers every entry.")
+                : PageWords.of(who + "it covers every entry.");
     }
 
     /** One row for each signature, and a blank one for each role that nobody signed in. */
-    static List<List<Cell>> rows(List<Signed> signatures) {
+    static List<List<Cell>> rows(List<SignedAccount> signatures) {
         List<List<Cell>> rows = new ArrayList<>();
         signatures.forEach(signed -> rows.add(row(signed)));
         if (none(signatures, true)) {
@@ -46,35 +46,35 @@ final class Signing {
         return rows;
     }
 
-    private static boolean none(List<Signed> signatures, boolean inspector) {
+    private static boolean none(List<SignedAccount> signatures, boolean inspector) {
         return signatures.stream()
                 .noneMatch(signed ->
                         signed.inspector() == inspector && signed.wrong().isEmpty());
     }
 
-    private static List<Cell> row(Signed signed) {
+    private static List<Cell> row(SignedAccount signed) {
         if (!signed.wrong().isEmpty()) {
             return List.of(
-                    Cell.of(Words.struck(signed.told())),
-                    Cell.of(Words.struck(signed.name())),
+                    Cell.of(PageWords.struck(signed.told())),
+                    Cell.of(PageWords.struck(signed.name())),
                     Cell.of(""),
-                    Cell.of(Words.alert("signature " + signed.number() + " counts for nothing")),
+                    Cell.of(PageWords.alert("signature " + signed.number() + " counts for nothing")),
                     Cell.of(""));
         }
         return List.of(
-                Cell.of(Words.faint(signed.told())),
+                Cell.of(PageWords.faint(signed.told())),
                 Cell.of(signed.name()),
-                Cell.of(signed.licence().map(Words::of).orElse(Words.alert("not stated"))),
+                Cell.of(signed.licence().map(PageWords::of).orElse(PageWords.alert("not stated"))),
                 Cell.of(
-                        Words.of("no. " + signed.number() + ", key " + signed.shortKey()),
+                        PageWords.of("no. " + signed.number() + ", key " + signed.shortKey()),
                         signed.after() == 0
-                                ? Words.faint("covers every entry")
-                                : Words.alert(Telling.count(signed.after(), "entry") + " after it")),
+                                ? PageWords.faint("covers every entry")
+                                : PageWords.alert(Telling.count(signed.after(), "entry") + " after it")),
                 Cell.of(signed.at().map(Telling::minute).orElse("")));
     }
 
     private static List<Cell> blank(String role) {
         Cell blank = Cell.of("");
-        return List.of(Cell.of(Words.faint(role), Words.of(" ")), blank, blank, blank, blank);
+        return List.of(Cell.of(PageWords.faint(role), PageWords.of(" ")), blank, blank, blank, blank);
     }
 }

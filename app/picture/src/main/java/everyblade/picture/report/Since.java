@@ -15,7 +15,7 @@ import everyblade.picture.chart.TrendChart;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
-import everyblade.picture.report.page.Words;
+import everyblade.picture.report.page.PageWords;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -41,7 +41,7 @@ final class Since {
         Optional<Usage.Run> run = Usage.of(job.fold()).since(Usage.of(last.fold()));
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "Since the last record"));
-        blocks.add(new Block.Paragraph(Words.of("Compared with the record that was started "
+        blocks.add(new Block.Paragraph(PageWords.of("Compared with the record that was started "
                 + Telling.minute(last.at()) + " UTC, whose last line has the hash " + last.head() + ". "
                 + run.map(known -> "Run since: " + told(known) + ".")
                         .orElse("What was run since is not stated in both records, so growth is told without a rate.")
@@ -70,12 +70,12 @@ final class Since {
                         Cell.of(growth.dimension().word()),
                         Cell.of(size(growth.then())),
                         Cell.of(size(growth.now())),
-                        Cell.of(Words.of(signed(growth.amount())), trend(growth)),
+                        Cell.of(PageWords.of(signed(growth.amount())), trend(growth)),
                         Cell.of(run.map(known -> rate(growth, known)).orElse("–"))));
             }
         }
         if (rows.isEmpty()) {
-            return List.of(new Block.Paragraph(Words.of("No finding with a size is in both records.")));
+            return List.of(new Block.Paragraph(PageWords.of("No finding with a size is in both records.")));
         }
         String per = run.map(known -> "per 100 " + known.interval().name().toLowerCase(Locale.ROOT))
                 .orElse("rate");
@@ -111,10 +111,10 @@ final class Since {
         return length.text(LengthUnit.MM, DECIMALS).replace(" mm", "");
     }
 
-    private static Words trend(Growth growth) {
+    private static PageWords trend(Growth growth) {
         return growth.trend() == Trend.GROWN
-                ? Words.alert(growth.trend().words())
-                : Words.faint(growth.trend().words());
+                ? PageWords.alert(growth.trend().words())
+                : PageWords.faint(growth.trend().words());
     }
 
     private static String rate(Growth growth, Usage.Run run) {
@@ -181,8 +181,8 @@ final class Since {
         }
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(2, heading));
-        findings.forEach(finding ->
-                blocks.add(new Block.Item(Words.of(what(job, finding) + " (" + entry + " " + finding.entry() + ")"))));
+        findings.forEach(finding -> blocks.add(
+                new Block.Item(PageWords.of(what(job, finding) + " (" + entry + " " + finding.entry() + ")"))));
         return blocks;
     }
 
@@ -194,9 +194,9 @@ final class Since {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(2, "Not seen last time either"));
         if (twice.isEmpty()) {
-            blocks.add(new Block.Paragraph(Words.of("Nothing that is left now was left last time.")));
+            blocks.add(new Block.Paragraph(PageWords.of("Nothing that is left now was left last time.")));
         }
-        twice.forEach(gap -> blocks.add(new Block.Item(Words.alert(gap))));
+        twice.forEach(gap -> blocks.add(new Block.Item(PageWords.alert(gap))));
         return blocks;
     }
 }

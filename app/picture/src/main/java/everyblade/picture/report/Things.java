@@ -5,7 +5,7 @@ import everyblade.core.turning.Logged;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
-import everyblade.picture.report.page.Words;
+import everyblade.picture.report.page.PageWords;
 import everyblade.spi.Port;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,7 +20,7 @@ final class Things {
     static List<Block> of(Reported job) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, "Openings and tools"));
-        blocks.add(new Block.Paragraph(Words.of("Counted out and in by name, as entered. What is not named here was"
+        blocks.add(new Block.Paragraph(PageWords.of("Counted out and in by name, as entered. What is not named here was"
                 + " not entered; count what is in the hand against this list before anyone motors or starts.")));
         blocks.addAll(table("Openings", "opened", "shut", passages(job, true), job));
         blocks.addAll(table("Tools, lights and plugs", "out", "back", passages(job, false), job));
@@ -29,7 +29,8 @@ final class Things {
             int number = each.logged().number();
             boolean open = job.situation().ledger().questions().containsKey(number);
             String words = each.entry().tool().value() + " is said to be lost (entry " + number + ")";
-            blocks.add(new Block.Item(open ? Words.alert(words + ", not settled") : Words.of(words + ", settled")));
+            blocks.add(new Block.Item(
+                    open ? PageWords.alert(words + ", not settled") : PageWords.of(words + ", settled")));
         }
         return blocks;
     }
@@ -76,13 +77,14 @@ final class Things {
     private static List<Block> table(String title, String from, String to, List<Passage> passages, Reported job) {
         if (passages.isEmpty()) {
             return List.of(
-                    new Block.Heading(2, title), new Block.Paragraph(Words.of("None was entered as " + from + ".")));
+                    new Block.Heading(2, title),
+                    new Block.Paragraph(PageWords.of("None was entered as " + from + ".")));
         }
         List<List<Cell>> rows = passages.stream()
                 .map(passage -> List.of(
                         Cell.of(name(job, passage.thing())),
                         Cell.of(when(passage.from())),
-                        passage.to() == null ? Cell.of(Words.alert("NOT " + to)) : Cell.of(when(passage.to())),
+                        passage.to() == null ? Cell.of(PageWords.alert("NOT " + to)) : Cell.of(when(passage.to())),
                         Cell.of(passage.text())))
                 .toList();
         return List.of(

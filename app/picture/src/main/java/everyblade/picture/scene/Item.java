@@ -9,15 +9,15 @@ import java.util.Optional;
  * @param style how it is drawn
  * @param cell the cell that it stands for; a cell is stood for once in each view of its row
  */
-public record Item(Shape shape, Style style, Optional<Cell> cell) {
+public record Item(DrawnShape shape, Style style, Optional<Cell> cell) {
 
     /** A shape that stands for no cell. */
-    public static Item of(Shape shape, Style style) {
+    public static Item of(DrawnShape shape, Style style) {
         return new Item(shape, style, Optional.empty());
     }
 
     /** Words in one ink. */
-    public static Item of(Shape.Text text, Ink ink) {
+    public static Item of(DrawnShape.Text text, Ink ink) {
         return of(text, Style.filled(ink));
     }
 }

@@ -23,11 +23,11 @@ interface Channel {
     static Channel of(EngineModel model, RowSurface surface) {
         Shape shape = surface.row().shape().orElseThrow();
         if (shape instanceof Shape.Radial radial) {
-            return new Curved(new Curve(radial.hub()), new Curve(radial.shroud()));
+            return new Curved(new SectionCurve(radial.hub()), new SectionCurve(radial.shroud()));
         }
         if (shape instanceof Shape.Axial axial) {
-            Curve hub = new Curve(wall(model, "hub"));
-            Curve casing = new Curve(wall(model, "casing"));
+            SectionCurve hub = new SectionCurve(wall(model, "hub"));
+            SectionCurve casing = new SectionCurve(wall(model, "casing"));
             return new Straight(hub::radiusAt, x -> casing.radiusAt(x) - axial.clearance());
         }
         double least = surface.leastRadius();
@@ -59,7 +59,7 @@ interface Channel {
     }
 
     /** Between two curves that may turn outward; a share of the span is told by the distances from both. */
-    record Curved(Curve hub, Curve shroud) implements Channel {
+    record Curved(SectionCurve hub, SectionCurve shroud) implements Channel {
 
         private static final int STEPS = 200;
 
@@ -78,7 +78,7 @@ interface Channel {
                 points.add(new MeridionalPoint(
                         root.x() + share * (tip.x() - root.x()), root.r() + share * (tip.r() - root.r())));
             }
-            return new Curve(points).nearest(x, r);
+            return new SectionCurve(points).nearest(x, r);
         }
     }
 }

@@ -1,13 +1,13 @@
 package everyblade.picture.section;
 
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Scene;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
@@ -103,7 +103,7 @@ public final class ModelSheet {
     }
 
     private static double sample(List<Item> items, double x, double y, Style style, String words) {
-        items.add(Item.of(everyblade.picture.scene.Shape.Polygon.box(x, y - 2, 3.5, 2), style));
+        items.add(Item.of(everyblade.picture.scene.DrawnShape.Polygon.box(x, y - 2, 3.5, 2), style));
         items.add(Item.of(Text.upright(new Point(x + 4.5, y), words, SIZE, Anchor.START), Ink.FAINT));
         return x + 10 + Lettering.SLACK * Lettering.length(words, SIZE);
     }

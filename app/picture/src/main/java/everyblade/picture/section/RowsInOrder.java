@@ -1,12 +1,12 @@
 package everyblade.picture.section;
 
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Polygon;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Polygon;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import java.util.ArrayList;

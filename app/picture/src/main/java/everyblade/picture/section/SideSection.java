@@ -1,14 +1,14 @@
 package everyblade.picture.section;
 
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Dots;
+import everyblade.picture.scene.DrawnShape.Polygon;
+import everyblade.picture.scene.DrawnShape.Strokes;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Dots;
-import everyblade.picture.scene.Shape.Polygon;
-import everyblade.picture.scene.Shape.Strokes;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import everyblade.spi.MeridionalPoint;
 import everyblade.spi.Port;
@@ -38,21 +38,21 @@ final class SideSection {
     private static final double SHOWN_TO_AXIS = 0.45;
 
     private final Drawn drawn;
-    private final Plane plane;
+    private final CutPlane plane;
 
-    private SideSection(Drawn drawn, Plane plane) {
+    private SideSection(Drawn drawn, CutPlane plane) {
         this.drawn = drawn;
         this.plane = plane;
     }
 
     /** Empty if the model says nothing of where things lie along the axis. */
     static Optional<List<Group>> of(Drawn drawn, Box box) {
-        Bounds bounds = Bounds.of(drawn);
+        SectionBounds bounds = SectionBounds.of(drawn);
         if (bounds.isEmpty()) {
             return Optional.empty();
         }
         Box field = box.inside(4, ABOVE, 4, BELOW);
-        SideSection section = new SideSection(drawn, Plane.of(bounds, field, SHOWN_TO_AXIS));
+        SideSection section = new SideSection(drawn, CutPlane.of(bounds, field, SHOWN_TO_AXIS));
         return Optional.of(section.groups());
     }
 

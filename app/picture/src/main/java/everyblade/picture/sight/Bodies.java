@@ -94,7 +94,7 @@ record Bodies(Vantage vantage, Turn first) {
         if (between.isEmpty()) {
             return isNear(Meridian.of(shape)) ? List.of(ring(other, Role.BACKGROUND, shape, Turn.ZERO)) : List.of();
         } else if (between.get().rings().isEmpty()) {
-            return List.of(new Body(other.name(), Role.SWEPT, Swept.by(shape), List.of(Turn.ZERO)));
+            return List.of(new Body(other.name(), Role.SWEPT, SweptChart.by(shape), List.of(Turn.ZERO)));
         }
         Turn from = between.get().turns() ? first : Turn.ZERO;
         Role role = between.get().sure() ? Role.FIXED : Role.SWEPT;

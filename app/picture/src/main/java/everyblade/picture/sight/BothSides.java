@@ -3,11 +3,11 @@ package everyblade.picture.sight;
 import everyblade.core.entry.Zoning;
 import everyblade.core.surface.Facets;
 import everyblade.core.surface.Mesh;
+import everyblade.picture.scene.DrawnShape;
+import everyblade.picture.scene.DrawnShape.Patch;
+import everyblade.picture.scene.DrawnShape.Polygon;
 import everyblade.picture.scene.Flat;
 import everyblade.picture.scene.Point;
-import everyblade.picture.scene.Shape;
-import everyblade.picture.scene.Shape.Patch;
-import everyblade.picture.scene.Shape.Polygon;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import java.util.ArrayList;
@@ -25,7 +25,7 @@ import java.util.Optional;
  * @param boxes of the two sides
  * @param inStrips whether the surface is laid flat
  */
-record BothSides(List<Shape> shapes, int[] sides, List<Patch> boxes, boolean inStrips) {
+record BothSides(List<DrawnShape> shapes, int[] sides, List<Patch> boxes, boolean inStrips) {
 
     /**
      * The facets in two boxes beside each other.
@@ -43,7 +43,7 @@ record BothSides(List<Shape> shapes, int[] sides, List<Patch> boxes, boolean inS
         Optional<Unrolling> unrolling = Unrolling.of(mesh, row.kind());
         if (unrolling.isPresent()) {
             Unrolling of = unrolling.get();
-            List<Shape> shapes = new ArrayList<>();
+            List<DrawnShape> shapes = new ArrayList<>();
             for (int facet = 0; facet < mesh.faceCount(); facet++) {
                 int side = of.sides()[facet];
                 boolean mirrored = turned && side == 0;
@@ -68,7 +68,7 @@ record BothSides(List<Shape> shapes, int[] sides, List<Patch> boxes, boolean inS
         return sides;
     }
 
-    private static List<Shape> seenFromTheSide(Mesh mesh, int[] sides, List<Patch> boxes, boolean turned) {
+    private static List<DrawnShape> seenFromTheSide(Mesh mesh, int[] sides, List<Patch> boxes, boolean turned) {
         double[] range = {
             Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY
         };
@@ -78,7 +78,7 @@ record BothSides(List<Shape> shapes, int[] sides, List<Patch> boxes, boolean inS
             range[2] = Math.min(range[2], radius(mesh, point));
             range[3] = Math.max(range[3], radius(mesh, point));
         }
-        List<Shape> shapes = new ArrayList<>();
+        List<DrawnShape> shapes = new ArrayList<>();
         for (int facet = 0; facet < mesh.faceCount(); facet++) {
             List<Point> corners = new ArrayList<>();
             for (int k = 0; k < mesh.cornerCount(facet); k++) {

@@ -2,13 +2,13 @@ package everyblade.picture.sight;
 
 import everyblade.core.sight.Hindrance;
 import everyblade.picture.Pattern;
+import everyblade.picture.scene.DrawnShape;
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Patch;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
-import everyblade.picture.scene.Shape;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Patch;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +32,7 @@ final class FacetDrawing {
      * @param degrees of a turn over which it is in sight
      * @param always whether it is in sight from every place within the station's tolerance
      */
-    static List<Item> inSight(Shape shape, double degrees, boolean always) {
+    static List<Item> inSight(DrawnShape shape, double degrees, boolean always) {
         InSight step = InSight.of(degrees);
         List<Item> items = new ArrayList<>();
         items.add(Item.of(shape, Style.both(step.fill(), Ink.FAINT, HAIR)));
@@ -56,7 +56,7 @@ final class FacetDrawing {
     }
 
     /** A facet that is never in sight; only a rectangle has room for the pattern. */
-    static List<Item> never(Shape shape, Hindrance why) {
+    static List<Item> never(DrawnShape shape, Hindrance why) {
         WhyLook look = WhyLook.of(why);
         List<Item> items = new ArrayList<>();
         boolean flat = shape instanceof Patch;

@@ -2,14 +2,14 @@ package everyblade.picture.sight;
 
 import everyblade.core.angle.Turn;
 import everyblade.core.sight.Pose;
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Polygon;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Scene;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Polygon;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import everyblade.spi.Direction;
 import everyblade.spi.Row;
@@ -44,11 +44,16 @@ record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, doubl
     Point corner() {
         return new Point(
                 MARGIN,
-                21 + vantage.engine().model().notice().map(notice -> Words.STEP).orElse(0.0));
+                21
+                        + vantage.engine()
+                                .model()
+                                .notice()
+                                .map(notice -> SightWords.STEP)
+                                .orElse(0.0));
     }
 
     private List<String> notice() {
-        return Words.notice(vantage, NOTICE, width() - 2 * MARGIN);
+        return SightWords.notice(vantage, NOTICE, width() - 2 * MARGIN);
     }
 
     private double width() {
@@ -71,25 +76,26 @@ record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, doubl
     Scene scene() {
         List<Group> groups = new ArrayList<>();
         String title = "What the scope tip sees: " + vantage.words();
-        String moment = airfoil() + " 1 stands at clock " + Words.degrees(first.wrapped()) + ", the scope tip at "
-                + Words.degrees(vantage.pose().clock().wrapped());
+        String moment = airfoil() + " 1 stands at clock " + SightWords.degrees(first.wrapped()) + ", the scope tip at "
+                + SightWords.degrees(vantage.pose().clock().wrapped());
         List<Item> heading = new ArrayList<>();
-        Words.addLine(heading, new Point(MARGIN, 8), title, 3.6, width() - 2 * MARGIN, Ink.LINE);
-        Words.addLine(heading, new Point(MARGIN, 13), moment, 2.8, width() - 2 * MARGIN, Ink.LINE);
+        SightWords.addLine(heading, new Point(MARGIN, 8), title, 3.6, width() - 2 * MARGIN, Ink.LINE);
+        SightWords.addLine(heading, new Point(MARGIN, 13), moment, 2.8, width() - 2 * MARGIN, Ink.LINE);
         for (int line = 0; line < notice().size(); line++) {
-            Point at = new Point(MARGIN, 13 + (line + 1) * Words.STEP);
-            Words.addLine(heading, at, notice().get(line), NOTICE, width() - 2 * MARGIN, Ink.ALERT);
+            Point at = new Point(MARGIN, 13 + (line + 1) * SightWords.STEP);
+            SightWords.addLine(heading, at, notice().get(line), NOTICE, width() - 2 * MARGIN, Ink.ALERT);
         }
         heading.addAll(top());
         groups.add(Group.of(heading));
         groups.add(tonesTold());
         List<Item> right = new ArrayList<>();
-        double down = Words.addParagraphs(
+        double down = SightWords.addParagraphs(
                 right, legend().plus(0, 10 + tones.size() * ENTRY), COLUMN, inSightTold(), Ink.LINE);
         groups.add(Group.of(right));
         double below = Math.max(corner().y() + side, down) + 5;
         List<Item> foot = new ArrayList<>();
-        double end = Words.addParagraphs(foot, new Point(MARGIN, below), width() - 2 * MARGIN, reading(), Ink.FAINT);
+        double end =
+                SightWords.addParagraphs(foot, new Point(MARGIN, below), width() - 2 * MARGIN, reading(), Ink.FAINT);
         groups.add(Group.of(foot));
         return new Scene(width(), Math.ceil(end), title, moment + ". " + String.join(", ", inSightTold()), groups);
     }
@@ -112,7 +118,8 @@ record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, doubl
                     Polygon.box(sample.corner().x(), sample.corner().y(), sample.width(), sample.height()),
                     Style.lined(Ink.LINE, 0.3)));
             Point words = sample.corner().plus(SAMPLE_WIDTH + 2, 3.2);
-            Words.addLine(items, words, sample.tone().words(), Words.SIZE, COLUMN - SAMPLE_WIDTH - 2, Ink.LINE);
+            SightWords.addLine(
+                    items, words, sample.tone().words(), SightWords.SIZE, COLUMN - SAMPLE_WIDTH - 2, Ink.LINE);
         }
         return new Group("Tones", items);
     }
@@ -122,7 +129,7 @@ record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, doubl
         List<String> lines = new ArrayList<>();
         IntStream.range(0, inSight.length)
                 .filter(i -> inSight[i] > 0)
-                .forEach(i -> lines.add(word + " " + (i + 1) + ": " + Words.percent(inSight[i])));
+                .forEach(i -> lines.add(word + " " + (i + 1) + ": " + SightWords.percent(inSight[i])));
         lines.add(
                 0, "Properly in sight now, of the surface of" + (lines.isEmpty() ? " any " + word + ": nothing" : ""));
         return lines;
@@ -144,7 +151,7 @@ record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, doubl
                 Locale.ROOT,
                 "A place is as far from the middle as the tangent of its angle from the optical axis; the rim is the edge"
                         + " of the cone of %s. %d picture elements across, as the scope tip has; lit from the scope tip.",
-                Words.degrees(pose.cone()),
+                SightWords.degrees(pose.cone()),
                 pose.pixels()));
         lines.add("Properly in sight is what is " + vantage.criteriaTold() + ", judged in the middle of each facet.");
         String somewhere = vantage.setting().between(pose).stream()

@@ -3,12 +3,12 @@ package everyblade.picture.sight;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.StationSight;
 import everyblade.core.surface.Facets;
+import everyblade.picture.scene.DrawnShape.Patch;
 import everyblade.picture.scene.Flat;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
-import everyblade.picture.scene.Shape.Patch;
 import everyblade.spi.Station.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +31,7 @@ record UnrolledLegend(Vantage vantage, StationSight sight) {
     List<Group> at(Point corner, double width, boolean inStrips) {
         List<Item> scale = new ArrayList<>();
         double column = width / InSight.values().length;
-        Words.addLine(
+        SightWords.addLine(
                 scale,
                 corner,
                 "In sight over so many degrees of each turn (the number in the facet)",
@@ -41,20 +41,22 @@ record UnrolledLegend(Vantage vantage, StationSight sight) {
         for (InSight step : InSight.values()) {
             Point at = corner.plus(step.ordinal() * column, 2);
             scale.addAll(FacetDrawing.inSight(sample(at), Math.max(1, step.from()), true));
-            Words.addLine(scale, at.plus(SAMPLE + 2, 3.6), step.words(), Words.SIZE, column - SAMPLE - 2, Ink.LINE);
+            SightWords.addLine(
+                    scale, at.plus(SAMPLE + 2, 3.6), step.words(), SightWords.SIZE, column - SAMPLE - 2, Ink.LINE);
         }
         List<Item> reasons = new ArrayList<>();
         Point second = corner.plus(0, LINE + 5.5);
-        Words.addLine(reasons, second, "Never in sight, and the share of the surface", 2.7, width, Ink.LINE);
+        SightWords.addLine(reasons, second, "Never in sight, and the share of the surface", 2.7, width, Ink.LINE);
         for (Hindrance why : Hindrance.values()) {
             Point at = second.plus(why.ordinal() * column, 2);
             reasons.addAll(FacetDrawing.never(sample(at), why));
             String words = why.words() + ", "
-                    + Words.badPercent(share(facet -> never(facet).equals(Optional.of(why))));
-            Words.addLine(reasons, at.plus(SAMPLE + 2, 3.6), words, Words.SIZE, column - SAMPLE - 2, Ink.LINE);
+                    + SightWords.badPercent(share(facet -> never(facet).equals(Optional.of(why))));
+            SightWords.addLine(
+                    reasons, at.plus(SAMPLE + 2, 3.6), words, SightWords.SIZE, column - SAMPLE - 2, Ink.LINE);
         }
         List<Item> words = new ArrayList<>();
-        Words.addParagraphs(words, second.plus(0, LINE + 5), width, told(inStrips), Ink.FAINT);
+        SightWords.addParagraphs(words, second.plus(0, LINE + 5), width, told(inStrips), Ink.FAINT);
         return List.of(new Group("Scale", scale), new Group("Why some is never in sight", reasons), Group.of(words));
     }
 
@@ -77,13 +79,13 @@ record UnrolledLegend(Vantage vantage, StationSight sight) {
     String summary() {
         String airfoil = vantage.row().kind().airfoil();
         String nominal = "Of the surface of a " + airfoil + ", "
-                + Words.percent(share(facet -> never(facet).isEmpty()))
+                + SightWords.percent(share(facet -> never(facet).isEmpty()))
                 + " is in sight at some time of a turn if the scope tip stands exactly at its station";
         Tolerance within = vantage.station().within();
         return within.mm() == 0 && within.deg() == 0
                 ? nominal + "."
-                : nominal + ", and " + Words.percent(share(sight::reaches)) + " wherever it stands within ± "
-                        + Words.number(within.mm()) + " mm and ± " + Words.number(within.deg())
+                : nominal + ", and " + SightWords.percent(share(sight::reaches)) + " wherever it stands within ± "
+                        + SightWords.number(within.mm()) + " mm and ± " + SightWords.number(within.deg())
                         + "°; a number in brackets is not sure.";
     }
 

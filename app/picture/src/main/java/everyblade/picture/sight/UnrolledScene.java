@@ -6,14 +6,14 @@ import everyblade.core.entry.Zoning;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.StationSight;
 import everyblade.core.surface.Mesh;
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Patch;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Scene;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Patch;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.spi.RowKind;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,12 +68,13 @@ public final class UnrolledScene {
     private List<Item> heading(String title) {
         List<Item> items = new ArrayList<>();
         double width = WIDTH - 2 * MARGIN;
-        Words.addLine(items, new Point(MARGIN, 13), title, 4.4, width, Ink.LINE);
-        Words.addLine(items, new Point(MARGIN, 18.5), vantage.engine().model().name(), 3, width, Ink.LINE);
-        List<String> notice = Words.notice(vantage, NOTICE, width);
+        SightWords.addLine(items, new Point(MARGIN, 13), title, 4.4, width, Ink.LINE);
+        SightWords.addLine(
+                items, new Point(MARGIN, 18.5), vantage.engine().model().name(), 3, width, Ink.LINE);
+        List<String> notice = SightWords.notice(vantage, NOTICE, width);
         for (int line = 0; line < notice.size(); line++) {
             Point at = new Point(MARGIN, 22.4 + line * 3.1);
-            Words.addLine(items, at, notice.get(line), NOTICE, width, Ink.ALERT);
+            SightWords.addLine(items, at, notice.get(line), NOTICE, width, Ink.ALERT);
         }
         return items;
     }

@@ -4,8 +4,8 @@ import everyblade.core.angle.Turn;
 import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Pose;
 import everyblade.core.sight.Progress;
-import everyblade.core.sight.Scene;
 import everyblade.core.sight.Setting;
+import everyblade.core.sight.SightScene;
 import everyblade.core.sight.SightStore;
 import everyblade.core.sight.Sights;
 import everyblade.core.sight.StationSight;
@@ -46,14 +46,14 @@ public record Vantage(
                 .orElseThrow(() -> new IllegalArgumentException("view " + view.id() + " names no scope tip"));
         Row row = engine.model().row(view.row()).orElseThrow();
         Pose pose = Pose.of(station, tip);
-        Scene ring = engine.ring(row)
+        SightScene ring = engine.ring(row)
                 .orElseThrow(() -> new IllegalArgumentException("row " + row.id() + " has no shape to be drawn"));
         Setting setting = Setting.of(engine, ring, row, pose, station.within().mm(), tip.diameter() / 2);
         return new Vantage(engine, row, view, station, pose, setting, criteria);
     }
 
     /** The row and what stands alike round every airfoil of it. */
-    Scene scene() {
+    SightScene scene() {
         return setting.scene();
     }
 
@@ -79,12 +79,13 @@ public record Vantage(
 
     /** What counts as properly in sight, in words that go on a sentence. */
     String criteriaTold() {
-        return "in the cone, from " + Words.number(pose.near()) + " to " + Words.number(pose.far())
-                + " mm away, at least " + Words.degrees(criteria.grazing()) + " from grazing"
+        return "in the cone, from " + SightWords.number(pose.near()) + " to " + SightWords.number(pose.far())
+                + " mm away, at least " + SightWords.degrees(criteria.grazing()) + " from grazing"
                 + (criteria.banded().isEmpty() ? "" : " (some chord bands have their own)")
                 + (criteria.detail().isEmpty()
                         ? ""
-                        : ", fine enough for " + Words.number(criteria.detail().getAsDouble()) + " mm")
+                        : ", fine enough for "
+                                + SightWords.number(criteria.detail().getAsDouble()) + " mm")
                 + ", not hidden";
     }
 }

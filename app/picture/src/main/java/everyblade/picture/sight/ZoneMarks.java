@@ -2,16 +2,16 @@ package everyblade.picture.sight;
 
 import everyblade.core.entry.Zoning;
 import everyblade.core.surface.Mesh;
+import everyblade.picture.scene.DrawnShape;
+import everyblade.picture.scene.DrawnShape.Anchor;
+import everyblade.picture.scene.DrawnShape.Patch;
+import everyblade.picture.scene.DrawnShape.Polygon;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Point;
-import everyblade.picture.scene.Shape;
-import everyblade.picture.scene.Shape.Anchor;
-import everyblade.picture.scene.Shape.Patch;
-import everyblade.picture.scene.Shape.Polygon;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +32,7 @@ record ZoneMarks(Zoning zoning, Mesh mesh, BothSides sides) {
     /** A box on the sheet. */
     private record Box(double left, double top, double right, double bottom) {
 
-        static Box of(Shape shape) {
+        static Box of(DrawnShape shape) {
             List<Point> corners = shape instanceof Patch patch
                     ? List.of(patch.at(0, 0), patch.at(1, 1))
                     : ((Polygon) shape).corners();

@@ -1,10 +1,10 @@
 package everyblade.picture.svg;
 
+import everyblade.picture.scene.DrawnShape.Dots;
+import everyblade.picture.scene.DrawnShape.Patch;
 import everyblade.picture.scene.Frame;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Polar;
-import everyblade.picture.scene.Shape.Dots;
-import everyblade.picture.scene.Shape.Patch;
 import java.util.List;
 
 /** The path data of one shape. */

@@ -1,12 +1,12 @@
 package everyblade.picture.svg;
 
+import everyblade.picture.scene.DrawnShape;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Scene;
-import everyblade.picture.scene.Shape;
-import everyblade.picture.scene.Shape.Text;
 import everyblade.picture.scene.Style;
 import everyblade.picture.scene.Theme;
 import java.util.LinkedHashMap;
@@ -91,7 +91,7 @@ public final class SvgWriter {
 
     private void item(Item item) {
         String name = classes.computeIfAbsent(item.style(), style -> "s" + classes.size());
-        Shape shape = item.shape();
+        DrawnShape shape = item.shape();
         if (shape instanceof Text text) {
             text(text, name);
         } else {
@@ -103,15 +103,15 @@ public final class SvgWriter {
         }
     }
 
-    private static String path(Shape shape) {
-        if (shape instanceof Shape.Patch patch) {
+    private static String path(DrawnShape shape) {
+        if (shape instanceof DrawnShape.Patch patch) {
             return PathText.of(patch);
-        } else if (shape instanceof Shape.Strokes strokes) {
+        } else if (shape instanceof DrawnShape.Strokes strokes) {
             return PathText.of(strokes.lines(), false);
-        } else if (shape instanceof Shape.Polygon polygon) {
+        } else if (shape instanceof DrawnShape.Polygon polygon) {
             return PathText.of(List.of(polygon.corners()), true);
         } else {
-            return PathText.of((Shape.Dots) shape);
+            return PathText.of((DrawnShape.Dots) shape);
         }
     }
 

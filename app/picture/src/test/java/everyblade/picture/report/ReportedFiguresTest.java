@@ -12,8 +12,8 @@ import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.fact.Percent;
-import everyblade.picture.Figures;
 import everyblade.picture.MapWords;
+import everyblade.picture.ShareFigures;
 import everyblade.picture.TwoRows;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -91,8 +91,8 @@ class ReportedFiguresTest {
         return String.join(" ", pages);
     }
 
-    private Figures figures(Basis basis) {
-        return new Figures(coverage.headline(basis), MapWords.ENGLISH);
+    private ShareFigures figures(Basis basis) {
+        return new ShareFigures(coverage.headline(basis), MapWords.ENGLISH);
     }
 
     @Test
@@ -108,7 +108,7 @@ class ReportedFiguresTest {
     @Test
     void theFirstPageLeadsWithTheThreeFiguresInTheirOrder() {
         for (Basis basis : Basis.values()) {
-            Figures figures = figures(basis);
+            ShareFigures figures = figures(basis);
             assertThat(pages.get(0))
                     .containsPattern(Pattern.quote(basis.word()) + ".*?" + Pattern.quote(figures.left()) + ".*?"
                             + Pattern.quote(figures.seen()) + ".*?" + Pattern.quote(figures.beyond()));
@@ -131,7 +131,7 @@ class ReportedFiguresTest {
     @Test
     void theTablesGiveTheSame() {
         for (Basis basis : Basis.values()) {
-            Figures figures = figures(basis);
+            ShareFigures figures = figures(basis);
             Tally tally = coverage.tally(basis);
             assertThat(all())
                     .contains("all rows, " + basis.word() + " " + figures.left() + " " + figures.seen() + " "

@@ -6,11 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
+import everyblade.picture.scene.DrawnShape;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Scene;
-import everyblade.picture.scene.Shape;
 import everyblade.picture.scene.Theme;
 import everyblade.picture.svg.SvgWriter;
 import everyblade.spi.EngineModel;
@@ -43,8 +43,8 @@ class ModelSheetTest {
 
     private static List<String> words(Scene scene) {
         return scene.items()
-                .filter(item -> item.shape() instanceof Shape.Text)
-                .map(item -> ((Shape.Text) item.shape()).words())
+                .filter(item -> item.shape() instanceof DrawnShape.Text)
+                .map(item -> ((DrawnShape.Text) item.shape()).words())
                 .toList();
     }
 
@@ -55,17 +55,17 @@ class ModelSheetTest {
     }
 
     private static Stream<Point> points(Item item) {
-        Shape shape = item.shape();
-        if (shape instanceof Shape.Strokes strokes) {
+        DrawnShape shape = item.shape();
+        if (shape instanceof DrawnShape.Strokes strokes) {
             return strokes.lines().stream().flatMap(List::stream);
-        } else if (shape instanceof Shape.Polygon polygon) {
+        } else if (shape instanceof DrawnShape.Polygon polygon) {
             return polygon.corners().stream();
-        } else if (shape instanceof Shape.Dots dots) {
+        } else if (shape instanceof DrawnShape.Dots dots) {
             return dots.centres().stream();
-        } else if (shape instanceof Shape.Text text) {
+        } else if (shape instanceof DrawnShape.Text text) {
             return Stream.of(text.at());
         } else {
-            return Stream.of(((Shape.Patch) shape).middle());
+            return Stream.of(((DrawnShape.Patch) shape).middle());
         }
     }
 
@@ -149,7 +149,7 @@ class ModelSheetTest {
 
         private Point middle(Group group) {
             List<Point> points = points(group.items().get(0)).toList();
-            if (group.items().get(0).shape() instanceof Shape.Patch patch) {
+            if (group.items().get(0).shape() instanceof DrawnShape.Patch patch) {
                 return ((everyblade.picture.scene.Polar) patch.frame()).centre();
             }
             return new Point(

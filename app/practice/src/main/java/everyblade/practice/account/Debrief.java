@@ -57,7 +57,7 @@ public record Debrief(List<Outcome> outcomes, List<Finding> falseCalls, Trials t
     }
 
     /** The truth beside the findings. */
-    public static Debrief of(Truth truth, Seen seen, List<Finding> findings) {
+    public static Debrief of(Truth truth, SeenFacets seen, List<Finding> findings) {
         List<Harm> damage = truth.damage();
         List<Optional<Finding>> calls = new ArrayList<>();
         List<Fate> fates = new ArrayList<>();
@@ -81,14 +81,14 @@ public record Debrief(List<Outcome> outcomes, List<Finding> falseCalls, Trials t
         }
         List<Outcome> outcomes = new ArrayList<>();
         for (int i = 0; i < damage.size(); i++) {
-            Sighting sighting = seen.harms().get(truth.harms().indexOf(damage.get(i)));
+            TargetSighting sighting = seen.harms().get(truth.harms().indexOf(damage.get(i)));
             Fate fate = fates.get(i) == null ? missed(sighting) : fates.get(i);
             outcomes.add(new Outcome(damage.get(i), sighting, fate, calls.get(i)));
         }
         return new Debrief(outcomes, List.copyOf(left), trials(truth, seen, findings));
     }
 
-    private static Fate missed(Sighting sighting) {
+    private static Fate missed(TargetSighting sighting) {
         if (!sighting.atAll()) {
             return Fate.NEVER_IN_SIGHT;
         }
@@ -129,7 +129,7 @@ public record Debrief(List<Outcome> outcomes, List<Finding> falseCalls, Trials t
         return Math.min(apart, finding.row().count() - apart);
     }
 
-    private static Trials trials(Truth truth, Seen seen, List<Finding> findings) {
+    private static Trials trials(Truth truth, SeenFacets seen, List<Finding> findings) {
         Set<String> damaged = new HashSet<>();
         Set<String> inSight = new HashSet<>();
         for (Harm harm : truth.damage()) {
@@ -146,7 +146,7 @@ public record Debrief(List<Outcome> outcomes, List<Finding> falseCalls, Trials t
             double[] seconds = seen.seconds().get(row);
             for (int i = 0; i < seconds.length; i++) {
                 String airfoil = row + " " + (i + 1);
-                if (seconds[i] >= Sighting.LEAST && (inSight.contains(airfoil) || !damaged.contains(airfoil))) {
+                if (seconds[i] >= TargetSighting.LEAST && (inSight.contains(airfoil) || !damaged.contains(airfoil))) {
                     trials = trials.and(damaged.contains(airfoil), called.contains(airfoil));
                 }
             }

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param fate what became of it
  * @param call the finding that was taken for it
  */
-public record Outcome(Harm harm, Sighting sighting, Fate fate, Optional<Finding> call) {
+public record Outcome(Harm harm, TargetSighting sighting, Fate fate, Optional<Finding> call) {
 
     /** What becomes of damage. */
     public enum Fate {

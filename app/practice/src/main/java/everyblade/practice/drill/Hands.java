@@ -6,7 +6,7 @@ import everyblade.core.sight.ViewScene;
 import everyblade.core.surface.Meridian;
 import everyblade.core.surface.UnusableShape;
 import everyblade.practice.eye.Optics;
-import everyblade.practice.eye.Placed;
+import everyblade.practice.eye.PlacedMesh;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
@@ -116,19 +116,19 @@ public final class Hands {
     /** Whether there is room for the tip; where it touches already, whether it comes no nearer. */
     private boolean isFree(Tip from, Tip to, Map<String, Double> shafts) {
         double radius = tipOf(to).diameter() / 2;
-        List<Placed> stage = mockup.at(shafts);
+        List<PlacedMesh> stage = mockup.at(shafts);
         double room = room(to, stage, radius);
         return room >= radius || room >= room(from, stage, radius);
     }
 
     /** How far metal is from the middle of the tip, mm; its radius if it is at least that. */
-    private double room(Tip tip, List<Placed> stage, double radius) {
+    private double room(Tip tip, List<PlacedMesh> stage, double radius) {
         Pose pose = pose(tip);
         double clock = Math.toRadians(pose.clock().degrees());
         double y = pose.r() * StrictMath.sin(clock);
         double z = pose.r() * StrictMath.cos(clock);
         double room = radius;
-        for (Placed one : stage) {
+        for (PlacedMesh one : stage) {
             room = Math.min(room, one.distance(pose.x(), y, z, room));
         }
         return room;

@@ -6,12 +6,12 @@ import everyblade.core.surface.Mesh;
 import everyblade.core.surface.UnusableShape;
 import everyblade.core.surface.Walls;
 import everyblade.practice.eye.Finish;
-import everyblade.practice.eye.Placed;
+import everyblade.practice.eye.PlacedMesh;
 import everyblade.practice.eye.Solid;
 import everyblade.practice.eye.Trace;
+import everyblade.practice.harm.DamageLook;
+import everyblade.practice.harm.DamageSite;
 import everyblade.practice.harm.Harm;
-import everyblade.practice.harm.Landmark;
-import everyblade.practice.harm.Looks;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
@@ -28,7 +28,7 @@ public final class Mockup {
     private static final double WALL_ERROR = 0.05;
 
     private final List<Ring> rings = new ArrayList<>();
-    private final List<Placed> walls = new ArrayList<>();
+    private final List<PlacedMesh> walls = new ArrayList<>();
     private final List<Owner> owners = new ArrayList<>();
 
     /**
@@ -48,9 +48,9 @@ public final class Mockup {
      */
     private record Ring(Row row, Solid solid, double first, int owner, float grime, List<List<Trace>> traces) {
 
-        Placed at(int index, double shaft) {
+        PlacedMesh at(int index, double shaft) {
             double clock = first + shaft + row.numbering().sign() * 360.0 * index / row.count();
-            return new Placed(solid, Math.toRadians(clock), owner + index, owner + index, grime, traces.get(index));
+            return new PlacedMesh(solid, Math.toRadians(clock), owner + index, owner + index, grime, traces.get(index));
         }
     }
 
@@ -86,7 +86,7 @@ public final class Mockup {
             int owner = owners.size();
             owners.add(new Owner(wall.id(), 0));
             for (Solid part : Solid.parts(Walls.of(wall, WALL_ERROR), Finish.WALL)) {
-                walls.add(new Placed(part, 0, owner, owner, (float) grime, List.of()));
+                walls.add(new PlacedMesh(part, 0, owner, owner, (float) grime, List.of()));
             }
         }
     }
@@ -95,12 +95,12 @@ public final class Mockup {
         List<Trace> traces = new ArrayList<>();
         for (int place = 0; place < row.landmarks().size(); place++) {
             if (row.landmarks().get(place).airfoil() == airfoil && row.kind() != RowKind.LINER) {
-                traces.add(new Landmark(mesh, place));
+                traces.add(new DamageSite(mesh, place));
             }
         }
         harms.stream()
                 .filter(harm -> harm.row().equals(row.id()) && harm.airfoil() == airfoil)
-                .map(Looks::of)
+                .map(DamageLook::of)
                 .forEach(traces::add);
         return traces;
     }
@@ -124,8 +124,8 @@ public final class Mockup {
      *
      * @param shafts reading of each spool, degrees
      */
-    public List<Placed> at(Map<String, Double> shafts) {
-        List<Placed> stage = new ArrayList<>(walls);
+    public List<PlacedMesh> at(Map<String, Double> shafts) {
+        List<PlacedMesh> stage = new ArrayList<>(walls);
         for (Ring ring : rings) {
             double shaft = ring.row().kind() == RowKind.ROTOR
                     ? shafts.getOrDefault(ring.row().spool().orElseThrow(), 0.0)

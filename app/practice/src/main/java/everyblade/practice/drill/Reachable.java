@@ -3,9 +3,9 @@ package everyblade.practice.drill;
 import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Pose;
 import everyblade.core.sight.Progress;
-import everyblade.core.sight.Scene;
 import everyblade.core.sight.Setting;
 import everyblade.core.sight.SightArcs;
+import everyblade.core.sight.SightScene;
 import everyblade.core.sight.ViewScene;
 import everyblade.core.surface.UnusableShape;
 import everyblade.spi.EngineModel;
@@ -40,7 +40,7 @@ public final class Reachable {
     public static Map<String, BitSet> faces(ViewScene engine, List<String> views) throws UnusableShape {
         Map<String, BitSet> faces = new HashMap<>();
         for (Row row : engine.model().rows()) {
-            Optional<Scene> ring = engine.ring(row);
+            Optional<SightScene> ring = engine.ring(row);
             for (View view : views(engine.model(), List.of(row.id()))) {
                 if (ring.isPresent() && views.contains(view.id())) {
                     for (Station station : view.stations()) {
@@ -53,12 +53,12 @@ public final class Reachable {
         return faces;
     }
 
-    private static BitSet faces(ViewScene engine, Row row, Scene ring, View view, Station station)
+    private static BitSet faces(ViewScene engine, Row row, SightScene ring, View view, Station station)
             throws UnusableShape {
         ScopeTip tip = engine.model().scopeTip(view.scopeTip().orElseThrow()).orElseThrow();
         Pose pose = Pose.of(station, tip);
         double reach = station.within().mm();
-        Scene scene =
+        SightScene scene =
                 Setting.of(engine, ring, row, pose, reach, tip.diameter() / 2).scene();
         SightArcs arcs = SightArcs.compute(scene, pose, Criteria.USUAL, Progress.NONE);
         BitSet shown = new BitSet();

@@ -33,7 +33,7 @@ public enum Finish {
      * @param seed of this one of several alike
      * @param grime 0 for a washed engine, 1 for a dirty one
      */
-    void on(Surface spot, int seed, float grime) {
+    void on(EyeSurface spot, int seed, float grime) {
         float r = (float) Math.sqrt(spot.y * spot.y + spot.z * spot.z);
         // Grinding marks run along the flow: fine across the span, long along the chord.
         float marks = Noise.at(r * 9, spot.x * 0.35f, seed) - 0.5f;
@@ -54,7 +54,7 @@ public enum Finish {
     }
 
     /** Dirt lies in a film that the flow has drawn out, and dulls what is under it. */
-    private static void soil(Surface spot, float r, int seed, float grime) {
+    private static void soil(EyeSurface spot, float r, int seed, float grime) {
         float film = Noise.at(spot.x * 0.22f, r * 0.6f, seed + 17);
         float specks = Noise.at(spot.x * 1.7f, r * 2.3f, seed + 23);
         float share = grime * Math.min(1, Math.max(0, 1.5f * film - 0.35f) * (0.55f + 0.6f * specks));

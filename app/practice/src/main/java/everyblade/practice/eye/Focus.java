@@ -25,7 +25,7 @@ final class Focus {
     }
 
     /** The picture through a lens. */
-    static float[] through(Optics optics, Frame frame, float[] light) {
+    static float[] through(Optics optics, EyeFrame frame, float[] light) {
         Focus focus = new Focus(frame.size());
         float[] blur = focus.blur(optics, frame);
         float[] small = focus.halved(light);
@@ -44,7 +44,7 @@ final class Focus {
         return most;
     }
 
-    private float[] blur(Optics optics, Frame frame) {
+    private float[] blur(Optics optics, EyeFrame frame) {
         float[] blur = new float[size * size];
         float near = (float) optics.near();
         float far = (float) optics.far();

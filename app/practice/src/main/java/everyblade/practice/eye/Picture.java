@@ -26,7 +26,7 @@ public final class Picture {
      *
      * @param moment tells the grain of one picture from that of the next
      */
-    public static int[] of(Frame frame, Optics optics, int moment) {
+    public static int[] of(EyeFrame frame, Optics optics, int moment) {
         float[] light = Focus.through(optics, frame, Shader.light(frame, optics));
         float exposure = exposure(frame, light);
         int size = frame.size();
@@ -36,7 +36,7 @@ public final class Picture {
     }
 
     /** By the mean of the roots, so that a glint does not darken all the rest. */
-    private static float exposure(Frame frame, float[] light) {
+    private static float exposure(EyeFrame frame, float[] light) {
         double sum = 0;
         int seen = 0;
         for (int element = 0; element < frame.slots.length; element += 3) {

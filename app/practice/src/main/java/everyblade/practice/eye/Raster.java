@@ -40,15 +40,15 @@ public final class Raster {
      *
      * @param farthest mm from the scope tip
      */
-    public Frame draw(List<Placed> stage, Pose pose, double farthest) {
+    public EyeFrame draw(List<PlacedMesh> stage, Pose pose, double farthest) {
         Camera camera = new Camera(pose, size);
         double[] cone = camera.halfCone();
         count = 0;
         Arrays.fill(filled, 0);
-        Placed[] kept = new Placed[stage.size()];
+        PlacedMesh[] kept = new PlacedMesh[stage.size()];
         float[][] matrices = new float[stage.size()][];
         int drawn = 0;
-        for (Placed one : stage) {
+        for (PlacedMesh one : stage) {
             float[] matrix = camera.of(one.clock());
             if (shows(one.solid(), matrix, cone, farthest)) {
                 kept[drawn] = one;
@@ -58,10 +58,10 @@ public final class Raster {
                 drawn++;
             }
         }
-        List<Placed> placed = List.of(Arrays.copyOf(kept, drawn));
+        List<PlacedMesh> placed = List.of(Arrays.copyOf(kept, drawn));
         int[] slots = new int[size * size];
-        Arrays.fill(slots, Frame.NOTHING);
-        Frame frame = new Frame(camera, placed, matrices, slots, new float[size * size], ofPlaced, ofTriangle);
+        Arrays.fill(slots, EyeFrame.NOTHING);
+        EyeFrame frame = new EyeFrame(camera, placed, matrices, slots, new float[size * size], ofPlaced, ofTriangle);
         boolean[] cut = new boolean[drawn];
         for (int i = 0; i < drawn; i++) {
             cut[i] = placed.get(i).isCut();
@@ -190,7 +190,7 @@ public final class Raster {
         bins[tile][filled[tile]++] = count;
     }
 
-    private void fill(Frame frame, boolean[] cut, int tile) {
+    private void fill(EyeFrame frame, boolean[] cut, int tile) {
         int left = tile % across * TILE;
         int top = tile / across * TILE;
         int right = Math.min(size, left + TILE) - 1;

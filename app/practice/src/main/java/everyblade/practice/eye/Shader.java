@@ -10,18 +10,18 @@ final class Shader {
 
     private static final float DULL_INSIDE = 0.28f;
 
-    private final Frame frame;
+    private final EyeFrame frame;
     private final float lamp;
     private final float[] light;
 
-    private Shader(Frame frame, float lamp) {
+    private Shader(EyeFrame frame, float lamp) {
         this.frame = frame;
         this.lamp = lamp;
         this.light = new float[3 * frame.size() * frame.size()];
     }
 
     /** Red, green and blue of each element in turn. */
-    static float[] light(Frame frame, Optics optics) {
+    static float[] light(EyeFrame frame, Optics optics) {
         Shader shader = new Shader(frame, (float) optics.lamp());
         IntStream.range(0, frame.size()).parallel().forEach(line -> new Line(shader).shade(line));
         return shader.light;
@@ -30,9 +30,9 @@ final class Shader {
     /** Works on one line of the picture. */
     private static final class Line {
 
-        private final Frame frame;
+        private final EyeFrame frame;
         private final Shader shader;
-        private final Surface spot = new Surface();
+        private final EyeSurface spot = new EyeSurface();
         private final float[] place = new float[3];
 
         Line(Shader shader) {
@@ -53,12 +53,12 @@ final class Shader {
             Camera camera = frame.camera;
             int slot = frame.slots[element];
             int index = frame.ofPlaced[slot];
-            Placed placed = frame.placed.get(index);
+            PlacedMesh placed = frame.placed.get(index);
             float[] m = frame.matrices[index];
             float ahead = 1 / frame.nearness[element];
             float across = (element % camera.size + 0.5f - camera.radius) / camera.scale * ahead;
             float up = (camera.radius - line - 0.5f) / camera.scale * ahead;
-            Frame.back(m, across, up, ahead, place);
+            EyeFrame.back(m, across, up, ahead, place);
             spot.x = place[0];
             spot.y = place[1];
             spot.z = place[2];

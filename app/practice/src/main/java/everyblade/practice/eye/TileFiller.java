@@ -3,14 +3,14 @@ package everyblade.practice.eye;
 /** Fills triangles into some columns of a frame. */
 final class TileFiller {
 
-    private final Frame frame;
+    private final EyeFrame frame;
     private final float[] corners;
     private final int left;
     private final int right;
     private final int size;
     private final float[] local = new float[3];
 
-    TileFiller(Frame frame, float[] corners, int left, int right) {
+    TileFiller(EyeFrame frame, float[] corners, int left, int right) {
         this.frame = frame;
         this.corners = corners;
         this.left = left;
@@ -80,7 +80,7 @@ final class TileFiller {
         float across = (column + 0.5f - camera.radius) / camera.scale * ahead;
         float up = (camera.radius - line - 0.5f) / camera.scale * ahead;
         int placed = frame.ofPlaced[slot];
-        Frame.back(frame.matrices[placed], across, up, ahead, local);
+        EyeFrame.back(frame.matrices[placed], across, up, ahead, local);
         for (Trace trace : frame.placed.get(placed).traces()) {
             if (trace.gone(local[0], local[1], local[2])) {
                 return true;

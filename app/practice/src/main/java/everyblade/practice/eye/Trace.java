@@ -14,5 +14,5 @@ public interface Trace {
     }
 
     /** How it changes the look of a spot; spots that it does not reach stay as they are. */
-    void on(Surface spot);
+    void on(EyeSurface spot);
 }

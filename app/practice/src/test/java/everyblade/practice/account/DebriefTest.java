@@ -15,8 +15,8 @@ import everyblade.practice.account.Debrief.Trials;
 import everyblade.practice.account.Outcome.Fate;
 import everyblade.practice.drill.Hands.Moment;
 import everyblade.practice.drill.Tip;
-import everyblade.practice.drill.Track;
-import everyblade.practice.drill.Track.Sample;
+import everyblade.practice.drill.TipTrack;
+import everyblade.practice.drill.TipTrack.Sample;
 import everyblade.practice.drill.Truth;
 import everyblade.practice.drill.Truths;
 import everyblade.practice.harm.Harm;
@@ -35,15 +35,15 @@ class DebriefTest {
 
     private static final ViewScene engine = Engines.scene("larkspur-4");
     private static Truth truth;
-    private static Seen slow;
-    private static Seen fast;
+    private static SeenFacets slow;
+    private static SeenFacets fast;
 
     @BeforeAll
     static void a_turn_taken_slowly_and_one_taken_fast() throws Exception {
         truth = Truths.of(
                 engine, new Recipe(List.of("c1"), List.of(HarmKind.NICK, HarmKind.DENT), 12, 4, 2, 6, 0), Map.of(), 9);
-        slow = Replay.of(engine, truth, turning(360, 120), Progress.NONE);
-        fast = Replay.of(engine, truth, turning(360, 4), Progress.NONE);
+        slow = DrillReplay.of(engine, truth, turning(360, 120), Progress.NONE);
+        fast = DrillReplay.of(engine, truth, turning(360, 4), Progress.NONE);
     }
 
     private List<Finding> called(String... lines) throws Exception {
@@ -58,7 +58,7 @@ class DebriefTest {
     }
 
     /** A turn of the rotor before a tip that stands still, in so many seconds. */
-    private static Track turning(double degrees, double seconds) {
+    private static TipTrack turning(double degrees, double seconds) {
         List<Sample> samples = new ArrayList<>();
         int steps = (int) (degrees / 9);
         for (int i = 0; i <= steps; i++) {
@@ -66,7 +66,7 @@ class DebriefTest {
                     (long) (i * 1000 * seconds / steps),
                     new Moment(Tip.at("in-c1", "low"), Map.of("gas", i * 9.0, "power", 0.0))));
         }
-        return new Track(samples);
+        return new TipTrack(samples);
     }
 
     private Harm nick() {
@@ -86,7 +86,7 @@ class DebriefTest {
 
     @Test
     void a_call_is_taken_for_what_it_fits_and_tells_what_was_wrong_about_it() throws Exception {
-        Seen nothing = Replay.of(engine, truth, new Track(List.of()), Progress.NONE);
+        SeenFacets nothing = DrillReplay.of(engine, truth, new TipTrack(List.of()), Progress.NONE);
         Harm nick = nick();
         String zone = nick.zones().get(0);
         String other = zone.startsWith("tip") ? zone.replace("tip/", "root/") : zone.replace("root/", "tip/");
@@ -104,7 +104,7 @@ class DebriefTest {
     @Test
     void a_call_on_a_neighbour_is_a_lost_count_and_one_far_off_is_false() throws Exception {
         Truth one = new Truth(1, truth.recipe(), List.of(nick()), truth.standing());
-        Seen nothing = Replay.of(engine, one, new Track(List.of()), Progress.NONE);
+        SeenFacets nothing = DrillReplay.of(engine, one, new TipTrack(List.of()), Progress.NONE);
         String zone = nick().zones().get(0);
         int beside = nick().airfoil() % 19 + 1;
         int far = (nick().airfoil() + 8) % 19 + 1;

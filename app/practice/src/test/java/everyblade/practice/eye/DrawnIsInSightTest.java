@@ -9,8 +9,8 @@ import everyblade.core.sight.Lens;
 import everyblade.core.sight.Pose;
 import everyblade.core.sight.Progress;
 import everyblade.core.sight.Ring;
-import everyblade.core.sight.Scene;
 import everyblade.core.sight.SightArcs;
+import everyblade.core.sight.SightScene;
 import everyblade.core.sight.ViewScene;
 import everyblade.core.surface.Facets;
 import everyblade.core.surface.Mesh;
@@ -85,12 +85,12 @@ class DrawnIsInSightTest {
     private void compare(
             ViewScene engine, Mockup mockup, Map<String, Double> standing, Row row, Pose pose, double shaft)
             throws Exception {
-        Scene scene = scene(engine, standing, row);
+        SightScene scene = scene(engine, standing, row);
         SightArcs arcs = SightArcs.compute(scene, pose, Criteria.USUAL, Progress.NONE);
-        List<Placed> stage = mockup.at(Map.of("gas", shaft, "power", shaft)).stream()
+        List<PlacedMesh> stage = mockup.at(Map.of("gas", shaft, "power", shaft)).stream()
                 .filter(one -> isIn(engine, row, mockup.owner(one.owner()).row()))
                 .toList();
-        Frame frame = new Raster(SIZE).draw(stage, pose, 1000);
+        EyeFrame frame = new Raster(SIZE).draw(stage, pose, 1000);
         Lens lens = new Lens(pose, SIZE);
         for (int airfoil = 1; airfoil <= row.count(); airfoil++) {
             Turn clock = mockup.clock(row.id(), airfoil, shaft);
@@ -116,9 +116,9 @@ class DrawnIsInSightTest {
                 || row.ring().isPresent() && other.get().ring().equals(row.ring());
     }
 
-    private static Scene scene(ViewScene engine, Map<String, Double> standing, Row row) throws Exception {
+    private static SightScene scene(ViewScene engine, Map<String, Double> standing, Row row) throws Exception {
         Mesh airfoil = engine.airfoil(row).orElseThrow();
-        Scene scene = Scene.of(airfoil, row.count(), Zoning.of(row));
+        SightScene scene = SightScene.of(airfoil, row.count(), Zoning.of(row));
         for (Row other : engine.model().rows()) {
             Optional<Mesh> mesh = other.equals(row) ? Optional.empty() : engine.airfoil(other);
             if (mesh.isPresent() && isIn(engine, row, other.id())) {
@@ -168,10 +168,10 @@ class DrawnIsInSightTest {
         return z * Math.cos(turned) - y * Math.sin(turned);
     }
 
-    private static boolean isDrawn(Frame frame, Mockup mockup, Row row, int airfoil, int facet, int[] at) {
+    private static boolean isDrawn(EyeFrame frame, Mockup mockup, Row row, int airfoil, int facet, int[] at) {
         int element = at[1] * SIZE + at[0];
         int placed = frame.placed(element);
-        return placed != Frame.NOTHING
+        return placed != EyeFrame.NOTHING
                 && mockup.owner(frame.drawn().get(placed).owner()).equals(new Mockup.Owner(row.id(), airfoil))
                 && frame.face(element) == facet;
     }

@@ -53,7 +53,7 @@ class FrameFiguresTest {
         for (int i = 0; i < WARM + FRAMES; i++) {
             cpu = i == WARM ? cpu() : cpu;
             long from = System.nanoTime();
-            Frame frame = raster.draw(mockup.at(Map.of("shaft", 0.1 * i)), pose, optics.dark());
+            EyeFrame frame = raster.draw(mockup.at(Map.of("shaft", 0.1 * i)), pose, optics.dark());
             int[] picture = Picture.of(frame, optics, i);
             millis[Math.max(0, i - WARM)] = (System.nanoTime() - from) / 1e6;
             assertThat(picture).hasSize(size * size);

@@ -3,11 +3,11 @@ package everyblade.record.drill;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import everyblade.practice.drill.Hands.Moment;
 import everyblade.practice.drill.Tip;
-import everyblade.practice.drill.Track;
-import everyblade.practice.drill.Track.Sample;
+import everyblade.practice.drill.TipTrack;
+import everyblade.practice.drill.TipTrack.Sample;
 import everyblade.practice.drill.Truth;
 import everyblade.record.Disk;
-import everyblade.record.Problem;
+import everyblade.record.RecordProblem;
 import everyblade.record.drill.Node.Garbled;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -39,7 +39,7 @@ public final class DrillFolder {
     }
 
     /** Adds to the track. What a cut in power takes of it is a second or so of the replay; entries are kept by the journal. */
-    public Optional<Problem> add(List<Sample> samples) {
+    public Optional<RecordProblem> add(List<Sample> samples) {
         Path path = file(TRACK);
         try {
             boolean there = disk.exists(path);
@@ -75,11 +75,11 @@ public final class DrillFolder {
     }
 
     /** The track so far; a torn or garbled line ends it. */
-    public Track track() {
+    public TipTrack track() {
         List<Sample> samples = new ArrayList<>();
         Path path = file(TRACK);
         if (!disk.exists(path)) {
-            return new Track(samples);
+            return new TipTrack(samples);
         }
         try (InputStream in = disk.read(path, LARGEST)) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
@@ -98,13 +98,13 @@ public final class DrillFolder {
                 samples.add(new Sample(before, new Moment(tip, node.numbers("shafts"))));
             }
         } catch (IOException | Garbled cut) {
-            return new Track(samples);
+            return new TipTrack(samples);
         }
-        return new Track(samples);
+        return new TipTrack(samples);
     }
 
     /** Ends the drill: from now on its truth can be read by anybody. */
-    public Optional<Problem> end(byte[] truth) {
+    public Optional<RecordProblem> end(byte[] truth) {
         Path path = file(TRUTH);
         try (Disk.OpenFile open = disk.create(path)) {
             open.write(0, truth);
@@ -134,8 +134,8 @@ public final class DrillFolder {
         }
     }
 
-    private static Problem notWritten(Path path, IOException failure) {
-        return Problem.inFile(
+    private static RecordProblem notWritten(Path path, IOException failure) {
+        return RecordProblem.inFile(
                 "File not written",
                 path.toString(),
                 String.valueOf(failure.getMessage()),

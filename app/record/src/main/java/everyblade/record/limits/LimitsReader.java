@@ -2,10 +2,10 @@ package everyblade.record.limits;
 
 import everyblade.core.entry.Entry.LengthUnit;
 import everyblade.core.finding.Guard;
-import everyblade.core.finding.Hanging;
 import everyblade.core.finding.Length;
 import everyblade.core.finding.Limits;
 import everyblade.core.finding.Rule;
+import everyblade.core.finding.RuleDependencies;
 import everyblade.core.turning.Engine;
 import everyblade.json.Fields;
 import everyblade.json.Json;
@@ -87,7 +87,7 @@ public final class LimitsReader {
         if (log.errorCount() > 0) {
             return Optional.empty();
         }
-        Optional<String> circle = Hanging.circle(rules);
+        Optional<String> circle = RuleDependencies.circle(rules);
         if (circle.isPresent()) {
             log.error(
                     "circle",

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import everyblade.practice.drill.Drill;
 import everyblade.practice.drill.Hands.Moment;
 import everyblade.practice.drill.Tip;
-import everyblade.practice.drill.Track.Sample;
+import everyblade.practice.drill.TipTrack.Sample;
 import everyblade.practice.drill.Truth;
 import everyblade.practice.harm.Harm;
 import everyblade.practice.harm.HarmKind;

@@ -52,7 +52,7 @@ final class Contents {
         if (outside.isPresent()) {
             throw new JarFault(
                     Fault.NAME_OUTSIDE,
-                    "the jar has an entry named " + Reason.line(outside.get()),
+                    "the jar has an entry named " + JarRefusal.line(outside.get()),
                     "unpacked, it would lie outside its folder, which no build tool does",
                     "do not use this jar, and ask where it comes from");
         }

@@ -34,7 +34,7 @@ public record JarReader(String data, CodeDoor door) {
             return List.of(new Handed.Failed(new Complaint(
                     Fault.BAD_JAR,
                     "this is no readable jar",
-                    Reason.of(e),
+                    JarRefusal.of(e),
                     "copy it anew, or take it out of the folder")));
         }
     }
@@ -51,12 +51,12 @@ public record JarReader(String data, CodeDoor door) {
                     "there is nothing to load",
                     "put " + data + " at its root, or name a class in " + Sources.SERVICE);
         }
-        String name = metadata.map(Metadata::toString).orElse(Reason.line(String.valueOf(jar.getFileName())));
+        String name = metadata.map(Metadata::toString).orElse(JarRefusal.line(String.valueOf(jar.getFileName())));
         return new CodeJar(
                 jar,
                 Sha256.of(jar),
                 name,
-                Signer.of(jar, zip),
+                JarSigner.of(jar, zip),
                 jar + " as " + data,
                 metadata.isPresent() ? List.of() : List.of(Metadata.missing(name)));
     }

@@ -52,7 +52,7 @@ record Metadata(String id, String version, SpiRange spi) {
         String range = said.getValue(EngineModelSource.MANIFEST_SPI).strip();
         SpiRange spi = SpiRange.of(range)
                 .orElseThrow(() -> bad(
-                        EngineModelSource.MANIFEST_SPI + " is " + Reason.line(range),
+                        EngineModelSource.MANIFEST_SPI + " is " + JarRefusal.line(range),
                         "it is no range",
                         "write the first version it works with, such as 1.0, or a range such as [1.0,3.0)"));
         return Optional.of(new Metadata(id, version, spi));
@@ -93,7 +93,7 @@ record Metadata(String id, String version, SpiRange spi) {
     private static String stated(Attributes said, String key, Pattern form, String expected) throws JarFault {
         String value = said.getValue(key).strip();
         if (!form.matcher(value).matches()) {
-            throw bad(key + " is " + Reason.line(value), "it must be " + expected, "correct it");
+            throw bad(key + " is " + JarRefusal.line(value), "it must be " + expected, "correct it");
         }
         return value;
     }
@@ -109,7 +109,7 @@ record Metadata(String id, String version, SpiRange spi) {
         try (InputStream in = jar.getInputStream(entry)) {
             return new Manifest(in).getMainAttributes();
         } catch (IOException | IllegalArgumentException e) {
-            throw bad("cannot be read", Reason.of(e), "build the jar again");
+            throw bad("cannot be read", JarRefusal.of(e), "build the jar again");
         }
     }
 

@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  * @param main its {@code main} takes the jar and the transcript, and does {@link PluginSide#run}
  * @param sees classes of each jar or folder of classes that {@code main} needs
  */
-public record OwnProcess(Class<?> main, List<Class<?>> sees, Patience patience) implements CodeDoor {
+public record OwnProcess(Class<?> main, List<Class<?>> sees, JarPatience patience) implements CodeDoor {
 
     private static final Set<String> INHERITED = Set.of("LANG", "LC_ALL", "LC_CTYPE", "SystemRoot");
 
@@ -47,7 +47,7 @@ public record OwnProcess(Class<?> main, List<Class<?>> sees, Patience patience) 
             return List.of(failed(
                     jar,
                     "cannot be run",
-                    Reason.of(e),
+                    JarRefusal.of(e),
                     "see to it that Java may start another Java, and" + " write into its folder for temporary files"));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();

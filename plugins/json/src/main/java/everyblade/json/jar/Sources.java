@@ -97,10 +97,10 @@ final class Sources {
     }
 
     private void failed(String what, Throwable thrown) {
-        Optional<LinkageError> linkage = Reason.cause(thrown, LinkageError.class)
+        Optional<LinkageError> linkage = JarRefusal.cause(thrown, LinkageError.class)
                 .filter(error -> !(error instanceof ExceptionInInitializerError));
         if (linkage.orElse(null) instanceof UnsupportedClassVersionError newer) {
-            Matcher version = CLASS_VERSION.matcher(Reason.of(newer));
+            Matcher version = CLASS_VERSION.matcher(JarRefusal.of(newer));
             String java =
                     version.find() ? "Java " + (Integer.parseInt(version.group(1)) - BEFORE_JAVA_1) : "a later Java";
             hand(new Handed.Failed(new Complaint(
@@ -112,11 +112,11 @@ final class Sources {
             hand(new Handed.Failed(new Complaint(
                     Fault.PLUGIN_FAILED,
                     "the plugin " + jar.plugin() + " " + what,
-                    Reason.of(thrown),
+                    JarRefusal.of(thrown),
                     "its author must put into the jar what it needs beyond the JDK, and compile it against version "
                             + EngineModelSource.SPI_VERSION + " of the plugin interface")));
         } else {
-            failed(what, Reason.of(thrown));
+            failed(what, JarRefusal.of(thrown));
         }
     }
 

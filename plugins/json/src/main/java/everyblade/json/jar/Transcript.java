@@ -117,7 +117,7 @@ public record Transcript(List<Handed> handed, boolean whole) {
     }
 
     private static String text(ByteBuffer in) {
-        return Reason.line(new String(bytes(in), StandardCharsets.UTF_8));
+        return JarRefusal.line(new String(bytes(in), StandardCharsets.UTF_8));
     }
 
     private static byte[] bytes(ByteBuffer in) {

@@ -5,7 +5,7 @@
  * <p>Takes the path of a jar. Gives a list of {@link everyblade.json.jar.Handed}: texts of {@code engine.json}, as they
  * stand in the jar or as its code would write them, and faults. In the order of flow: {@link
  * everyblade.json.jar.JarReader} opens each jar and runs nothing, {@code Contents} looks at sizes and names, {@code
- * Metadata} at what the manifest says, {@code Signer} at who signed it. What only code can tell goes through a {@link
+ * Metadata} at what the manifest says, {@code JarSigner} at who signed it. What only code can tell goes through a {@link
  * everyblade.json.jar.CodeDoor}, known by the hash of its bytes. Behind it {@link everyblade.json.jar.OwnProcess} lets the
  * code speak in another process, where {@code Sources} asks it and {@code Transcript} is all that comes back. What each
  * {@link everyblade.json.jar.Fault} means stands in the table of all codes.

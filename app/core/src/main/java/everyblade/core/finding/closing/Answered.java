@@ -37,7 +37,7 @@ record Answered(Fold fold) {
         Logged by = answer.get();
         String reason = ((Entry.Settle) by.entry()).reason();
         String answered = what + "; answered in entry " + by.number() + " by " + by.by() + ": " + reason;
-        return new Reason(reason).says()
+        return new ReasonGiven(reason).says()
                 ? OpenItem.told(kind, about, answered, where)
                 : new OpenItem(
                         kind,

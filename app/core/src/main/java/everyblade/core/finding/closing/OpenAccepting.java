@@ -53,7 +53,7 @@ record OpenAccepting(Fold fold) {
     /** The acceptance as a thing that is open, or was answered for; empty if its reason can stand. */
     Optional<OpenItem> doubted(Accepted accepted) {
         Logged logged = fold.entries().get(accepted.entry() - 1);
-        Reason reason = new Reason(accepted.reason());
+        ReasonGiven reason = new ReasonGiven(accepted.reason());
         if (!reason.says()) {
             return Optional.of(new OpenItem(
                     Kind.ACCEPTED,

@@ -18,7 +18,8 @@ record OpenAnswers(Fold fold) {
     List<OpenItem> items() {
         return fold.entries().stream()
                 .filter(logged -> !fold.isVoid(logged.number()))
-                .filter(logged -> logged.entry() instanceof Entry.Settle settle && !new Reason(settle.reason()).says())
+                .filter(logged ->
+                        logged.entry() instanceof Entry.Settle settle && !new ReasonGiven(settle.reason()).says())
                 .flatMap(logged -> item(logged).stream())
                 .toList();
     }

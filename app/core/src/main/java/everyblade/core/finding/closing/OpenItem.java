@@ -1,6 +1,6 @@
 package everyblade.core.finding.closing;
 
-import everyblade.core.finding.review.Place;
+import everyblade.core.finding.review.ReviewedPlace;
 import everyblade.core.gap.Gap;
 import everyblade.core.turning.Logged;
 import java.util.Optional;
@@ -25,7 +25,7 @@ public record OpenItem(
         String toDo,
         String entry,
         Optional<Gap> gap,
-        Optional<Place> place) {
+        Optional<ReviewedPlace> place) {
 
     OpenItem(Kind kind, Optional<Logged> opened, String what, String where, String toDo, String entry) {
         this(kind, opened, what, where, toDo, entry, Optional.empty(), Optional.empty());

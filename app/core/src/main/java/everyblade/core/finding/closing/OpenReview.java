@@ -1,8 +1,8 @@
 package everyblade.core.finding.closing;
 
 import everyblade.core.finding.closing.OpenItem.Kind;
-import everyblade.core.finding.review.Place;
 import everyblade.core.finding.review.Question;
+import everyblade.core.finding.review.ReviewedPlace;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,7 +22,7 @@ record OpenReview(List<Question> questions) {
                         question.asked().by() + " asks in review "
                                 + question.asked().number() + ": "
                                 + question.asked().text().strip(),
-                        question.asked().place().map(Place::words).orElse(""),
+                        question.asked().place().map(ReviewedPlace::words).orElse(""),
                         "look, then answer: " + question.answer() + "…",
                         question.answer(),
                         Optional.empty(),

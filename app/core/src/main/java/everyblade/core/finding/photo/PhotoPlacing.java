@@ -8,8 +8,8 @@ import everyblade.core.turning.Engine;
 import everyblade.core.turning.EntryTime;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
-import everyblade.core.turning.Placing;
 import everyblade.core.turning.Situation;
+import everyblade.core.turning.SmoothedTrack;
 import everyblade.spi.Row;
 import everyblade.spi.View;
 import java.math.BigDecimal;
@@ -97,12 +97,12 @@ public final class PhotoPlacing {
     }
 
     private PhotoPlace place(int last, View view, Row row, int from, int to, double share) {
-        Placing placing = situation.placing(row);
+        SmoothedTrack placing = situation.placing(row);
         double moved = placing.counted(from, to).degrees();
         double uneven = UNEVEN * Math.abs(moved) * 2 * Math.sqrt(share * (1 - share));
         Turn shaft = placing.adjusted(from).plus(Turn.ofDegrees(share * moved)).wrapped();
-        Placing.Stand stand = placing.at(row.id(), row.rock(), from);
-        Placing.Stand end = placing.at(row.id(), row.rock(), to);
+        SmoothedTrack.Stand stand = placing.at(row.id(), row.rock(), from);
+        SmoothedTrack.Stand end = placing.at(row.id(), row.rock(), to);
         boolean lost = stand.otherwise().isPresent() || end.otherwise().isPresent();
         if (stand.place().isEmpty()) {
             return new PhotoPlace(
@@ -116,7 +116,7 @@ public final class PhotoPlacing {
                     share > 0,
                     lost);
         }
-        Placing.Place place = stand.place().get();
+        SmoothedTrack.Place place = stand.place().get();
         Turn best = place.best().plus(Turn.ofDegrees(share * moved));
         double below = place.best().minus(place.low()).degrees() + uneven;
         double above = place.high().minus(place.best()).degrees() + uneven;

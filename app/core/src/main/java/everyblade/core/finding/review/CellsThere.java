@@ -19,7 +19,7 @@ import java.util.Optional;
 public record CellsThere(int cells, int done, int maybe, int accepted) {
 
     /** Empty if the engine has no such place. */
-    public static Optional<CellsThere> of(Coverage coverage, Place place) {
+    public static Optional<CellsThere> of(Coverage coverage, ReviewedPlace place) {
         ZoneSet zones;
         try {
             zones = place.zones(coverage.situation().engine());

@@ -25,7 +25,7 @@ public record ReviewRemark(
         int entries,
         What what,
         String text,
-        Optional<Place> place,
+        Optional<ReviewedPlace> place,
         OptionalInt of) {
 
     /** Sorts of remarks. */

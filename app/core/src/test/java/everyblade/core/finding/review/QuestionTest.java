@@ -25,7 +25,8 @@ class QuestionTest {
     private static final int REVIEWED = 2;
 
     private static ReviewRemark remark(int number, What what, String by, OptionalInt of) {
-        Optional<Place> place = what == What.QUESTION ? Optional.of(new Place("a", 3, 4, "")) : Optional.empty();
+        Optional<ReviewedPlace> place =
+                what == What.QUESTION ? Optional.of(new ReviewedPlace("a", 3, 4, "")) : Optional.empty();
         return new ReviewRemark(
                 number,
                 Instant.parse("2026-03-02T09:00:00Z"),
@@ -53,7 +54,7 @@ class QuestionTest {
         assertThat(open(List.of(question(1)), "round 1")).singleElement().satisfies(item -> {
             assertThat(item.line()).contains("R. Viewer", "review 1", "what is the shadow on it", "a 3-4");
             assertThat(item.entry()).isEqualTo("note review 1: ");
-            assertThat(item.place()).contains(new Place("a", 3, 4, ""));
+            assertThat(item.place()).contains(new ReviewedPlace("a", 3, 4, ""));
         });
     }
 
@@ -125,10 +126,10 @@ class QuestionTest {
     @Test
     void aPlaceIsReadAndJudgedByTheEngine() throws Refusal {
         for (String words : List.of("a 3", "a 3-4", "a 4-3")) {
-            assertThat(Place.of(words, LimitsUnderTest.ENGINE).words()).isEqualTo(words);
+            assertThat(ReviewedPlace.of(words, LimitsUnderTest.ENGINE).words()).isEqualTo(words);
         }
         for (String words : List.of("zz 3", "a 0", "a 4000", "a 3 nowhere", "a", "blade 3 of a")) {
-            assertThatThrownBy(() -> Place.of(words, LimitsUnderTest.ENGINE))
+            assertThatThrownBy(() -> ReviewedPlace.of(words, LimitsUnderTest.ENGINE))
                     .isInstanceOf(Refusal.class)
                     .message()
                     .isNotBlank();

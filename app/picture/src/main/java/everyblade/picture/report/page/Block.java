@@ -17,17 +17,17 @@ public sealed interface Block {
     record Heading(int level, String text) implements Block {}
 
     /** A paragraph over the whole width. */
-    record Paragraph(Words words) implements Block {}
+    record Paragraph(PageWords words) implements Block {}
 
     /** An item of a list, set in a little. */
-    record Item(Words words) implements Block {}
+    record Item(PageWords words) implements Block {}
 
     /**
      * Words in a frame, such as the answer in short.
      *
      * @param lines one under the other, each as long as it needs
      */
-    record Framed(List<Words> lines) implements Block {
+    record Framed(List<PageWords> lines) implements Block {
 
         public Framed {
             lines = List.copyOf(lines);
@@ -79,20 +79,20 @@ public sealed interface Block {
      *
      * @param lines one under the other, each as long as it needs
      */
-    record Cell(List<Words> lines) {
+    record Cell(List<PageWords> lines) {
 
         public Cell {
             lines = List.copyOf(lines);
         }
 
         /** A cell of these words. */
-        public static Cell of(Words... lines) {
+        public static Cell of(PageWords... lines) {
             return new Cell(Arrays.asList(lines));
         }
 
         /** A cell of plain words. */
         public static Cell of(String text) {
-            return of(Words.of(text));
+            return of(PageWords.of(text));
         }
     }
 

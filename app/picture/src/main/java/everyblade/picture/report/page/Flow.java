@@ -22,7 +22,7 @@ final class Flow implements AutoCloseable {
     private final PDDocument document;
     private final Letters letters;
     private final Drawings drawings;
-    private final Outline outline;
+    private final PdfOutline outline;
     private final double top;
     private Pen pen;
     /** Upper edge of the next block. */
@@ -35,7 +35,7 @@ final class Flow implements AutoCloseable {
      *
      * @param below how much of each page's upper part is taken beside the head
      */
-    Flow(PDDocument document, Letters letters, Outline outline, double below) {
+    Flow(PDDocument document, Letters letters, PdfOutline outline, double below) {
         this.document = document;
         this.letters = letters;
         this.drawings = new Drawings(document, letters);
@@ -94,13 +94,13 @@ final class Flow implements AutoCloseable {
         }
         outline.add(heading, document.getPage(document.getNumberOfPages() - 1), y);
         for (String line : lines) {
-            pen.write(line, Words.Look.STRONG, size, Margins.LEFT, y - size);
+            pen.write(line, PageWords.Look.STRONG, size, Margins.LEFT, y - size);
             took(size * 1.3);
         }
         took(AFTER - 1);
     }
 
-    private void words(Words words, double indent) throws IOException {
+    private void words(PageWords words, double indent) throws IOException {
         for (String line : letters.wrapped(words.text(), BODY, Margins.WIDTH - indent)) {
             room(BODY_LEADING);
             pen.write(line, words.look(), BODY, Margins.LEFT + indent, y - BODY);

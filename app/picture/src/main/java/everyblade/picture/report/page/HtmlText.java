@@ -135,11 +135,11 @@ final class HtmlText {
         return "<" + tag + (column.rightAligned() ? " class=\"number\"" : "") + ">" + inside + "</" + tag + ">";
     }
 
-    private static String lines(List<Words> lines) {
+    private static String lines(List<PageWords> lines) {
         return lines.stream().map(words -> "<p>" + words(words) + "</p>").collect(Collectors.joining());
     }
 
-    private static String words(Words words) {
+    private static String words(PageWords words) {
         String text = escaped(words.text());
         return switch (words.look()) {
             case PLAIN -> text;

@@ -43,7 +43,7 @@ public record Pages(String title, String language, Instant dated, long seed, Mar
             Letters letters = Letters.in(document);
             List<String> notice =
                     margins.notice().isEmpty() ? List.of() : letters.wrapped(margins.notice(), SMALL, Margins.WIDTH);
-            Outline outline = new Outline();
+            PdfOutline outline = new PdfOutline();
             try (Flow flow = new Flow(document, letters, outline, notice.size() * SMALL_LEADING)) {
                 for (Block block : blocks) {
                     flow.add(block);
@@ -74,13 +74,13 @@ public record Pages(String title, String language, Instant dated, long seed, Mar
             double right = Margins.LEFT + Margins.WIDTH;
             String warning = letters.writable(margins.warning());
             double warned = letters.length(warning, WARNING);
-            pen.write(warning, Words.Look.ALERT, WARNING, right - warned, top);
+            pen.write(warning, PageWords.Look.ALERT, WARNING, right - warned, top);
             String head = letters.wrapped(margins.head(), SMALL, Margins.WIDTH - warned - 16)
                     .get(0);
-            pen.write(head, Words.Look.PLAIN, SMALL, Margins.LEFT, top);
+            pen.write(head, PageWords.Look.PLAIN, SMALL, Margins.LEFT, top);
             double y = top - SMALL_LEADING - 1;
             for (String line : notice) {
-                pen.write(line, Words.Look.FAINT, SMALL, Margins.LEFT, y);
+                pen.write(line, PageWords.Look.FAINT, SMALL, Margins.LEFT, y);
                 y -= SMALL_LEADING;
             }
             y += SMALL_LEADING - 4;
@@ -89,18 +89,18 @@ public record Pages(String title, String language, Instant dated, long seed, Mar
             double foot = Margins.BOTTOM - 18;
             pen.line(Margins.LEFT, foot + 10, right, foot + 10, 0.6, Pen.INK);
             double numbered = letters.length(number, SMALL);
-            pen.write(number, Words.Look.PLAIN, SMALL, right - numbered, foot);
+            pen.write(number, PageWords.Look.PLAIN, SMALL, right - numbered, foot);
             pen.write(
                     letters.wrapped(margins.foot(), SMALL, Margins.WIDTH - numbered - 16)
                             .get(0),
-                    Words.Look.FAINT,
+                    PageWords.Look.FAINT,
                     SMALL,
                     Margins.LEFT,
                     foot);
         }
     }
 
-    private void describe(PDDocument document, Outline outline) {
+    private void describe(PDDocument document, PdfOutline outline) {
         PDDocumentInformation about = new PDDocumentInformation();
         about.setTitle(title);
         about.setCreator("Everyblade");

@@ -27,16 +27,17 @@ final class Pen {
     }
 
     /** One line of writable text. */
-    void write(String text, Words.Look look, double size, double x, double y) throws IOException {
+    void write(String text, PageWords.Look look, double size, double x, double y) throws IOException {
         if (text.isEmpty()) {
             return;
         }
-        Color colour =
-                look == Words.Look.ALERT ? ALERT : look == Words.Look.FAINT || look == Words.Look.STRUCK ? FAINT : INK;
+        Color colour = look == PageWords.Look.ALERT
+                ? ALERT
+                : look == PageWords.Look.FAINT || look == PageWords.Look.STRUCK ? FAINT : INK;
         stream.beginText();
         stream.setNonStrokingColor(colour);
         // The font comes in one weight only; a thin outline of the same colour makes it bold.
-        boolean bold = look == Words.Look.STRONG || look == Words.Look.ALERT;
+        boolean bold = look == PageWords.Look.STRONG || look == PageWords.Look.ALERT;
         if (bold) {
             stream.setStrokingColor(colour);
             stream.setLineWidth((float) size * BOLD);
@@ -48,7 +49,7 @@ final class Pen {
             stream.showText(run.text());
         }
         stream.endText();
-        if (look == Words.Look.STRUCK) {
+        if (look == PageWords.Look.STRUCK) {
             double middle = y + STRIKE_HEIGHT * size;
             line(x, middle, x + letters.length(text, size), middle, STRIKE_WIDTH, FAINT);
         }

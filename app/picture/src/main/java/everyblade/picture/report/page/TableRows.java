@@ -19,10 +19,10 @@ record TableRows(double[] lefts, double[] rooms, List<Line[]> head, List<List<Li
     static final double PADDING = 2.4;
 
     private static final double GAP = 7;
-    private static final Line NOTHING = new Line("", Words.Look.PLAIN);
+    private static final Line NOTHING = new Line("", PageWords.Look.PLAIN);
 
     /** One line of one cell. */
-    record Line(String text, Words.Look look) {}
+    record Line(String text, PageWords.Look look) {}
 
     static TableRows of(Block.Table table, Letters letters, double width) {
         List<Block.Column> columns = table.columns();
@@ -38,7 +38,7 @@ record TableRows(double[] lefts, double[] rooms, List<Line[]> head, List<List<Li
         }
         boolean headed = columns.stream().anyMatch(column -> !column.head().isEmpty());
         List<Block.Cell> heads = columns.stream()
-                .map(column -> Block.Cell.of(Words.strong(column.head())))
+                .map(column -> Block.Cell.of(PageWords.strong(column.head())))
                 .toList();
         return new TableRows(
                 lefts,

@@ -78,7 +78,7 @@ class PagesTest {
 
         @Test
         void goOnOverPagesWithoutLosingAny() throws Exception {
-            byte[] pdf = pdf(new Block.Paragraph(Words.of(words(3000))));
+            byte[] pdf = pdf(new Block.Paragraph(PageWords.of(words(3000))));
             assertThat(pages(pdf)).isGreaterThan(2);
             assertThat(text(pdf).split("\\s+")).contains("word1", "word1500", "word3000");
             assertNothingOutside(pdf);
@@ -100,7 +100,7 @@ class PagesTest {
 
         @Test
         void areBrokenWhereThereIsNoSpace() throws Exception {
-            byte[] pdf = pdf(table("x".repeat(400)), new Block.Framed(List.of(Words.strong("y".repeat(400)))));
+            byte[] pdf = pdf(table("x".repeat(400)), new Block.Framed(List.of(PageWords.strong("y".repeat(400)))));
             assertNothingOutside(pdf);
             assertThat(letters(pdf).stream()
                             .filter(letter -> letter.getUnicode().equals("x")))
@@ -113,19 +113,19 @@ class PagesTest {
 
         @Test
         void thatTheFontHasCanBeRead() throws Exception {
-            assertThat(text(pdf(new Block.Paragraph(Words.of("fi fl ± ° – ≥ ½ µ Ünï Привет Ω")))))
+            assertThat(text(pdf(new Block.Paragraph(PageWords.of("fi fl ± ° – ≥ ½ µ Ünï Привет Ω")))))
                     .contains("fi fl ± ° – ≥ ½ µ Ünï Привет Ω");
         }
 
         @Test
         void thatNoFontHasAreWrittenAsTheirCodes() throws Exception {
-            assertThat(text(pdf(new Block.Paragraph(Words.of("a\ue000b \udbff\udffd")))))
+            assertThat(text(pdf(new Block.Paragraph(PageWords.of("a\ue000b \udbff\udffd")))))
                     .contains("a[U+E000]b [U+10FFFD]");
         }
 
         @Test
         void thatControlAnythingDoNothing() throws Exception {
-            assertThat(text(pdf(new Block.Paragraph(Words.of("a\tb\nc\u0007d\u202ee")))))
+            assertThat(text(pdf(new Block.Paragraph(PageWords.of("a\tb\nc\u0007d\u202ee")))))
                     .contains("a b c[U+0007]d[U+202E]e");
         }
     }
@@ -145,7 +145,7 @@ class PagesTest {
             graphics.setFont(everyblade.picture.paint.SceneFont.font().deriveFont(40f));
             graphics.drawString("corner", 1800, 2980);
         };
-        byte[] pdf = pdf(new Block.Paragraph(Words.of("before")), new Block.Drawing(2000, 3000, painter));
+        byte[] pdf = pdf(new Block.Paragraph(PageWords.of("before")), new Block.Drawing(2000, 3000, painter));
         assertThat(pages(pdf)).isEqualTo(2);
         assertThat(text(pdf)).contains("corner");
         assertNothingOutside(pdf);

@@ -42,7 +42,7 @@ class ScriptsTest {
             document.addPage(page);
             Letters letters = Letters.in(document);
             try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
-                new Pen(stream, letters).write(letters.writable(text), Words.Look.PLAIN, 12, 50, 700);
+                new Pen(stream, letters).write(letters.writable(text), PageWords.Look.PLAIN, 12, 50, 700);
             }
             document.save(bytes);
         }

@@ -1,0 +1,164 @@
+package everyblade.core.turning;
+
+import everyblade.core.entry.Entry;
+import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Said;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.entry.ZoneWords;
+import everyblade.core.entry.Zoning;
+import everyblade.spi.Row;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Entries that say something about single cells, or ask for some. */
+final class CellEntries {
+
+    private static final Pattern OF_ROW = Pattern.compile("(?iU)of\\s+(\\S+?)[,:;]?(\\s.*)?");
+
+    private CellEntries() {}
+
+    static EntryEffect judge(Situation now, int number, Entry entry) throws Refusal {
+        Ledger ledger = now.ledger();
+        if (entry instanceof Entry.Find find) {
+            Row row = row(now, find.row(), find.airfoil().column());
+            return new EntryEffect(now.noted(ledger.remarked(new Remark(
+                    number,
+                    Remark.What.FOUND,
+                    row.id(),
+                    one(row, find.airfoil()),
+                    ZoneWords.zone(zoning(now, row), find.zone())))));
+        }
+        if (entry instanceof Entry.Recheck recheck) {
+            Rest rest = rest(now, recheck);
+            Row row = row(now, rest.row(), recheck.airfoil().column());
+            ZoneSet zones = ZoneWords.opening(zoning(now, row), rest.text())
+                    .orElse(zoning(now, row).all());
+            String what =
+                    "recheck " + row.kind().airfoil() + " " + recheck.airfoil().value() + " of " + row.id();
+            return new EntryEffect(now.noted(ledger.remarked(
+                            new Remark(number, Remark.What.RECHECK, row.id(), one(row, recheck.airfoil()), zones))
+                    .questioned(number, rest.text().isBlank() ? what : what + ": " + rest.text())));
+        }
+        if (entry instanceof Entry.Photo photo) {
+            if (photo.airfoil().isPresent()) {
+                Row row = row(now, Optional.empty(), photo.airfoil().get().column());
+                one(row, photo.airfoil().get());
+                if (photo.zone().isPresent()) {
+                    ZoneWords.zone(zoning(now, row), photo.zone().get());
+                }
+            }
+            return new EntryEffect(now);
+        }
+        if (entry instanceof Entry.Saw saw) {
+            Row row = row(now, saw.row(), saw.zone().column());
+            return new EntryEffect(now.noted(ledger.remarked(new Remark(
+                    number,
+                    Remark.What.STATED,
+                    row.id(),
+                    run(row, saw.airfoils()),
+                    ZoneWords.zone(zoning(now, row), saw.zone())))));
+        }
+        if (entry instanceof Entry.NoAccess noAccess) {
+            return new EntryEffect(now.noted(accepted(now, number, noAccess)));
+        }
+        Entry.Ask ask = (Entry.Ask) entry;
+        Row row = row(now, Optional.of(ask.row()), ask.row().column());
+        return new EntryEffect(
+                now.noted(ledger.asking(row.id(), ZoneWords.asked(zoning(now, row), ask.parts()), number)));
+    }
+
+    /** What no view shows is accepted of every row, unless one is named or its airfoils are. */
+    private static Ledger accepted(Situation now, int number, Entry.NoAccess said) throws Refusal {
+        boolean unshown = ZoneWords.isUnshown(said.zone().value());
+        boolean everywhere =
+                unshown && said.row().isEmpty() && said.airfoils().first().isEmpty();
+        List<Row> rows = everywhere
+                ? List.copyOf(now.engine().rows().values())
+                : List.of(row(now, said.row(), said.zone().column()));
+        Ledger ledger = now.ledger();
+        for (Row row : rows) {
+            ledger = ledger.remarked(new Remark(
+                    number,
+                    unshown ? Remark.What.ACCEPTED_UNSHOWN : Remark.What.ACCEPTED,
+                    row.id(),
+                    run(row, said.airfoils()),
+                    unshown ? zoning(now, row).all() : ZoneWords.zone(zoning(now, row), said.zone())));
+        }
+        return ledger;
+    }
+
+    /**
+     * What follows the number of a recheck.
+     *
+     * @param row that is named before the number, or behind it as in {@code 7 of c2}; {@code of} anything else is text
+     */
+    private record Rest(Optional<Said<String>> row, String text) {}
+
+    private static Rest rest(Situation now, Entry.Recheck recheck) {
+        String text = recheck.rest().value();
+        Matcher matcher = OF_ROW.matcher(text);
+        if (recheck.row().isPresent()
+                || !matcher.matches()
+                || !now.engine().rows().containsKey(matcher.group(1))) {
+            return new Rest(recheck.row(), text);
+        }
+        return new Rest(
+                Optional.of(new Said<>(matcher.group(1), recheck.rest().column())),
+                Optional.ofNullable(matcher.group(2)).orElse("").strip());
+    }
+
+    /** The row that is named, else the row in view, or that was in view last. */
+    static Row row(Situation now, Optional<Said<String>> said, int column) throws Refusal {
+        if (said.isEmpty()) {
+            // A finding is written up when the scope is out, too.
+            return now.lastSeat().isPresent()
+                    ? now.lastSeat().get().row()
+                    : ViewEntries.seat(now, column).row();
+        }
+        return ViewEntries.named(
+                said.get(),
+                "row",
+                Optional.ofNullable(now.engine().rows().get(said.get().value())),
+                List.copyOf(now.engine().rows().keySet()));
+    }
+
+    /** The number of an airfoil, checked against its row. */
+    static int airfoil(Row row, Said<Integer> said) throws Refusal {
+        if (said.value() < 1 || said.value() > row.count()) {
+            throw new Refusal(
+                    said.column(),
+                    "row " + row.id() + " has " + row.kind().airfoil() + "s 1 to " + row.count() + ", no "
+                            + said.value());
+        }
+        return said.value();
+    }
+
+    private static Zoning zoning(Situation now, Row row) {
+        return now.engine().zonings().get(row.id());
+    }
+
+    private static BitSet one(Row row, Said<Integer> said) throws Refusal {
+        BitSet set = new BitSet(row.count());
+        set.set(airfoil(row, said) - 1);
+        return set;
+    }
+
+    private static BitSet run(Row row, Entry.Airfoils airfoils) throws Refusal {
+        BitSet set = new BitSet(row.count());
+        if (airfoils.first().isEmpty()) {
+            set.set(0, row.count());
+            return set;
+        }
+        int first = airfoil(row, airfoils.first().get());
+        int last = airfoils.last().isPresent() ? airfoil(row, airfoils.last().get()) : first;
+        for (int n = first; ; n = n % row.count() + 1) {
+            set.set(n - 1);
+            if (n == last) {
+                return set;
+            }
+        }
+    }
+}

@@ -1,0 +1,203 @@
+package everyblade.core.turning;
+
+import everyblade.core.angle.Turn;
+import everyblade.core.entry.Entry;
+import everyblade.core.entry.Movement;
+import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Said;
+import everyblade.spi.Direction;
+import everyblade.spi.Pad;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
+import everyblade.spi.Spool;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Entries that turn a shaft or draw the scope tip round, watching or not. */
+final class MovementEntries {
+
+    private MovementEntries() {}
+
+    static EntryEffect judge(Situation now, int number, Entry entry, OptionalDouble sinceBefore) throws Refusal {
+        if (entry instanceof Entry.Turn turn) {
+            Seat seat = ViewEntries.seat(now, turn.movement().column());
+            return turn(now, number, seat, turn, seconds(turn.seconds(), sinceBefore));
+        }
+        if (entry instanceof Entry.Skip skip) {
+            return skip(now, number, skip);
+        }
+        if (entry instanceof Entry.Round round) {
+            return round(now, number, round, seconds(round.seconds(), sinceBefore));
+        }
+        if (entry instanceof Entry.Look look) {
+            Seat seat = ViewEntries.seat(now, 1);
+            Watch watch = Watch.of(now, seat, look.through());
+            int here = now.trackOf(seat.row()).here();
+            return watched(watch.begun(now), number, watch, here, seconds(look.seconds(), sinceBefore));
+        }
+        if (entry instanceof Entry.Draw draw) {
+            Situation after = drawn(now, number, draw.movement());
+            Seat seat = after.seat().orElseThrow();
+            int from = now.trackOf(seat.row()).here();
+            return watched(
+                    after, number, Watch.of(now, seat, Optional.empty()), from, seconds(draw.seconds(), sinceBefore));
+        }
+        return new EntryEffect(drawn(now, number, ((Entry.Feed) entry).movement()));
+    }
+
+    private static EntryEffect turn(Situation now, int number, Seat seat, Entry.Turn turn, OptionalDouble seconds)
+            throws Refusal {
+        refuseAmong(now);
+        Watch watch = Watch.of(now, seat, turn.through());
+        Spool spool = spool(now, turn.movement().column(), true);
+        watch.refuseClose(now, seat, spool);
+        int from = now.trackOf(seat.row()).here();
+        Situation after = turned(watch.begun(now), number, spool, turn.movement());
+        EntryEffect watched = watched(after, number, watch, from, seconds);
+        List<String> warnings = new ArrayList<>(watched.warnings());
+        warnings.addAll(Advice.onCount(now, watched.situation(), seat));
+        return new EntryEffect(watched.situation(), warnings);
+    }
+
+    private static EntryEffect skip(Situation now, int number, Entry.Skip skip) throws Refusal {
+        refuseAmong(now);
+        Spool spool = spool(now, skip.movement().column(), false);
+        Situation after = turned(now, number, spool, skip.movement());
+        return new EntryEffect(
+                after, now.seat().map(seat -> Advice.onWay(now, after, seat)).orElse(List.of()));
+    }
+
+    private static EntryEffect round(Situation now, int number, Entry.Round round, OptionalDouble seconds)
+            throws Refusal {
+        refuseAmong(now);
+        Seat seat = ViewEntries.seat(now, round.airfoil().column());
+        if (seat.row().kind() != RowKind.ROTOR) {
+            throw new Refusal(1, "row " + seat.row().id() + " stands still: draw the scope tip round it, draw 360 deg");
+        }
+        Spool spool = now.engine().spool(seat.row()).orElseThrow();
+        Watch watch = Watch.of(now, seat, Optional.empty());
+        watch.refuseClose(now, seat, spool);
+        Pad pad = now.padOf(spool);
+        if (!pad.directions().contains(spool.normal())) {
+            throw new Refusal(
+                    1,
+                    "at pad " + pad.id() + " the " + spool.name() + " may not be turned "
+                            + spool.normal().word() + ", which is its normal direction: name another pad");
+        }
+        // Its length is as well known as both ends together: an airfoil is seen at each of them.
+        double aim = CountEntries.aim(now, seat, round.plusMinus());
+        Uncertainty length = Uncertainty.of(Math.hypot(aim, aim));
+        EntryEffect began = CountEntries.identified(now, number, seat.row(), round.airfoil(), round.plusMinus());
+        Track track = began.situation().trackOf(seat.row());
+        Turn full = spool.normal() == Direction.CW ? Turn.FULL : Turn.FULL.negated();
+        Situation turned = began.situation().tracked(track.moved(number, full, length));
+        EntryEffect ended = CountEntries.identified(turned, number, seat.row(), round.airfoil(), round.plusMinus());
+        EntryEffect watched = watched(ended.situation(), number, watch, track.here(), seconds);
+        List<String> warnings = new ArrayList<>(began.warnings());
+        warnings.addAll(watched.warnings());
+        further(seat, pad, aim, watched.situation().runs()).ifPresent(warnings::add);
+        return new EntryEffect(watched.situation(), warnings);
+    }
+
+    /**
+     * How much further to turn until what passes where a round began and ended has surely come into the window too. Where
+     * what is in sight is computed, it mostly is for longer than a round's length may be off, and coverage tells of the rest.
+     */
+    private static Optional<String> further(Seat seat, Pad pad, double aim, int run) {
+        if (seat.view().window().isEmpty() || !seat.view().stations().isEmpty()) {
+            return Optional.empty();
+        }
+        double room = 2 * (seat.view().window().get().halfWidth() - seat.row().rock());
+        double wider = SmoothedTrack.widening(run);
+        if (wider * Math.hypot(aim, aim) <= room) {
+            return Optional.empty();
+        }
+        double off = wider * (Math.sqrt(2 * aim * aim + pad.play() * pad.play()) + pad.drift());
+        return Optional.of(String.format(
+                Locale.ROOT,
+                "what stood at the reference where the round began is only maybe seen, as it was put there within ±"
+                        + " %s°: turn a little further, turn on %.1f",
+                ViewEntries.plain(aim),
+                Math.ceil(10 * (off - room)) / 10));
+    }
+
+    private static Situation turned(Situation now, int number, Spool spool, Said<Movement> movement) throws Refusal {
+        Track track = now.tracks().get("spool " + spool.id());
+        Optional<Row> inView = now.seat().map(Seat::row);
+        return now.tracked(
+                Moves.ofShaft(movement, spool, now.padOf(spool), inView, track).on(track, number));
+    }
+
+    /** The scope tip moved clockwise is the row moved counter-clockwise. */
+    private static Situation drawn(Situation now, int number, Said<Movement> movement) throws Refusal {
+        Seat seat = ViewEntries.seat(now, movement.column());
+        if (seat.row().kind() == RowKind.ROTOR) {
+            throw new Refusal(
+                    1,
+                    "row " + seat.row().id() + " turns: say turn or skip; draw and feed are for rows that stand still");
+        }
+        Track track = now.trackOf(seat.row());
+        Turn reference = Turn.ofTicks(seat.reference().tick()).minus(track.readingNow());
+        Moves.Move move = Moves.ofScope(movement, seat.row(), reference.wrapped());
+        return now.tracked(
+                new Moves.Move(move.amount().negated(), move.error().reversed(), move.reading()).on(track, number));
+    }
+
+    private static EntryEffect watched(Situation now, int number, Watch watch, int from, OptionalDouble seconds) {
+        Row row = watch.row();
+        if (!watch.there()) {
+            return new EntryEffect(
+                    now,
+                    "the scope tip was put in among the blades and is not where station "
+                            + watch.stance().stations().get(0)
+                            + " says, so watching from there gives nothing: draw it clear and say clear first");
+        }
+        if (!now.counting(row)) {
+            return new EntryEffect(
+                    now,
+                    "row " + row.id() + " has no datum yet, so watching it gives nothing: bring a known "
+                            + row.kind().airfoil() + " to the reference and say datum " + row.id() + " N");
+        }
+        int to = now.trackOf(row).here();
+        return new EntryEffect(now.watched(
+                row, new Leg(number, watch.stance(), watch.placement(), watch.zones(), from, to, 0, seconds)));
+    }
+
+    /** The spool that a move turns. */
+    private static Spool spool(Situation now, int column, boolean watching) throws Refusal {
+        Optional<Spool> inView = now.seat().flatMap(seat -> now.engine().spool(seat.row()));
+        if (inView.isPresent()) {
+            return inView.get();
+        }
+        if (now.namedSpool().isPresent()) {
+            return now.engine().model().spool(now.namedSpool().get()).orElseThrow();
+        }
+        if (!watching && now.engine().model().spools().size() == 1) {
+            return now.engine().model().spools().get(0);
+        }
+        throw new Refusal(
+                column,
+                (now.seat().isEmpty() ? "no view is in use" : "the row in view stands still")
+                        + ", so it is not clear which shaft turns: name its pad first, such as "
+                        + now.engine().model().spools().stream()
+                                .map(spool -> "pad " + spool.pads().get(0).id())
+                                .findFirst()
+                                .orElse("pad ID"));
+    }
+
+    private static void refuseAmong(Situation now) throws Refusal {
+        if (now.among()) {
+            throw new Refusal(
+                    1, "the scope tip is among the blades: draw it clear and say clear before anything turns");
+        }
+    }
+
+    /** As said, else at most the time since the entry before. */
+    private static OptionalDouble seconds(Optional<BigDecimal> said, OptionalDouble sinceBefore) {
+        return said.isPresent() ? OptionalDouble.of(said.get().doubleValue()) : sinceBefore;
+    }
+}

@@ -1,0 +1,251 @@
+package everyblade.core.turning;
+
+import everyblade.core.angle.Turn;
+import everyblade.core.entry.Entry;
+import everyblade.core.entry.NearestWord;
+import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Said;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.entry.ZoneWords;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
+import everyblade.spi.ScopeTip;
+import everyblade.spi.Spool;
+import everyblade.spi.Station;
+import everyblade.spi.View;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** Entries that seat the scope tip, say what is watched and from where the shaft is turned. */
+final class ViewEntries {
+
+    private static final BigDecimal FREEZING_F = BigDecimal.valueOf(32);
+
+    private ViewEntries() {}
+
+    static EntryEffect judge(Situation now, int number, Entry entry) throws Refusal {
+        if (entry instanceof Entry.View view) {
+            return view(now, number, view);
+        }
+        if (entry instanceof Entry.At at) {
+            return at(now, number, at);
+        }
+        if (entry instanceof Entry.Watch watch) {
+            Seat seat = seat(now, 1);
+            ZoneSet zones =
+                    ZoneWords.parts(now.engine().zonings().get(seat.row().id()), watch.parts());
+            return new EntryEffect(now.seated(seat.watching(zones), now.placements()));
+        }
+        if (entry instanceof Entry.Pad pad) {
+            return new EntryEffect(pad(now, pad.pad()));
+        }
+        if (entry instanceof Entry.Heat heat) {
+            return heat(now, heat);
+        }
+        if (entry instanceof Entry.Vanes vanes) {
+            return new EntryEffect(vanes(now, vanes));
+        }
+        if (entry instanceof Entry.Out) {
+            return new EntryEffect(
+                    now.seated(seat(now, 1).takenOut(), now.placements()).among(false));
+        }
+        return new EntryEffect(moved(now, entry instanceof Entry.In));
+    }
+
+    /**
+     * Put in among the blades, or drawn clear of them, the scope tip leaves its station or comes back to it: to some other
+     * place within its tolerance.
+     */
+    private static Situation moved(Situation now, boolean in) {
+        Situation after = now.among(in);
+        if (now.among() == in || now.seat().flatMap(Seat::station).isEmpty()) {
+            return after;
+        }
+        Seat seat = now.seat().get();
+        int placement = now.placements() + 1;
+        return after.seated(seat.placed(placement, now.engine().tooClose(seat).isPresent() == in), placement);
+    }
+
+    /** A reading is kept whatever it says; one that is too high for the scope tip inside calls it out. */
+    private static EntryEffect heat(Situation now, Entry.Heat heat) {
+        BigDecimal read = heat.temperature().value();
+        BigDecimal celsius = heat.fahrenheit()
+                ? read.subtract(FREEZING_F)
+                        .multiply(BigDecimal.valueOf(5))
+                        .divide(BigDecimal.valueOf(9), MathContext.DECIMAL64)
+                : read;
+        return new EntryEffect(now.heated(celsius))
+                .and(now.seat()
+                        .flatMap(Seat::scopeTip)
+                        .filter(tip -> celsius.doubleValue() > tip.hottest().orElse(Double.POSITIVE_INFINITY))
+                        .map(tip -> "the metal is hotter than the scope tip bears ("
+                                + plain(tip.hottest().getAsDouble()) + " °C): take it out"));
+    }
+
+    /** The view in use. */
+    static Seat seat(Situation now, int column) throws Refusal {
+        return now.seat()
+                .orElseThrow(() -> new Refusal(
+                        column,
+                        "no view is in use" + (now.lastSeat().isPresent() ? ", the scope is out" : " yet")
+                                + ": say one first, such as "
+                                + now.engine().model().views().stream()
+                                        .findFirst()
+                                        .map(view -> "view " + view.id())
+                                        .orElse("view ID (this engine model has none)")));
+    }
+
+    private static EntryEffect view(Situation now, int number, Entry.View entry) throws Refusal {
+        View view = named(
+                entry.view(),
+                "view",
+                now.engine().model().view(entry.view().value()),
+                now.engine().model().views().stream().map(View::id).toList());
+        Optional<ScopeTip> tip = view.scopeTip().flatMap(now.engine().model()::scopeTip);
+        if (entry.scopeTip().isPresent()) {
+            Said<String> said = entry.scopeTip().get();
+            tip = Optional.of(named(
+                    said,
+                    "scope tip",
+                    now.engine().model().scopeTip(said.value()),
+                    now.engine().model().scopeTips().stream().map(ScopeTip::id).toList()));
+        }
+        if (tip.isPresent() && tip.get().hottest().isPresent()) {
+            double hottest = tip.get().hottest().getAsDouble();
+            BigDecimal celsius = now.celsius()
+                    .orElseThrow(() -> new Refusal(
+                            entry.view().column(),
+                            "no metal temperature was read, and this scope tip bears " + plain(hottest)
+                                    + " °C at most: measure the metal and say heat NUMBER C first"));
+            if (celsius.doubleValue() > hottest) {
+                throw new Refusal(
+                        entry.view().column(),
+                        "the metal was read at " + plain(celsius.doubleValue()) + " °C, and this scope tip bears "
+                                + plain(hottest) + " °C at most: let it cool, measure again and say heat NUMBER C");
+            }
+        }
+        Row row = now.engine().rows().get(view.row());
+        int placement = now.placements() + 1;
+        Seat seat = new Seat(
+                view,
+                row,
+                tip,
+                view.stations().stream().findFirst(),
+                placement,
+                true,
+                now.engine().zonings().get(row.id()).all(),
+                false,
+                Optional.empty());
+        Situation seated = setBack(now.seated(seat, placement), number, row);
+        return close(placedByMaker(seated, number, row), seat).and(ClosingAdvice.onView(now, view));
+    }
+
+    /** A scope tip that stands closer to what turns than the margin is among the blades. */
+    private static EntryEffect close(Situation seated, Seat seat) {
+        OptionalDouble clearance = seated.engine().tooClose(seat);
+        if (clearance.isEmpty()) {
+            return new EntryEffect(seated);
+        }
+        return new EntryEffect(
+                seated.among(true),
+                "station " + seat.station().map(Station::id).orElseThrow() + " leaves the scope tip "
+                        + String.format(Locale.ROOT, "%.1f mm", clearance.getAsDouble())
+                        + " from what turns, and the margin is "
+                        + plain(seated.engine().margin())
+                        + " mm: it counts as in, so nothing may turn until it is drawn clear and you say clear");
+    }
+
+    private static EntryEffect at(Situation now, int number, Entry.At entry) throws Refusal {
+        Seat seat = seat(now, entry.station().column());
+        Station station = named(
+                entry.station(),
+                "station",
+                seat.view().stations().stream()
+                        .filter(one -> one.id().equals(entry.station().value()))
+                        .findFirst(),
+                seat.view().stations().stream().map(Station::id).toList());
+        int placement = now.placements() + 1;
+        Seat moved = seat.at(station, placement);
+        return close(setBack(now.seated(moved, placement), number, seat.row()), moved);
+    }
+
+    /** A newly seated scope tip is where the view says, however it was drawn before. */
+    private static Situation setBack(Situation now, int number, Row row) {
+        if (row.kind() == RowKind.ROTOR) {
+            return now;
+        }
+        Track track = now.trackOf(row);
+        boolean drawn = track.stops().size() > 1 && track.stops().last().entry() > 0;
+        return drawn ? now.tracked(track.read(number, Turn.ZERO.minus(track.readingNow()), 0)) : now;
+    }
+
+    /** A row whose place the maker fixes needs no datum. */
+    private static Situation placedByMaker(Situation now, int number, Row row) {
+        Track track = now.trackOf(row);
+        if (row.phase().isEmpty() || track.knows(row.id())) {
+            return now;
+        }
+        Turn origin = Turn.ofDegrees(row.phase().getAsDouble()).plus(track.readingNow());
+        return now.tracked(track.identified(
+                new Sighting(number, track.here(), row.id(), origin, 1, 0, row.rock(), Engine.pitch(row))));
+    }
+
+    private static Situation pad(Situation now, Said<String> said) throws Refusal {
+        List<Spool> holders = now.engine().model().spools().stream()
+                .filter(spool -> spool.pads().stream().anyMatch(pad -> pad.id().equals(said.value())))
+                .toList();
+        if (holders.isEmpty()) {
+            named(
+                    said,
+                    "pad",
+                    Optional.empty(),
+                    now.engine().model().spools().stream()
+                            .flatMap(spool -> spool.pads().stream())
+                            .map(everyblade.spi.Pad::id)
+                            .toList());
+        }
+        Optional<String> inView =
+                now.seat().flatMap(seat -> now.engine().spool(seat.row())).map(Spool::id);
+        Optional<Spool> own = holders.stream()
+                .filter(spool -> inView.filter(spool.id()::equals).isPresent())
+                .findFirst();
+        if (own.isEmpty() && holders.size() > 1) {
+            throw new Refusal(
+                    said.column(),
+                    "more than one spool has a pad " + said.value() + ": say a view of a row of that spool first");
+        }
+        return now.atPad(own.orElse(holders.get(0)).id(), said.value());
+    }
+
+    private static Situation vanes(Situation now, Entry.Vanes entry) throws Refusal {
+        Row row = CellEntries.row(now, Optional.of(entry.row()), entry.row().column());
+        named(
+                entry.position(),
+                "position of row " + row.id(),
+                Optional.ofNullable(row.positions().get(entry.position().value())),
+                row.positions().keySet().stream().sorted().toList());
+        return now.noted(now.ledger().vanesAt(row.id(), entry.position().value()));
+    }
+
+    /** What a word names, or a refusal that lists what there is. */
+    static <T> T named(Said<String> said, String what, Optional<T> found, List<String> there) throws Refusal {
+        return found.orElseThrow(() -> new Refusal(
+                said.column(),
+                "there is no " + what + " " + said.value() + "; "
+                        + NearestWord.to(said.value(), there)
+                                .map(near -> "did you mean " + near + "? ")
+                                .orElse("")
+                        + (there.isEmpty()
+                                ? "this engine model has none"
+                                : "there are " + there.stream().distinct().collect(Collectors.joining(", ")))));
+    }
+
+    static String plain(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+    }
+}

@@ -1,0 +1,82 @@
+package everyblade.core.sight;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class IntervalSetTest {
+
+    private static final int CELLS = 16;
+
+    private static IntervalSet ofBits(int bits) {
+        IntervalSet open = new IntervalSet();
+        for (int i = 0; i < CELLS; i++) {
+            if ((bits >> i & 1) == 1) {
+                open.append(i, i + 1);
+            }
+        }
+        return open;
+    }
+
+    private static int bits(IntervalSet open) {
+        int bits = 0;
+        for (int i = 0; i < open.count(); i++) {
+            for (int cell = (int) open.from(i); cell < open.to(i); cell++) {
+                bits |= 1 << cell;
+            }
+        }
+        return bits;
+    }
+
+    @Test
+    void takingAwayIsWhatItIsForBits() {
+        SplittableRandom random = new SplittableRandom(1);
+        for (int i = 0; i < 20_000; i++) {
+            int before = random.nextInt(1 << CELLS);
+            int from = random.nextInt(CELLS);
+            int to = from + random.nextInt(CELLS - from + 1);
+            IntervalSet open = ofBits(before);
+
+            open.subtract(from, to);
+
+            int taken = (1 << to) - (1 << from);
+            assertThat(bits(open)).isEqualTo(before & ~taken);
+            assertThat(open.length()).isEqualTo(Integer.bitCount(before & ~taken));
+        }
+    }
+
+    @Test
+    void keepingWhatIsInBothIsWhatItIsForBits() {
+        SplittableRandom random = new SplittableRandom(2);
+        for (int i = 0; i < 20_000; i++) {
+            int one = random.nextInt(1 << CELLS);
+            int other = i % 10 == 0 ? 0 : random.nextInt(1 << CELLS);
+            IntervalSet open = ofBits(one);
+
+            open.intersect(ofBits(other));
+
+            assertThat(bits(open)).isEqualTo(one & other);
+        }
+    }
+
+    @Test
+    void whatIsLeftBetweenShadesThatTouchIsNoLight() {
+        IntervalSet open = new IntervalSet();
+        open.set(0, 1);
+        open.subtract(-1, 0.5);
+        open.subtract(0.5 + 1e-13, 2);
+
+        assertThat(open.isEmpty()).isTrue();
+    }
+
+    @Test
+    void intervalsThatTouchAreOne() {
+        IntervalSet open = new IntervalSet();
+        open.append(0, 1);
+        open.append(1, 2);
+
+        assertThat(open.count()).isEqualTo(1);
+        assertThat(open.to(0)).isEqualTo(2);
+    }
+}

@@ -1,0 +1,89 @@
+package everyblade.record;
+
+import everyblade.core.entry.Entry;
+import everyblade.core.entry.Movement;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * How the records of one type are made: what is slow to ask of Java again for each of a hundred thousand lines.
+ *
+ * @param word that stands for the type where there is a choice of records
+ * @param components in their order
+ * @param maker takes them in that order
+ */
+record RecordForm(String word, List<Component> components, Constructor<?> maker) {
+
+    /** Of every record that an entry is made of. */
+    static final Map<Class<?>, RecordForm> ALL = all();
+
+    /** The choices where one type stands for several records, by the word of each. */
+    static final Map<Class<?>, Map<String, Class<?>>> CHOICES =
+            Map.of(Entry.class, choices(Entry.class), Movement.class, choices(Movement.class));
+
+    /** A component of a record. */
+    record Component(String name, Type type, RecordComponent of) {
+
+        Object get(Record said) {
+            try {
+                return of.getAccessor().invoke(said);
+            } catch (ReflectiveOperationException failure) {
+                throw new IllegalStateException("an entry's records are public", failure);
+            }
+        }
+    }
+
+    private static Map<Class<?>, RecordForm> all() {
+        Map<Class<?>, RecordForm> forms = new HashMap<>();
+        add(Entry.class, forms);
+        return Map.copyOf(forms);
+    }
+
+    private static void add(Type type, Map<Class<?>, RecordForm> forms) {
+        if (type instanceof ParameterizedType generic) {
+            add(generic.getActualTypeArguments()[0], forms);
+        } else if (type instanceof Class<?> plain && plain.isSealed()) {
+            Arrays.stream(plain.getPermittedSubclasses()).forEach(choice -> add(choice, forms));
+        } else if (type instanceof Class<?> plain && plain.isRecord() && !forms.containsKey(plain)) {
+            RecordForm form = of(plain);
+            forms.put(plain, form);
+            form.components.forEach(component -> add(component.type, forms));
+        }
+    }
+
+    private static RecordForm of(Class<?> type) {
+        List<Component> components = new ArrayList<>();
+        for (RecordComponent component : type.getRecordComponents()) {
+            components.add(new Component(component.getName(), component.getGenericType(), component));
+        }
+        try {
+            Class<?>[] types = Arrays.stream(type.getRecordComponents())
+                    .map(RecordComponent::getType)
+                    .toArray(Class<?>[]::new);
+            return new RecordForm(
+                    word(type.getSimpleName()), List.copyOf(components), type.getDeclaredConstructor(types));
+        } catch (NoSuchMethodException impossible) {
+            throw new AssertionError("every record has its canonical constructor", impossible);
+        }
+    }
+
+    private static Map<String, Class<?>> choices(Class<?> sealed) {
+        Map<String, Class<?>> choices = new HashMap<>();
+        for (Class<?> choice : sealed.getPermittedSubclasses()) {
+            choices.put(word(choice.getSimpleName()), choice);
+        }
+        return Map.copyOf(choices);
+    }
+
+    static String word(String name) {
+        return name.toLowerCase(Locale.ROOT);
+    }
+}
