@@ -12,6 +12,9 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.InstantSource;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Starts the program: hands the process's streams, clock and environment to the commands, and a screen to the window. */
@@ -36,7 +39,7 @@ public final class Main {
                 out,
                 err,
                 InstantSource.system(),
-                System.getenv(),
+                environment(),
                 Path.of(""),
                 Optional.ofNullable(System.getProperty("everyblade.home")).map(Path::of),
                 new LocalDisk(),
@@ -48,6 +51,13 @@ public final class Main {
             }
         });
         System.exit(Commands.run(around, window, arguments));
+    }
+
+    /** The variables, and the system's language where none names another. */
+    private static Map<String, String> environment() {
+        Map<String, String> environment = new HashMap<>(System.getenv());
+        environment.putIfAbsent(Surroundings.LANGUAGE, Locale.getDefault().toLanguageTag());
+        return environment;
     }
 
     private static PrintStream utf8(FileDescriptor file) {

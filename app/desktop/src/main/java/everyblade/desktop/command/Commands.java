@@ -71,7 +71,8 @@ public final class Commands {
     }
 
     /** Does what the arguments say and gives the exit status; throws nothing. */
-    public static int run(Surroundings around, Opening window, String... arguments) {
+    public static int run(Surroundings here, Opening window, String... arguments) {
+        Surroundings around = Spoken.in(List.of(arguments)).map(here::speaking).orElse(here);
         int status;
         try {
             status = arguments.length == 0

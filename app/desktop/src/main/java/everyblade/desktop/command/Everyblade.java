@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
 
 /** The program without a command, and the options that all commands share. */
 @Command(
@@ -34,6 +35,9 @@ final class Everyblade implements Callable<Integer> {
 
     private final Surroundings around;
     private final Opening window;
+
+    @Spec
+    private CommandSpec line;
 
     /** More than one is taken in so that a mistyped command is told as such. */
     @Parameters(
@@ -59,6 +63,18 @@ final class Everyblade implements Callable<Integer> {
                     "says yes to running the code in the jar with this SHA-256; it may do whatever you may do, and you"
                             + " are not asked again until the jar changes; may be given several times")
     private final List<String> trusted = new ArrayList<>();
+
+    /** Taken in before the commands are made, see {@link Commands}; here for help and for what is no language of ours. */
+    @Option(
+            names = "--lang",
+            paramLabel = "LANGUAGE",
+            scope = ScopeType.INHERIT,
+            description = "the language of what is said, en or de; that of the system unless given")
+    private void language(String tag) {
+        if (Spoken.of(tag).isEmpty()) {
+            throw new ParameterException(line.commandLine(), Spoken.refused(tag));
+        }
+    }
 
     @Option(names = "--review", description = "opens the record JOB to be reviewed: nothing of it is changed")
     private boolean review;

@@ -3,11 +3,14 @@ package everyblade.desktop.command;
 import everyblade.record.Disk;
 import everyblade.record.derived.DerivedFiles;
 import everyblade.record.derived.SeenHeads;
+import everyblade.words.Words;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
+import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -38,6 +41,9 @@ public record Surroundings(
         Terminal terminal,
         PackedJobs packed) {
 
+    /** The variable that names the language, such as {@code de}. */
+    public static final String LANGUAGE = "EVERYBLADE_LANG";
+
     /** Where nobody sits. */
     public Surroundings(
             InputStream in,
@@ -49,6 +55,18 @@ public record Surroundings(
             Optional<Path> home,
             Disk disk) {
         this(in, out, err, clock, environment, folder, home, disk, prompt -> Optional.empty(), new PackedJobs());
+    }
+
+    /** The same where people read this language. */
+    Surroundings speaking(Locale language) {
+        Map<String, String> spoken = new HashMap<>(environment);
+        spoken.put(LANGUAGE, language.toLanguageTag());
+        return new Surroundings(in, out, err, clock, spoken, folder, home, disk, terminal, packed);
+    }
+
+    /** What is said, in the language of whoever reads it. */
+    public Words words() {
+        return Words.of(Locale.forLanguageTag(variable(LANGUAGE).orElse("en")));
     }
 
     /** Asks a person at a terminal, where there is one. */

@@ -13,7 +13,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.JFileChooser;
@@ -46,7 +45,7 @@ final class Places {
 
     /** What the person chose before. */
     Choices choices() {
-        return Choices.read(choicesFile(), Locale.getDefault());
+        return Choices.read(choicesFile(), around.words().locale());
     }
 
     void keep(Choices choices) {
