@@ -2,18 +2,16 @@ package everyblade.picture;
 
 import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Why;
+import everyblade.core.entry.ZonePhrase;
 import everyblade.spi.Row;
 import everyblade.words.Words;
 import java.util.Locale;
-import java.util.regex.Pattern;
 
 /** What the map says, in one language. What goes into files is always said in {@link #ENGLISH}. */
 public final class MapWords {
 
     /** The language of everything that leaves the program. */
     public static final MapWords ENGLISH = of(Locale.ENGLISH);
-
-    private static final Pattern WORD = Pattern.compile("\\p{L}+[0-9]*");
 
     private final Words words;
 
@@ -35,12 +33,9 @@ public final class MapWords {
         return words.locale();
     }
 
-    /** A zone, or several in one phrase, as files name them: each word in this language. */
+    /** A zone or a band, as files name it, in this language. */
     public String zone(String named) {
-        return WORD.matcher(named)
-                .replaceAll(match -> words.has("map.zone." + match.group())
-                        ? words.say("map.zone." + match.group())
-                        : match.group());
+        return words.say(ZonePhrase.named(named));
     }
 
     /** Why a cell is not seen. */

@@ -20,7 +20,8 @@ import java.util.function.Function;
 /**
  * One pattern of a bundle, in the syntax of ICU's message format, and how its places are filled in: {@code {name}},
  * {@code {name, number, 0.0}}, {@code {names, list, or}}, {@code {count, plural, one {# blade} other {# blades}}} and
- * {@code {what, select, none {…} other {…}}}. A select asks for a constant's name, for {@code true} and {@code false}, for
+ * {@code {what, select, none {…} other {…}}}. A list is {@code plain}, with commas alone, or ends in {@code and} or {@code or};
+ * {@code /} stands between all of it. A select asks for a constant's name, for {@code true} and {@code false}, for
  * {@code none} where there is nothing, and for {@code other}; a plural of a list counts it. Numbers are never grouped: blade
  * 1,234 would look like two numbers.
  */
@@ -104,7 +105,7 @@ final class Phrase {
         String style =
                 hasStyle ? pattern.getSubstring(pattern.getPart(start + 3)).strip() : "";
         return switch (kind) {
-            case "number" -> new DecimalFormat(style, DecimalFormatSymbols.getInstance(locale)).format(number(value));
+            case "number" -> new DecimalFormat(style, DecimalFormatSymbols.getInstance(locale)).format(decimal(value));
             case "list" -> text(value, style);
             default -> throw new IllegalArgumentException("no value is told as " + kind);
         };
@@ -179,6 +180,11 @@ final class Phrase {
         return value;
     }
 
+    /** As it is written, so that what lies in the middle of two is rounded as a reader would expect. */
+    private static BigDecimal decimal(Object value) {
+        return value instanceof BigDecimal exact ? exact : BigDecimal.valueOf(number(value));
+    }
+
     private static double number(Object value) {
         return value instanceof Collection<?> all ? all.size() : ((Number) value).doubleValue();
     }
@@ -203,6 +209,9 @@ final class Phrase {
     private String joined(List<String> all, String style) {
         if (all.size() < 2 || style.equals("plain")) {
             return String.join(", ", all);
+        }
+        if (style.equals("/")) {
+            return String.join(style, all);
         }
         int last = all.size() - 1;
         return String.join(", ", all.subList(0, last)) + joints.apply(style.isEmpty() ? "and" : style) + all.get(last);

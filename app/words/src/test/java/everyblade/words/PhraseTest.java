@@ -66,6 +66,7 @@ class PhraseTest {
     @Test
     void numbersAreWrittenAsTheLanguageDoes() {
         assertThat(said("{a, number, 0.0}°", Locale.GERMAN, Map.of("a", 1.25))).isEqualTo("1,2°");
+        assertThat(said("{a, number, 0.0}", Map.of("a", 0.35))).isEqualTo("0.4");
         assertThat(said("{a}", Locale.GERMAN, Map.of("a", OptionalDouble.of(0.5))))
                 .isEqualTo("0,5");
         assertThat(said("{a, number, 0}", Map.of("a", 12345.6))).isEqualTo("12346");
@@ -76,6 +77,8 @@ class PhraseTest {
         assertThat(said("{all}", Map.of("all", List.of("a", "b", "c")))).isEqualTo("a, b and c");
         assertThat(said("{all, list, or}", Map.of("all", List.of("a", "b")))).isEqualTo("a or b");
         assertThat(said("{all, list, plain}", Map.of("all", List.of("a", "b")))).isEqualTo("a, b");
+        assertThat(said("{all, list, /}", Map.of("all", List.of("a", "b", "c"))))
+                .isEqualTo("a/b/c");
         assertThat(said("{all, plural, one {entry {all}} other {entries {all}}}", Map.of("all", List.of(4, 7))))
                 .isEqualTo("entries 4 and 7");
     }

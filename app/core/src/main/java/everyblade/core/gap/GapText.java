@@ -1,16 +1,13 @@
 package everyblade.core.gap;
 
 import everyblade.core.coverage.State;
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
 import everyblade.core.turning.AirfoilNames;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
-import java.util.List;
-import java.util.function.IntFunction;
 
 /** A gap in one sentence, as one person would tell another. */
 public final class GapText {
@@ -63,49 +60,6 @@ public final class GapText {
 
     /** Zones in few words: the largest parts that hold nothing else, such as {@code tip and pressure/leading}. */
     public static String zones(Zoning zoning, ZoneSet zones) {
-        if (zones.equals(zoning.all())) {
-            return "everything";
-        }
-        List<Part> parts = parts(zoning).stream()
-                .filter(part -> part.zones().minus(zones).isEmpty())
-                .toList();
-        List<String> words = new ArrayList<>();
-        ZoneSet rest = zones;
-        while (!rest.isEmpty()) {
-            ZoneSet left = rest;
-            Part largest = parts.stream()
-                    .max(Comparator.comparingInt((Part part) ->
-                                    part.zones().intersection(left).size())
-                            .thenComparing(part -> -part.name().length()))
-                    .orElseThrow();
-            words.add(largest.name());
-            rest = rest.minus(largest.zones());
-        }
-        return String.join(" and ", words);
-    }
-
-    /** A part of an airfoil that has a name: some kinds of bands said, the others left out. */
-    private record Part(String name, ZoneSet zones) {
-
-        Part within(String band, ZoneSet ofBand) {
-            return new Part(name.isEmpty() ? band : name + "/" + band, zones.intersection(ofBand));
-        }
-    }
-
-    private static List<Part> parts(Zoning zoning) {
-        List<Part> parts = List.of(new Part("", zoning.all()));
-        parts = divided(parts, zoning.spans(), zoning::span);
-        parts = divided(parts, zoning.sides(), zoning::side);
-        return divided(parts, zoning.chords(), zoning::chord);
-    }
-
-    private static List<Part> divided(List<Part> parts, List<String> bands, IntFunction<ZoneSet> zonesOf) {
-        List<Part> all = new ArrayList<>(parts);
-        for (Part part : parts) {
-            for (int band = 0; band < bands.size(); band++) {
-                all.add(part.within(bands.get(band), zonesOf.apply(band)));
-            }
-        }
-        return all;
+        return ZonePhrase.of(zoning, zones).written();
     }
 }

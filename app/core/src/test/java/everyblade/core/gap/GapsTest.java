@@ -6,8 +6,6 @@ import everyblade.core.Engines;
 import everyblade.core.Job;
 import everyblade.core.coverage.State;
 import everyblade.core.coverage.Why;
-import everyblade.core.entry.ZoneSet;
-import everyblade.core.entry.Zoning;
 import everyblade.core.turning.Engine;
 import everyblade.spi.Direction;
 import everyblade.spi.Ratio;
@@ -58,19 +56,6 @@ class GapsTest {
                 .singleElement()
                 .asString()
                 .contains("all 36 blades, tip: not seen (not watched while it was in sight)");
-    }
-
-    @Test
-    void zonesAreToldInTheLargestPartsThatHoldNothingElse() {
-        Zoning zoning = new Zoning(
-                List.of("root", "tip"), List.of("pressure", "suction"), List.of("leading", "middle", "trailing"));
-        ZoneSet pressure = zoning.side(0);
-        ZoneSet leading = zoning.chord(0);
-        assertThat(GapText.zones(zoning, pressure.union(zoning.span(1).intersection(leading))))
-                .isEqualTo("pressure and tip/leading");
-        assertThat(GapText.zones(zoning, pressure.intersection(leading))).isEqualTo("pressure/leading");
-        assertThat(GapText.zones(zoning, new ZoneSet(1))).isEqualTo("root/pressure/leading");
-        assertThat(GapText.zones(zoning, zoning.all())).isEqualTo("everything");
     }
 
     @Test

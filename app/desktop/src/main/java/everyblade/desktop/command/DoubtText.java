@@ -1,12 +1,11 @@
 package everyblade.desktop.command;
 
 import everyblade.core.doubt.Doubt;
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
-import everyblade.core.gap.GapText;
-import everyblade.picture.MapWords;
+import everyblade.core.turning.Airfoils;
 import everyblade.spi.Row;
-import everyblade.words.CountWords;
 import everyblade.words.Words;
 import java.math.BigDecimal;
 import java.util.BitSet;
@@ -20,7 +19,7 @@ public final class DoubtText {
     /** Its places are what one airfoil of the row is called, what several are, the row's id, and then the values. */
     public static String of(Words words, Doubt doubt) {
         Stream<Object> row = doubt.row()
-                .map(of -> Stream.<Object>of(CountWords.airfoil(words, of), CountWords.airfoils(words, of), of.id()))
+                .map(of -> Stream.<Object>of(words.airfoil(of), words.airfoils(of), of.id()))
                 .orElseGet(() -> Stream.of("", "", ""));
         Stream<Object> values = doubt.values().stream()
                 .map(value -> doubt.row().map(of -> text(words, of, value)).orElseGet(() -> text(words, value)));
@@ -30,13 +29,8 @@ public final class DoubtText {
 
     private static String text(Words words, Row row, Object value) {
         return value instanceof BitSet airfoils
-                ? CountWords.some(
-                        words,
-                        row,
-                        airfoils.stream().map(bit -> bit + 1).boxed().toList())
-                : value instanceof ZoneSet zones
-                        ? MapWords.of(words).zone(GapText.zones(Zoning.of(row), zones))
-                        : text(words, value);
+                ? words.say(Airfoils.of(row, airfoils))
+                : value instanceof ZoneSet zones ? words.say(ZonePhrase.of(Zoning.of(row), zones)) : text(words, value);
     }
 
     private static String text(Words words, Object value) {

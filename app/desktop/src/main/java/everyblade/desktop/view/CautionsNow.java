@@ -6,7 +6,6 @@ import everyblade.core.turning.CountError;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
 import everyblade.spi.ScopeTip;
-import everyblade.words.CountWords;
 import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,8 +60,7 @@ public record CautionsNow(String text, boolean bars, Optional<String> row) {
                         words.say(
                                 "caution.lost",
                                 error.airfoils(),
-                                CountWords.airfoils(
-                                        words, state.coverage().row(error.row()).row()),
+                                words.airfoils(state.coverage().row(error.row()).row()),
                                 error.row(),
                                 error.since(),
                                 error.entry()),

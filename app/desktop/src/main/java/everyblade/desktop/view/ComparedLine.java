@@ -2,9 +2,9 @@ package everyblade.desktop.view;
 
 import everyblade.core.finding.compared.ComparedRow;
 import everyblade.core.finding.compared.ComparedRow.By;
+import everyblade.core.turning.Airfoils;
 import everyblade.desktop.command.Comparison;
 import everyblade.desktop.map.CellAt;
-import everyblade.words.CountWords;
 import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,7 +43,7 @@ public record ComparedLine(String text, Optional<CellAt> cell) {
                                     "compared." + by.name().toLowerCase(Locale.ROOT),
                                     row.row().id(),
                                     row.count(by),
-                                    CountWords.some(words, row.row(), airfoils)),
+                                    Airfoils.of(row.row(), airfoils)),
                             Optional.of(new CellAt(row.row().id(), airfoils.get(0), 0))));
                 }
             }

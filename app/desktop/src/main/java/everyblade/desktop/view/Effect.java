@@ -8,7 +8,6 @@ import everyblade.core.turning.Situation;
 import everyblade.core.turning.SmoothedTrack;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
-import everyblade.words.CountWords;
 import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -97,7 +96,7 @@ final class Effect {
                 key,
                 way,
                 blades,
-                CountWords.airfoils(words, row.get()),
+                words.airfoils(row.get()),
                 reading,
                 words.say(watched ? "effect.watched" : "effect.unwatched")));
     }
@@ -120,10 +119,9 @@ final class Effect {
                 now.placing(row).at(row.id(), row.rock(), now.stop(row)).place();
         Optional<Integer> airfoil = now.airfoilAtReference(seat);
         if (place.isEmpty() || airfoil.isEmpty()) {
-            return words.say("where.uncounted", CountWords.airfoils(words, row));
+            return words.say("where.uncounted", words.airfoils(row));
         }
         double off = place.get().high().minus(place.get().low()).degrees() / 2;
-        return words.say(
-                "where.airfoil", CountWords.airfoil(words, row), airfoil.get(), row.id(), words.number(off, 1));
+        return words.say("where.airfoil", words.airfoil(row), airfoil.get(), row.id(), words.number(off, 1));
     }
 }

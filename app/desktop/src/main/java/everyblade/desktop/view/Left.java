@@ -5,13 +5,13 @@ import everyblade.core.coverage.State;
 import everyblade.core.coverage.Why;
 import everyblade.core.gap.Gap;
 import everyblade.core.gap.Gaps;
+import everyblade.core.turning.Airfoils;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
 import everyblade.desktop.map.CellAt;
 import everyblade.picture.MapWords;
 import everyblade.spi.Row;
 import everyblade.spi.Station;
-import everyblade.words.CountWords;
 import everyblade.words.Words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -97,7 +97,7 @@ public record Left(Gap gap, String what, String why, String how, List<String> en
         String what = words.say(
                 "left.what",
                 gap.row().id(),
-                CountWords.run(words, gap.row(), gap.airfoils()),
+                Airfoils.of(gap.row(), gap.airfoils()),
                 ZoneText.of(now, gap.row(), gap.zones(), words));
         String why = MapWords.of(words).why(gap.why());
         String state = words.say(gap.state() == State.MAYBE ? "left.maybe" : "left.unseen", why);

@@ -10,7 +10,6 @@ import everyblade.core.move.PlanBuilder;
 import everyblade.core.move.Prices;
 import everyblade.core.sight.Progress;
 import everyblade.core.turning.Situation;
-import everyblade.words.CountWords;
 import everyblade.words.Words;
 import java.util.List;
 import java.util.Optional;
@@ -93,8 +92,8 @@ public record NextToDo(List<String> steps, String note, Optional<String> entry) 
         return move.row().landmarks().stream()
                 .filter(landmark -> landmark.airfoil() == airfoil)
                 .findFirst()
-                .map(landmark -> CountWords.airfoil(words, move.row()) + " " + airfoil + " (" + landmark.what() + ")")
-                .orElseGet(() -> words.say("next.anyAirfoil", CountWords.airfoil(words, move.row())));
+                .map(landmark -> words.airfoil(move.row()) + " " + airfoil + " (" + landmark.what() + ")")
+                .orElseGet(() -> words.say("next.anyAirfoil", words.airfoil(move.row())));
     }
 
     private static NextToDo closing(JobState state, List<Left> left, Words words) {

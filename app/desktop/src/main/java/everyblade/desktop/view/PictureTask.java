@@ -12,7 +12,6 @@ import everyblade.desktop.photo.KnownLength;
 import everyblade.desktop.photo.PictureSize;
 import everyblade.desktop.photo.Subject;
 import everyblade.spi.Row;
-import everyblade.words.CountWords;
 import everyblade.words.Words;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -107,7 +106,7 @@ public record PictureTask(Album album, JobPhoto photo, Typed typed) {
         String likely = place.airfoil()
                 .map(n -> words.say(
                         place.lost() ? "picture.likelyLost" : "picture.likely",
-                        CountWords.airfoil(words, place.row().orElseThrow()),
+                        words.airfoil(place.row().orElseThrow()),
                         n,
                         place.airfoilsOff() > 0 ? " ± " + place.airfoilsOff() : ""))
                 .orElseGet(() -> words.say("picture.nobodyCounted"));

@@ -1,9 +1,8 @@
 package everyblade.desktop.view;
 
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.entry.ZoneSet;
-import everyblade.core.gap.GapText;
 import everyblade.core.turning.Situation;
-import everyblade.picture.MapWords;
 import everyblade.spi.Row;
 import everyblade.words.Words;
 
@@ -13,6 +12,6 @@ final class ZoneText {
     private ZoneText() {}
 
     static String of(Situation now, Row row, ZoneSet zones, Words words) {
-        return MapWords.of(words).zone(GapText.zones(now.engine().zonings().get(row.id()), zones));
+        return words.say(ZonePhrase.of(now.engine().zonings().get(row.id()), zones));
     }
 }

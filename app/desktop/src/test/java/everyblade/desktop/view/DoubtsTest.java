@@ -92,7 +92,7 @@ class DoubtsTest {
 
     @Test
     void theBladesThatAreMissedAreNamed() {
-        assertThat(about("skip on 90")).first().asString().contains("2–3, 5–6, 8–9, 11–12");
+        assertThat(about("skip on 90")).first().asString().contains("2, 3, 5, 6, 8, 9 and 11, 12");
     }
 
     @Test
@@ -111,7 +111,7 @@ class DoubtsTest {
                 "turn on 7 tool | 7 tool is 7 whole turns of the turning tool, 2520° of the shaft; for degrees of the tool, say tooldeg.",
                 "turn on 3600 | That is 10 whole turns of the shaft in one move: did a digit slip in?",
                 "here 1 ± 1 | ± 1 is degrees of the shaft, and from one blade to the next are 30°: say ± 1 deg if degrees are meant.",
-                "saw root 11-2 photo a.jpg | 11-2 goes on over the last one: 4 blades, blades 1–2, 11–12. Is the order right?",
+                "saw root 11-2 photo a.jpg | 11-2 goes on over the last one: 4 blades, blades 11–2. Is the order right?",
                 "nick 1 tip 800 | 800 mm is longer than any blade of this row (300 mm at most): is the decimal mark right?",
                 "nick 7 tip | By the count, blade 7 was not in view here; blade 1 stands at the reference: is the number right?",
             })
