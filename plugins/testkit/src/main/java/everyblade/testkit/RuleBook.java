@@ -99,6 +99,11 @@ public final class RuleBook {
                     "No error of a pad or of an aim is so large that a blade is taken for its neighbour.",
                     Set.of("play-of-half-a-pitch", "aim-of-half-a-pitch")),
             codes("4.3", OPTIONAL, "Each spool can be turned in its normal direction.", Set.of("normal-not-allowed")),
+            surfaces(
+                    "4.4",
+                    OPTIONAL,
+                    "No tolerance of a station is so large that a blade is taken for its neighbour.",
+                    Set.of("tolerance-of-half-a-pitch")),
             hand("5.1", "The counts are those of the engine.", "count each row, or find it in the manual in force"),
             hand(
                     "5.2",

@@ -3,15 +3,19 @@ package everyblade.core.check;
 import everyblade.core.sight.StationAims;
 import everyblade.core.sight.ViewScene;
 import everyblade.spi.EngineModel;
+import everyblade.spi.Row;
+import everyblade.spi.Station;
 import everyblade.spi.View;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Finds views that state an aim which the tolerance of one of their stations does not allow. */
+/**
+ * Finds views that state an aim which the tolerance of one of their stations does not allow, and stations whose tolerance is
+ * so large that the aim which follows from it takes an airfoil for its neighbour.
+ */
 record AimCheck(EngineModel model, Map<String, byte[]> files, List<CheckedSurface> surfaces, List<Flaw> flaws) {
 
     /** Aims are written to a tenth, degrees. */
@@ -19,31 +23,61 @@ record AimCheck(EngineModel model, Map<String, byte[]> files, List<CheckedSurfac
 
     void run() {
         StationAims aims = new StationAims(new ViewScene(model, files, Map.of()));
-        Set<String> shaped =
-                surfaces.stream().map(surface -> surface.row().id()).collect(Collectors.toSet());
+        Map<String, Integer> counts =
+                surfaces.stream().map(CheckedSurface::row).collect(Collectors.toMap(Row::id, Row::count));
         for (int v = 0; v < model.views().size(); v++) {
             View view = model.views().get(v);
-            CheckedPart part = new CheckedPart.AimOf(v);
-            if (view.aim() == 0 || !shaped.contains(view.row())) {
+            if (!counts.containsKey(view.row())) {
                 continue;
             }
-            view.stations().stream()
-                    .max(Comparator.comparingDouble(station -> aims.at(view, station)))
-                    .filter(station -> aims.at(view, station) > view.aim() + ROUNDING)
-                    .ifPresent(station -> flaws.add(new Flaw(
-                            Flaw.Kind.AIM_WITHIN_TOLERANCE,
-                            part,
-                            String.format(
-                                    Locale.ROOT,
-                                    "the view %s states an aim of %s°, but the tolerance of its station %s moves the middle"
-                                            + " of the picture by %.1f°",
-                                    view.id(),
-                                    number(view.aim()),
-                                    station.id(),
-                                    aims.at(view, station)),
-                            "a blade said to be at the reference stands farther from it than the program counts with",
-                            "delete \"aim\", so that it follows from each station, unless something else than the"
-                                    + " picture's middle tells")));
+            if (view.aim() > 0) {
+                stated(v, view, aims);
+            } else {
+                derived(v, view, aims, 180.0 / counts.get(view.row()));
+            }
+        }
+    }
+
+    private void stated(int index, View view, StationAims aims) {
+        view.stations().stream()
+                .max(Comparator.comparingDouble(station -> aims.at(view, station)))
+                .filter(station -> aims.at(view, station) > view.aim() + ROUNDING)
+                .ifPresent(station -> flaws.add(new Flaw(
+                        Flaw.Kind.AIM_WITHIN_TOLERANCE,
+                        new CheckedPart.AimOf(index),
+                        String.format(
+                                Locale.ROOT,
+                                "the view %s states an aim of %s°, but the tolerance of its station %s moves the middle"
+                                        + " of the picture by %.1f°",
+                                view.id(),
+                                number(view.aim()),
+                                station.id(),
+                                aims.at(view, station)),
+                        "a blade said to be at the reference stands farther from it than the program counts with",
+                        "delete \"aim\", so that it follows from each station, unless something else than the"
+                                + " picture's middle tells")));
+    }
+
+    private void derived(int index, View view, StationAims aims, double halfPitch) {
+        for (int s = 0; s < view.stations().size(); s++) {
+            Station station = view.stations().get(s);
+            double aim = aims.at(view, station);
+            if (aim >= halfPitch) {
+                flaws.add(new Flaw(
+                        Flaw.Kind.TOLERANCE_OF_HALF_A_PITCH,
+                        new CheckedPart.StationAt(index, s),
+                        String.format(
+                                Locale.ROOT,
+                                "the tolerance of the station %s of the view %s moves the middle of the picture by %.1f°,"
+                                        + " and half a pitch of the row %s is %.1f°",
+                                station.id(),
+                                view.id(),
+                                aim,
+                                view.row(),
+                                halfPitch),
+                        "one airfoil is easily taken for its neighbour",
+                        "let the scope tip look at the row more squarely, or state how it is held closer"));
+            }
         }
     }
 

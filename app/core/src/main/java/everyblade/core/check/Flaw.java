@@ -27,6 +27,7 @@ public record Flaw(Kind kind, CheckedPart part, String what, String why, String 
         STATION_OUTSIDE_WALLS(true),
         STATION_IN_BLADES(true),
         AIM_WITHIN_TOLERANCE(false),
+        TOLERANCE_OF_HALF_A_PITCH(false),
         SEES_NOTHING(false),
         STATION_SEES_NOTHING(false),
         REFERENCE_UNSEEN(false);

@@ -267,6 +267,15 @@ class ModelCheckTest {
             });
         }
 
+        @Test
+        void that_follows_from_a_tolerance_of_half_a_pitch_is_told_at_the_station() {
+            assertThat(flaws(0, 40)).singleElement().satisfies(flaw -> {
+                assertThat(flaw.kind()).isEqualTo(Flaw.Kind.TOLERANCE_OF_HALF_A_PITCH);
+                assertThat(flaw.part()).isEqualTo(new CheckedPart.StationAt(0, 1));
+                assertThat(flaw.what()).contains("loose", "view-r", "half a pitch of the row r is 9.0°");
+            });
+        }
+
         @ParameterizedTest
         @CsvSource({"0.4, 2", "0, 2", "0.3, 0"})
         void that_it_allows_or_that_is_not_stated_is_none(double aim, double tilt) {
