@@ -5,6 +5,7 @@ import everyblade.spi.Port;
 import everyblade.spi.Row;
 import everyblade.spi.ScopeTip;
 import everyblade.spi.Spool;
+import everyblade.spi.TaskCard;
 import everyblade.spi.View;
 import everyblade.spi.Wall;
 import java.io.IOException;
@@ -88,7 +89,18 @@ public final class EngineJsonReader {
         Fields fields = new Fields(
                 object,
                 "engine model",
-                List.of("schema", "id", "name", "notice", "spools", "walls", "rows", "scopeTips", "ports", "views"),
+                List.of(
+                        "schema",
+                        "id",
+                        "name",
+                        "notice",
+                        "spools",
+                        "walls",
+                        "rows",
+                        "scopeTips",
+                        "ports",
+                        "views",
+                        "taskCards"),
                 log);
         fields.required("schema");
         String id = new Ids("engine model", Set.of()).required(fields);
@@ -105,18 +117,10 @@ public final class EngineJsonReader {
                 new References<>("scope tip", "unknown-scope-tip", fields, "scopeTips", scopeTips, ScopeTip::id, false);
         References<Port> portIds =
                 new References<>("port", "unknown-port", fields, "ports", Located.values(ports), Port::id, false);
-        List<Located<View>> views = ViewReader.views(
-                fields,
-                new References<>(
-                        "row",
-                        "unknown-row",
-                        fields,
-                        "rows",
-                        rows,
-                        row -> row.value().id(),
-                        true),
-                tipIds,
-                portIds);
+        References<Located<Row>> rowIds = new References<>(
+                "row", "unknown-row", fields, "rows", rows, row -> row.value().id(), true);
+        List<Located<View>> views = ViewReader.views(fields, rowIds, tipIds, portIds);
+        List<TaskCard> taskCards = TaskCardReader.cards(fields, rowIds);
         new ModelValidator(spools, walls, rows, scopeTips, ports, views, log).judge();
         return Optional.of(new EngineModel(
                 id,
@@ -127,7 +131,8 @@ public final class EngineJsonReader {
                 Located.values(rows),
                 scopeTips,
                 Located.values(ports),
-                Located.values(views)));
+                Located.values(views),
+                taskCards));
     }
 
     /** Whether the keys mean what we think they mean; a file without a version is read for its other mistakes. */

@@ -9,6 +9,7 @@ import everyblade.spi.Row;
 import everyblade.spi.ScopeTip;
 import everyblade.spi.Spool;
 import everyblade.spi.Station;
+import everyblade.spi.TaskCard;
 import everyblade.spi.View;
 import everyblade.spi.Wall;
 import java.io.IOException;
@@ -56,6 +57,10 @@ public final class EngineJsonWriter {
         json.objects("scopeTips", model.scopeTips(), this::scopeTip);
         json.objects("ports", model.ports(), this::port);
         json.objects("views", model.views(), this::view);
+        // Left out where there are none: a model from before there were any keeps its bytes.
+        if (!model.taskCards().isEmpty()) {
+            json.objects("taskCards", model.taskCards(), this::taskCard);
+        }
         json.end();
     }
 
@@ -159,6 +164,15 @@ public final class EngineJsonWriter {
         }
         json.objects("stations", view.stations(), this::station);
         json.flag("travels", view.travels());
+    }
+
+    private void taskCard(TaskCard card) throws IOException {
+        json.text("id", card.id());
+        json.text("name", card.name());
+        json.objects("asks", card.asks(), asked -> {
+            json.text("row", asked.row());
+            json.texts("parts", asked.parts());
+        });
     }
 
     private void station(Station station) throws IOException {

@@ -40,7 +40,7 @@ class BrokenPluginsTest {
             no-class-file            | plugin-failed    | ClassFormatError
             garbage-services         | plugin-failed    | Illegal
             missing-library          | plugin-failed    | a/b/Table
-            missing-method           | plugin-failed    | against version 1.1 of the plugin interface
+            missing-method           | plugin-failed    | against version 1.2 of the plugin interface
             throwing                 | plugin-failed    | table 7 is missing; copy it beside
             overflowing              | plugin-failed    | StackOverflowError
             out-of-memory            | plugin-failed    | OutOfMemoryError

@@ -16,15 +16,18 @@ import everyblade.spi.Shape;
 import everyblade.spi.Source;
 import everyblade.spi.Spool;
 import everyblade.spi.Station;
+import everyblade.spi.TaskCard;
 import everyblade.spi.View;
 import everyblade.spi.Wall;
 import everyblade.spi.Window;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Random;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.DoubleFunction;
@@ -67,7 +70,19 @@ final class ModelGenerator {
                 rows,
                 tips,
                 ports,
-                some(0, 6, i -> view("view" + i, one(rows), tips, ports)));
+                some(0, 6, i -> view("view" + i, one(rows), tips, ports)),
+                some(0, 3, i -> card("card" + i, rows)));
+    }
+
+    private TaskCard card(String id, List<Row> rows) {
+        List<Row> asked = new ArrayList<>(rows);
+        Collections.shuffle(asked, new Random(random.nextLong()));
+        return new TaskCard(
+                id,
+                text(),
+                asked.subList(0, random.nextInt(1, asked.size() + 1)).stream()
+                        .map(row -> new TaskCard.Asked(row.id(), shows(row)))
+                        .toList());
     }
 
     private Spool spool(String id) {
@@ -155,10 +170,9 @@ final class ModelGenerator {
     }
 
     private <T> List<T> rising(DoubleFunction<T> at) {
-        return IntStream.range(0, 2 + random.nextInt(4))
-                .mapToDouble(i -> number(0, 1))
-                .distinct()
-                .sorted()
+        int count = 2 + random.nextInt(4);
+        return IntStream.range(0, count)
+                .mapToDouble(i -> (i + number(0, 0.9)) / count)
                 .mapToObj(at)
                 .toList();
     }

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param scopeTips ends of borescopes
  * @param ports ways in
  * @param views what can be looked at from where
+ * @param taskCards tasks that are done often; since 1.2
  */
 public record EngineModel(
         String id,
@@ -25,7 +26,8 @@ public record EngineModel(
         List<Row> rows,
         List<ScopeTip> scopeTips,
         List<Port> ports,
-        List<View> views) {
+        List<View> views,
+        List<TaskCard> taskCards) {
 
     public EngineModel {
         spools = List.copyOf(spools);
@@ -34,6 +36,26 @@ public record EngineModel(
         scopeTips = List.copyOf(scopeTips);
         ports = List.copyOf(ports);
         views = List.copyOf(views);
+        taskCards = List.copyOf(taskCards);
+    }
+
+    /** A model without task cards, as it was made before there were any. */
+    public EngineModel(
+            String id,
+            String name,
+            Optional<String> notice,
+            List<Spool> spools,
+            List<Wall> walls,
+            List<Row> rows,
+            List<ScopeTip> scopeTips,
+            List<Port> ports,
+            List<View> views) {
+        this(id, name, notice, spools, walls, rows, scopeTips, ports, views, List.of());
+    }
+
+    /** Begins a model of this id and name. */
+    public static EngineModelBuilder of(String id, String name) {
+        return new EngineModelBuilder(id, name);
     }
 
     /** The row of that id. */
@@ -59,5 +81,10 @@ public record EngineModel(
     /** The port of that id. */
     public Optional<Port> port(String id) {
         return ports.stream().filter(port -> port.id().equals(id)).findFirst();
+    }
+
+    /** The task card of that id. */
+    public Optional<TaskCard> taskCard(String id) {
+        return taskCards.stream().filter(card -> card.id().equals(id)).findFirst();
     }
 }

@@ -20,7 +20,7 @@ public interface EngineModelSource {
      * the same major. A new component of a record without a constructor as it was, or a new abstract method, makes a new
      * major.
      */
-    String SPI_VERSION = "1.1";
+    String SPI_VERSION = "1.2";
 
     /** In the manifest: what the plugin is called; letters, digits, hyphens and dots. */
     String MANIFEST_ID = "Everyblade-Plugin";

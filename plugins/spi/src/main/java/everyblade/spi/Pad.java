@@ -19,4 +19,9 @@ public record Pad(
     public Pad {
         directions = Set.copyOf(directions);
     }
+
+    /** One that turns the shaft itself, either way, without backlash or drift. */
+    public static Pad direct(String id, String name, double play) {
+        return new Pad(id, name, Ratio.ONE, Set.of(Direction.CW, Direction.CCW), play, 0, 0);
+    }
 }

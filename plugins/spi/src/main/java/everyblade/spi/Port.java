@@ -37,6 +37,11 @@ public record Port(String id, String name, Kind kind, OptionalDouble clock, Opti
      */
     public record Opening(String what, double diameter) {}
 
+    /** One that sits at a clock angle, in degrees, and a place along the axis, in mm. */
+    public static Port at(String id, String name, Kind kind, double clock, double x, List<Opening> through) {
+        return new Port(id, name, kind, OptionalDouble.of(clock), OptionalDouble.of(x), through);
+    }
+
     public Port {
         through = List.copyOf(through);
     }

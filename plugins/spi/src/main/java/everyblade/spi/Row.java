@@ -51,4 +51,9 @@ public record Row(
         landmarks = List.copyOf(landmarks);
         positions = Map.copyOf(positions);
     }
+
+    /** Begins a row of this id. */
+    public static RowBuilder of(String id, RowKind kind, int count) {
+        return new RowBuilder(id, kind, count);
+    }
 }

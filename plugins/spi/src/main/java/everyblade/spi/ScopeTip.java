@@ -22,4 +22,10 @@ public record ScopeTip(
         double far,
         int pixels,
         double diameter,
-        OptionalDouble hottest) {}
+        OptionalDouble hottest) {
+
+    /** One that looks forward, of which nobody said how hot the metal may be. */
+    public static ScopeTip forward(String id, double cone, double near, double far, int pixels, double diameter) {
+        return new ScopeTip(id, cone, 0, near, far, pixels, diameter, OptionalDouble.empty());
+    }
+}

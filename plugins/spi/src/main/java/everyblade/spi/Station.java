@@ -24,6 +24,11 @@ public record Station(
         Tolerance within,
         Optional<Sector> forClock) {
 
+    /** One that does not travel. */
+    public Station(String id, double x, double r, double clock, Heading forward, Heading up, Tolerance within) {
+        this(id, x, r, clock, forward, up, within, Optional.empty());
+    }
+
     /**
      * A direction at the station's clock; its length does not matter, but is not zero.
      *

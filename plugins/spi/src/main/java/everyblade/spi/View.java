@@ -31,4 +31,9 @@ public record View(
     public View {
         stations = List.copyOf(stations);
     }
+
+    /** Begins a view of a row. */
+    public static ViewBuilder of(String id, String row) {
+        return new ViewBuilder(id, row);
+    }
 }

@@ -15,4 +15,9 @@ public record Wall(String id, Optional<String> spool, List<MeridionalPoint> curv
     public Wall {
         curve = List.copyOf(curve);
     }
+
+    /** One that stands still. */
+    public static Wall still(String id, List<MeridionalPoint> curve) {
+        return new Wall(id, Optional.empty(), curve);
+    }
 }

@@ -4,11 +4,14 @@ import everyblade.core.entry.EntryText;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Port;
 import everyblade.spi.Row;
+import everyblade.spi.TaskCard;
+import everyblade.spi.TaskCard.Asked;
 import everyblade.spi.View;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * What is to be looked at, and through what.
@@ -23,6 +26,16 @@ public record Task(Map<String, List<String>> parts, List<String> ports) {
     public Task {
         parts = Map.copyOf(parts);
         ports = List.copyOf(ports);
+    }
+
+    /** What a task card asks for, through any port. */
+    public static Task of(TaskCard card) {
+        return new Task(card.asks().stream().collect(Collectors.toMap(Asked::row, Asked::parts)), List.of());
+    }
+
+    /** The same through these ports. */
+    public Task through(List<String> named) {
+        return new Task(parts, named);
     }
 
     /** The entries that say what is asked for; none for a row that is asked for wholly. */
@@ -58,6 +71,7 @@ public record Task(Map<String, List<String>> parts, List<String> ports) {
                 model.rows(),
                 model.scopeTips(),
                 used,
-                through);
+                through,
+                model.taskCards());
     }
 }
