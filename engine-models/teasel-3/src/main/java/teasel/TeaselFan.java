@@ -68,8 +68,8 @@ public final class TeaselFan implements EngineModelSource {
                 .name("Fan rotor")
                 .spool(SHAFT)
                 .landmarks(List.of(new Landmark(1, "blade with two balance weights at its root")))
-                .shape(new Shape.Axial(sections(span ->
-                        BLADES.section(span, r(span), FLOW.intoRotor(r(span)), FLOW.outOfRotor(r(span))))))
+                .shape(new Shape.Axial(sections(
+                        span -> BLADES.section(span, r(span), FLOW.intoRotor(r(span)), FLOW.outOfRotor(r(span))))))
                 .source(Source.INVENTED)
                 .build();
     }
@@ -140,7 +140,6 @@ public final class TeaselFan implements EngineModelSource {
     }
 
     private static Station station(String id, double x, double span, double clock, Heading forward) {
-        return new Station(
-                id, x, r(span), clock, forward, new Heading(0, 0, 1), new Station.Tolerance(1, 3));
+        return new Station(id, x, r(span), clock, forward, new Heading(0, 0, 1), new Station.Tolerance(1, 3));
     }
 }
