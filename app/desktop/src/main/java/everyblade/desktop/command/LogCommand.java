@@ -148,9 +148,7 @@ final class LogCommand implements Callable<Integer> {
             }
             notes.forEach(around.err()::println);
             around.out().flush();
-            String first = opened.journal().firstHash();
-            around.seenHeads().saw(first, said.after().entries().size(), writer.head());
-            opened.folds().keep(first, writer.head(), said.after());
+            opened.wentOn(around, writer.head(), said.after());
             return Commands.FINE;
         }
     }

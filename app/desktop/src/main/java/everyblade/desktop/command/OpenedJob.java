@@ -152,6 +152,17 @@ public record OpenedJob(
         return of(folder, job.upTo(entries), progress, derived, new KeptFolds(DerivedFiles.none()));
     }
 
+    /**
+     * Remembers how far the record went on, for whoever reads it next.
+     *
+     * @param head hash of its last line
+     * @param after the fold of all its entries
+     */
+    void wentOn(Surroundings around, String head, Fold after) {
+        around.seenHeads().saw(journal().firstHash(), after.entries().size(), head);
+        folds.keep(journal().firstHash(), head, after);
+    }
+
     private static OpenedJob of(Surroundings around, JobFolder folder, Job job, Progress progress, KeptFolds folds) {
         Journal journal = job.journal();
         around.seenHeads().saw(journal.firstHash(), journal.lines().size(), journal.head());
