@@ -1,10 +1,10 @@
 package everyblade.desktop;
 
-import everyblade.desktop.command.Commands;
-import everyblade.desktop.command.PackedJobs;
-import everyblade.desktop.command.Surroundings;
-import everyblade.desktop.window.ScreenOpening;
+import everyblade.cli.Commands;
 import everyblade.record.LocalDisk;
+import everyblade.session.around.PackedJobs;
+import everyblade.session.around.Surroundings;
+import everyblade.window.ScreenOpening;
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;

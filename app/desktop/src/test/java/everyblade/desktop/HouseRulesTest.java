@@ -3,6 +3,7 @@ package everyblade.desktop;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -19,13 +20,18 @@ import org.junit.jupiter.api.Test;
 
 class HouseRulesTest {
 
-    private final JavaClasses desktop = new ClassFileImporter()
+    private final JavaClasses program = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
-            .importPackages("everyblade.desktop");
+            .importPackages(
+                    "everyblade.words",
+                    "everyblade.session",
+                    "everyblade.cli",
+                    "everyblade.window",
+                    "everyblade.desktop");
 
     @Test
     void theClassesAreSeenAtAll() {
-        assertThat(desktop.size()).isGreaterThan(20);
+        assertThat(program.size()).isGreaterThan(300);
     }
 
     @Test
@@ -36,14 +42,14 @@ class HouseRulesTest {
                 .should()
                 .beDeclaredIn(Main.class)
                 .because("everything starts in one place")
-                .check(desktop);
+                .check(program);
     }
 
     @Test
     void commandsTakeTheWorldAsTheyAreGivenIt() {
         noClasses()
                 .that()
-                .resideInAPackage("everyblade.desktop.command..")
+                .resideInAnyPackage("everyblade.cli..", "everyblade.session..")
                 .should()
                 .accessField(System.class, "out")
                 .orShould()
@@ -59,7 +65,7 @@ class HouseRulesTest {
                 .orShould()
                 .callMethod(java.time.Instant.class, "now")
                 .because("a test hands in its own streams, clock and environment")
-                .check(desktop);
+                .check(program);
     }
 
     @Test
@@ -67,35 +73,84 @@ class HouseRulesTest {
         noClasses()
                 .that()
                 .resideInAnyPackage(
-                        "everyblade.desktop.view..",
-                        "everyblade.desktop.author..",
+                        "everyblade.window.view..",
+                        "everyblade.window.author..",
                         "everyblade.words..",
-                        "everyblade.desktop.command..",
-                        "everyblade.desktop.photo..")
+                        "everyblade.session..",
+                        "everyblade.cli..")
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage("javax.swing..", "com.formdev..", "net.miginfocom..", "everyblade.desktop.window..")
+                .resideInAnyPackage("javax.swing..", "com.formdev..", "net.miginfocom..", "everyblade.window")
                 .because("it is tested without a display")
-                .check(desktop);
+                .check(program);
     }
 
     @Test
-    void picturesAreMeasuredAlikeForTheWindowAndTheCommandLine() {
+    void windowAndCommandLineAreSiblings() {
         noClasses()
                 .that()
-                .resideInAPackage("everyblade.desktop.photo..")
+                .resideInAPackage("everyblade.window..")
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage("everyblade.desktop.command..", "everyblade.desktop.view..", "picocli..")
-                .because("both use it, and it uses neither")
-                .check(desktop);
+                .resideInAnyPackage("everyblade.cli..", "picocli..")
+                .because("the launcher hands it what it leaves to a command")
+                .check(program);
+        noClasses()
+                .that()
+                .resideInAPackage("everyblade.cli..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("everyblade.window..")
+                .because("the launcher hands it what opens a window")
+                .check(program);
+    }
+
+    @Test
+    void whatBothUseUsesNeitherOfThem() {
+        noClasses()
+                .that()
+                .resideInAPackage("everyblade.session..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("everyblade.cli..", "everyblade.window..", "picocli..")
+                .because("a job is the same to window and command line")
+                .check(program);
+    }
+
+    @Test
+    void theSessionIsBuiltInLayers() {
+        layeredArchitecture()
+                .consideringOnlyDependenciesInLayers()
+                .layer("around")
+                .definedBy("everyblade.session.around")
+                .layer("model")
+                .definedBy("everyblade.session.model")
+                .layer("photo")
+                .definedBy("everyblade.session.photo")
+                .layer("job")
+                .definedBy("everyblade.session.job")
+                .layer("drill")
+                .definedBy("everyblade.session.drill")
+                .layer("session")
+                .definedBy("everyblade.session")
+                .whereLayer("session")
+                .mayNotBeAccessedByAnyLayer()
+                .whereLayer("drill")
+                .mayOnlyBeAccessedByLayers("session")
+                .whereLayer("job")
+                .mayOnlyBeAccessedByLayers("drill", "session")
+                .whereLayer("photo")
+                .mayOnlyBeAccessedByLayers("job", "drill", "session")
+                .whereLayer("model")
+                .mayOnlyBeAccessedByLayers("job", "drill", "session")
+                .check(program);
     }
 
     @Test
     void panelsGiveWorkAwayAndStartNoThreads() {
         noClasses()
                 .that()
-                .resideInAPackage("everyblade.desktop.window..")
+                .resideInAPackage("everyblade.window..")
                 .and()
                 .doNotHaveSimpleName("Workers")
                 .and()
@@ -107,7 +162,7 @@ class HouseRulesTest {
                 .dependOnClassesThat()
                 .areAssignableTo(Thread.class)
                 .because("there is one door off the event thread")
-                .check(desktop);
+                .check(program);
     }
 
     @Test
@@ -123,13 +178,13 @@ class HouseRulesTest {
         });
         noClasses()
                 .that()
-                .resideInAnyPackage("everyblade.desktop.window..", "everyblade.desktop.map..")
+                .resideInAPackage("everyblade.window..")
                 .and()
                 .doNotHaveSimpleName("Texts")
                 .should()
                 .callCodeUnitWhere(speaks)
                 .because("what others wrote must not hide anything, nor be anything but text")
-                .check(desktop);
+                .check(program);
     }
 
     @Test
@@ -143,18 +198,18 @@ class HouseRulesTest {
                 .should()
                 .haveSimpleName("VisibleCells")
                 .because("it is the renderer of lists that all others go on from")
-                .check(desktop);
+                .check(program);
     }
 
     @Test
     void onlyTheSessionWritesWhatAWindowSays() {
         noClasses()
                 .that()
-                .resideInAPackage("everyblade.desktop.window..")
+                .resideInAPackage("everyblade.window..")
                 .should()
                 .dependOnClassesThat()
                 .areAssignableTo(everyblade.record.JournalWriter.class)
                 .because("what shows as kept must have come from one place")
-                .check(desktop);
+                .check(program);
     }
 }

@@ -2,9 +2,9 @@ package everyblade.verifier;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import everyblade.desktop.command.Commands;
-import everyblade.desktop.command.Surroundings;
+import everyblade.cli.Commands;
 import everyblade.record.LocalDisk;
+import everyblade.session.around.Surroundings;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;

@@ -1,0 +1,153 @@
+package everyblade.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.core.sight.Progress;
+import everyblade.core.turning.Engine;
+import everyblade.json.EngineJsonReader;
+import everyblade.json.Found;
+import everyblade.json.ModelShelf;
+import everyblade.json.ProblemCode;
+import everyblade.json.jar.CodeDoor;
+import everyblade.json.jar.CodeJar;
+import everyblade.session.around.Failure;
+import everyblade.session.around.Patience;
+import everyblade.session.around.Surroundings;
+import everyblade.session.model.Consent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says what is wrong with an engine model or a file of limits, where, and how to mend it. */
+@Command(
+        name = "check",
+        description =
+                "Checks an engine model, a folder of them, or a file of limits; exit status 1 if one is refused. Errors go to"
+                        + " standard output, warnings to standard error.")
+final class CheckCommand implements Callable<Integer> {
+
+    private static final String WHAT =
+            "name an " + EngineJsonReader.FILE + ", the folder that holds it, a jar, or a file of limits";
+
+    private final Surroundings around;
+    private final Everyblade everyblade;
+
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "PATH",
+            description = "an engine.json, the folder that holds it, a jar, or a file of limits")
+    private Path named;
+
+    @Option(names = "--model", paramLabel = "M", description = "of limits: the engine model that they are for")
+    private String model;
+
+    @Option(names = "--json", description = "prints JSON, warnings included")
+    private boolean json;
+
+    @Option(names = "--no-sight", description = "does not compute whether views see something of their rows")
+    private boolean noSight;
+
+    @Option(
+            names = "--all-rules",
+            description = "judges engine models by every numbered rule, and says with the date what became of each;"
+                    + " exit status 1 if a required one is broken")
+    private boolean allRules;
+
+    @Option(names = "--explain", paramLabel = "CODE", description = "says what a code means; all for the whole table")
+    private String explain;
+
+    private final List<CodeJar> notRun = new ArrayList<>();
+
+    CheckCommand(Surroundings around, Everyblade everyblade) {
+        this.around = around;
+        this.everyblade = everyblade;
+    }
+
+    @Override
+    public Integer call() {
+        if (explain != null) {
+            around.out().print(explained());
+            return Commands.FINE;
+        }
+        List<Checked> checked = checked();
+        if (checked.isEmpty()) {
+            throw Consent.refusal(notRun.get(0));
+        }
+        if (json) {
+            ObjectNode told = JsonText.object();
+            ArrayNode list = told.putArray("checked");
+            checked.forEach(one -> list.add(one.json()));
+            around.out().println(JsonText.of(told));
+        } else {
+            checked.forEach(one -> one.tell(around));
+        }
+        notRun.stream().findFirst().ifPresent(jar -> {
+            throw Consent.refusal(jar);
+        });
+        return checked.stream().anyMatch(Checked::refused) ? Commands.NOT_COMPLETE : Commands.FINE;
+    }
+
+    private List<Checked> checked() {
+        if (named == null) {
+            throw new Failure("everyblade check: it is not said what to check; " + WHAT);
+        }
+        Path path = around.path(named);
+        if (!Files.exists(path)) {
+            throw new Failure("everyblade check: " + named + " is not there; " + WHAT);
+        }
+        if (LimitsFile.isMeant(path)) {
+            if (allRules) {
+                throw new Failure("everyblade check: --all-rules is for engine models, and " + named
+                        + " holds limits; leave it out");
+            }
+            Optional<Engine> engine = Optional.ofNullable(model)
+                    .map(name -> Engine.of(everyblade.shelf().choose(name).model()));
+            return List.of(Checked.limits(LimitsFile.read(around, "everyblade check: ", named, engine), engine));
+        }
+        if (model != null) {
+            throw new Failure(
+                    "everyblade check: --model is for a file of limits, and " + named + " is none; leave it out");
+        }
+        List<Found> models = models(path);
+        notRun.addAll(new ModelShelf(models).notRun());
+        Optional<Rules> rules = allRules ? Optional.of(rules(path)) : Optional.empty();
+        return models.stream()
+                .filter(found -> !(found instanceof Found.Code))
+                .map(found -> Checked.model(found, !noSight, rules))
+                .toList();
+    }
+
+    private Rules rules(Path path) {
+        Progress patience =
+                new Patience(around.err(), around.clock(), "Computing what each view can show of the blades.");
+        return new Rules(around.clock().instant(), models(path), !noSight, json ? Progress.NONE : patience);
+    }
+
+    private List<Found> models(Path path) {
+        boolean isOfModels = Files.isDirectory(path) && !Files.exists(path.resolve(EngineJsonReader.FILE));
+        CodeDoor door = everyblade.consent().anew();
+        List<Found> found = (isOfModels ? ModelShelf.of(List.of(path), door) : ModelShelf.open(path, door)).found();
+        if (found.isEmpty()) {
+            throw new Failure("everyblade check: " + named + " holds no engine model, neither an "
+                    + EngineJsonReader.FILE + " nor folders or jars with one; name the folder of a model");
+        }
+        return found;
+    }
+
+    private String explained() {
+        if (explain.equals("all")) {
+            return ProblemCode.table();
+        }
+        return ProblemCode.of(explain)
+                .map(code -> code.code() + " (" + code.severity() + "): " + code.meaning() + " " + code.mend() + "\n")
+                .orElseThrow(() -> new Failure("--explain " + explain + ": there is no such code; see everyblade check"
+                        + " --explain all for the table"));
+    }
+}

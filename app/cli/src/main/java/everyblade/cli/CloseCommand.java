@@ -1,0 +1,56 @@
+package everyblade.cli;
+
+import everyblade.core.finding.closing.ClosingList;
+import everyblade.session.around.OneLine;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.ClosingText;
+import everyblade.session.job.OpenedJob;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says everything that is still open; it closes nothing itself. */
+@Command(
+        name = "close",
+        description =
+                "The closing list: everything that is still open, with the entry that opened it and what closes it;"
+                        + " exit status 1 if there is anything but what was accepted as not seen for a reason.")
+final class CloseCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Option(names = "--json", description = "prints JSON")
+    private boolean json;
+
+    CloseCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        OpenedJob opened = OpenedJob.read(around, job);
+        ClosingList list = opened.closing(opened.coverage());
+        if (json) {
+            around.out().println(JsonText.of(ClosingJson.of(list)));
+        } else {
+            text(list);
+        }
+        return list.any() ? Commands.NOT_COMPLETE : Commands.FINE;
+    }
+
+    private void text(ClosingList list) {
+        list.items().forEach(item -> say(ClosingText.open(item)));
+        list.told().forEach(item -> say(ClosingText.told(item)));
+        list.accepted().forEach(accepted -> say(ClosingText.accepted(accepted)));
+        say(ClosingText.count(list));
+    }
+
+    private void say(String line) {
+        around.out().println(OneLine.of(line));
+    }
+}

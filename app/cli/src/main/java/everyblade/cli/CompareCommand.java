@@ -1,0 +1,150 @@
+package everyblade.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.core.finding.Finding;
+import everyblade.core.finding.Findings;
+import everyblade.core.finding.compared.ComparedRow;
+import everyblade.core.finding.compared.ComparedRow.By;
+import everyblade.core.finding.growth.Matching;
+import everyblade.core.turning.AirfoilNames;
+import everyblade.session.around.OneLine;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.Comparison;
+import everyblade.session.job.OpenedJob;
+import java.nio.file.Path;
+import java.util.BitSet;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Holds two records against each other. */
+@Command(
+        name = "compare",
+        description =
+                "Two records of the same engine, or of the same model: the cells that both, one or none of them shows as"
+                        + " seen (as far as they can be), their findings, and how these grew from JOB to LATER.")
+final class CompareCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Parameters(index = "1", paramLabel = "LATER", description = "another, of the same engine model")
+    private Path later;
+
+    @Option(names = "--json", description = "prints JSON")
+    private boolean json;
+
+    CompareCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        OpenedJob first = OpenedJob.read(around, job);
+        OpenedJob second = OpenedJob.read(around, later);
+        first.doubts().forEach(around.err()::println);
+        second.doubts().forEach(around.err()::println);
+        Comparison compared = Comparison.of(first, first.coverage(), second);
+        compared.leftOut()
+                .forEach(id -> around.err().println("row " + id + " is not in both, or divided otherwise; left out"));
+        Matching matching = Matching.of(Findings.of(first.fold()), Findings.of(second.fold()));
+        if (json) {
+            around.out().println(JsonText.of(json(first, second, compared.rows(), matching)));
+        } else {
+            text(first, second, compared);
+        }
+        return Commands.FINE;
+    }
+
+    private void text(OpenedJob first, OpenedJob second, Comparison compared) {
+        List<ComparedRow> rows = compared.rows();
+        say("1: " + named(first));
+        say("2: " + named(second));
+        Table table = new Table().row("row", "name", "cells", "seen by both", "by 1 only", "by 2 only", "by none");
+        for (ComparedRow row : rows) {
+            add(table, row.row().id(), OneLine.of(row.row().name()), row::count);
+        }
+        if (rows.size() > 1) {
+            add(
+                    table,
+                    "all",
+                    "",
+                    by -> rows.stream().mapToInt(row -> row.count(by)).sum());
+        }
+        table.lines().forEach(around.out()::println);
+        for (ComparedRow row : rows) {
+            airfoils(row, By.FIRST, "only by 1");
+            airfoils(row, By.SECOND, "only by 2");
+            airfoils(row, By.NONE, "by none");
+        }
+        compared.growth().forEach(this::say);
+    }
+
+    private static void add(Table table, String id, String name, Function<By, Integer> count) {
+        int cells = 0;
+        for (By by : By.values()) {
+            cells += count.apply(by);
+        }
+        table.row(
+                id,
+                name,
+                "" + cells,
+                "" + count.apply(By.BOTH),
+                "" + count.apply(By.FIRST),
+                "" + count.apply(By.SECOND),
+                "" + count.apply(By.NONE));
+    }
+
+    private void airfoils(ComparedRow row, By by, String words) {
+        BitSet airfoils = row.airfoils().get(by);
+        if (!airfoils.isEmpty()) {
+            say(row.row().id() + ": " + row.count(by) + " cells seen " + words + ", of "
+                    + AirfoilNames.of(row.row(), airfoils));
+        }
+    }
+
+    private static String named(OpenedJob job) {
+        return job.engine().model().name() + ", serial " + job.beginning().serial() + ", begun "
+                + job.beginning().at() + " by " + job.beginning().by() + ", "
+                + job.journal().lines().size() + " entries, head "
+                + job.journal().head();
+    }
+
+    private void say(String line) {
+        around.out().println(OneLine.of(line));
+    }
+
+    private static ObjectNode json(OpenedJob first, OpenedJob second, List<ComparedRow> rows, Matching matching) {
+        ObjectNode json = JsonText.object();
+        json.put("first", first.journal().head());
+        json.put("second", second.journal().head());
+        ArrayNode list = json.putArray("rows");
+        for (ComparedRow row : rows) {
+            list.addObject()
+                    .put("row", row.row().id())
+                    .put("both", row.count(By.BOTH))
+                    .put("first", row.count(By.FIRST))
+                    .put("second", row.count(By.SECOND))
+                    .put("none", row.count(By.NONE));
+        }
+        ObjectNode findings = json.putObject("findings");
+        ArrayNode pairs = findings.putArray("both");
+        matching.pairs()
+                .forEach(pair -> pairs.addObject()
+                        .put("first", pair.then().entry())
+                        .put("second", pair.now().entry()));
+        entries(findings.putArray("first"), matching.missing());
+        entries(findings.putArray("second"), matching.fresh());
+        return json;
+    }
+
+    private static void entries(ArrayNode list, List<Finding> findings) {
+        findings.forEach(finding -> list.add(finding.entry()));
+    }
+}

@@ -1,0 +1,232 @@
+package everyblade.cli;
+
+import everyblade.core.coverage.Basis;
+import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.Headline;
+import everyblade.core.coverage.RowCoverage;
+import everyblade.core.coverage.Tally;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.finding.Verdict;
+import everyblade.core.turning.CountError;
+import everyblade.core.turning.TakenAsExact;
+import everyblade.picture.MapWords;
+import everyblade.picture.ShareFigures;
+import everyblade.picture.Terms;
+import everyblade.record.Beginning;
+import everyblade.session.around.OneLine;
+import everyblade.session.job.OpenedJob;
+import everyblade.session.job.VerdictText;
+import everyblade.spi.EngineModel;
+import everyblade.spi.Row;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.IntFunction;
+
+/** A coverage for people. Percentages are rounded down, so 100 % means all. */
+final class CoverageText {
+
+    /** A count error that would read as 0.0° is not worth a line; degrees. */
+    private static final double LEAST_TOLD = 0.05;
+
+    private CoverageText() {}
+
+    /**
+     * The lines.
+     *
+     * @param rows those to list; totals are of all rows
+     */
+    static List<String> of(OpenedJob job, Coverage coverage, List<RowCoverage> rows) {
+        List<String> lines = new ArrayList<>(heading(job));
+        lines.add("");
+        lines.addAll(figures(coverage));
+        lines.add("");
+        lines.addAll(table(coverage, rows));
+        lines.add("");
+        lines.add("By part: " + MapWords.ENGLISH.figures() + ":");
+        rows.forEach(row -> lines.add(parts(row)));
+        lines.add("");
+        lines.addAll(bases(coverage));
+        lines.addAll(count(coverage));
+        long findings = CoverageJson.findings(coverage);
+        lines.add(findings == 0 ? "No findings." : findings == 1 ? "1 finding." : findings + " findings.");
+        lines.addAll(judged(job, coverage));
+        return lines;
+    }
+
+    /** How many findings are within, beyond, or neither, and whose limits say so. */
+    private static List<String> judged(OpenedJob job, Coverage coverage) {
+        if (job.limits().isEmpty()) {
+            return List.of();
+        }
+        Map<Verdict, Integer> counts = new EnumMap<>(Verdict.class);
+        job.judged(coverage).forEach(judgement -> counts.merge(judgement.verdict(), 1, Integer::sum));
+        List<String> lines = new ArrayList<>();
+        counts.forEach((verdict, count) -> lines.add("  " + count + " " + verdict.words()));
+        lines.add(OneLine.of(VerdictText.source(job.limits().get())));
+        return lines;
+    }
+
+    private static List<String> heading(OpenedJob job) {
+        Beginning beginning = job.beginning();
+        EngineModel model = job.engine().model();
+        int entries = job.journal().lines().size();
+        List<String> lines = new ArrayList<>();
+        lines.add(model.name() + " (" + model.id() + "), serial " + beginning.serial() + ": " + beginning.task());
+        model.notice().ifPresent(lines::add);
+        lines.add(entries + (entries == 1 ? " entry" : " entries") + ", started by " + beginning.by() + " at "
+                + beginning.at() + ", head " + job.journal().head());
+        return lines.stream().map(OneLine::of).toList();
+    }
+
+    /** What the shares rest on. */
+    private static List<String> bases(Coverage coverage) {
+        List<String> lines = new ArrayList<>();
+        if (coverage.tally(Basis.COMPUTED).cells() > 0) {
+            lines.add("Computed: what each station can show of the shape of the airfoils, wherever within its tolerance"
+                    + " the scope tip stood. Seen: nearly all of a cell. In part: as much of it as any view can show; a"
+                    + " glimpse, if views show less than half of it.");
+        }
+        if (coverage.tally(Basis.DECLARED).cells() > 0) {
+            lines.add(
+                    "Declared: these shares rest on the windows that the engine model states for its views; nothing is"
+                            + " computed from the shape of the airfoils.");
+        }
+        coverage.rows().stream()
+                .filter(row -> row.declaredCells() > 0)
+                .forEach(row -> lines.add("Of " + row.row().id() + ", " + row.declaredCells()
+                        + " cells were also in sight by what windows declare; they count apart."));
+        return lines;
+    }
+
+    /** The three figures of all rows, and what they are judged by. */
+    static List<String> figures(Coverage coverage) {
+        List<String> lines = new ArrayList<>();
+        for (Basis basis : Basis.values()) {
+            if (coverage.tally(basis).cells() > 0) {
+                lines.add("All rows, " + basis.word() + ": "
+                        + new ShareFigures(coverage.headline(basis), MapWords.ENGLISH).line() + ".");
+            }
+        }
+        lines.add(Terms.of(coverage, MapWords.ENGLISH).line());
+        return lines;
+    }
+
+    private static List<String> table(Coverage coverage, List<RowCoverage> rows) {
+        Table table = new Table()
+                .row(
+                        "row",
+                        "name",
+                        "basis",
+                        "left",
+                        "surface seen",
+                        "no view shows",
+                        "cells",
+                        "seen",
+                        "in part",
+                        "a glimpse",
+                        "maybe seen",
+                        "not seen",
+                        "no access",
+                        "too coarse");
+        for (RowCoverage row : rows) {
+            add(
+                    table,
+                    List.of(
+                            row.row().id(),
+                            OneLine.of(row.row().name()),
+                            row.basis().word()),
+                    row.headline(),
+                    row.tally(row.zoning().all()));
+        }
+        for (Basis basis : Basis.values()) {
+            Tally tally = coverage.tally(basis);
+            if (rows.size() > 1 && tally.cells() > 0) {
+                add(table, List.of("all", "", basis.word()), coverage.headline(basis), tally);
+            }
+        }
+        return table.lines();
+    }
+
+    private static void add(Table table, List<String> head, Headline headline, Tally tally) {
+        ShareFigures figures = new ShareFigures(headline, MapWords.ENGLISH);
+        List<String> cells = new ArrayList<>(head);
+        cells.addAll(List.of(
+                figures.left(),
+                figures.seen(),
+                figures.beyond(),
+                "" + tally.cells(),
+                "" + tally.seen(),
+                "" + tally.part(),
+                "" + tally.glimpsed(),
+                "" + tally.maybe(),
+                "" + tally.unseen(),
+                "" + tally.noAccess(),
+                "" + tally.coarse()));
+        table.row(cells.toArray(String[]::new));
+    }
+
+    private static String parts(RowCoverage row) {
+        List<String> kinds = new ArrayList<>();
+        kinds.addAll(bands(row, row.zoning().spans(), row.zoning()::span));
+        kinds.addAll(bands(row, row.zoning().sides(), row.zoning()::side));
+        kinds.addAll(bands(row, row.zoning().chords(), row.zoning()::chord));
+        if (kinds.isEmpty()) {
+            kinds.addAll(bands(row, row.zoning().names(), zone -> row.zoning().all()));
+        }
+        return row.row().id() + ": " + String.join("; ", kinds);
+    }
+
+    private static List<String> bands(RowCoverage row, List<String> names, IntFunction<ZoneSet> zones) {
+        List<String> bands = new ArrayList<>();
+        for (int band = 0; band < names.size(); band++) {
+            bands.add(names.get(band) + " "
+                    + new ShareFigures(row.headline(zones.apply(band)), MapWords.ENGLISH).brief());
+        }
+        return bands.isEmpty() ? bands : List.of(String.join(", ", bands));
+    }
+
+    private static List<String> count(Coverage coverage) {
+        List<String> lines = new ArrayList<>();
+        coverage.situation().countErrors().stream()
+                .filter(error -> error.outside() || Math.abs(error.degrees()) >= LEAST_TOLD)
+                .forEach(error -> lines.add(told(error, coverage)));
+        TakenAsExact.told(coverage.situation()).ifPresent(lines::add);
+        List<String> uncounted = coverage.rows().stream()
+                .map(RowCoverage::row)
+                .filter(row -> !coverage.situation().counting(row))
+                .map(Row::id)
+                .toList();
+        if (!uncounted.isEmpty()) {
+            lines.add("Nothing counts yet, since no airfoil was identified (datum ROW N), in: "
+                    + String.join(", ", uncounted) + ".");
+        }
+        return lines;
+    }
+
+    private static String told(CountError error, Coverage coverage) {
+        Row row = coverage.row(error.row()).row();
+        String airfoil = row.kind().airfoil();
+        String where = "Entry " + error.entry() + ", " + airfoil + " " + error.airfoil() + " of " + row.id() + ": ";
+        String off = String.format(
+                Locale.ROOT,
+                "%.1f° %s was counted than seen since entry %d",
+                Math.abs(error.degrees()),
+                error.degrees() < 0 ? "less" : "more",
+                error.since());
+        if (error.unlogged()) {
+            return where + off + ", with no turning entered: turned unlogged? What was seen before stays as it is.";
+        }
+        if (error.lost()) {
+            return where + "the COUNT WAS LOST, " + off + ", about " + error.airfoils() + " " + airfoil
+                    + (error.airfoils() == 1 ? "" : "s") + "; what was seen between is only maybe seen.";
+        }
+        return where
+                + off
+                + (error.outside()
+                        ? ", more than the stated ± allow for; it is shared out, but they are too small."
+                        : ", within the stated ±; it is shared out.");
+    }
+}

@@ -1,0 +1,38 @@
+package everyblade.cli;
+
+import everyblade.session.around.Surroundings;
+import everyblade.session.drill.Course;
+import everyblade.session.drill.DrillText;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+
+/** Lists the drills that come with the program. */
+@Command(
+        name = "course",
+        description =
+                "The course that comes with the program: a dozen drills, from turning and counting to a whole engine.")
+final class DrillCourseCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    DrillCourseCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        List<Course.Lesson> lessons = Course.shipped().lessons();
+        for (int i = 0; i < lessons.size(); i++) {
+            Course.Lesson lesson = lessons.get(i);
+            around.out()
+                    .println((i + 1) + ". " + lesson.drill().title() + " (" + lesson.model() + ", "
+                            + String.join(" ", lesson.recipe().rows()) + ", "
+                            + DrillText.mode(lesson.drill().mode()) + "): "
+                            + lesson.drill().task());
+            around.out().println("   " + lesson.why());
+        }
+        around.out().println("everyblade drill new FOLDER --course N --by NAME makes one of them, each time another.");
+        return Commands.FINE;
+    }
+}

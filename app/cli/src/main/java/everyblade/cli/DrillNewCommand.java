@@ -1,0 +1,189 @@
+package everyblade.cli;
+
+import everyblade.practice.drill.Drill;
+import everyblade.practice.drill.Reachable;
+import everyblade.practice.drill.Truth;
+import everyblade.practice.harm.HarmKind;
+import everyblade.practice.harm.Recipe;
+import everyblade.session.around.Failure;
+import everyblade.session.around.OneLine;
+import everyblade.session.around.Surroundings;
+import everyblade.session.drill.Course;
+import everyblade.session.drill.DrillMaker;
+import everyblade.session.model.Shelf;
+import everyblade.spi.EngineModel;
+import everyblade.spi.Row;
+import everyblade.spi.View;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Makes a drill. */
+@Command(
+        name = "new",
+        description =
+                "Makes the folder of a drill: one of the course, or one of your own. What is damaged is sealed in it"
+                        + " until it ends.")
+final class DrillNewCommand implements Callable<Integer> {
+
+    private static final List<HarmKind> DAMAGE =
+            Arrays.stream(HarmKind.values()).filter(HarmKind::isDamage).toList();
+
+    private final Surroundings around;
+    private final Everyblade everyblade;
+
+    @Parameters(index = "0", paramLabel = "DRILL", description = "the folder to make")
+    private Path path;
+
+    @Option(names = "--by", required = true, paramLabel = "NAME", description = "who practises")
+    private String by;
+
+    @Option(names = "--course", paramLabel = "N", description = "drill N of the course, see everyblade drill course")
+    private Integer course;
+
+    @Option(names = "--model", paramLabel = "M", description = "the engine model: an id, a folder or a jar")
+    private String model;
+
+    @Option(names = "--row", paramLabel = "ID", description = "a row that may be damaged; may be given several times")
+    private List<String> rows = List.of();
+
+    @Option(
+            names = "--kind",
+            paramLabel = "KIND",
+            description = "a kind of damage that may be there; all of them unless given")
+    private List<String> kinds = List.of();
+
+    @Option(names = "--damage", paramLabel = "N", description = "how many pieces of damage; 8 unless given")
+    private int damage = 8;
+
+    @Option(names = "--harmless", paramLabel = "N", description = "how many harmless marks; 6 unless given")
+    private int harmless = 6;
+
+    @Option(names = "--sizes", paramLabel = "A-B", description = "sizes of damage, mm; 0.8-5 unless given")
+    private String sizes = "0.8-5";
+
+    @Option(names = "--grime", paramLabel = "SHARE", description = "from 0 (washed) to 1 (dirty); 0.3 unless given")
+    private String grime = "0.3";
+
+    @Option(names = "--burst", description = "each call is answered at once")
+    private boolean burst;
+
+    @Option(names = "--task", paramLabel = "TEXT", description = "what the trainee is asked to do")
+    private String task;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            description = "the same seed gives the same drill; by chance unless given")
+    private Long seed;
+
+    @Mixin
+    private ExaminerKey key;
+
+    DrillNewCommand(Surroundings around, Everyblade everyblade) {
+        this.around = around;
+        this.everyblade = everyblade;
+    }
+
+    @Override
+    public Integer call() {
+        String who = Given.words("--by", by);
+        Optional<String> words = key.words(around);
+        Optional<Course.Lesson> ofCourse = ofCourse(words.isPresent());
+        Shelf.Chosen chosen =
+                everyblade.shelf().choose(ofCourse.map(Course.Lesson::model).orElse(model));
+        Course.Lesson lesson = ofCourse.orElseGet(() -> own(chosen.model(), words.isPresent()));
+        Truth truth = new DrillMaker(around).make(path, chosen, lesson, words, Optional.ofNullable(seed), who);
+        around.out()
+                .println("made " + path + ": DRILL, " + lesson.drill().title() + ", "
+                        + chosen.model().name());
+        around.out().println(OneLine.of(lesson.drill().task()));
+        if (truth.damage().size() < lesson.recipe().damage()) {
+            around.err().println("there was no room for all the damage that was asked for; the drill has less");
+        }
+        return Commands.FINE;
+    }
+
+    private Optional<Course.Lesson> ofCourse(boolean examined) {
+        if (course == null) {
+            if (model == null || rows.isEmpty()) {
+                throw new Failure(
+                        "everyblade drill new: neither a drill of the course nor an engine with rows is named;"
+                                + " say --course N, or --model M with --row ID");
+            }
+            return Optional.empty();
+        }
+        List<Course.Lesson> lessons = Course.shipped().lessons();
+        if (course < 1 || course > lessons.size() || model != null) {
+            throw new Failure("--course " + course + ": "
+                    + (model == null
+                            ? "the course has drills 1 to " + lessons.size() + "; see everyblade drill course"
+                            : "a drill of the course has its own engine; leave out --model"));
+        }
+        Course.Lesson lesson = lessons.get(course - 1);
+        Drill drill = lesson.drill();
+        return Optional.of(new Course.Lesson(
+                lesson.model(),
+                new Drill(drill.title(), drill.mode(), drill.task(), drill.views(), drill.kinds(), examined),
+                lesson.recipe(),
+                lesson.why()));
+    }
+
+    private Course.Lesson own(EngineModel engine, boolean examined) {
+        for (String id : rows) {
+            if (engine.row(id).isEmpty()) {
+                throw new Failure("--row " + id + ": this engine has no such row; it has "
+                        + engine.rows().stream().map(Row::id).collect(Collectors.joining(", ")));
+            }
+            if (engine.row(id).get().shape().isEmpty()
+                    || Reachable.views(engine, List.of(id)).isEmpty()) {
+                throw new Failure(
+                        "--row " + id + ": it has no shape, or no view with a station and a scope tip looks at"
+                                + " it, so nothing could be seen of it; name another row");
+            }
+        }
+        List<HarmKind> wanted = kinds.isEmpty()
+                ? DAMAGE
+                : kinds.stream().map(DrillNewCommand::kind).distinct().toList();
+        Drill drill = new Drill(
+                "rows " + String.join(" ", rows),
+                burst ? Drill.Mode.BURST : Drill.Mode.QUIET,
+                task == null ? "find and call all damage" : Given.words("--task", task),
+                Reachable.views(engine, rows).stream().map(View::id).toList(),
+                wanted,
+                examined);
+        return new Course.Lesson(model, drill, recipe(wanted), "");
+    }
+
+    private Recipe recipe(List<HarmKind> wanted) {
+        String[] ends = sizes.split("-", 2);
+        double least = Given.number("--sizes", ends[0], "mm").doubleValue();
+        double most = ends.length == 1
+                ? least
+                : Given.number("--sizes", ends[1], "mm").doubleValue();
+        double dirt = Given.number("--grime", grime, "").doubleValue();
+        try {
+            return new Recipe(rows, wanted, damage, harmless, least, most, dirt);
+        } catch (IllegalArgumentException unfit) {
+            throw new Failure("everyblade drill new: " + unfit.getMessage());
+        }
+    }
+
+    private static HarmKind kind(String word) {
+        return DAMAGE.stream()
+                .filter(kind -> kind.name().toLowerCase(Locale.ROOT).equals(word))
+                .findFirst()
+                .orElseThrow(() -> new Failure("--kind " + word + ": no such damage is invented; there are "
+                        + DAMAGE.stream()
+                                .map(kind -> kind.name().toLowerCase(Locale.ROOT))
+                                .collect(Collectors.joining(", "))));
+    }
+}

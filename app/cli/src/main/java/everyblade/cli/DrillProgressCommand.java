@@ -1,0 +1,53 @@
+package everyblade.cli;
+
+import everyblade.session.around.Surroundings;
+import everyblade.session.drill.DrillRecord;
+import everyblade.session.drill.DrillText;
+import everyblade.words.Words;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Tells how somebody does over several drills. */
+@Command(
+        name = "progress",
+        description =
+                "How somebody does over several drills that have ended: the share found of what was in sight, from 60"
+                        + " pieces on the curve over size, and how well damage is told from none.")
+final class DrillProgressCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Parameters(index = "0..*", arity = "1..*", paramLabel = "DRILL", description = "folders of drills of one person")
+    private List<Path> paths;
+
+    @Option(names = "--json", description = "as one JSON value")
+    private boolean json;
+
+    DrillProgressCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        List<DrillRecord> drills =
+                paths.stream().map(path -> DrillRecord.read(around, path)).toList();
+        drills.forEach(DrillRecord::requireEnded);
+        List<DrillRecord.Told> told = new ArrayList<>();
+        for (DrillRecord drill : drills) {
+            told.add(DrillResultCommand.told(around, drill, drill.truth(Optional.empty())));
+        }
+        if (json) {
+            around.out().println(DrillJson.progress(told));
+        } else {
+            new DrillText(Words.of(Locale.ENGLISH)).progress(told).forEach(around.out()::println);
+        }
+        return Commands.FINE;
+    }
+}

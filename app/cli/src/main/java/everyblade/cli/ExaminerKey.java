@@ -1,0 +1,46 @@
+package everyblade.cli;
+
+import everyblade.session.around.Failure;
+import everyblade.session.around.Surroundings;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** The words with which an examiner keeps the truth of a drill, in a file of the examiner's. */
+final class ExaminerKey {
+
+    private static final int LEAST = 8;
+    private static final long LARGEST = 4096;
+
+    @Option(
+            names = "--key",
+            paramLabel = "F",
+            description =
+                    "a file with the examiner's words, at least 8 characters; without them a drill's truth is kept"
+                            + " from a look into the file only")
+    private Path file;
+
+    /** The words; empty if no file is named. */
+    Optional<String> words(Surroundings around) {
+        if (file == null) {
+            return Optional.empty();
+        }
+        try {
+            Path path = around.path(file);
+            if (Files.size(path) > LARGEST) {
+                throw new Failure("--key " + file + ": it is too long for a few words; name the file with the key");
+            }
+            String words = Files.readString(path, StandardCharsets.UTF_8).strip();
+            if (words.length() < LEAST) {
+                throw new Failure("--key " + file + ": fewer than " + LEAST
+                        + " characters are soon guessed; write some words into it");
+            }
+            return Optional.of(words);
+        } catch (IOException unreadable) {
+            throw new Failure("--key " + file + ": it cannot be read; check that it is there and is a text");
+        }
+    }
+}

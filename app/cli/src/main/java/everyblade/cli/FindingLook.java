@@ -1,0 +1,139 @@
+package everyblade.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.core.coverage.Coverage;
+import everyblade.core.entry.EntryText;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.entry.Zoning;
+import everyblade.core.finding.Figure;
+import everyblade.core.finding.Finding;
+import everyblade.core.finding.Findings;
+import everyblade.core.finding.Judgement;
+import everyblade.core.finding.Verdict;
+import everyblade.core.gap.GapText;
+import everyblade.core.move.Squarest;
+import everyblade.session.around.Failure;
+import everyblade.session.around.OneLine;
+import everyblade.session.job.OpenedJob;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * From where a finding is looked at again: where it is seen most squarely, and where its other face is.
+ *
+ * @param faces the zones of the finding, then those behind them, if the row has two sides
+ * @param judgement what the limits say of it, if there are limits
+ */
+record FindingLook(Finding finding, List<Face> faces, Optional<Judgement> judgement) {
+
+    /** Zones, and from where they are seen best; empty if no view shows any of them. */
+    record Face(ZoneSet zones, Optional<Squarest> from) {}
+
+    static FindingLook of(OpenedJob job, Coverage coverage, int entry) {
+        Finding finding = Findings.of(job.fold()).stream()
+                .filter(one -> one.entry() == entry)
+                .findFirst()
+                .orElseThrow(() -> new Failure("--finding " + entry + ": entry " + entry
+                        + " is no finding that counts; everyblade findings lists them with their entries"));
+        Zoning zoning = Zoning.of(finding.row());
+        List<ZoneSet> faces = new ArrayList<>(List.of(finding.zones()));
+        ZoneSet other = zoning.opposite(finding.zones());
+        if (!other.isEmpty() && !other.equals(finding.zones())) {
+            faces.add(other);
+        }
+        return new FindingLook(
+                finding,
+                faces.stream()
+                        .map(zones -> new Face(
+                                zones, Squarest.of(job.fold(), coverage, finding.row(), finding.airfoil(), zones)))
+                        .toList(),
+                job.judged(coverage).stream()
+                        .filter(judged -> judged.finding().entry() == entry)
+                        .findFirst());
+    }
+
+    List<String> text() {
+        List<String> lines = new ArrayList<>();
+        settles().ifPresent(words -> lines.add("# " + OneLine.of(words)));
+        for (Face face : faces) {
+            String what = finding.row().kind().airfoil() + " " + finding.airfoil() + " of "
+                    + finding.row().id() + ", " + GapText.zones(Zoning.of(finding.row()), face.zones()) + ": ";
+            lines.add(
+                    "# " + OneLine.of(what + face.from().map(FindingLook::told).orElse("no view shows it")));
+            face.from().ifPresent(from -> from.entries().forEach(said -> lines.add(EntryText.of(said))));
+        }
+        return lines;
+    }
+
+    private static String told(Squarest from) {
+        String seen = "seen most squarely through " + from.view().id()
+                + from.station().map(station -> ", station " + station).orElse("") + ", standing at "
+                + degrees(from.clock()) + "° on the clock"
+                + (from.slant().isPresent() ? ", " + degrees(from.slant().getAsDouble()) + "° from square" : "") + ", "
+                + Math.round(100 * from.share()) + " % of it in sight";
+        return from.reading().isPresent() ? seen : seen + "; nobody knows where the row stands: bring it there by eye";
+    }
+
+    /** The least further look that may settle what is too close to call. */
+    private Optional<String> settles() {
+        Optional<Judgement> open =
+                judgement.filter(judged -> judged.verdict() == Verdict.CLOSE || judged.verdict() == Verdict.OTHER_FACE);
+        return open.flatMap(Judgement::decisive)
+                .flatMap(ruling -> ruling.figures().stream()
+                        .filter(figure -> figure.verdict() == ruling.verdict())
+                        .findFirst()
+                        .map(FindingLook::settled));
+    }
+
+    private static String settled(Figure figure) {
+        return figure.verdict() == Verdict.OTHER_FACE
+                ? "look at the other face, the second of these"
+                : "too close to call: " + figure.what() + " " + figure.value() + ", limit " + figure.limit() + ", "
+                        + figure.margin()
+                        + "; one more picture from the first of these places has the least slant, and so"
+                        + " the least ±: measure it there";
+    }
+
+    ObjectNode json() {
+        ObjectNode json = JsonText.object();
+        json.put("finding", finding.entry());
+        json.put("row", finding.row().id());
+        json.put("airfoil", finding.airfoil());
+        ArrayNode list = json.putArray("faces");
+        List<String> names = Zoning.of(finding.row()).names();
+        for (Face face : faces) {
+            ObjectNode one = list.addObject();
+            ArrayNode zones = one.putArray("zones");
+            for (int zone = 0; zone < names.size(); zone++) {
+                if (face.zones().contains(zone)) {
+                    zones.add(names.get(zone));
+                }
+            }
+            face.from().ifPresentOrElse(from -> one.set("from", json(from)), () -> one.putNull("from"));
+        }
+        settles().ifPresent(words -> json.put("settles", words));
+        return json;
+    }
+
+    private static ObjectNode json(Squarest from) {
+        ObjectNode json = JsonText.object();
+        json.put("view", from.view().id());
+        json.put("station", from.station().orElse(null));
+        json.put("clock", from.clock());
+        json.put("turnTo", from.reading().orElse(null));
+        json.put(
+                "slant",
+                from.slant().isPresent() ? JsonText.degrees(from.slant().getAsDouble()) : null);
+        json.put("share", PlanJson.minutes(from.share()));
+        ArrayNode entries = json.putArray("entries");
+        from.entries().forEach(said -> entries.add(EntryText.of(said)));
+        return json;
+    }
+
+    private static String degrees(double degrees) {
+        return String.format(Locale.ROOT, "%.1f", degrees);
+    }
+}

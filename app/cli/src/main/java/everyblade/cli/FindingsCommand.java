@@ -1,0 +1,170 @@
+package everyblade.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.core.coverage.Coverage;
+import everyblade.core.entry.Zoning;
+import everyblade.core.finding.Figure;
+import everyblade.core.finding.Finding;
+import everyblade.core.finding.Findings;
+import everyblade.core.finding.Judgement;
+import everyblade.core.finding.Limits;
+import everyblade.core.finding.Ruling;
+import everyblade.core.gap.GapText;
+import everyblade.core.turning.Logged;
+import everyblade.session.around.OneLine;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.GrowthText;
+import everyblade.session.job.OpenedJob;
+import everyblade.session.job.VerdictText;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says what was found, and what the entered limits say of it. */
+@Command(
+        name = "findings",
+        description = "What was found, and what the limits that the job was started with say of it, figure by figure.")
+final class FindingsCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Option(names = "--json", description = "prints JSON")
+    private boolean json;
+
+    @Option(
+            names = "--csv",
+            description = "prints comma-separated values (RFC 4180), a line for each finding, lengths in mm")
+    private boolean csv;
+
+    FindingsCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        OpenedJob opened = OpenedJob.read(around, job);
+        Coverage coverage = opened.coverage();
+        Csv.requireOnly(json && csv);
+        if (csv) {
+            around.out().print(CellTables.findings(opened, coverage));
+        } else if (json) {
+            around.out().println(JsonText.of(json(opened, coverage)));
+        } else {
+            text(opened, coverage);
+        }
+        return Commands.FINE;
+    }
+
+    /** The findings, and the limits where there are any, as JSON. */
+    static ObjectNode json(OpenedJob opened, Coverage coverage) {
+        ObjectNode json = JsonText.object();
+        Optional<Limits> limits = opened.limits();
+        limits.ifPresentOrElse(known -> json.set("limits", json(known)), () -> json.putNull("limits"));
+        Map<Integer, Judgement> judged = judged(opened, coverage);
+        ArrayNode list = json.putArray("findings");
+        for (Finding finding : Findings.of(opened.fold())) {
+            ObjectNode one = list.addObject();
+            Zoning zoning = opened.engine().zonings().get(finding.row().id());
+            one.put("entry", finding.entry());
+            one.put("kind", finding.kind().word());
+            one.put("row", finding.row().id());
+            one.put("airfoil", finding.airfoil());
+            ArrayNode zones = one.putArray("zones");
+            for (int zone = 0; zone < zoning.size(); zone++) {
+                if (finding.zones().contains(zone)) {
+                    zones.add(zoning.names().get(zone));
+                }
+            }
+            new TreeMap<>(finding.sizes())
+                    .forEach((dimension, size) ->
+                            one.put(dimension.word(), size.value().mm()));
+            finding.sizes().values().stream()
+                    .findFirst()
+                    .flatMap(size -> size.plusMinus())
+                    .ifPresent(plusMinus -> one.put("plusMinus", plusMinus.mm()));
+            Optional.ofNullable(judged.get(finding.entry())).ifPresent(judgement -> add(one, judgement));
+            settled(opened, finding).ifPresent(settle -> one.put("settledBy", settle.number()));
+        }
+        return json;
+    }
+
+    private static ObjectNode json(Limits limits) {
+        ObjectNode json = JsonText.object();
+        json.put("name", limits.name());
+        limits.notice().ifPresent(notice -> json.put("notice", notice));
+        limits.manual().ifPresent(manual -> json.put("manual", manual));
+        limits.revision().ifPresent(revision -> json.put("revision", revision));
+        return json;
+    }
+
+    private static void add(ObjectNode one, Judgement judgement) {
+        one.put("verdict", judgement.verdict().words());
+        ArrayNode rulings = one.putArray("rulings");
+        for (Ruling ruling : judgement.rulings()) {
+            ObjectNode each = rulings.addObject();
+            each.put("rule", ruling.rule().id());
+            each.put("verdict", ruling.verdict().words());
+            each.put("outcome", ruling.outcome());
+            ruling.again().ifPresent(again -> each.put("again", again.text()));
+            ArrayNode figures = each.putArray("figures");
+            for (Figure figure : ruling.figures()) {
+                figures.addObject()
+                        .put("what", figure.what())
+                        .put("value", figure.value())
+                        .put("limit", figure.limit())
+                        .put("margin", figure.margin())
+                        .put("verdict", figure.verdict().words());
+            }
+        }
+    }
+
+    private static Map<Integer, Judgement> judged(OpenedJob opened, Coverage coverage) {
+        Map<Integer, Judgement> judged = new TreeMap<>();
+        opened.judged(coverage)
+                .forEach(judgement -> judged.put(judgement.finding().entry(), judgement));
+        return judged;
+    }
+
+    private static Optional<Logged> settled(OpenedJob opened, Finding finding) {
+        return Optional.ofNullable(opened.fold().situation().ledger().outcomes().get(finding.entry()))
+                .map(number -> opened.fold().entries().get(number - 1));
+    }
+
+    private void text(OpenedJob opened, Coverage coverage) {
+        Optional<Limits> limits = opened.limits();
+        List<Finding> findings = Findings.of(opened.fold());
+        say(limits.map(VerdictText::source).orElse(VerdictText.NO_LIMITS));
+        Map<Integer, Judgement> judged = judged(opened, coverage);
+        for (Finding finding : findings) {
+            Optional<Judgement> judgement = Optional.ofNullable(judged.get(finding.entry()));
+            say("entry " + finding.entry() + ": " + finding.kind().word() + ", " + where(opened, finding)
+                    + judgement.map(known -> ": " + known.verdict().words()).orElse(""));
+            judgement.ifPresent(known -> VerdictText.rulings(known).forEach(line -> say("  " + line)));
+            settled(opened, finding)
+                    .ifPresent(settle ->
+                            say("  settled by entry " + settle.number() + ", " + settle.by() + ": " + settle.text()));
+        }
+        opened.previous().ifPresent(then -> GrowthText.of(opened, then).forEach(this::say));
+        say(findings.isEmpty() ? "No findings." : findings.size() == 1 ? "1 finding." : findings.size() + " findings.");
+    }
+
+    private void say(String line) {
+        around.out().println(OneLine.of(line));
+    }
+
+    private static String where(OpenedJob opened, Finding finding) {
+        return finding.row().name() + " (" + finding.row().id() + "), "
+                + finding.row().kind().airfoil() + " " + finding.airfoil() + ", "
+                + GapText.zones(opened.engine().zonings().get(finding.row().id()), finding.zones());
+    }
+}

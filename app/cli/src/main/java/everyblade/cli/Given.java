@@ -1,0 +1,57 @@
+package everyblade.cli;
+
+import everyblade.core.entry.DecimalComma;
+import everyblade.session.around.Failure;
+import everyblade.session.around.OneLine;
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads the values of options. */
+final class Given {
+
+    private static final Pattern NUMBER = Pattern.compile("([+-]?[0-9]{1,9}(?:[.,][0-9]{1,9})?) ?([a-z]*)");
+    private static final String TIME_LIKE = "a time such as 2026-01-31T08:15:00Z, with Z or the difference from UTC";
+
+    private Given() {}
+
+    /** A number with a decimal point or comma, to which its unit may be written. */
+    static BigDecimal number(String option, String text, String unit) {
+        Matcher matcher = NUMBER.matcher(text);
+        if (!matcher.matches()
+                || !matcher.group(2).isEmpty() && !matcher.group(2).equals(unit)) {
+            throw new Failure(option + ": " + OneLine.quoted(text) + " is no number"
+                    + (unit.isEmpty() ? "" : " of " + unit) + "; write it like 0.5" + unit);
+        }
+        Optional<String> doubt = DecimalComma.doubt(matcher.group(1));
+        if (doubt.isPresent()) {
+            throw new Failure(option + ": " + doubt.get());
+        }
+        return new BigDecimal(matcher.group(1).replace(',', '.'));
+    }
+
+    /** A moment; one without its difference from UTC would mean another moment on another machine. */
+    static Instant time(String where, String text) {
+        try {
+            return OffsetDateTime.parse(text).toInstant();
+        } catch (DateTimeException unreadable) {
+            throw new Failure(where + ": " + OneLine.quoted(text) + " is no time that can be told; write " + TIME_LIKE);
+        }
+    }
+
+    /** Words for the record: not nothing, and on one line. */
+    static String words(String option, String text) {
+        String words = text.strip();
+        if (words.isEmpty()) {
+            throw new Failure(option + ": there is nothing in it; say it in a few words");
+        }
+        if (!OneLine.of(words).equals(words)) {
+            throw new Failure(option + ": it has characters that do not fit on a line; say it in plain words");
+        }
+        return words;
+    }
+}

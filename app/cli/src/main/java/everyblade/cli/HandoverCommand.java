@@ -1,0 +1,40 @@
+package everyblade.cli;
+
+import everyblade.picture.report.HandoverPdf;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.OpenedJob;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Writes the page for the next shift. */
+@Command(
+        name = "handover",
+        description =
+                "Writes the page for the next shift: where everything is, the last three steps, what is open and what"
+                        + " comes next.")
+final class HandoverCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Option(names = "--out", required = true, paramLabel = "F.pdf", description = "the file to write")
+    private Path out;
+
+    HandoverCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        NewFile file = NewFile.pdf(around, "--out", out);
+        OpenedJob opened = OpenedJob.read(around, job);
+        file.write(HandoverPdf.write(
+                opened.fold(), opened.coverage(), ReportCommand.facts(opened), ReportCommand.exhibits(opened)));
+        return Commands.FINE;
+    }
+}

@@ -1,0 +1,86 @@
+package everyblade.cli;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.picture.MapFacts;
+import everyblade.picture.MapPdf;
+import everyblade.picture.MapPng;
+import everyblade.picture.MapSvg;
+import everyblade.record.RecordKind;
+import everyblade.session.around.Failure;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.OpenedJob;
+import everyblade.spi.EngineModel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Draws the map of a job. */
+@Command(name = "map", description = "Draws the map of what was seen: a ring for each row, a cell for each part.")
+final class MapCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+    private final RecordKind kind;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Option(names = "--out", required = true, paramLabel = "F", description = "the file to write: .svg, .png or .pdf")
+    private Path out;
+
+    @Option(names = "--row", paramLabel = "ID", description = "this row only, large")
+    private String row;
+
+    /** Draws a picture into bytes. */
+    private interface Drawing {
+        byte[] of(Coverage coverage, MapFacts facts, Optional<String> row);
+    }
+
+    /** @param kind of record that it draws */
+    MapCommand(Surroundings around, RecordKind kind) {
+        this.around = around;
+        this.kind = kind;
+    }
+
+    @Override
+    public Integer call() {
+        Drawing drawing = drawing();
+        NewFile file = NewFile.at(around, "--out", out);
+        OpenedJob opened = OpenedJob.read(around, job, kind);
+        Coverage coverage = opened.coverage();
+        Optional<String> wanted = Optional.ofNullable(row);
+        CoverageCommand.rows(opened, coverage, wanted);
+        file.write(drawing.of(coverage, facts(opened), wanted));
+        return Commands.FINE;
+    }
+
+    private Drawing drawing() {
+        String name = String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT);
+        if (name.endsWith(".svg")) {
+            return (coverage, facts, wanted) ->
+                    MapSvg.write(coverage, facts, wanted).getBytes(StandardCharsets.UTF_8);
+        }
+        if (name.endsWith(".png")) {
+            return MapPng::write;
+        }
+        if (name.endsWith(".pdf")) {
+            return MapPdf::write;
+        }
+        throw new Failure("--out " + out + ": it is not said what kind of picture this is; end the name with .svg, .png"
+                + " or .pdf");
+    }
+
+    private static MapFacts facts(OpenedJob job) {
+        EngineModel model = job.engine().model();
+        return new MapFacts(
+                model.name(),
+                model.notice(),
+                job.beginning().serial(),
+                job.beginning().task(),
+                job.journal().head());
+    }
+}

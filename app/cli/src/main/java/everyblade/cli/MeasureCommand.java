@@ -1,0 +1,204 @@
+package everyblade.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.core.entry.Refusal;
+import everyblade.core.finding.Measured;
+import everyblade.core.finding.measure.PixelLine;
+import everyblade.session.around.Failure;
+import everyblade.session.around.OneLine;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.OpenedJob;
+import everyblade.session.photo.Album;
+import everyblade.session.photo.JobPhoto;
+import everyblade.session.photo.KnownLength;
+import everyblade.session.photo.PhotoBytes;
+import everyblade.session.photo.PhotoImage;
+import everyblade.session.photo.PictureSize;
+import everyblade.session.photo.PictureSize.Surface;
+import everyblade.session.photo.Subject;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Measures a length in a picture of a job. */
+@Command(
+        name = "measure",
+        description = "Measures a length in a picture by two points, against a known length by two others, and says how"
+                + " exactly; points are in pixels of the upright picture, from its upper left corner.")
+final class MeasureCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Parameters(
+            index = "1",
+            paramLabel = "PICTURE",
+            description = "the number of the entry that names it, or its file name")
+    private String picture;
+
+    @Option(
+            names = "--known",
+            required = true,
+            paramLabel = "X,Y,X,Y=LENGTH",
+            description = "a known length in the picture at the same place, such as 120,80,560,95=38±0.2mm or …=1.5in")
+    private String known;
+
+    @Option(names = "--size", required = true, paramLabel = "X,Y,X,Y", description = "what is to be measured")
+    private String size;
+
+    @Option(
+            names = "--of",
+            paramLabel = "N",
+            description = "the airfoil; unless given, as entered, else the likely one")
+    private String of;
+
+    @Option(names = "--zone", paramLabel = "ZONE", description = "where on it; unless given, as entered")
+    private String zone;
+
+    @Option(
+            names = "--pointing",
+            paramLabel = "PX",
+            defaultValue = "1",
+            description = "how exactly the points are set, standard uncertainty in pixels; 1 unless given")
+    private String pointing;
+
+    @Option(names = "--json", description = "prints JSON")
+    private boolean json;
+
+    MeasureCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        int equals = known.indexOf('=');
+        if (equals < 0) {
+            throw new Failure("--known " + OneLine.quoted(known)
+                    + ": it does not say how long that is; write it like 120,80,560,95=38mm");
+        }
+        Measured length = KnownLength.of(known.substring(equals + 1))
+                .orElseThrow(() -> new Failure("--known " + OneLine.quoted(known)
+                        + ": what stands after = is no length; write it like 38mm, 38±0.2mm or 1.5in"));
+        Album album = OpenedJob.read(around, job).album();
+        JobPhoto photo = album.find(picture).orElseThrow(() -> noPicture(album));
+        if (PhotoBytes.of(album.folder(), photo.kept()).isEmpty()) {
+            around.err()
+                    .println("warning: " + photo.kept().file()
+                            + " is not in the job as it was kept, so nobody can see now"
+                            + " what was measured; everyblade verify tells what is wrong");
+        }
+        PixelLine from = line("--known", known.substring(0, equals), photo);
+        PixelLine line = line("--size", size, photo);
+        double exactly = Given.number("--pointing", pointing, "px").doubleValue();
+        if (!(exactly > 0)) {
+            throw new Failure("--pointing " + pointing + ": no hand is exact; write it like 1");
+        }
+        Optional<Subject> subject = subject(photo);
+        Surface surface = subject.map(shown -> Surface.of(album, photo, shown)).orElse(Surface.UNKNOWN);
+        PictureSize measured = PictureSize.of(line, from, length, surface, exactly);
+        if (json) {
+            around.out().println(JsonText.of(json(photo, subject, measured)));
+        } else {
+            tell(photo, subject, measured);
+        }
+        return Commands.FINE;
+    }
+
+    private Failure noPicture(Album album) {
+        String there = album.photos().stream()
+                .map(photo -> photo.entry() + " (" + photo.kept().file() + ")")
+                .collect(Collectors.joining(", "));
+        return new Failure(job + ": no entry " + OneLine.quoted(picture) + " names a picture that is there; "
+                + (there.isEmpty() ? "the job has none" : "the job has " + there));
+    }
+
+    private Optional<Subject> subject(JobPhoto photo) {
+        Optional<Integer> airfoil = Optional.ofNullable(of)
+                .map(number -> Given.number("--of", number, "").intValue());
+        try {
+            Optional<Subject> subject = Subject.of(photo, airfoil, Optional.ofNullable(zone));
+            if (subject.isEmpty() && airfoil.isPresent()) {
+                throw new Failure("--of " + of + ": "
+                        + photo.place()
+                                .row()
+                                .map(row -> "the row that was in view has the numbers 1 to " + row.count())
+                                .orElse("no row was in view when the picture was taken; leave it out"));
+            }
+            return subject;
+        } catch (Refusal refusal) {
+            throw new Failure("--zone " + OneLine.quoted(String.valueOf(zone)) + ": " + refusal.getMessage());
+        }
+    }
+
+    private static PixelLine line(String option, String text, JobPhoto photo) {
+        String[] numbers = text.strip().split("\\s*,\\s*", -1);
+        if (numbers.length != 4) {
+            throw new Failure(option + " " + OneLine.quoted(text)
+                    + ": two points are four numbers; write them like 120,80,560,95");
+        }
+        double[] at = Stream.of(numbers)
+                .mapToDouble(number -> Given.number(option, number, "").doubleValue())
+                .toArray();
+        int width = PhotoImage.width(photo.kept().facts());
+        int height = PhotoImage.height(photo.kept().facts());
+        for (int i = 0; i < at.length; i++) {
+            if (!(at[i] >= 0 && at[i] <= (i % 2 == 0 ? width : height))) {
+                throw new Failure(option + " " + OneLine.quoted(text) + ": a point lies outside the picture, which has "
+                        + width + " by " + height + " pixels");
+            }
+        }
+        if (at[0] == at[2] && at[1] == at[3]) {
+            throw new Failure(option + " " + OneLine.quoted(text) + ": both points are the same; give two");
+        }
+        return new PixelLine(at[0], at[1], at[2], at[3]);
+    }
+
+    private void tell(JobPhoto photo, Optional<Subject> subject, PictureSize measured) {
+        say(photo.kept().file() + ", entry " + photo.entry() + ": " + measured.text());
+        subject.ifPresent(shown -> say("of " + shown.row().kind().airfoil() + " " + shown.airfoil() + " of "
+                + shown.row().name() + " (" + shown.row().id() + "), " + shown.zone()));
+        measured.seen().ifPresent(seen -> say(PictureSize.seenText(seen)));
+        measured.shares().forEach(this::say);
+        measured.warnings().forEach(warning -> around.err().println(OneLine.of("warning: " + warning)));
+    }
+
+    private void say(String line) {
+        around.out().println(OneLine.of(line));
+    }
+
+    private static ObjectNode json(JobPhoto photo, Optional<Subject> subject, PictureSize measured) {
+        ObjectNode json = JsonText.object();
+        json.put("entry", photo.entry());
+        json.put("file", photo.kept().file());
+        json.put("row", subject.map(shown -> shown.row().id()).orElse(null));
+        json.put("airfoil", subject.map(Subject::airfoil).orElse(null));
+        json.put("zone", subject.map(Subject::zone).orElse(null));
+        json.put("size", measured.size().value().mm());
+        json.put("plusMinus", measured.size().plusMinus().orElseThrow().mm());
+        json.put(
+                "incidence",
+                measured.seen().map(seen -> rounded(seen.incidence())).orElse(null));
+        json.put(
+                "distance",
+                measured.seen().map(seen -> rounded(seen.distance())).orElse(null));
+        json.put("chord", measured.chord().map(chord -> chord.mm()).orElse(null));
+        json.put("span", measured.span().map(span -> span.mm()).orElse(null));
+        ObjectNode budget = json.putObject("budget");
+        measured.budget().forEach(budget::put);
+        ArrayNode warnings = json.putArray("warnings");
+        measured.warnings().forEach(warnings::add);
+        return json;
+    }
+
+    private static double rounded(double value) {
+        return Math.round(value * 100) / 100.0;
+    }
+}

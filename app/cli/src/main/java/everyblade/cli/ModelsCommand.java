@@ -1,0 +1,125 @@
+package everyblade.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.json.Found;
+import everyblade.json.Problem;
+import everyblade.json.jar.CodeJar;
+import everyblade.session.around.OneLine;
+import everyblade.session.around.Surroundings;
+import everyblade.session.model.Consent;
+import everyblade.session.model.Shelf;
+import everyblade.spi.EngineModel;
+import everyblade.spi.Row;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Lists the engine models found, and those refused, with why. */
+@Command(name = "models", description = "The engine models found, and those refused, with why.")
+final class ModelsCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+    private final Everyblade everyblade;
+
+    @Option(names = "--json", description = "prints JSON")
+    private boolean json;
+
+    ModelsCommand(Surroundings around, Everyblade everyblade) {
+        this.around = around;
+        this.everyblade = everyblade;
+    }
+
+    @Override
+    public Integer call() {
+        Shelf shelf = everyblade.shelf();
+        List<Found> found = shelf.models().found();
+        if (json) {
+            around.out().println(JsonText.of(json(found, everyblade.consent())));
+        } else {
+            text(shelf, found, everyblade.consent());
+        }
+        return Commands.FINE;
+    }
+
+    private void text(Shelf shelf, List<Found> found, Consent consent) {
+        if (found.isEmpty()) {
+            around.out()
+                    .println("no engine model found"
+                            + (shelf.folders().isEmpty() ? "" : " in " + shelf.folders())
+                            + "; name a folder of models by --models DIR");
+        }
+        for (Found one : found) {
+            if (one instanceof Found.Loaded loaded) {
+                EngineModel model = loaded.model();
+                String size = model.rows().size() + " rows, "
+                        + model.rows().stream().mapToInt(Row::count).sum() + " airfoils, "
+                        + model.views().size() + " views";
+                around.out().println(OneLine.of(model.id() + ": " + model.name() + ", " + size + ", " + one.origin()));
+                model.notice().ifPresent(notice -> around.out().println(OneLine.of("  " + notice)));
+            } else if (one instanceof Found.Code code) {
+                around.out().println(OneLine.of("not run: " + mend(code.jar(), consent)));
+            } else {
+                List<Problem> problems = ((Found.Refused) one).problems();
+                around.out().println(OneLine.of("refused: " + one.origin() + ", " + problems.size() + " problems"));
+                problems.forEach(problem -> around.out().println(OneLine.of("  " + problem)));
+            }
+        }
+    }
+
+    /** What a jar of code is, and how its models come to be known. */
+    private static String mend(CodeJar jar, Consent consent) {
+        return consent.covers(jar)
+                ? jar.jar() + ": the code of the plugin " + jar.plugin() + " may run and has not yet; everyblade check "
+                        + jar.jar() + " runs it"
+                : Consent.describe(jar) + "; if you trust where it comes from, everyblade check " + jar.jar()
+                        + " --trust-jar " + jar.sha256();
+    }
+
+    private static ObjectNode json(List<Found> found, Consent consent) {
+        ObjectNode json = JsonText.object();
+        ArrayNode models = json.putArray("models");
+        ArrayNode refused = json.putArray("refused");
+        ArrayNode notRun = json.putArray("notRun");
+        for (Found one : found) {
+            if (one instanceof Found.Loaded loaded) {
+                ObjectNode model = models.addObject();
+                model.put("id", loaded.model().id());
+                model.put("name", loaded.model().name());
+                model.put("notice", loaded.model().notice().orElse(null));
+                model.put("origin", loaded.origin().toString());
+                model.put("rows", loaded.model().rows().size());
+                model.put("views", loaded.model().views().size());
+                problems(model.putArray("warnings"), loaded.warnings());
+            } else if (one instanceof Found.Code code) {
+                notRun.addObject()
+                        .put("origin", one.origin().toString())
+                        .put("plugin", code.jar().plugin())
+                        .put("sha256", code.jar().sha256())
+                        .put("signer", code.jar().signer().orElse(null))
+                        .put("agreed", consent.covers(code.jar()))
+                        .put("mend", mend(code.jar(), consent));
+            } else {
+                ObjectNode none = refused.addObject();
+                none.put("origin", one.origin().toString());
+                problems(none.putArray("problems"), ((Found.Refused) one).problems());
+            }
+        }
+        return json;
+    }
+
+    private static void problems(ArrayNode list, List<Problem> problems) {
+        for (Problem problem : problems) {
+            list.addObject()
+                    .put("code", problem.code())
+                    .put("file", problem.file())
+                    .put("line", problem.line())
+                    .put("column", problem.column())
+                    .put("pointer", problem.pointer())
+                    .put("what", problem.what())
+                    .put("why", problem.why())
+                    .put("mend", problem.mend());
+        }
+    }
+}

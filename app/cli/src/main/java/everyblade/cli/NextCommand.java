@@ -1,0 +1,72 @@
+package everyblade.cli;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.move.Plan;
+import everyblade.core.move.PlanBuilder;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.OpenedJob;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Says what to do next: the moves that close all gaps. */
+@Command(
+        name = "next",
+        description =
+                "The moves that close all gaps in the least time, as entries, and a bound that says how much less time"
+                        + " any other moves could take. Lines that begin with # only explain.")
+final class NextCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Option(names = "--json", description = "prints JSON")
+    private boolean json;
+
+    @Option(
+            names = "--finding",
+            paramLabel = "K",
+            description =
+                    "instead, from where the finding of entry K is seen most squarely, and from where its other face")
+    private Integer finding;
+
+    NextCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        return OpenedJob.answer(around, job, Optional.empty(), Commands.question(spec), this::tell);
+    }
+
+    private int tell(OpenedJob opened, PrintStream out) {
+        Coverage coverage = opened.coverage();
+        if (finding != null) {
+            FindingLook look = FindingLook.of(opened, coverage, finding);
+            if (json) {
+                out.println(JsonText.of(look.json()));
+            } else {
+                look.text().forEach(out::println);
+            }
+            return Commands.FINE;
+        }
+        Plan plan = PlanBuilder.of(opened.fold(), coverage, opened.prices());
+        if (json) {
+            out.println(JsonText.of(PlanJson.of(plan, coverage.situation())));
+        } else {
+            PlanText.of(plan, opened.fold(), coverage).forEach(out::println);
+        }
+        return Commands.FINE;
+    }
+}

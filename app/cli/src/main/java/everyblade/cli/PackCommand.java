@@ -1,0 +1,63 @@
+package everyblade.cli;
+
+import everyblade.record.JobFolder;
+import everyblade.session.around.Failure;
+import everyblade.session.around.OneLine;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.OpenedJob;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Packs a job into one file. */
+@Command(
+        name = "pack",
+        description =
+                "Packs a job into one zip to travel, which every command takes in the place of the folder, to read"
+                        + " only; the same job always gives the same bytes.")
+final class PackCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Option(names = "--out", required = true, paramLabel = "F.zip", description = "the file to write")
+    private Path out;
+
+    PackCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        if (!out.toString().toLowerCase(Locale.ROOT).endsWith(".zip")) {
+            throw new Failure("--out " + out + ": what is written is a zip; end the name with .zip");
+        }
+        NewFile file = NewFile.at(around, "--out", out);
+        OpenedJob opened = OpenedJob.read(around, job);
+        opened.doubts().forEach(around.err()::println);
+        AtomicReference<JobFolder.Packed> packed = new AtomicReference<>();
+        file.write(stream -> {
+            JobFolder.Packing packing = opened.folder().pack(stream);
+            if (packing instanceof JobFolder.Refused refused) {
+                throw new Failure(refused.problem().message());
+            }
+            packed.set((JobFolder.Packed) packing);
+        });
+        packed.get()
+                .left()
+                .forEach(name -> around.err()
+                        .println(OneLine.of("left out: " + name
+                                + ": it belongs to no job; send it beside the zip if it is" + " needed")));
+        around.out()
+                .println("packed " + out + ": " + packed.get().files() + " files, "
+                        + opened.journal().lines().size() + " entries, head "
+                        + opened.journal().head());
+        return Commands.FINE;
+    }
+}

@@ -1,0 +1,107 @@
+package everyblade.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.core.finding.photo.PhotoPlace;
+import everyblade.session.around.OneLine;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.OpenedJob;
+import everyblade.session.photo.JobPhoto;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Lists the pictures of a job, each with where the rotor stood and which airfoil it likely shows. */
+@Command(
+        name = "photos",
+        description =
+                "The pictures that entries name: when each was taken, through which view, at which shaft angle, and"
+                        + " the most likely airfoil.",
+        footer = {
+            "",
+            "Times are those that the camera wrote, else those of the entries. Say how far the camera's clock is ahead of"
+                    + " UTC by the entry: fact \"camera clock\" +02:00"
+        })
+final class PhotosCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Option(names = "--json", description = "prints JSON")
+    private boolean json;
+
+    PhotosCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        OpenedJob opened = OpenedJob.read(around, job);
+        List<JobPhoto> photos = JobPhoto.of(opened.fold(), opened.journal().lines());
+        opened.doubts().forEach((json ? around.err() : around.out())::println);
+        if (json) {
+            around.out().println(JsonText.of(json(photos)));
+        } else {
+            photos.forEach(this::tell);
+            around.out()
+                    .println(
+                            photos.isEmpty()
+                                    ? "No pictures."
+                                    : photos.size() == 1 ? "1 picture." : photos.size() + " pictures.");
+        }
+        return Commands.FINE;
+    }
+
+    private void tell(JobPhoto photo) {
+        PhotoPlace place = photo.place();
+        String where = place.view().map(view -> "view " + view.id()).orElse("no view");
+        String angle = place.shaftAngle().isEmpty()
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        ", shaft at %.1f° ± %.1f°%s",
+                        place.shaftAngle().getAsDouble(),
+                        place.plusMinus(),
+                        place.moving() ? ", turning" : "");
+        String said = photo.stated()
+                .map(n -> "; entered as of " + n
+                        + (photo.doubted() ? ", which does not agree; see which is right and void the other" : ""))
+                .orElse("");
+        around.out()
+                .println(OneLine.of(
+                        "entry " + photo.entry() + ": " + photo.kept().file() + ", " + photo.taken()
+                                + (photo.byCamera() ? " (camera)" : " (of the entry)") + ", " + where + angle + ": "
+                                + place.airfoilText() + said));
+    }
+
+    private static ObjectNode json(List<JobPhoto> photos) {
+        ObjectNode json = JsonText.object();
+        ArrayNode list = json.putArray("photos");
+        for (JobPhoto photo : photos) {
+            PhotoPlace place = photo.place();
+            ObjectNode one = list.addObject();
+            one.put("entry", photo.entry());
+            one.put("file", photo.kept().file());
+            one.put("sha256", photo.kept().sha256());
+            one.put("taken", photo.taken().toString());
+            one.put("byCamera", photo.byCamera());
+            one.put("view", place.view().map(view -> view.id()).orElse(null));
+            one.put("row", place.row().map(row -> row.id()).orElse(null));
+            place.shaftAngle()
+                    .ifPresentOrElse(
+                            angle -> one.put("shaftAngle", JsonText.position(angle)), () -> one.putNull("shaftAngle"));
+            one.put("plusMinus", JsonText.degrees(place.plusMinus()));
+            one.put("airfoil", place.airfoil().orElse(null));
+            one.put("airfoilsOff", place.airfoilsOff());
+            one.put("countLost", place.lost());
+            one.put("stated", photo.stated().orElse(null));
+        }
+        return json;
+    }
+}

@@ -1,0 +1,176 @@
+package everyblade.cli;
+
+import everyblade.core.angle.Turn;
+import everyblade.core.sight.Criteria;
+import everyblade.core.surface.UnusableShape;
+import everyblade.picture.paint.ScenePdf;
+import everyblade.picture.paint.ScenePng;
+import everyblade.picture.scene.Scene;
+import everyblade.picture.scene.Theme;
+import everyblade.picture.sight.TipPicture;
+import everyblade.picture.sight.UnrolledScene;
+import everyblade.picture.sight.Vantage;
+import everyblade.picture.svg.SvgWriter;
+import everyblade.session.around.Failure;
+import everyblade.session.around.Surroundings;
+import everyblade.session.model.Shelf;
+import everyblade.spi.EngineModel;
+import everyblade.spi.Row;
+import everyblade.spi.Station;
+import everyblade.spi.View;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Draws what a view shows: one airfoil unrolled, or the scope tip's own picture. */
+@Command(
+        name = "picture",
+        description = "Draws what a view shows: one airfoil unrolled with how long each facet is in sight in a turn, or"
+                + " what the scope tip sees at one shaft angle.")
+final class PictureCommand implements Callable<Integer> {
+
+    private static final String UNROLLED = "unrolled";
+    private static final String TIP = "tip";
+
+    private final Surroundings around;
+    private final Everyblade everyblade;
+
+    @Parameters(index = "0", paramLabel = "M", description = "an engine model: an id, a folder or a jar")
+    private String model;
+
+    @Option(names = "--view", required = true, paramLabel = "ID", description = "the view")
+    private String view;
+
+    @Option(names = "--station", paramLabel = "S", description = "its station; the view's first unless given")
+    private String station;
+
+    @Option(
+            names = "--kind",
+            paramLabel = "KIND",
+            defaultValue = UNROLLED,
+            description = "unrolled (.svg, .png or .pdf) or tip (.png); unrolled unless given")
+    private String kind;
+
+    @Option(
+            names = "--at",
+            paramLabel = "CLOCK",
+            description = "for the tip: where airfoil 1 stands, degrees; the view's reference unless given")
+    private String at;
+
+    @Option(names = "--detail", paramLabel = "MM", description = "the finest detail that must show")
+    private String detail;
+
+    @Option(names = "--dark", description = "light on a dark ground")
+    private boolean dark;
+
+    @Option(names = "--out", required = true, paramLabel = "F", description = "the file to write")
+    private Path out;
+
+    PictureCommand(Surroundings around, Everyblade everyblade) {
+        this.around = around;
+        this.everyblade = everyblade;
+    }
+
+    @Override
+    public Integer call() {
+        String ending = ending();
+        NewFile file = NewFile.at(around, "--out", out);
+        Shelf.Chosen chosen = everyblade.shelf().choose(model);
+        View seen = view(chosen.model());
+        try {
+            Vantage vantage = vantage(chosen, seen);
+            file.write(kind.equals(TIP) ? tip(vantage, seen) : unrolled(vantage, ending));
+        } catch (UnusableShape unusable) {
+            throw new Failure(model + ": " + unusable.getMessage());
+        }
+        return Commands.FINE;
+    }
+
+    /** How the file's name ends, if that goes with the kind of picture. */
+    private String ending() {
+        String name = String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT);
+        String ending = name.substring(name.lastIndexOf('.') + 1);
+        if (!kind.equals(UNROLLED) && !kind.equals(TIP)) {
+            throw new Failure("--kind " + kind + ": there is no such picture; say unrolled or tip");
+        }
+        if (kind.equals(UNROLLED) && at != null) {
+            throw new Failure(
+                    "--at " + at + ": an unrolled airfoil shows the whole turn; leave it out, or add --kind tip");
+        }
+        if (kind.equals(TIP) && !ending.equals("png")) {
+            throw new Failure(
+                    "--out " + out + ": what the scope tip sees is drawn point by point; end the name with .png");
+        }
+        if (!ending.matches("svg|png|pdf")) {
+            throw new Failure("--out " + out + ": it is not said what kind of picture this is; end the name with .svg,"
+                    + " .png or .pdf");
+        }
+        return ending;
+    }
+
+    private Vantage vantage(Shelf.Chosen chosen, View seen) throws UnusableShape {
+        Row row = chosen.model().row(seen.row()).orElseThrow();
+        Station from = station(seen);
+        if (row.shape().isEmpty()) {
+            throw MeshCommand.noShape(row);
+        }
+        if (seen.scopeTip().isEmpty()) {
+            throw new Failure(
+                    "view " + view + " names no scope tip, so its cone is not known; name one in engine.json");
+        }
+        return Vantage.of(chosen.scene(), seen, from, criteria());
+    }
+
+    private Criteria criteria() {
+        if (detail == null) {
+            return Criteria.USUAL;
+        }
+        double millimetres = Given.number("--detail", detail, "mm").doubleValue();
+        if (!(millimetres > 0)) {
+            throw new Failure("--detail " + detail + ": a detail has a size; write it like 0.5mm");
+        }
+        return Criteria.USUAL.withDetail(millimetres);
+    }
+
+    private byte[] tip(Vantage vantage, View seen) throws UnusableShape {
+        Turn first = at == null ? Turn.ofDegrees(seen.reference()) : Turn.ofDegrees(Given.number("--at", at, "deg"));
+        return TipPicture.of(vantage, first).png(theme());
+    }
+
+    private byte[] unrolled(Vantage vantage, String ending) {
+        Scene scene = UnrolledScene.of(vantage);
+        return switch (ending) {
+            case "svg" -> SvgWriter.write(scene, theme()).getBytes(StandardCharsets.UTF_8);
+            case "png" -> ScenePng.write(scene, theme());
+            default -> ScenePdf.write(scene, theme());
+        };
+    }
+
+    private Theme theme() {
+        return dark ? Theme.DARK : Theme.LIGHT;
+    }
+
+    private View view(EngineModel engine) {
+        return engine.view(view)
+                .orElseThrow(() -> new Failure("--view " + view + ": this engine has no such view; it has "
+                        + engine.views().stream().map(View::id).collect(Collectors.joining(", "))));
+    }
+
+    private Station station(View seen) {
+        if (seen.stations().isEmpty()) {
+            throw new Failure(
+                    "view " + view + " has no station, only a stated window, so nothing can be drawn; give it a"
+                            + " station in engine.json");
+        }
+        return seen.stations().stream()
+                .filter(one -> station == null || one.id().equals(station))
+                .findFirst()
+                .orElseThrow(() -> new Failure("--station " + station + ": view " + view + " has "
+                        + seen.stations().stream().map(Station::id).collect(Collectors.joining(", "))));
+    }
+}

@@ -1,0 +1,90 @@
+package everyblade.cli;
+
+import everyblade.core.entry.Settings;
+import everyblade.core.move.Task;
+import everyblade.picture.report.PlanPdf;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.Prepared;
+import everyblade.session.model.Shelf;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plans a job before it is begun. */
+@Command(
+        name = "plan",
+        description = "What a job on an engine takes, before it is begun: ports in order, views, stations, turns,"
+                + " minutes, what must be identified, and what stays out of reach. Once it is begun, next goes on from"
+                + " where the job is.")
+final class PlanCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+    private final Everyblade everyblade;
+
+    @Parameters(index = "0", paramLabel = "MODEL", description = "the engine model: an id, a folder, or a jar")
+    private String model;
+
+    @Mixin
+    private TaskOptions asked = new TaskOptions();
+
+    @Option(
+            names = "--from",
+            arity = "1..*",
+            paramLabel = "PORT",
+            description = "only through these ports, in this order; through any unless given")
+    private List<String> ports = List.of();
+
+    @Option(
+            names = "--detail",
+            paramLabel = "MM",
+            description = "the finest detail that must show, mm; 0.8 unless given, none if no view is to be too coarse")
+    private String detail;
+
+    @Option(names = "--json", description = "prints JSON")
+    private boolean json;
+
+    @Option(names = "--out", paramLabel = "F.pdf", description = "writes it as a card to take along")
+    private Path out;
+
+    PlanCommand(Surroundings around, Everyblade everyblade) {
+        this.around = around;
+        this.everyblade = everyblade;
+    }
+
+    @Override
+    public Integer call() {
+        Shelf.Chosen chosen = everyblade.shelf().choose(model);
+        Task task = asked.task(chosen.model(), ports);
+        Settings settings = Settings.of(detail());
+        NewFile file = out == null ? null : NewFile.pdf(around, "--out", out);
+        Prepared prepared = Prepared.of(around, chosen, task, settings);
+        if (json) {
+            around.out().println(JsonText.of(OutlineJson.of(prepared)));
+        } else if (file == null) {
+            OutlineText.of(prepared).forEach(around.out()::println);
+        }
+        if (file != null) {
+            file.write(PlanPdf.write(
+                    prepared.model(),
+                    prepared.plan(),
+                    prepared.outOfReach(),
+                    around.clock().instant()));
+        }
+        return Commands.FINE;
+    }
+
+    private Map<String, BigDecimal> detail() {
+        if (detail == null) {
+            return Map.of("detail", Settings.DETAIL);
+        }
+        return detail.equals(StartCommand.NO_DETAIL)
+                ? Map.of()
+                : Map.of("detail", Given.number("--detail", detail, "mm"));
+    }
+}

@@ -1,0 +1,116 @@
+package everyblade.cli;
+
+import everyblade.picture.report.Exhibits;
+import everyblade.picture.report.LastRecord;
+import everyblade.picture.report.ReportFacts;
+import everyblade.picture.report.ReportPdf;
+import everyblade.picture.report.SignedAccount;
+import everyblade.record.Beginning;
+import everyblade.record.RecordKind;
+import everyblade.record.Review;
+import everyblade.record.signing.CheckedSignature;
+import everyblade.record.signing.SignatureFile;
+import everyblade.record.signing.SignedAs;
+import everyblade.record.signing.Statement;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.OpenedJob;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Writes the report of a job. */
+@Command(
+        name = "report",
+        description = "Writes the report: what was asked, seen, found and left open, with maps, gaps and the log.")
+final class ReportCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+    private final RecordKind kind;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "F.pdf",
+            description = "the file to write; F.html is one file for a browser")
+    private Path out;
+
+    /** @param kind of record that it is of */
+    ReportCommand(Surroundings around, RecordKind kind) {
+        this.around = around;
+        this.kind = kind;
+    }
+
+    @Override
+    public Integer call() {
+        boolean html = out.toString().toLowerCase(Locale.ROOT).endsWith(".html");
+        NewFile file = html ? NewFile.at(around, "--out", out) : NewFile.pdf(around, "--out", out);
+        OpenedJob opened = OpenedJob.read(around, job, kind);
+        ReportFacts facts = facts(opened);
+        facts.doubts().forEach(around.err()::println);
+        file.write(
+                html
+                        ? ReportPdf.html(opened.fold(), opened.coverage(), facts, exhibits(opened))
+                        : ReportPdf.write(opened.fold(), opened.coverage(), facts, exhibits(opened)));
+        return Commands.FINE;
+    }
+
+    /** What is shown beside the entries. */
+    static Exhibits exhibits(OpenedJob job) {
+        Optional<LastRecord> last = job.previous()
+                .map(then -> new LastRecord(
+                        then.fold(),
+                        then.coverage(),
+                        then.beginning().at(),
+                        then.journal().head()));
+        return new Exhibits(job.limits(), JobPhotos.of(job), last);
+    }
+
+    private static String named(OpenedJob then) {
+        return "the record of serial " + then.beginning().serial() + ", begun "
+                + then.beginning().at().toString().split("T")[0] + " by "
+                + then.beginning().by() + ", head " + then.journal().head().substring(0, 12);
+    }
+
+    static ReportFacts facts(OpenedJob job) {
+        Beginning beginning = job.beginning();
+        return new ReportFacts(
+                beginning.serial(),
+                beginning.task(),
+                beginning.by(),
+                beginning.at(),
+                beginning.settings(),
+                job.previous().map(ReportCommand::named),
+                job.journal().modelHash(),
+                job.journal().head(),
+                job.doubts(),
+                job.reviewed().map(Review::remarks).orElse(List.of()),
+                job.folder().signatures().of(job.journal()).stream()
+                        .map(ReportCommand::signed)
+                        .toList());
+    }
+
+    private static SignedAccount signed(CheckedSignature checked) {
+        Optional<Statement> says = checked.file().map(SignatureFile::statement);
+        return new SignedAccount(
+                checked.number(),
+                says.map(statement -> statement.as().role() == SignedAs.Role.INSPECTOR)
+                        .orElse(false),
+                says.map(statement -> statement.as().told()).orElse(""),
+                says.map(statement -> statement.signer().name()).orElse(""),
+                says.flatMap(statement -> statement.signer().licenceAndNumber()),
+                says.map(Statement::at),
+                says.flatMap(Statement::because),
+                says.map(Statement::entries).orElse(0),
+                checked.after(),
+                checked.file().map(SignatureFile::fingerprint).orElse(""),
+                checked.wrong());
+    }
+}

@@ -1,0 +1,236 @@
+package everyblade.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.core.coverage.Coverage;
+import everyblade.core.entry.Refusal;
+import everyblade.core.finding.closing.ClosingList;
+import everyblade.core.finding.closing.OpenItem;
+import everyblade.core.finding.closing.Risk;
+import everyblade.core.finding.review.Blind;
+import everyblade.core.finding.review.CellsThere;
+import everyblade.core.finding.review.Question;
+import everyblade.core.finding.review.ReviewRemark;
+import everyblade.core.finding.review.ReviewRemark.What;
+import everyblade.core.finding.review.ReviewedPlace;
+import everyblade.core.turning.Logged;
+import everyblade.session.around.Failure;
+import everyblade.session.around.OneLine;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.ClosingText;
+import everyblade.session.job.OpenedJob;
+import everyblade.session.job.ReviewText;
+import everyblade.session.job.Reviewer;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** What a reviewer, who was not there, is shown of a record and says of it; the record itself stays as it is. */
+@Command(
+        name = "review",
+        description = {
+            "The record for a reviewer: everything that is open, accepted or taken out, by what it puts at risk (3: something"
+                    + " left in the engine, or a record of other parts; 2: damage unseen or undecided; 1: a lacking"
+                    + " record), and what reviewers said. Nothing of the record is changed.",
+            "Look first with --blind, say what you would still want to see with --want, then --compare. What is said is kept"
+                    + " beside the journal, under your own name; a --question stays open in the technician's closing list"
+                    + " until answered with: note review N: …"
+        })
+final class ReviewCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Option(names = "--by", paramLabel = "NAME", description = "who reviews; needed to say anything")
+    private String by;
+
+    @Option(names = "--blind", description = "what was done and found, without what the technician makes of it")
+    private boolean blind;
+
+    @Option(names = "--want", paramLabel = "TEXT", description = "what you would still want to see")
+    private List<String> wants = List.of();
+
+    @Option(
+            names = "--compare",
+            description = "what was wanted beside what the record says of it; with --by, that you saw it is kept")
+    private boolean compare;
+
+    @Option(names = "--question", paramLabel = "TEXT", description = "sends a question back to the technician")
+    private List<String> questions = List.of();
+
+    @Option(names = "--remark", paramLabel = "TEXT", description = "something to be read with the record")
+    private List<String> remarks = List.of();
+
+    @Option(
+            names = "--where",
+            paramLabel = "PLACE",
+            description = "where that is: a row, an airfoil or a run, a zone if not all, such as \"c1 14-16 tip\"")
+    private String where;
+
+    @Option(names = "--withdraw", paramLabel = "N", description = "takes your question of review N back")
+    private Integer withdrawn;
+
+    @Option(names = "--json", description = "prints JSON")
+    private boolean json;
+
+    ReviewCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        OpenedJob opened = OpenedJob.read(around, job);
+        opened.doubts().forEach(around.err()::println);
+        if (speaks()) {
+            say(opened);
+        } else if (blind) {
+            blind(opened);
+        } else if (compare) {
+            compare(opened);
+        } else {
+            list(opened);
+        }
+        return Commands.FINE;
+    }
+
+    private boolean speaks() {
+        return !wants.isEmpty()
+                || !questions.isEmpty()
+                || !remarks.isEmpty()
+                || withdrawn != null
+                || compare && by != null;
+    }
+
+    private void say(OpenedJob opened) {
+        if (by == null) {
+            throw new Failure("everyblade review: who says it? add --by NAME");
+        }
+        Reviewer reviewer = new Reviewer(around, opened, Given.words("--by", by));
+        Optional<ReviewedPlace> place = Optional.ofNullable(where).map(words -> place(opened, words));
+        List<Reviewer.Said> said = new ArrayList<>();
+        wants.forEach(text -> said.add(said(What.WANTED, "--want", text, place)));
+        questions.forEach(text -> said.add(said(What.QUESTION, "--question", text, place)));
+        remarks.forEach(text -> said.add(said(What.REMARK, "--remark", text, place)));
+        if (withdrawn != null) {
+            said.add(new Reviewer.Said(What.WITHDRAWN, "", Optional.empty(), OptionalInt.of(withdrawn)));
+        }
+        if (compare) {
+            said.add(new Reviewer.Said(What.SHOWN, "", Optional.empty(), OptionalInt.empty()));
+        }
+        reviewer.notices().forEach(around.err()::println);
+        reviewer.keep(said).forEach(remark -> around.out().println("kept review " + remark.number()));
+        if (compare) {
+            compare(opened);
+        }
+    }
+
+    private static Reviewer.Said said(What what, String option, String text, Optional<ReviewedPlace> place) {
+        return new Reviewer.Said(what, Given.words(option, text), place, OptionalInt.empty());
+    }
+
+    private static ReviewedPlace place(OpenedJob opened, String words) {
+        try {
+            return ReviewedPlace.of(words, opened.engine());
+        } catch (Refusal refusal) {
+            throw new Failure("--where " + OneLine.quoted(words) + ": " + refusal.getMessage());
+        }
+    }
+
+    private void blind(OpenedJob opened) {
+        heading(opened);
+        for (Logged logged : Blind.shown(opened.fold())) {
+            print(logged.number() + "  " + logged.at() + "  " + logged.by() + ": " + logged.text()
+                    + (opened.fold().isVoid(logged.number()) ? "  (void)" : ""));
+        }
+        print("What would you still want to see? Say so with --want before you look at the rest with --compare.");
+    }
+
+    private void heading(OpenedJob opened) {
+        print(opened.engine().model().name() + " (" + opened.engine().model().id() + "), serial "
+                + opened.beginning().serial() + ": " + opened.beginning().task());
+        print(opened.journal().lines().size() + " entries, head "
+                + opened.journal().head());
+    }
+
+    private void compare(OpenedJob opened) {
+        Coverage coverage = opened.coverage();
+        heading(opened);
+        CoverageText.figures(coverage).forEach(this::print);
+        for (ReviewRemark remark : opened.review().remarks()) {
+            if (remark.what() == What.WANTED) {
+                print(ReviewText.of(remark));
+                remark.place()
+                        .flatMap(place -> CellsThere.of(coverage, place))
+                        .ifPresent(there -> print("  the record: " + there.words()));
+            }
+        }
+        worstFirst(opened.closing(coverage));
+    }
+
+    private void list(OpenedJob opened) {
+        ClosingList closing = opened.closing(opened.coverage());
+        if (json) {
+            around.out().println(JsonText.of(json(opened, closing)));
+            return;
+        }
+        heading(opened);
+        worstFirst(closing);
+        List<ReviewRemark> said = opened.review().remarks();
+        List<Question> asked = Question.of(said, opened.fold());
+        print(said.isEmpty() ? "Nobody has reviewed it." : "What reviewers said:");
+        for (ReviewRemark remark : said) {
+            print(ReviewText.of(remark));
+            asked.stream()
+                    .filter(question -> question.asked().equals(remark))
+                    .forEach(question -> print("  " + ReviewText.state(question)));
+        }
+    }
+
+    private void worstFirst(ClosingList closing) {
+        for (OpenItem item : Risk.worstFirst(closing)) {
+            print("risk " + Risk.of(item.kind()).number() + "  " + item.kind().word() + ": " + item.line());
+        }
+        closing.told().forEach(item -> print("risk " + Risk.of(item.kind()).number() + "  " + ClosingText.told(item)));
+        closing.accepted()
+                .forEach(accepted -> print("risk " + Risk.RECORD.number() + "  " + ClosingText.accepted(accepted)));
+        print(ClosingText.count(closing));
+    }
+
+    private static ObjectNode json(OpenedJob opened, ClosingList closing) {
+        ObjectNode json = ClosingJson.worstFirst(closing);
+        json.put("head", opened.journal().head());
+        json.put("entries", opened.journal().lines().size());
+        List<ReviewRemark> said = opened.review().remarks();
+        List<Question> asked = Question.of(said, opened.fold());
+        ArrayNode remarks = json.putArray("review");
+        for (ReviewRemark remark : said) {
+            ObjectNode one = remarks.addObject()
+                    .put("n", remark.number())
+                    .put("at", remark.at().toString())
+                    .put("by", remark.by())
+                    .put("what", remark.what().word())
+                    .put("text", remark.text())
+                    .put("where", remark.place().map(ReviewedPlace::words).orElse(""))
+                    .put("head", remark.head())
+                    .put("entries", remark.entries());
+            asked.stream().filter(question -> question.asked().equals(remark)).forEach(question -> {
+                one.put("open", question.open());
+                ArrayNode answers = one.putArray("answers");
+                question.answers().forEach(answer -> answers.add(answer.number()));
+            });
+        }
+        return json;
+    }
+
+    private void print(String line) {
+        around.out().println(OneLine.of(line));
+    }
+}

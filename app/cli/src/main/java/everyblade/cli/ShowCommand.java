@@ -1,0 +1,68 @@
+package everyblade.cli;
+
+import everyblade.picture.paint.ScenePng;
+import everyblade.picture.scene.Scene;
+import everyblade.picture.scene.Theme;
+import everyblade.picture.section.ModelSheet;
+import everyblade.picture.svg.SvgWriter;
+import everyblade.session.around.Failure;
+import everyblade.session.around.Surroundings;
+import everyblade.session.model.Shelf;
+import everyblade.spi.EngineModel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Draws an engine model. */
+@Command(
+        name = "show",
+        description = "Draws an engine model: its side section with rows, ports and stations, one row from aft, and"
+                + " that row's blades cut and unrolled.")
+final class ShowCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+    private final Everyblade everyblade;
+
+    @Parameters(index = "0", paramLabel = "M", description = "an engine model: an id, a folder or a jar")
+    private String model;
+
+    @Option(names = "--out", required = true, paramLabel = "F", description = "the file to write: .svg or .png")
+    private Path out;
+
+    @Option(
+            names = "--row",
+            paramLabel = "ID",
+            description = "the row to show from aft; the first with a shape unless given")
+    private String row;
+
+    ShowCommand(Surroundings around, Everyblade everyblade) {
+        this.around = around;
+        this.everyblade = everyblade;
+    }
+
+    @Override
+    public Integer call() {
+        String name = String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT);
+        if (!name.endsWith(".svg") && !name.endsWith(".png")) {
+            throw new Failure(
+                    "--out " + out + ": it is not said what kind of picture this is; end the name with .svg or .png");
+        }
+        NewFile file = NewFile.at(around, "--out", out);
+        Shelf.Chosen chosen = everyblade.shelf().choose(model);
+        EngineModel engine = chosen.model();
+        if (row != null) {
+            MeshCommand.row(engine, row);
+        }
+        Scene scene = ModelSheet.of(engine, Optional.ofNullable(row), chosen.meshes());
+        file.write(
+                name.endsWith(".svg")
+                        ? SvgWriter.write(scene, Theme.LIGHT).getBytes(StandardCharsets.UTF_8)
+                        : ScenePng.write(scene, Theme.LIGHT));
+        return Commands.FINE;
+    }
+}

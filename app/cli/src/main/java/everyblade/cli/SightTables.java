@@ -1,0 +1,272 @@
+package everyblade.cli;
+
+import everyblade.core.entry.Zoning;
+import everyblade.core.sight.Hindrance;
+import everyblade.core.sight.SightScene;
+import everyblade.core.sight.Sights;
+import everyblade.core.sight.StationSight;
+import everyblade.core.sight.ToleranceCost;
+import everyblade.core.turning.Stance;
+import everyblade.picture.MapWords;
+import everyblade.picture.ShareFigures;
+import everyblade.session.around.Failure;
+import everyblade.session.around.OneLine;
+import everyblade.spi.EngineModel;
+import everyblade.spi.Port;
+import everyblade.spi.Row;
+import everyblade.spi.Station;
+import everyblade.spi.View;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntPredicate;
+
+/**
+ * What views can show of airfoils, as tables for people: shares of each zone's surface, rounded down.
+ *
+ * @param engine whose views they are
+ * @param sights of its stations
+ */
+record SightTables(EngineModel engine, Sights sights) {
+
+    /** What each view can show of a row, and what none can. */
+    List<String> row(Row row) {
+        List<View> views = engine.views().stream()
+                .filter(view -> view.row().equals(row.id()) && sights.computes(view))
+                .filter(view -> !stations(view).isEmpty())
+                .toList();
+        String name = OneLine.of(row.name()) + " (" + row.id() + "): ";
+        if (views.isEmpty()) {
+            return List.of(
+                    name + "nothing to compute, since it has no shape, or no view with a station and a scope tip", "");
+        }
+        SightScene scene = sights.scene(row);
+        List<boolean[]> shown = views.stream().map(this::reached).toList();
+        List<String> head = new ArrayList<>(List.of("zone", ""));
+        views.forEach(view -> head.add(view.id()));
+        head.addAll(List.of("all views", "none", "mostly"));
+        Table table = new Table().row(head.toArray(String[]::new));
+        for (Zone zone : zones(scene)) {
+            List<String> line = new ArrayList<>(List.of(zone.name(), ""));
+            shown.forEach(view -> line.add(percent(zone.share(scene, facet -> view[facet]))));
+            IntPredicate any = facet -> shown.stream().anyMatch(view -> view[facet]);
+            line.add(percent(zone.share(scene, any)));
+            line.add(badPercent(zone.share(scene, any.negate())));
+            line.add(mostly(scene, zone, views, any.negate()));
+            table.row(line.toArray(String[]::new));
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add(name + "of the surface of each zone, what each view shows wherever within its tolerance the scope tip"
+                + " stands");
+        lines.addAll(table.lines());
+        lines.add("");
+        return lines;
+    }
+
+    /** What one station of a view shows. */
+    List<String> view(View view, Station station) {
+        Row row = engine.row(view.row()).orElseThrow();
+        StationSight sight = sight(view, station);
+        SightScene scene = sights.scene(row);
+        Table table =
+                new Table().row("zone", "", "surely", "if placed exactly", "at best", "out of sight mostly because");
+        for (Zone zone : zones(scene)) {
+            table.row(
+                    zone.name(),
+                    "",
+                    percent(zone.share(scene, sight::reaches)),
+                    percent(zone.share(scene, facet -> !sight.arcs(0, facet).isEmpty())),
+                    percent(zone.share(scene, facet -> any(sight, facet))),
+                    dominant(scene, zone, facet -> sight.why(facet)));
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add("view " + view.id() + ", station " + station.id() + ", " + OneLine.of(row.name()) + " (" + row.id()
+                + "): of the surface of each zone, what is in sight at some time of a turn");
+        lines.addAll(table.lines());
+        sights.cost(stance(view), station.id()).ifPresent(cost -> lines.add(told(station, cost)));
+        return lines;
+    }
+
+    private static String told(Station station, ToleranceCost cost) {
+        return "its tolerance of ± " + number(station.within().mm()) + " mm and ± "
+                + number(station.within().deg()) + "° costs: " + percent(cost.sure())
+                + " of the airfoil surely in sight, " + percent(cost.nominal()) + " if placed exactly"
+                + cost.most()
+                        .map(way -> "; most costs "
+                                + switch (way) {
+                                    case AXIALLY -> "standing off along the axis";
+                                    case ROUND -> "standing off round the axis";
+                                    case OUTWARD -> "standing off inward or outward";
+                                    case TILTED -> "tilting";
+                                }
+                                + " (" + percent(cost.alone().get(way)) + " if off only so)")
+                        .orElse("");
+    }
+
+    private static boolean any(StationSight sight, int facet) {
+        for (int pose = 0; pose < sight.poses(); pose++) {
+            if (!sight.arcs(pose, facet).isEmpty()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Two ways in side by side. */
+    List<String> compared(View one, View other) {
+        if (!one.row().equals(other.row())) {
+            throw new Failure("--compare " + one.id() + " " + other.id() + ": they look at different rows, " + one.row()
+                    + " and " + other.row() + "; name two views of one row");
+        }
+        Row row = engine.row(one.row()).orElseThrow();
+        List.of(one, other).forEach(view -> sight(view, stationOf(view)));
+        SightScene scene = sights.scene(row);
+        boolean[] a = reached(one);
+        boolean[] b = reached(other);
+        Table table = new Table().row("zone", "", "only " + one.id(), "only " + other.id(), "both", "neither");
+        List<Zone> zones = new ArrayList<>(zones(scene));
+        zones.add(new Zone("all", facet -> true));
+        for (Zone zone : zones) {
+            table.row(
+                    zone.name(),
+                    "",
+                    percent(zone.share(scene, facet -> a[facet] && !b[facet])),
+                    percent(zone.share(scene, facet -> b[facet] && !a[facet])),
+                    percent(zone.share(scene, facet -> a[facet] && b[facet])),
+                    badPercent(zone.share(scene, facet -> !a[facet] && !b[facet])));
+        }
+        List<String> lines = new ArrayList<>(table.lines());
+        lines.add("");
+        lines.add(cost(one));
+        lines.add(cost(other));
+        return lines;
+    }
+
+    private static Station stationOf(View view) {
+        return view.stations().stream()
+                .findFirst()
+                .orElseThrow(() -> new Failure("view " + view.id() + " has no station, only a stated window, so nothing"
+                        + " can be computed; give it a station in engine.json"));
+    }
+
+    private String cost(View view) {
+        Optional<Port> port = view.port()
+                .flatMap(id -> engine.ports().stream()
+                        .filter(one -> one.id().equals(id))
+                        .findFirst());
+        if (port.isEmpty()) {
+            return view.id() + ": the model names no port for it";
+        }
+        List<String> openings = port.get().through().stream()
+                .map(opening -> OneLine.of(opening.what()) + " (" + number(opening.diameter()) + " mm)")
+                .toList();
+        return view.id() + ": through " + OneLine.of(port.get().name()) + " ("
+                + port.get().id() + ")"
+                + (openings.isEmpty()
+                        ? ", nothing said of what is opened"
+                        : ", to be opened and passed: " + String.join(", ", openings));
+    }
+
+    private static String number(double millimetres) {
+        return java.math.BigDecimal.valueOf(millimetres).stripTrailingZeros().toPlainString();
+    }
+
+    /** Facets that some station of a view surely shows. */
+    private boolean[] reached(View view) {
+        boolean[] facets = new boolean
+                [sights.scene(engine.row(view.row()).orElseThrow()).facets().count()];
+        for (StationSight sight : stations(view)) {
+            for (int facet = 0; facet < facets.length; facet++) {
+                facets[facet] |= sight.reaches(facet);
+            }
+        }
+        return facets;
+    }
+
+    private List<StationSight> stations(View view) {
+        return view.stations().stream()
+                .flatMap(station -> sights.of(stance(view), station.id()).stream())
+                .toList();
+    }
+
+    private StationSight sight(View view, Station station) {
+        if (!sights.computes(view)) {
+            throw MeshCommand.noShape(engine.row(view.row()).orElseThrow());
+        }
+        return sights.of(stance(view), station.id())
+                .orElseThrow(() -> new Failure("view " + view.id()
+                        + " names no scope tip, so its cone is not known; name" + " one in engine.json"));
+    }
+
+    private static Stance stance(View view) {
+        return new Stance(
+                view.id(),
+                view.stations().stream().map(Station::id).toList(),
+                false,
+                view.scopeTip(),
+                Map.of(),
+                Optional.empty());
+    }
+
+    /** A zone, or all of an airfoil: which facets belong to it. */
+    private record Zone(String name, IntPredicate holds) {
+
+        double share(SightScene scene, IntPredicate wanted) {
+            double all = 0;
+            double sum = 0;
+            for (int facet = 0; facet < scene.facets().count(); facet++) {
+                if (holds.test(facet)) {
+                    all += scene.facets().area(facet);
+                    sum += wanted.test(facet) ? scene.facets().area(facet) : 0;
+                }
+            }
+            return all > 0 ? sum / all : 0;
+        }
+    }
+
+    private static List<Zone> zones(SightScene scene) {
+        Zoning zoning = scene.zoning();
+        List<Zone> zones = new ArrayList<>();
+        for (int zone = 0; zone < zoning.size(); zone++) {
+            int index = zone;
+            zones.add(new Zone(
+                    zoning.names().get(zone), facet -> scene.row().airfoil().zone(facet) == index));
+        }
+        return zones;
+    }
+
+    /** What keeps out of sight what no view shows, at the station that comes nearest to showing it. */
+    private String mostly(SightScene scene, Zone zone, List<View> views, IntPredicate none) {
+        List<StationSight> all =
+                views.stream().flatMap(view -> stations(view).stream()).toList();
+        return dominant(
+                scene,
+                zone,
+                facet -> none.test(facet)
+                        ? all.stream()
+                                .flatMap(sight -> sight.why(facet).stream())
+                                .max(Comparator.naturalOrder())
+                        : Optional.empty());
+    }
+
+    private static String dominant(
+            SightScene scene, Zone zone, java.util.function.IntFunction<Optional<Hindrance>> why) {
+        return Arrays.stream(Hindrance.values())
+                .filter(hindrance -> zone.share(scene, facet -> why.apply(facet).equals(Optional.of(hindrance))) > 0)
+                .max(Comparator.comparingDouble(
+                        hindrance -> zone.share(scene, facet -> why.apply(facet).equals(Optional.of(hindrance)))))
+                .map(Hindrance::words)
+                .orElse("");
+    }
+
+    private static String badPercent(double share) {
+        return ShareFigures.badPercent(share, MapWords.ENGLISH);
+    }
+
+    static String percent(double share) {
+        return ShareFigures.percent(share, MapWords.ENGLISH);
+    }
+}

@@ -1,0 +1,129 @@
+package everyblade.cli;
+
+import everyblade.record.JobFolder;
+import everyblade.record.RecordProblem;
+import everyblade.record.signing.CheckedSignature;
+import everyblade.record.signing.SignatureFile;
+import everyblade.record.signing.SignedAs;
+import everyblade.record.signing.SigningKey;
+import everyblade.record.signing.Statement;
+import everyblade.session.around.Failure;
+import everyblade.session.around.OneLine;
+import everyblade.session.around.ProgramMark;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.OpenedJob;
+import java.nio.file.Path;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Signs a record as it stands. */
+@Command(
+        name = "sign",
+        description =
+                "Signs a job's record as it stands, in a file beside the journal; what comes after it stays plain.")
+final class SignCommand implements Callable<Integer> {
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Option(
+            names = "--as",
+            required = true,
+            paramLabel = "MEANING",
+            description = "inspected, reviewed, or returned (sent back)")
+    private String as;
+
+    @Option(
+            names = "--key",
+            required = true,
+            paramLabel = "F.p12",
+            description = "your key, made by everyblade key new")
+    private Path key;
+
+    @Option(names = "--because", paramLabel = "TEXT", description = "why, such as what a record is sent back for")
+    private String because;
+
+    @Mixin
+    private Passphrase passphrase = new Passphrase();
+
+    SignCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        SignedAs meaning = SignedAs.of(as)
+                .orElseThrow(() -> new Failure("--as " + OneLine.quoted(OneLine.of(as))
+                        + ": this is nothing that can be signed; say inspected, reviewed or returned"));
+        OpenedJob.requireFolder(around, job);
+        OpenedJob opened = OpenedJob.read(around, job);
+        requireSound(opened.folder());
+        List<CheckedSignature> before = opened.folder().signatures().of(opened.journal());
+        SigningKey signing = KeyCommand.open(around, key, passphrase);
+        requireOneRole(before, signing, meaning);
+        int number = before.isEmpty() ? 1 : before.get(before.size() - 1).number() + 1;
+        Statement statement = statement(opened, meaning, signing, before);
+        Optional<RecordProblem> unkept =
+                opened.folder().signatures().keep(number, SignatureFile.write(statement, signing));
+        if (unkept.isPresent()) {
+            throw new Failure(unkept.get().message());
+        }
+        around.out()
+                .println(OneLine.of("signature " + number + ": " + meaning.told() + " "
+                        + signing.signer().name() + ", entries 1…" + statement.entries() + ", head "
+                        + statement.head()));
+        around.out().println(OneLine.of("what was signed: " + SignedFigures.line(statement.figures())));
+        return Commands.FINE;
+    }
+
+    /** This program: its version, and what tells its builds apart. */
+    static String program() {
+        return Everyblade.Version.number() + " " + ProgramMark.of();
+    }
+
+    private static void requireSound(JobFolder folder) {
+        JobFolder.Verification found = folder.verify(Optional.empty());
+        if (found instanceof JobFolder.Torn torn) {
+            throw new Failure(torn.problem().message());
+        }
+        if (found instanceof JobFolder.Broken broken) {
+            throw new Failure(broken.problem().message());
+        }
+    }
+
+    private void requireOneRole(List<CheckedSignature> before, SigningKey signing, SignedAs meaning) {
+        before.stream()
+                .filter(other ->
+                        other.isSound() && CheckedSignature.holdsOtherRole(other, signing.fingerprint(), meaning))
+                .findFirst()
+                .ifPresent(other -> {
+                    throw new Failure("--key " + key + ": it made signature " + other.number() + " as "
+                            + other.file().orElseThrow().statement().as().word()
+                            + ", and nobody accepts their own work; let somebody else sign with their key");
+                });
+    }
+
+    private Statement statement(OpenedJob opened, SignedAs meaning, SigningKey signing, List<CheckedSignature> before) {
+        return new Statement(
+                meaning,
+                signing.signer(),
+                around.clock().instant().truncatedTo(ChronoUnit.SECONDS),
+                opened.journal().firstHash(),
+                opened.journal().lines().size(),
+                opened.journal().head(),
+                program(),
+                SignedFigures.of(opened, opened.coverage()),
+                Optional.ofNullable(because).map(why -> Given.words("--because", why)),
+                before.isEmpty()
+                        ? Optional.empty()
+                        : before.get(before.size() - 1).file().map(SignatureFile::sha256));
+    }
+}

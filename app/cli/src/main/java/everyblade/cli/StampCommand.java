@@ -1,0 +1,68 @@
+package everyblade.cli;
+
+import everyblade.json.PlainFile;
+import everyblade.record.RecordProblem;
+import everyblade.record.signing.TimeStamp;
+import everyblade.record.signing.Unsigned;
+import everyblade.session.around.Failure;
+import everyblade.session.around.OneLine;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.OpenedJob;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Puts a time stamp beside a signature. */
+@Command(
+        name = "stamp",
+        description = "Keeps the time stamp (RFC 3161) of a signature that an authority made of signatures/N.json.")
+final class StampCommand implements Callable<Integer> {
+
+    private static final long LARGEST = 1 << 20;
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Parameters(index = "1", paramLabel = "N", description = "number of the signature")
+    private int number;
+
+    @Parameters(index = "2", paramLabel = "F.tsr", description = "the authority's answer, or the stamp alone")
+    private Path file;
+
+    StampCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        OpenedJob.requireFolder(around, job);
+        OpenedJob opened = OpenedJob.read(around, job);
+        byte[] signature = opened.folder()
+                .signatures()
+                .bytes(number)
+                .orElseThrow(() -> new Failure(
+                        "stamp " + number + ": the job has no such signature; everyblade verify" + " lists them"));
+        try {
+            byte[] stamp = PlainFile.read(around.path(file), LARGEST);
+            TimeStamp read = TimeStamp.read(stamp, signature);
+            Optional<RecordProblem> unkept = opened.folder().signatures().keepStamp(number, stamp);
+            if (unkept.isPresent()) {
+                throw new Failure(unkept.get().message());
+            }
+            around.out()
+                    .println(OneLine.of(
+                            "signature " + number + ": was there at " + read.at() + ", says " + read.authority()));
+            return Commands.FINE;
+        } catch (Unsigned unfit) {
+            throw new Failure(file + ": " + unfit.getMessage() + "; ask the authority for a stamp of signatures/"
+                    + number + ".json");
+        } catch (IOException failure) {
+            throw new Failure(file + ": it cannot be read as a time stamp; see whether it is there");
+        }
+    }
+}

@@ -1,0 +1,82 @@
+package everyblade.cli;
+
+import everyblade.core.entry.Refusal;
+import everyblade.core.entry.Said;
+import everyblade.core.entry.ZoneWords;
+import everyblade.core.entry.Zoning;
+import everyblade.core.move.Task;
+import everyblade.session.around.Failure;
+import everyblade.session.around.OneLine;
+import everyblade.spi.EngineModel;
+import everyblade.spi.Port;
+import everyblade.spi.Row;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Option;
+
+/** What a task asks for, as options of a command. */
+final class TaskOptions {
+
+    @Option(
+            names = "--rows",
+            split = ",",
+            paramLabel = "ROW",
+            description = "the rows that are asked for, such as c1,c2; all unless given")
+    private List<String> rows = List.of();
+
+    @Option(
+            names = "--zones",
+            split = ",",
+            paramLabel = "PART",
+            description = "the parts of each that are asked for, such as tip or root,leading, as of the entry ask;"
+                    + " all unless given, and no row that has no such part")
+    private List<String> zones = List.of();
+
+    /** The task on this engine, through these ports. */
+    Task task(EngineModel model, List<String> ports) {
+        rows.forEach(id ->
+                named("--rows", id, "row", model.rows().stream().map(Row::id).toList()));
+        ports.forEach(id ->
+                named("--from", id, "port", model.ports().stream().map(Port::id).toList()));
+        Map<String, List<String>> parts = new LinkedHashMap<>();
+        for (Row row : model.rows()) {
+            if (rows.isEmpty() || rows.contains(row.id())) {
+                if (zones.isEmpty()) {
+                    parts.put(row.id(), List.of("all"));
+                } else if (has(row)) {
+                    parts.put(row.id(), zones);
+                }
+            }
+        }
+        if (parts.isEmpty()) {
+            throw new Failure("--zones " + String.join(",", zones) + ": no row that is asked for has these parts; "
+                    + model.rows().stream()
+                            .filter(row -> rows.isEmpty() || rows.contains(row.id()))
+                            .findFirst()
+                            .map(row -> row.id() + " has "
+                                    + String.join(", ", Zoning.of(row).names()))
+                            .orElse("it has no rows"));
+        }
+        return new Task(parts, ports);
+    }
+
+    private boolean has(Row row) {
+        try {
+            return !ZoneWords.parts(
+                            Zoning.of(row),
+                            zones.stream().map(zone -> new Said<>(zone, 1)).toList())
+                    .isEmpty();
+        } catch (Refusal noSuchPart) {
+            return false;
+        }
+    }
+
+    private static void named(String option, String id, String kind, List<String> known) {
+        if (!known.contains(id)) {
+            throw new Failure(option + " " + OneLine.quoted(id) + ": this engine has no such " + kind + "; it has "
+                    + known.stream().collect(Collectors.joining(", ")));
+        }
+    }
+}

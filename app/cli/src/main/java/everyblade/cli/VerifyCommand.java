@@ -1,0 +1,99 @@
+package everyblade.cli;
+
+import everyblade.record.JobFolder;
+import everyblade.session.around.Failure;
+import everyblade.session.around.OneLine;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.OpenedJob;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Checks that a job's record is the one that was written. */
+@Command(
+        name = "verify",
+        description =
+                "Checks that every line of a job's journal is the one that was written and means what its text says,"
+                        + " and that model and pictures are those that were kept; tells the signatures; exit status 1 and the"
+                        + " first bad line if something is not as it should be.")
+final class VerifyCommand implements Callable<Integer> {
+
+    private static final String JOURNAL = "journal.jsonl";
+    private static final Pattern HEAD = Pattern.compile("(?:([0-9]{1,7}):)?([0-9a-fA-F]{64})");
+
+    private final Surroundings around;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    private Path job;
+
+    @Option(
+            names = "--head",
+            paramLabel = "HASH",
+            description =
+                    "hash of a line that was noted elsewhere, which shows what came after it, or that it is missing;"
+                            + " K:HASH with the number of its entry tells a journal that was cut short from one written anew")
+    private String head;
+
+    VerifyCommand(Surroundings around) {
+        this.around = around;
+    }
+
+    @Override
+    public Integer call() {
+        Path path = around.job(job);
+        JobFolder folder = new JobFolder(around.disk(), path);
+        if (!around.disk().exists(path.resolve(JOURNAL)) && folder.read() instanceof JobFolder.Refused refused) {
+            throw new Failure(refused.problem().message());
+        }
+        JobFolder.Verification found =
+                folder.verify(Optional.ofNullable(head).map(VerifyCommand::noted), around.seenHeads());
+        if (found instanceof JobFolder.Sound sound) {
+            around.out().println("sound: " + sound.entries() + " entries, head " + sound.head());
+            sound.noted().ifPresent(noted -> around.out().println(after(noted, sound.entries())));
+            return signatures(folder);
+        }
+        around.out()
+                .println(OneLine.of(
+                        found instanceof JobFolder.Torn torn
+                                ? torn.problem().message()
+                                : ((JobFolder.Broken) found).problem().message()));
+        return Commands.NOT_COMPLETE;
+    }
+
+    /** Tells the signatures, if there are any. */
+    private int signatures(JobFolder folder) {
+        if (!(folder.read() instanceof JobFolder.Readable readable)
+                || folder.signatures().of(readable.job().journal()).isEmpty()) {
+            return Commands.FINE;
+        }
+        List<SignatureText.Told> told = new SignatureText(OpenedJob.read(around, job), new TrustedKeys(around)).all();
+        told.forEach(one -> around.out().println(one.line()));
+        return told.stream().allMatch(SignatureText.Told::sound) ? Commands.FINE : Commands.NOT_COMPLETE;
+    }
+
+    private static String after(int noted, int entries) {
+        int count = entries - noted;
+        return count == 0
+                ? "0 entries after it"
+                : count + (count == 1 ? " entry" : " entries") + " after it: " + (noted + 1) + "…" + entries;
+    }
+
+    /** A hash, with or without the number of its entry before it. */
+    private static JobFolder.NotedHead noted(String text) {
+        Matcher matcher = HEAD.matcher(text);
+        if (!matcher.matches()) {
+            throw new Failure("--head " + text + ": this is no hash; write the 64 digits as they were noted");
+        }
+        return new JobFolder.NotedHead(
+                matcher.group(2).toLowerCase(Locale.ROOT),
+                matcher.group(1) == null ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(matcher.group(1))));
+    }
+}

@@ -1,0 +1,332 @@
+package everyblade.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import everyblade.cli.Commands;
+import everyblade.core.sight.Progress;
+import everyblade.record.LocalDisk;
+import everyblade.record.RecordKind;
+import everyblade.record.drill.DrillFolder;
+import everyblade.session.Session;
+import everyblade.session.Workshop;
+import everyblade.session.around.Surroundings;
+import everyblade.session.drill.DrillRecord;
+import everyblade.window.view.Choices;
+import everyblade.window.view.Motion;
+import everyblade.window.view.Practising;
+import everyblade.window.view.Shown;
+import everyblade.words.Words;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.KeyStroke;
+import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class DrillScreenTest {
+
+    @TempDir
+    Path folder;
+
+    private final long[] now = {1_000_000};
+    private Session session;
+    private Practising practising;
+    private DrillScreen screen;
+    private JobScreen job;
+    private Drilling drilling;
+    private boolean draws;
+
+    @BeforeEach
+    void aDrillOnAShapedRing() throws Exception {
+        Files.createDirectories(folder.resolve("ring"));
+        Files.writeString(folder.resolve("ring/engine.json"), Workshop.SHAPED);
+        Surroundings around = new Surroundings(
+                InputStream.nullInputStream(),
+                new PrintStream(new ByteArrayOutputStream(), true),
+                new PrintStream(new ByteArrayOutputStream(), true),
+                InstantSource.fixed(Instant.parse("2026-05-14T06:00:00Z")),
+                Map.of(),
+                folder,
+                Optional.empty(),
+                new LocalDisk());
+        String[] made = {"drill", "new", "d", "--model", "ring", "--row", "r", "--by", "Ann", "--seed", "3", "--burst"};
+        assertThat(Commands.run(around, made)).isZero();
+        DrillRecord drill = DrillRecord.read(around, Path.of("d"));
+        session = Session.open(around, Path.of("d"), RecordKind.DRILL, List.of(), Progress.NONE);
+        practising = new Practising(drill, drill.truth(Optional.empty()));
+        speak(Locale.ENGLISH);
+    }
+
+    /** Makes pictures only where a test looks at them. */
+    private final class SlowEye implements Door {
+
+        private final DirectDoor door = new DirectDoor();
+
+        @Override
+        public <T> void run(String what, Callable<T> work, Consumer<T> then) {
+            if (draws) {
+                door.run(what, work, then);
+            }
+        }
+
+        @Override
+        public <T> void latest(String kind, Callable<T> work, Consumer<T> then) {
+            run(kind, work, then);
+        }
+
+        @Override
+        public <T> void aside(String what, Callable<T> work, Consumer<T> then) {
+            run(what, work, then);
+        }
+
+        @Override
+        public <T> Runnable watched(String what, Watched<T> work, Consumer<Optional<T>> then) {
+            return door.watched(what, work, then);
+        }
+
+        @Override
+        public void fault(Throwable fault) {
+            door.fault(fault);
+        }
+
+        @Override
+        public void close() {}
+    }
+
+    private void speak(Locale language) {
+        Offscreen.on(() -> {
+            Words words = Words.of(language);
+            Choices choices = Choices.first(language);
+            DirectDoor door = new DirectDoor();
+            InstantSource clock = () -> Instant.ofEpochMilli(now[0]);
+            Shown shown = Shown.of(session.state(), words, ZoneOffset.UTC);
+            job = new JobScreen(session, shown, door, words, () -> choices, clock);
+            drilling = new Drilling(practising, door, new SlowEye(), clock, words, () -> {});
+            drilling.show(job, words);
+            screen = drilling.screen().orElseThrow();
+            screen.stop(); // the test makes the time pass
+            return null;
+        });
+    }
+
+    @AfterEach
+    void close() {
+        session.close();
+    }
+
+    private void enter(String line) {
+        Offscreen.on(() -> {
+            job.entry().enter(line);
+            return null;
+        });
+        pass(25);
+    }
+
+    /** All that labels, texts and lists say. */
+    private static List<String> texts(JComponent root) {
+        return Offscreen.on(() -> Offscreen.all(root)
+                .flatMap(each -> each instanceof JTextComponent text
+                        ? Stream.of(text.getText())
+                        : each instanceof JLabel label && label.getText() != null
+                                ? Stream.of(label.getText())
+                                : each instanceof JList<?> list
+                                        ? IntStream.range(0, list.getModel().getSize())
+                                                .mapToObj(i -> String.valueOf(
+                                                        list.getModel().getElementAt(i)))
+                                        : Stream.<String>empty())
+                .toList());
+    }
+
+    private void pass(long millis) {
+        Offscreen.on(() -> {
+            now[0] += millis;
+            screen.tick();
+            return null;
+        });
+    }
+
+    private void strike(String key) {
+        Offscreen.on(() -> {
+            JComponent scope = screen.scope();
+            Object name = scope.getInputMap(JComponent.WHEN_FOCUSED).get(KeyStroke.getKeyStroke(key));
+            scope.getActionMap().get(name).actionPerformed(null);
+            return null;
+        });
+    }
+
+    private void hold(String key, long millis) {
+        strike(key);
+        for (long passed = 0; passed < millis; passed += 25) {
+            pass(25);
+        }
+        int name = key.lastIndexOf(' ') + 1;
+        strike(key.substring(0, name) + "released " + key.substring(name));
+        pass(50);
+    }
+
+    private int brightness() {
+        return Offscreen.on(() -> {
+            screen.scope().setSize(200, 200);
+            BufferedImage image = new BufferedImage(200, 200, BufferedImage.TYPE_INT_RGB);
+            screen.scope().paint(image.createGraphics());
+            int lit = 0;
+            for (int x = 40; x < 160; x++) {
+                for (int y = 60; y < 160; y++) {
+                    lit += (image.getRGB(x, y) & 255) > 20 ? 1 : 0;
+                }
+            }
+            return lit;
+        });
+    }
+
+    @Test
+    void nothing_is_seen_before_a_view_is_entered_and_the_engine_after() {
+        draws = true;
+        pass(25);
+        assertThat(practising.moment()).isEmpty();
+
+        enter("view p-r");
+
+        assertThat(practising.moment().orElseThrow().tip().station()).isEqualTo("far");
+        assertThat(brightness()).isGreaterThan(3000);
+        enter("at near");
+        assertThat(practising.moment().orElseThrow().tip().station()).isEqualTo("near");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"PAGE_DOWN", "UP", "LEFT", "COMMA", "ADD", "MINUS", "shift UP", "ctrl PERIOD"})
+    void a_key_moves_for_as_long_as_it_is_held(String key) {
+        enter("view p-r");
+        enter("at near");
+        var before = practising.moment().orElseThrow();
+
+        hold(key, 200);
+
+        var after = practising.moment().orElseThrow();
+        assertThat(after).isNotEqualTo(before);
+        pass(500);
+        assertThat(practising.moment()).contains(after);
+    }
+
+    @Test
+    void turning_among_the_blades_loses_the_tip_until_another_view_is_entered() {
+        enter("view p-r");
+        enter("at near");
+        for (int i = 0; i < 50 && practising.struck().isEmpty(); i++) {
+            practising.move(Motion.IN, 1);
+            practising.move(Motion.CLOCKWISE, 0.01);
+        }
+
+        assertThat(practising.struck()).contains("r");
+        assertThat(practising.moment()).isEmpty();
+        enter("view p-r");
+        assertThat(practising.struck()).isEmpty();
+        assertThat(practising.moment()).isPresent();
+    }
+
+    @Test
+    void the_tools_turns_are_counted_from_where_they_were_zeroed() {
+        enter("view p-r");
+        hold("ADD", 1000);
+        double turned = practising.toolTurns(session.state()).orElseThrow();
+        assertThat(turned).isBetween(0.04, 0.08); // 0.7 blades of 30° a second
+
+        strike("0");
+
+        assertThat(practising.toolTurns(session.state())).contains(0.0);
+    }
+
+    @Test
+    void each_call_of_a_burst_is_answered_at_once() {
+        var damage = practising.truth().damage().get(0);
+        enter("view p-r");
+        enter("datum r 1");
+        String line = damage.kind().called().orElseThrow().word() + " " + damage.airfoil() + " "
+                + damage.zones().get(0);
+        Offscreen.on(() -> {
+            session.enter(line, true, Words.of(Locale.ENGLISH));
+            job.show(Shown.of(session.state(), Words.of(Locale.ENGLISH), ZoneOffset.UTC));
+            return null;
+        });
+
+        assertThat(texts(job.component())).anyMatch(text -> text.startsWith("Right. It is"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de"})
+    void after_the_end_the_truth_is_told_and_the_drill_can_be_seen_again(String language) {
+        speak(Locale.forLanguageTag(language));
+        enter("view p-r");
+        hold("ADD", 1500);
+
+        Offscreen.on(() -> {
+            drilling.endNow(session.state());
+            return null;
+        });
+
+        DrillFolder ended = practising.drill().folder();
+        assertThat(ended.ended()).isTrue();
+        assertThat(ended.track().samples()).hasSizeGreaterThan(5);
+        assertThat(texts(drilling.component()))
+                .anyMatch(text -> text.contains(language.equals("en") ? "8 pieces of damage" : "8 Schäden"));
+    }
+
+    @Test
+    void a_drill_goes_on_where_it_was_left() {
+        enter("view p-r");
+        hold("ADD", 1000);
+        Offscreen.on(() -> {
+            screen.stop();
+            return null;
+        });
+
+        Practising again = new Practising(practising.drill(), practising.truth());
+        again.follow(session.state());
+
+        assertThat(again.moment().orElseThrow().shafts())
+                .containsEntry(
+                        "shaft", practising.moment().orElseThrow().shafts().get("shaft"));
+    }
+
+    @Test
+    void the_course_is_offered_with_what_each_drill_is_for() {
+        List<String> begun = new ArrayList<>();
+        CoursePanel course = Offscreen.on(() -> new CoursePanel(
+                Words.of(Locale.ENGLISH), lesson -> begun.add(lesson.drill().title()), () -> {}));
+
+        Offscreen.on(() -> {
+            Offscreen.find(course.component(), JButton.class, "drill.course.begin")
+                    .doClick();
+            return null;
+        });
+
+        assertThat(begun).containsExactly("Turning and counting");
+        assertThat(texts(course.component()))
+                .filteredOn(text -> text.startsWith("Lesson"))
+                .hasSize(12);
+    }
+}

@@ -1,0 +1,44 @@
+package everyblade.session;
+
+import everyblade.record.Disk;
+import everyblade.record.JournalWriter;
+import everyblade.record.RecordProblem;
+import everyblade.record.photo.PhotoFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * The pictures of a job, to be copied into another one.
+ *
+ * @param disk both are on
+ * @param from folder of the job that has them
+ */
+record PictureCopy(Disk disk, Path from) {
+
+    private static final String PHOTOS = "photos";
+
+    /** Copies all of them; gives why that could not be, if it could not. */
+    Optional<String> into(JournalWriter writer) {
+        Path folder = from.resolve(PHOTOS);
+        try {
+            if (disk.exists(folder)) {
+                disk.requireFolder(folder);
+            }
+            for (String name : disk.exists(folder) ? disk.list(folder) : java.util.List.<String>of()) {
+                byte[] picture;
+                try (InputStream in = disk.read(folder.resolve(name), PhotoFile.LARGEST)) {
+                    picture = in.readAllBytes();
+                }
+                Optional<RecordProblem> problem = writer.keepPhoto(name, picture);
+                if (problem.isPresent()) {
+                    return problem.map(RecordProblem::message);
+                }
+            }
+            return Optional.empty();
+        } catch (IOException unreadable) {
+            return Optional.of(folder + ": a picture cannot be read; see to the disk, or copy the pictures by hand");
+        }
+    }
+}

@@ -1,0 +1,130 @@
+package everyblade.session.drill;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.core.finding.Findings;
+import everyblade.core.sight.Progress;
+import everyblade.core.sight.ViewScene;
+import everyblade.core.surface.UnusableShape;
+import everyblade.core.turning.Fold;
+import everyblade.practice.account.Debrief;
+import everyblade.practice.account.DrillReplay;
+import everyblade.practice.account.SeenFacets;
+import everyblade.practice.drill.Drill;
+import everyblade.practice.drill.TipTrack;
+import everyblade.practice.drill.Truth;
+import everyblade.record.RecordKind;
+import everyblade.record.RecordProblem;
+import everyblade.record.drill.DrillFile;
+import everyblade.record.drill.DrillFolder;
+import everyblade.record.drill.Sealed;
+import everyblade.session.around.Failure;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.OpenedJob;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * A drill as it was opened.
+ *
+ * @param path as it was named
+ * @param job the entries made in it, over its engine
+ * @param drill what the trainee may know
+ * @param sealed the truth
+ * @param folder what is added to it
+ */
+public record DrillRecord(Path path, OpenedJob job, Drill drill, Sealed sealed, DrillFolder folder) {
+
+    /** Reads a drill. */
+    public static DrillRecord read(Surroundings around, Path path) {
+        OpenedJob job = OpenedJob.read(around, path, RecordKind.DRILL);
+        DrillFile.Content content = job.job()
+                .drill()
+                .flatMap(file -> DrillFile.read(file.bytes()))
+                .orElseThrow(
+                        () -> new Failure(path + ": drill/drill.json cannot be read by this version; open the drill"
+                                + " with the version that made it"));
+        return new DrillRecord(
+                path,
+                job,
+                content.drill(),
+                content.truth(),
+                new DrillFolder(around.disk(), job.folder().path()));
+    }
+
+    /** Refuses a drill that has ended, to which nothing can be added. */
+    public static void requireGoingOn(Surroundings around, Path path) {
+        if (new DrillFolder(around.disk(), around.path(path)).ended()) {
+            throw ended(path);
+        }
+    }
+
+    private static Failure ended(Path path) {
+        return new Failure(path + ": the drill has ended, and its truth is known, so that nothing more counts; see"
+                + " everyblade drill result, or make another one");
+    }
+
+    /** Refuses it if it has ended. */
+    public void requireGoingOn() {
+        if (folder.ended()) {
+            throw ended(path);
+        }
+    }
+
+    /** Refuses it if it has not ended. */
+    public void requireEnded() {
+        if (!folder.ended()) {
+            throw new Failure(
+                    path + ": the drill goes on, and nobody is told before it ends; end it with everyblade drill end");
+        }
+    }
+
+    /** The truth: of a drill that has ended, or by the examiner's words, which are empty where there is no examiner. */
+    public Truth truth(Optional<String> words) {
+        if (folder.ended()) {
+            return folder.truth(sealed)
+                    .orElseThrow(() -> new Failure(path + ": drill/truth.json is not the truth that was sealed when the"
+                            + " drill was made; put back the file as it was"));
+        }
+        if (drill.examined() && words.isEmpty()) {
+            throw new Failure(path + ": an examiner set this drill and keeps its key; name the file with it by --key");
+        }
+        return sealed.open(words.orElse(""))
+                .flatMap(DrillFile::readTruth)
+                .orElseThrow(() -> new Failure(path + ": the key does not open this drill; ask whoever set it"));
+    }
+
+    /** Ends it. */
+    public void end(Truth truth) {
+        Optional<RecordProblem> problem = folder.end(DrillFile.write(truth));
+        if (problem.isPresent()) {
+            throw new Failure(problem.get().message());
+        }
+    }
+
+    /** The engine that it is done on. */
+    public ViewScene scene() {
+        return job.scene();
+    }
+
+    /**
+     * What came of a drill.
+     *
+     * @param truth of it
+     * @param debrief the truth beside the calls
+     * @param seen what was in sight
+     * @param track how everything was moved
+     * @param coverage what the entries claim
+     */
+    public record Told(Truth truth, Debrief debrief, SeenFacets seen, TipTrack track, Coverage coverage) {}
+
+    /** What came of it; takes some milliseconds for each moment of its track. */
+    public Told told(Truth truth, Fold fold, Coverage coverage, Progress progress) {
+        try {
+            TipTrack track = folder.track();
+            SeenFacets seen = DrillReplay.of(scene(), truth, track, progress);
+            return new Told(truth, Debrief.of(truth, seen, Findings.of(fold)), seen, track, coverage);
+        } catch (UnusableShape unusable) {
+            throw new Failure(path + ": " + unusable.getMessage());
+        }
+    }
+}

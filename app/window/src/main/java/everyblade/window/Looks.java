@@ -1,0 +1,98 @@
+package everyblade.window;
+
+import com.formdev.flatlaf.FlatDarkLaf;
+import com.formdev.flatlaf.FlatLaf;
+import com.formdev.flatlaf.FlatLightLaf;
+import com.formdev.flatlaf.util.UIScale;
+import everyblade.picture.scene.Colour;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Theme;
+import everyblade.window.view.Choices;
+import everyblade.window.view.Shortcut;
+import java.awt.Color;
+import java.awt.Font;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import javax.swing.InputMap;
+import javax.swing.KeyStroke;
+import javax.swing.UIManager;
+
+/**
+ * The look of the window: the inks of the map for everything else too, so that a colour means one thing on the whole
+ * screen; and how large things are.
+ */
+final class Looks {
+
+    private static final int USUAL_FONT = 13;
+    private static final int GLOVE_FONT = 14;
+    /** 19 mm at 96 dots per inch. */
+    static final int GLOVE_TARGET = 72;
+
+    static final int USUAL_TARGET = 34;
+
+    private static final double LETTERS_SHARE = 0.35;
+
+    private Looks() {}
+
+    /** The theme of these choices. */
+    static Theme theme(Choices choices) {
+        return choices.dark() ? Theme.DARK : Theme.LIGHT;
+    }
+
+    /** Makes all windows look so; those that are open too. */
+    static void use(Choices choices) {
+        Theme theme = theme(choices);
+        FlatLaf.setGlobalExtraDefaults(Map.of(
+                "@background", theme == Theme.LIGHT ? "#f1f3f5" : "#1a222b",
+                "@foreground", theme.colour(Ink.LINE).hex(),
+                "@accentColor", theme.colour(Ink.SEEN).hex(),
+                "@componentBackground", theme.colour(Ink.PAPER).hex()));
+        if (choices.dark()) {
+            FlatDarkLaf.setup();
+        } else {
+            FlatLightLaf.setup();
+        }
+        Font font = UIManager.getFont("defaultFont");
+        UIManager.put(
+                "defaultFont", font.deriveFont(UIScale.scale((float) (choices.gloves() ? GLOVE_FONT : USUAL_FONT))));
+        UIManager.put("ToolTip.background", colour(theme, Ink.PAPER));
+        leaveKeys();
+        PlainText.install();
+        FlatLaf.updateUI();
+    }
+
+    /** Lists, what scrolls them and what divides the window leave the keys of the window and of the map to it. */
+    private static void leaveKeys() {
+        for (String map : List.of("List.focusInputMap", "ScrollPane.ancestorInputMap", "SplitPane.ancestorInputMap")) {
+            InputMap keys = (InputMap) UIManager.get(map);
+            Stream<Shortcut> ofTheWindow =
+                    Arrays.stream(Shortcut.values()).filter(one -> one.place() == Shortcut.Place.WINDOW);
+            Stream.concat(ofTheWindow, JobScreen.OF_A_CELL.stream().map(Shortcut::of))
+                    .flatMap(shortcut -> shortcut.keys().stream())
+                    .forEach(key -> keys.remove(KeyStroke.getKeyStroke(key)));
+        }
+    }
+
+    /** Least size of a target for a hand, in points to be scaled. */
+    static int target(Choices choices) {
+        return choices.gloves() ? GLOVE_TARGET : USUAL_TARGET;
+    }
+
+    /** The colour of an ink for letters, which need more contrast than areas do. */
+    static Color letters(Theme theme, Ink ink) {
+        Colour of = theme.colour(ink);
+        Colour line = theme.colour(Ink.LINE);
+        return new Color(mixed(of.red(), line.red()), mixed(of.green(), line.green()), mixed(of.blue(), line.blue()));
+    }
+
+    private static int mixed(int of, int with) {
+        return (int) Math.round(of + LETTERS_SHARE * (with - of));
+    }
+
+    static Color colour(Theme theme, Ink ink) {
+        Colour colour = theme.colour(ink);
+        return new Color(colour.red(), colour.green(), colour.blue());
+    }
+}

@@ -1,0 +1,448 @@
+package everyblade.window;
+
+import com.formdev.flatlaf.util.UIScale;
+import everyblade.record.RecordKind;
+import everyblade.session.CommandRun;
+import everyblade.session.Keeping;
+import everyblade.session.Session;
+import everyblade.session.around.Surroundings;
+import everyblade.session.drill.DrillRecord;
+import everyblade.session.model.Shelf;
+import everyblade.window.view.Choices;
+import everyblade.window.view.Practising;
+import everyblade.window.view.ReviewDesk;
+import everyblade.window.view.Shown;
+import everyblade.words.Visible;
+import everyblade.words.Words;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
+import java.awt.Toolkit;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
+import javax.swing.JOptionPane;
+import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import javax.swing.Timer;
+
+/** The one window: a start screen or a job, and what belongs to neither. */
+final class MainWindow {
+
+    private static final Dimension FIRST_SIZE = new Dimension(1280, 800);
+    private static final int REFRESH_MILLIS = 2000;
+
+    private final Surroundings around;
+    private final Shelf shelf;
+    private final CommandRun commands;
+    private final Runnable closed;
+    private final Places places;
+    private final JFrame frame = new JFrame("Everyblade");
+    private final JPanel content = new JPanel(new BorderLayout());
+    private final Timer refreshing;
+    private Choices choices;
+    private Words words;
+    private final Waiting waiting = new Waiting();
+    private final Faults faults;
+    private final Door door;
+    private final Authoring authoring;
+    private final Reviewing reviewing;
+    private Optional<JobScreen> job = Optional.empty();
+    private Optional<Drilling> drilling = Optional.empty();
+
+    MainWindow(Surroundings around, Shelf shelf, CommandRun commands, Runnable closed) {
+        this.around = around;
+        this.shelf = shelf;
+        this.commands = commands;
+        this.closed = closed;
+        this.places = new Places(around);
+        this.faults = new Faults(places.faults(), around.clock(), this::faulty);
+        this.door = new Workers(waiting, this::failed, faults::add);
+        this.choices = places.choices();
+        this.authoring = new Authoring(door, around.clock(), this::startAgain);
+        this.reviewing = new Reviewing(door, new AtReview());
+        this.refreshing = new Timer(REFRESH_MILLIS, due -> refresh());
+        speak(choices.language());
+        Looks.use(choices);
+        SwingUtilities.updateComponentTreeUI(waiting.component()); // it was made before, and shows nowhere yet
+        frame.setContentPane(content);
+        frame.setMinimumSize(new Dimension(1000, 640));
+        Dimension screen = Toolkit.getDefaultToolkit().getScreenSize();
+        Dimension wanted = UIScale.scale(FIRST_SIZE);
+        frame.setSize(Math.min(screen.width, wanted.width), Math.min(screen.height, wanted.height));
+        frame.setLocationRelativeTo(null); // where a platform put it, Java is not always told
+        choices.place().ifPresent(this::putBack);
+        frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
+        Presence presence = new Presence(around.clock(), () -> job.ifPresent(JobScreen::welcomeBack), this::close);
+        frame.addWindowListener(presence);
+        frame.addWindowFocusListener(presence);
+    }
+
+    /** Where it was when it was last closed, if that is still on a screen. */
+    private void putBack(List<Integer> four) {
+        Rectangle place = new Rectangle(four.get(0), four.get(1), four.get(2), four.get(3));
+        boolean seen = Arrays.stream(
+                        GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices())
+                .anyMatch(screen -> screen.getDefaultConfiguration().getBounds().contains(place));
+        if (seen) {
+            frame.setBounds(place);
+        }
+    }
+
+    private void speak(Locale language) {
+        words = Words.of(language);
+        waiting.speak(words);
+    }
+
+    /** Shows the window with the start screen. */
+    void open() {
+        show();
+        frame.setVisible(true);
+        job.ifPresent(screen -> screen.entry().focus());
+        authoring.screen().ifPresent(AuthorScreen::watch);
+        reviewing.screen().ifPresent(ReviewScreen::focus);
+        refreshing.start();
+    }
+
+    /** A job that was opened, and what is to be shown of it. */
+    record Opened(Session session, Shown shown) {}
+
+    /** Opens a job; not on the event thread, since it may take long. */
+    Opened opened(Path folder) {
+        if (around.isPacked(folder)) {
+            return opened(Session.review(around, folder, words.say("keeping.review"), waiting.progress()));
+        }
+        return opened(Session.open(around, folder, pictures(folder), waiting.progress()));
+    }
+
+    /** Opens a record to be reviewed; not on the event thread. */
+    ReviewDesk reviewed(Path folder) {
+        return ReviewDesk.open(around, folder, words.say("keeping.review"), waiting.progress());
+    }
+
+    /** Opens the entries of a drill; not on the event thread. */
+    Opened opened(DrillRecord drill) {
+        Path folder = drill.job().folder().path();
+        return opened(Session.open(around, folder, RecordKind.DRILL, List.of(folder), waiting.progress()));
+    }
+
+    private Opened opened(Session session) {
+        return new Opened(session, Shown.of(session.state(), words, ZoneId.systemDefault()));
+    }
+
+    JFrame frame() {
+        return frame;
+    }
+
+    Words words() {
+        return words;
+    }
+
+    Choices choices() {
+        return choices;
+    }
+
+    Optional<JobScreen> job() {
+        return job;
+    }
+
+    Optional<AuthorScreen> authoring() {
+        return authoring.screen();
+    }
+
+    Optional<ReviewScreen> reviewing() {
+        return reviewing.screen();
+    }
+
+    private List<Path> pictures(Path folder) {
+        return choices.pictures().map(List::of).orElseGet(() -> List.of(around.path(folder)));
+    }
+
+    private JobScreen screen(Opened opened) {
+        if (drilling.isEmpty() && !around.packed().holds(opened.shown().state().folder())) {
+            choose(choices.opened(opened.shown().state().folder()));
+        }
+        JobScreen screen = new JobScreen(opened.session(), opened.shown(), door, words, () -> choices, around.clock());
+        screen.banners()
+                .onTrouble(
+                        () -> saving(screen).again(),
+                        () -> saving(screen).elsewhere(),
+                        () -> saving(screen).tryWriting());
+        Doings doings = new Doings();
+        screen.middle()
+                .onPages(doings::report, doings::handover, () -> doings.papers().sign(screen));
+        drilling.ifPresent(drill -> drill.show(screen, words));
+        return screen;
+    }
+
+    /** Lays everything out: after a job was opened or left, and after the language was changed. */
+    private void show() {
+        content.removeAll();
+        JComponent middle = drilling.map(Drilling::component)
+                .or(() -> job.map(JobScreen::component))
+                .or(authoring::component)
+                .or(reviewing::component)
+                .orElseGet(this::startScreen);
+        TopBar bar = new TopBar(words, choices, job, new Doings());
+        content.add(bar.component(), BorderLayout.NORTH);
+        content.add(middle, BorderLayout.CENTER);
+        content.add(waiting.component(), BorderLayout.SOUTH);
+        bar.bind(content);
+        frame.setTitle(Visible.text(job.map(screen -> screen.state().model().name() + ", "
+                        + screen.state().beginning().serial() + " – Everyblade")
+                .or(authoring::title)
+                .or(reviewing::title)
+                .orElse("Everyblade")));
+        content.revalidate();
+        content.repaint();
+    }
+
+    /** Shows something else in the middle, under the same bar. */
+    void middle(JComponent component) {
+        content.remove(((BorderLayout) content.getLayout()).getLayoutComponent(BorderLayout.CENTER));
+        content.add(component, BorderLayout.CENTER);
+        content.revalidate();
+        content.repaint();
+    }
+
+    /** Back on the start screen, with the focus on its first button, since what had it is gone. */
+    void startAgain() {
+        show();
+        frame.validate();
+        frame.getFocusTraversalPolicy().getDefaultComponent(frame).requestFocusInWindow();
+    }
+
+    private JComponent startScreen() {
+        return new StartPanel(
+                        words,
+                        places.demo(),
+                        choices.recent(),
+                        new Starting(this, around, shelf, commands, places, door))
+                .component();
+    }
+
+    /** Keeps what the person has chosen. */
+    void choose(Choices other) {
+        choices = other;
+        places.keep(choices);
+    }
+
+    void failed(String message) {
+        if (job.isPresent()) {
+            job.get().tell(List.of(message));
+        } else if (authoring.screen().isPresent()) {
+            authoring.screen().get().tell(message);
+        } else if (reviewing.screen().isPresent()) {
+            reviewing.screen().get().tell(message);
+        } else {
+            JOptionPane.showMessageDialog(frame, Visible.text(message), "Everyblade", JOptionPane.ERROR_MESSAGE);
+        }
+    }
+
+    private void faulty(String fault, Path kept) {
+        SwingUtilities.invokeLater(() -> failed(words.say("fault.told", fault, kept)));
+    }
+
+    /** What went wrong in this window without anybody seeing to it; from any thread. */
+    void fault(Throwable fault) {
+        faults.add(fault);
+    }
+
+    /** Goes on with this job. */
+    void enter(Opened opened) {
+        job = Optional.of(screen(opened));
+        show();
+        job.get().entry().focus();
+    }
+
+    /** Goes on with this drill. */
+    void practise(Practising practising, Opened opened) {
+        Door eyeDoor = new Workers(new Waiting(), this::failed, faults::add);
+        drilling = Optional.of(new Drilling(practising, door, eyeDoor, around.clock(), words, this::show));
+        enter(opened);
+    }
+
+    Optional<Drilling> drilling() {
+        return drilling;
+    }
+
+    /** Shows the engine model that is written in a folder. */
+    void author(Path folder) {
+        authoring.open(folder, words, choices);
+        show();
+    }
+
+    /** Shows a record to be reviewed. */
+    void review(ReviewDesk desk) {
+        reviewing.open(desk, words, () -> choices);
+        show();
+        reviewing.screen().ifPresent(ReviewScreen::focus);
+    }
+
+    /** Gives the job free; behind the door, after whatever is still being written. */
+    private void leave(Runnable then) {
+        if (job.isEmpty()) {
+            then.run();
+            return;
+        }
+        Session session = job.get().session();
+        job = Optional.empty();
+        drilling.ifPresent(Drilling::close);
+        drilling = Optional.empty();
+        door.run(
+                words.say("wait.save"),
+                () -> {
+                    session.close();
+                    return true;
+                },
+                done -> then.run());
+    }
+
+    private boolean mayLeave() {
+        return job.map(screen -> saving(screen).mayLeave()).orElse(true);
+    }
+
+    /** What was entered is answered before anything else becomes of the job. */
+    private void onceSettled(Runnable then) {
+        job.ifPresentOrElse(screen -> screen.entry().onceSettled(then), then);
+    }
+
+    private void refresh() {
+        job.filter(screen -> screen.state().keeping() instanceof Keeping.ReadOnly)
+                .ifPresent(JobScreen::refresh);
+    }
+
+    private Saving saving(JobScreen screen) {
+        return new Saving(screen, places, words, frame, folder -> choose(choices.opened(folder)));
+    }
+
+    /** Closes the window, unless entries would be lost and the person wants to save them first. */
+    void close() {
+        onceSettled(this::closeNow);
+    }
+
+    private void closeNow() {
+        if (!mayLeave()) {
+            return;
+        }
+        refreshing.stop();
+        choose(choices.place(List.of(frame.getX(), frame.getY(), frame.getWidth(), frame.getHeight())));
+        authoring.close();
+        reviewing.close();
+        frame.dispose();
+        leave(() -> {
+            door.close();
+            closed.run();
+        });
+    }
+
+    /** What a reviewer's screen asks. */
+    private final class AtReview implements ReviewScreen.Doing {
+
+        @Override
+        public void back() {
+            reviewing.close();
+            startAgain();
+        }
+
+        @Override
+        public Optional<Path> otherRecord() {
+            return places.askFolder(frame, words.say("review.compare"));
+        }
+    }
+
+    /** What the bar and its keys do. */
+    private final class Doings implements TopBar.Doing {
+
+        @Override
+        public void change(Choices other) {
+            boolean looks = other.dark() != choices.dark() || other.gloves() != choices.gloves();
+            boolean language = !other.language().equals(choices.language());
+            MainWindow.this.choose(other);
+            if (looks) {
+                Looks.use(choices);
+            }
+            if (language) {
+                speak(choices.language());
+                onceSettled(this::respeak);
+                return;
+            }
+            job.ifPresent(screen -> {
+                screen.acts().resize();
+                screen.numbers().resize();
+                screen.restyle();
+            });
+            authoring.again(words, choices);
+            if (looks) {
+                reviewing.again(words, () -> choices);
+            }
+            show();
+            job.ifPresent(screen -> screen.entry().focus());
+        }
+
+        /** Everything in another language, once what it says was worked out. */
+        private void respeak() {
+            if (job.isEmpty()) {
+                authoring.again(words, choices);
+                reviewing.again(words, () -> choices);
+                show();
+                return;
+            }
+            Session session = job.get().session();
+            door.run(words.say("wait.open"), () -> opened(session), opened -> {
+                job = Optional.of(screen(opened));
+                show();
+                job.get().entry().focus();
+            });
+        }
+
+        @Override
+        public void start() {
+            onceSettled(() -> {
+                if (mayLeave()) {
+                    leave(MainWindow.this::startAgain);
+                }
+            });
+        }
+
+        @Override
+        public void watchFolder() {
+            places.askFolder(frame, words.say("bar.folder")).ifPresent(folder -> change(choices.pictures(folder)));
+        }
+
+        @Override
+        public void report() {
+            job.ifPresent(screen -> papers().write(screen, Papers.Paper.REPORT));
+        }
+
+        @Override
+        public void handover() {
+            job.ifPresent(screen -> papers().write(screen, Papers.Paper.HANDOVER));
+        }
+
+        private Papers papers() {
+            return new Papers(frame, new JobStarting(around, shelf, commands), places, door, words);
+        }
+
+        @Override
+        public void saveElsewhere() {
+            job.ifPresent(screen -> saving(screen).elsewhere());
+        }
+
+        @Override
+        public void keys() {
+            KeySheet sheet = new KeySheet(words);
+            sheet.show(
+                    frame,
+                    authoring.screen().isPresent()
+                            ? sheet.ofAuthor()
+                            : reviewing.screen().isPresent() ? sheet.ofReview() : sheet.component());
+        }
+    }
+}

@@ -1,0 +1,159 @@
+package everyblade.window;
+
+import everyblade.core.entry.Settings;
+import everyblade.json.jar.CodeJar;
+import everyblade.picture.MapWords;
+import everyblade.picture.Terms;
+import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Theme;
+import everyblade.spi.EngineModel;
+import everyblade.spi.ScopeTip;
+import everyblade.window.view.NewJob;
+import everyblade.words.Words;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+
+/** The form for a new job. */
+final class NewJobPanel {
+
+    private final Words words;
+    private final JPanel panel = new JPanel(new MigLayout("insets 32, wrap 2", "[]16[480!, fill]"));
+    private final JComboBox<String> model = new JComboBox<>();
+    private final JComboBox<String> scopeTip = new JComboBox<>();
+    private final JTextField serial = new JTextField();
+    private final JTextField task = new JTextField();
+    private final JTextField by = new JTextField();
+    private final JTextField folder = new JTextField();
+    private final Map<String, JTextField> facts = new LinkedHashMap<>();
+    private final Paragraph notice = new Paragraph();
+    private final Paragraph problem = new Paragraph();
+    private final List<EngineModel> models;
+
+    /**
+     * @param models to choose from, by name
+     * @param code jars whose models are not known before somebody lets them run
+     * @param ask about one of these
+     * @param proposed folder for the job
+     * @param worker who worked last
+     */
+    NewJobPanel(
+            Words words,
+            Theme theme,
+            List<EngineModel> models,
+            List<CodeJar> code,
+            Consumer<CodeJar> ask,
+            String proposed,
+            String worker,
+            Consumer<NewJob> start,
+            Runnable back) {
+        this.words = words;
+        this.models = List.copyOf(models);
+        models.forEach(one -> model.addItem(one.name() + " (" + one.id() + ")"));
+        model.setRenderer(new VisibleCells());
+        scopeTip.setRenderer(new VisibleCells());
+        model.addActionListener(chosen -> modelChosen());
+        folder.setText(proposed);
+        by.setText(worker);
+        problem.setForeground(Looks.colour(theme, Ink.ALERT));
+        panel.add(Texts.bold(Texts.label(words.say("form.title")), 1.6f), "span 2");
+        field("form.model", model);
+        panel.add(notice, "skip, wmin 0, growx");
+        for (CodeJar jar : code) {
+            JButton question = Texts.button(words.say(
+                    "form.code", jar.plugin(), String.valueOf(jar.jar().getFileName())));
+            question.setName("form.code");
+            question.addActionListener(pressed -> ask.accept(jar));
+            panel.add(question, "skip, wmin 0, growx");
+        }
+        field("form.serial", serial);
+        field("form.task", task);
+        field("form.by", by);
+        NewJob.FACTS.forEach(fact -> {
+            JTextField input = new JTextField();
+            facts.put(fact, input);
+            field("form." + fact, input);
+        });
+        field("form.scopeTip", scopeTip);
+        field("form.folder", folder);
+        panel.add(new Paragraph(new Terms(Settings.PROPOSED, true, MapWords.of(words)).line()), "skip, wmin 0, growx");
+        panel.add(new Paragraph(words.say("caution.before")), "span 2, wmin 0, growx");
+        panel.add(problem, "span 2, wmin 0, growx");
+        JButton begin = Texts.button(words.say("form.start"));
+        begin.setName("form.start");
+        begin.addActionListener(pressed -> begin(start));
+        JButton cancel = Texts.button(words.say("form.back"));
+        cancel.setName("form.back");
+        cancel.addActionListener(pressed -> back.run());
+        panel.add(begin, "skip, split 2, hmin 44, sg go");
+        panel.add(cancel, "hmin 44, sg go");
+        Keys.anywhere(panel, "ESCAPE", back);
+        for (JTextField field : List.of(serial, task, by, folder)) {
+            field.addActionListener(entered -> field.transferFocus());
+        }
+        modelChosen();
+    }
+
+    private void field(String key, JComponent input) {
+        JLabel label = Texts.label(words.say(key));
+        label.setLabelFor(input);
+        input.setName(key);
+        input.getAccessibleContext().setAccessibleName(words.say(key));
+        panel.add(label);
+        panel.add(input);
+    }
+
+    private Optional<EngineModel> chosen() {
+        int index = model.getSelectedIndex();
+        return index < 0 ? Optional.empty() : Optional.of(models.get(index));
+    }
+
+    private void modelChosen() {
+        notice.say(chosen().flatMap(EngineModel::notice).orElse(" "));
+        List<String> tips = new ArrayList<>(List.of(words.say("form.viewsOwn")));
+        chosen().ifPresent(one -> one.scopeTips().stream().map(ScopeTip::id).forEach(tips::add));
+        scopeTip.setModel(new DefaultComboBoxModel<>(tips.toArray(String[]::new)));
+    }
+
+    private void begin(Consumer<NewJob> start) {
+        NewJob job = new NewJob(
+                folder.getText().strip(),
+                chosen().map(EngineModel::id).orElse(""),
+                serial.getText().strip(),
+                task.getText().strip(),
+                by.getText().strip(),
+                scopeTip.getSelectedIndex() > 0 ? String.valueOf(scopeTip.getSelectedItem()) : "",
+                facts.entrySet().stream()
+                        .map(fact -> Map.entry(fact.getKey(), fact.getValue().getText()))
+                        .toList());
+        Optional<String> missing = job.missing(words);
+        problem.say(missing.orElse(" "));
+        if (missing.isEmpty()) {
+            start.accept(job);
+        }
+    }
+
+    /** Why no job could be started. */
+    void tell(String message) {
+        problem.say(message);
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    void focus() {
+        model.requestFocusInWindow();
+    }
+}

@@ -1,0 +1,114 @@
+package everyblade.window;
+
+import everyblade.words.Words;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.DefaultListModel;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.ListSelectionModel;
+import net.miginfocom.swing.MigLayout;
+
+/** The first screen: the demo, a recent job, a new one, a folder, or a record to review. */
+final class StartPanel {
+
+    /** What a person may do here. */
+    interface Doing {
+
+        void open(Path job);
+
+        void review(Path job);
+
+        void newJob();
+
+        /** Shows the drills of the course. */
+        void practise();
+
+        /** Asks for the folder of an engine model, and shows it as it is written. */
+        void author();
+
+        /** Asks for a folder, and opens it or shows it for review. */
+        void choose(boolean review);
+    }
+
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 32, fill, wrap", "[grow, center]", "[][][grow, fill]"));
+
+    StartPanel(Words words, Optional<Path> demo, List<Path> recent, Doing doing) {
+        panel.add(Texts.bold(Texts.label(words.say("start.title")), 2));
+        panel.add(new Paragraph(words.say(recent.isEmpty() ? "start.first" : "start.what")), "w 900");
+        JPanel body = new JPanel(new MigLayout("insets 16 0 0 0, fill", "[280!, fill]24[grow, fill]", "[grow, fill]"));
+        body.add(buttons(words, demo, doing), "aligny top");
+        body.add(recent(words, recent, doing));
+        panel.add(body, "grow, wmax 900");
+    }
+
+    private static JComponent buttons(Words words, Optional<Path> demo, Doing doing) {
+        JPanel buttons = new JPanel(new MigLayout("insets 0, fillx, wrap", "[grow, fill]", "[]8[]"));
+        button(buttons, words, "start.new", doing::newJob);
+        demo.ifPresent(job -> button(buttons, words, "start.demo", () -> doing.open(job)));
+        button(buttons, words, "start.open", () -> doing.choose(false));
+        button(buttons, words, "start.review", () -> doing.choose(true));
+        button(buttons, words, "start.drill", doing::practise);
+        button(buttons, words, "start.author", doing::author);
+        return buttons;
+    }
+
+    private static void button(JPanel panel, Words words, String key, Runnable action) {
+        JButton button = Texts.button(words.say(key));
+        button.setName(key);
+        button.getAccessibleContext().setAccessibleDescription(words.say(key + ".about"));
+        Texts.tip(button, words.say(key + ".about"));
+        button.addActionListener(pressed -> action.run());
+        panel.add(button, "hmin " + Looks.GLOVE_TARGET);
+    }
+
+    private static JComponent recent(Words words, List<Path> recent, Doing doing) {
+        JPanel panel = new JPanel(new MigLayout("insets 0, fill, wrap", "[grow, fill]", "[][grow, fill][]"));
+        DefaultListModel<Path> model = new DefaultListModel<>();
+        model.addAll(recent);
+        JList<Path> list = new JList<>(model);
+        list.setName("recent");
+        list.setCellRenderer(new VisibleCells());
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.getAccessibleContext().setAccessibleName(words.say("start.recent"));
+        JLabel title = Texts.bold(Texts.label(words.say("start.recent")), 1.1f);
+        title.setLabelFor(list);
+        if (!recent.isEmpty()) {
+            list.setSelectedIndex(0);
+        }
+        Consumer<Consumer<Path>> chosen =
+                what -> Optional.ofNullable(list.getSelectedValue()).ifPresent(what);
+        Keys.on(list, "ENTER", () -> chosen.accept(doing::open));
+        list.addMouseListener(new java.awt.event.MouseAdapter() {
+            @Override
+            public void mouseClicked(java.awt.event.MouseEvent click) {
+                if (click.getClickCount() == 2) {
+                    chosen.accept(doing::open);
+                }
+            }
+        });
+        JButton open = Texts.button(words.say("start.openRecent"));
+        open.setName("start.openRecent");
+        open.addActionListener(pressed -> chosen.accept(doing::open));
+        JButton review = Texts.button(words.say("start.reviewRecent"));
+        review.addActionListener(pressed -> chosen.accept(doing::review));
+        open.setEnabled(!recent.isEmpty());
+        review.setEnabled(!recent.isEmpty());
+        panel.add(title);
+        panel.add(new JScrollPane(list));
+        panel.add(open, "split 2, hmin 44, sg go");
+        panel.add(review, "hmin 44, sg go");
+        return panel;
+    }
+
+    JComponent component() {
+        return panel;
+    }
+}

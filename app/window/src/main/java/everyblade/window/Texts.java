@@ -1,0 +1,60 @@
+package everyblade.window;
+
+import everyblade.words.Visible;
+import javax.accessibility.AccessibleContext;
+import javax.swing.AbstractButton;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JToggleButton;
+
+/**
+ * Small things that all texts of the window share. Whatever a label, a button or a tool tip says goes through here, so
+ * that nothing in it hides.
+ */
+final class Texts {
+
+    private Texts() {}
+
+    /** A label that says this. */
+    static JLabel label(String text) {
+        return new JLabel(Visible.text(text));
+    }
+
+    /** A button that says this. */
+    static JButton button(String text) {
+        return new JButton(Visible.text(text));
+    }
+
+    /** A button that says this and stays pressed or not. */
+    static JToggleButton toggle(String text, boolean on) {
+        return new JToggleButton(Visible.text(text), on);
+    }
+
+    static void say(JLabel label, String text) {
+        label.setText(Visible.text(text));
+    }
+
+    static void say(AbstractButton button, String text) {
+        button.setText(Visible.text(text));
+    }
+
+    /** Tells this about a component where a pointer rests on it; {@code null} for nothing. */
+    static void tip(JComponent component, String text) {
+        component.setToolTipText(text == null ? null : Visible.text(text));
+    }
+
+    /** Names a component for those who do not see it. */
+    static void name(JComponent component, String name) {
+        AccessibleContext context = component.getAccessibleContext();
+        if (context != null) {
+            context.setAccessibleName(name);
+        }
+    }
+
+    /** Makes the letters of a component bold and so many times as large as usual, whatever that is at the time. */
+    static <T extends JComponent> T bold(T component, float larger) {
+        component.putClientProperty("FlatLaf.style", "font: bold " + Math.round(larger * 100) + "%");
+        return component;
+    }
+}

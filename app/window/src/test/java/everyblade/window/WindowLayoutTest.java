@@ -1,0 +1,196 @@
+package everyblade.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import everyblade.session.Session;
+import everyblade.session.Workshop;
+import everyblade.window.map.CellAt;
+import everyblade.window.view.Act;
+import everyblade.window.view.Choices;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JScrollPane;
+import javax.swing.JViewport;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Where things stand in a job's screen, what is chosen, and that nothing of it slides or is cut off. */
+class WindowLayoutTest {
+
+    @TempDir
+    Path folder;
+
+    private Workshop workshop;
+    private Session session;
+
+    @BeforeEach
+    void open() {
+        workshop = Workshop.in(folder);
+        session = workshop.counting();
+    }
+
+    @AfterEach
+    void close() {
+        session.close();
+    }
+
+    private Offscreen screen(Choices choices) {
+        return Offscreen.of(session, new DirectDoor(), choices);
+    }
+
+    private Offscreen screen() {
+        return screen(Choices.first(Locale.ENGLISH));
+    }
+
+    private static Rectangle place(Offscreen screen, String name) {
+        screen.paint();
+        return Offscreen.on(() -> {
+            JComponent root = screen.screen().component();
+            Component found = Offscreen.find(root, Component.class, name);
+            return SwingUtilities.convertRectangle(found.getParent(), found.getBounds(), root);
+        });
+    }
+
+    private static String filedOn(Offscreen screen) {
+        return Offscreen.on(
+                () -> Offscreen.all(Offscreen.find(screen.screen().component(), Container.class, "act FIND"))
+                        .filter(JLabel.class::isInstance)
+                        .map(one -> ((JLabel) one).getText())
+                        .filter(text -> text.startsWith("on "))
+                        .findFirst()
+                        .orElseThrow());
+    }
+
+    @Nested
+    class TheChosenRow {
+
+        @Test
+        void isAtFirstTheOneInView() {
+            assertThat(filedOn(screen())).isEqualTo("on r");
+        }
+
+        @Test
+        void takenFromTheListIsTheOneThatAFindingIsFiledOn() {
+            Offscreen screen = screen();
+            Offscreen.on(() -> {
+                JList<?> rows = Offscreen.find(screen.screen().component(), JList.class, "rows");
+                rows.setSelectedIndex(1);
+                return true;
+            });
+
+            assertThat(filedOn(screen)).isEqualTo("on v");
+            assertThat(screen.screen().stages().chosen()).isEqualTo("v");
+        }
+
+        @Test
+        void ofASelectedCellIsTakenInTheListAndNamedWithItsAirfoil() {
+            Offscreen screen = screen();
+            Offscreen.on(() -> {
+                screen.screen().stages().select(new CellAt("v", 3, 0));
+                screen.screen().act(Act.FIND);
+                return true;
+            });
+
+            JList<?> rows = Offscreen.find(screen.screen().component(), JList.class, "rows");
+            assertThat(Offscreen.<Integer>on(rows::getSelectedIndex)).isEqualTo(1);
+            screen.press("finding add");
+            if (workshop.kept().size() == 3) {
+                screen.strike(KeyEvent.VK_ENTER, KeyEvent.KEY_LOCATION_STANDARD); // not in view: asked about once
+            }
+            assertThat(workshop.kept()).last().asString().startsWith("v nick 3 ");
+        }
+
+        @Test
+        void followsTheViewWhenAnotherRowComesIntoView() {
+            Offscreen screen = screen();
+            Offscreen.on(() -> {
+                screen.screen().stages().select(new CellAt("r", 3, 0));
+                return true;
+            });
+            screen.enter("view p-v");
+
+            assertThat(filedOn(screen)).isEqualTo("on v");
+            assertThat(screen.screen().stages().selected()).isEmpty();
+        }
+    }
+
+    @Test
+    void nothingShiftsUnderAFingerWhenSomethingIsTyped() {
+        Offscreen screen = screen();
+        Rectangle entry = place(screen, "entry");
+        Rectangle map = place(screen, "map");
+        Rectangle look = place(screen, "act LOOK");
+        for (String typed : List.of("t", "turn on 60", "skip on 90", "turn on many")) {
+            screen.type(typed);
+            assertThat(place(screen, "entry")).as(typed).isEqualTo(entry);
+            assertThat(place(screen, "map")).as(typed).isEqualTo(map);
+        }
+        screen.enter("skip on 90");
+        assertThat(screen.told()).contains("Enter keeps it as it is");
+        assertThat(place(screen, "act LOOK")).isEqualTo(look);
+        assertThat(place(screen, "map")).isEqualTo(map);
+    }
+
+    @Test
+    void theSwitchShowsWhatIsWatched() {
+        Offscreen screen = screen();
+        for (String part : List.of("TIP", "ROOT", "ALL")) {
+            screen.press("act WATCH_" + part);
+            for (String each : List.of("TIP", "ROOT", "ALL")) {
+                assertThat(Offscreen.<Boolean>on(() -> Offscreen.find(
+                                        screen.screen().component(),
+                                        javax.swing.JToggleButton.class,
+                                        "act WATCH_" + each)
+                                .isSelected()))
+                        .as(each + " after " + part)
+                        .isEqualTo(each.equals(part));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"en,true,false", "de,true,false", "en,false,true", "de,true,true"})
+    void nothingReachesBeyondWhatHoldsIt(Locale language, boolean gloves, boolean strips) {
+        Offscreen screen = screen(Choices.first(language).gloves(gloves).strips(strips));
+        screen.paint();
+        Offscreen.on(() -> {
+            Offscreen.all(screen.screen().component())
+                    .filter(one ->
+                            one.getParent() != null && one.isVisible() && one.getWidth() > 0 && one.getHeight() > 0)
+                    .filter(one -> !(one.getParent() instanceof JViewport) && !(one instanceof JScrollPane))
+                    .filter(WindowLayoutTest::shows)
+                    .forEach(one -> assertThat(new Rectangle(one.getParent().getSize()).contains(one.getBounds()))
+                            .as(
+                                    "%s %s in %s",
+                                    one.getClass().getSimpleName(),
+                                    one.getBounds(),
+                                    one.getParent().getSize())
+                            .isTrue());
+            return true;
+        });
+    }
+
+    /** Whether all that holds it is shown and outside of anything that scrolls. */
+    private static boolean shows(Component one) {
+        for (Component at = one; at != null; at = at.getParent()) {
+            if (!at.isVisible() || at instanceof JViewport) {
+                return false;
+            }
+        }
+        return SwingUtilities.getAncestorOfClass(javax.swing.JTabbedPane.class, one) == null;
+    }
+}
