@@ -10,14 +10,20 @@ import everyblade.session.around.OneLine;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Port;
 import everyblade.spi.Row;
+import everyblade.spi.TaskCard;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
 
 /** What a task asks for, as options of a command. */
 final class TaskOptions {
+
+    @Option(
+            names = "--card",
+            paramLabel = "CARD",
+            description = "the rows and parts that this task card of the model asks for, instead of --rows and --zones")
+    private String card;
 
     @Option(
             names = "--rows",
@@ -36,10 +42,12 @@ final class TaskOptions {
 
     /** The task on this engine, through these ports. */
     Task task(EngineModel model, List<String> ports) {
+        if (card != null) {
+            return carded(model).through(known(model, ports));
+        }
         rows.forEach(id ->
                 named("--rows", id, "row", model.rows().stream().map(Row::id).toList()));
-        ports.forEach(id ->
-                named("--from", id, "port", model.ports().stream().map(Port::id).toList()));
+        known(model, ports);
         Map<String, List<String>> parts = new LinkedHashMap<>();
         for (Row row : model.rows()) {
             if (rows.isEmpty() || rows.contains(row.id())) {
@@ -62,6 +70,25 @@ final class TaskOptions {
         return new Task(parts, ports);
     }
 
+    private Task carded(EngineModel model) {
+        if (!rows.isEmpty() || !zones.isEmpty()) {
+            throw new Failure("--card " + OneLine.quoted(card) + ": the card says which rows and parts are asked for;"
+                    + " leave out --rows and --zones, or the card");
+        }
+        named(
+                "--card",
+                card,
+                "task card",
+                model.taskCards().stream().map(TaskCard::id).toList());
+        return Task.of(model.taskCard(card).orElseThrow());
+    }
+
+    private static List<String> known(EngineModel model, List<String> ports) {
+        ports.forEach(id ->
+                named("--from", id, "port", model.ports().stream().map(Port::id).toList()));
+        return ports;
+    }
+
     private boolean has(Row row) {
         try {
             return !ZoneWords.parts(
@@ -76,7 +103,7 @@ final class TaskOptions {
     private static void named(String option, String id, String kind, List<String> known) {
         if (!known.contains(id)) {
             throw new Failure(option + " " + OneLine.quoted(id) + ": this engine has no such " + kind + "; it has "
-                    + known.stream().collect(Collectors.joining(", ")));
+                    + (known.isEmpty() ? "none" : String.join(", ", known)));
         }
     }
 }

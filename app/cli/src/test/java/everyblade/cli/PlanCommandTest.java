@@ -103,6 +103,21 @@ class PlanCommandTest {
         assertThat(json("--rows", "c1,c2", "--zones", "tip").get("outOfReach")).isEmpty();
     }
 
+    @Test
+    void aTaskCardOfTheModelSaysTheSame() throws IOException {
+        console.write("two/engine.json", TWO_PORTS.strip().replaceFirst("}$", """
+                        , "taskCards": [{ "id": "tips", "name": "Tips",
+                            "asks": [{ "row": "c1", "parts": ["tip"] }, { "row": "c2", "parts": ["tip"] }] }] }"""));
+
+        assertThat(json("--card", "tips")).isEqualTo(json("--rows", "c1,c2", "--zones", "tip"));
+        Ran unknown = console.run("plan", "two", "--card", "roots");
+        assertThat(unknown.status()).isEqualTo(2);
+        assertThat(unknown.err())
+                .isEqualTo("--card \"roots\": this engine has no such task card; it has tips" + System.lineSeparator());
+        assertThat(console.run("plan", "two", "--card", "tips", "--rows", "c1").err())
+                .contains("leave out --rows and --zones, or the card");
+    }
+
     /** The list of the job is what is left of it, so it is ticked off by the work itself. */
     @Test
     void aJobCanBeBegunWithTheSameTask() {

@@ -8,6 +8,7 @@ import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
 import everyblade.spi.EngineModel;
 import everyblade.spi.ScopeTip;
+import everyblade.spi.TaskCard;
 import everyblade.window.view.NewJob;
 import everyblade.words.Words;
 import java.util.ArrayList;
@@ -32,6 +33,7 @@ final class NewJobPanel {
     private final JPanel panel = new JPanel(new MigLayout("insets 32, wrap 2", "[]16[480!, fill]"));
     private final JComboBox<String> model = new JComboBox<>();
     private final JComboBox<String> scopeTip = new JComboBox<>();
+    private final JComboBox<String> card = new JComboBox<>();
     private final JTextField serial = new JTextField();
     private final JTextField task = new JTextField();
     private final JTextField by = new JTextField();
@@ -63,7 +65,9 @@ final class NewJobPanel {
         models.forEach(one -> model.addItem(one.name() + " (" + one.id() + ")"));
         model.setRenderer(new VisibleCells());
         scopeTip.setRenderer(new VisibleCells());
+        card.setRenderer(new VisibleCells());
         model.addActionListener(chosen -> modelChosen());
+        card.addActionListener(chosen -> cardChosen());
         folder.setText(proposed);
         by.setText(worker);
         problem.setForeground(Looks.colour(theme, Ink.ALERT));
@@ -78,6 +82,7 @@ final class NewJobPanel {
             panel.add(question, "skip, wmin 0, growx");
         }
         field("form.serial", serial);
+        field("form.card", card);
         field("form.task", task);
         field("form.by", by);
         NewJob.FACTS.forEach(fact -> {
@@ -124,6 +129,28 @@ final class NewJobPanel {
         List<String> tips = new ArrayList<>(List.of(words.say("form.viewsOwn")));
         chosen().ifPresent(one -> one.scopeTips().stream().map(ScopeTip::id).forEach(tips::add));
         scopeTip.setModel(new DefaultComboBoxModel<>(tips.toArray(String[]::new)));
+        List<String> cards = new ArrayList<>(List.of(words.say("form.wholeEngine")));
+        cards().forEach(one -> cards.add(one.name()));
+        card.setModel(new DefaultComboBoxModel<>(cards.toArray(String[]::new)));
+        card.setEnabled(cards.size() > 1);
+    }
+
+    private List<TaskCard> cards() {
+        return chosen().map(EngineModel::taskCards).orElse(List.of());
+    }
+
+    private Optional<TaskCard> chosenCard() {
+        int index = card.getSelectedIndex();
+        return index < 1 ? Optional.empty() : Optional.of(cards().get(index - 1));
+    }
+
+    /** The card's name is what is to be done, unless the person wrote something else. */
+    private void cardChosen() {
+        boolean isOurs = task.getText().isBlank()
+                || cards().stream().anyMatch(one -> one.name().equals(task.getText()));
+        if (isOurs) {
+            task.setText(chosenCard().map(TaskCard::name).orElse(""));
+        }
     }
 
     private void begin(Consumer<NewJob> start) {
@@ -132,6 +159,7 @@ final class NewJobPanel {
                 chosen().map(EngineModel::id).orElse(""),
                 serial.getText().strip(),
                 task.getText().strip(),
+                chosenCard().map(TaskCard::id).orElse(""),
                 by.getText().strip(),
                 scopeTip.getSelectedIndex() > 0 ? String.valueOf(scopeTip.getSelectedItem()) : "",
                 facts.entrySet().stream()

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param model id of the engine model
  * @param serial of the engine
  * @param task what is to be done
+ * @param card the task card of the model that says what is asked for; blank if all is
  * @param by who does it
  * @param scopeTip id of the scope tip that will be used; blank if it is the views' own
  * @param facts further facts by name, in order; blank ones are left out
@@ -23,6 +24,7 @@ public record NewJob(
         String model,
         String serial,
         String task,
+        String card,
         String by,
         String scopeTip,
         List<Map.Entry<String, String>> facts) {
@@ -49,7 +51,12 @@ public record NewJob(
 
     /** The command that starts the job. */
     public List<String> command() {
-        return List.of("start", folder, "--model", model, "--serial", serial, "--task", task, "--by", by);
+        List<String> command = new ArrayList<>(
+                List.of("start", folder, "--model", model, "--serial", serial, "--task", task, "--by", by));
+        if (!card.isBlank()) {
+            command.addAll(List.of("--card", card));
+        }
+        return command;
     }
 
     /** The first entries of the job. */

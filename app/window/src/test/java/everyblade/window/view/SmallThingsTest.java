@@ -33,6 +33,7 @@ class SmallThingsTest {
                 "ring",
                 "7",
                 "routine",
+                "",
                 "Ann",
                 "fwd",
                 List.of(Map.entry("manual", "Chapter 72"), Map.entry("revision", " "), Map.entry("hours", "8412,6")));
@@ -54,6 +55,12 @@ class SmallThingsTest {
         }
 
         @Test
+        void asksForWhatItsTaskCardSays() {
+            assertThat(new NewJob("f", "ring", "7", "t", "front", "Ann", "", List.of()).command())
+                    .endsWith("--card", "front");
+        }
+
+        @Test
         void keepsManualHoursAndScopeTipAsFacts() {
             assertThat(job.entries())
                     .containsExactly("fact manual Chapter 72", "fact hours 8412,6", "fact \"scope tip\" fwd");
@@ -62,7 +69,7 @@ class SmallThingsTest {
         @Test
         void namesTheFirstThingThatIsMissing() {
             assertThat(job.missing(Workshop.ENGLISH)).isEmpty();
-            assertThat(new NewJob("f", "ring", " ", "t", "", "", List.of()).missing(Workshop.ENGLISH))
+            assertThat(new NewJob("f", "ring", " ", "t", "", "", "", List.of()).missing(Workshop.ENGLISH))
                     .hasValue("Serial number is missing; fill it in.");
         }
     }
