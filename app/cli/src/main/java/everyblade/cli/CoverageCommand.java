@@ -93,6 +93,7 @@ final class CoverageCommand implements Callable<Integer> {
                     .filter(zones::contains)
                     .mapToObj(zone -> Explanation.of(coverage, row, airfoil, zone))
                     .flatMap(List::stream)
+                    .map(around.words()::say)
                     .toList();
         } catch (Refusal refusal) {
             throw new Failure("--explain " + airfoil + " " + explained.get(1) + ": " + refusal.getMessage());

@@ -3,13 +3,13 @@ package everyblade.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import everyblade.core.coverage.Coverage;
-import everyblade.core.coverage.Explanation;
+import everyblade.core.coverage.Explained;
 import everyblade.core.entry.Zoning;
 import everyblade.core.finding.growth.LeftAgain;
 import everyblade.core.gap.Gap;
 import everyblade.core.gap.GapGroups;
-import everyblade.core.gap.GapText;
 import everyblade.core.gap.Gaps;
+import everyblade.core.gap.ToldGap;
 import everyblade.core.turning.Fold;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
@@ -97,8 +97,8 @@ final class GapsCommand implements Callable<Integer> {
             for (LeftAgain.Left left : group.gaps()) {
                 number++;
                 if (all || number <= SCREENFUL) {
-                    out.println(number + ". " + OneLine.of(GapText.of(left.gap()))
-                            + (left.lastTimeToo() ? " Not seen last time either." : ""));
+                    ToldGap.Sentence gap = new ToldGap.Sentence(ToldGap.of(left.gap()), left.lastTimeToo());
+                    out.println(number + ". " + OneLine.of(around.words().say(gap)));
                 }
             }
         }
@@ -110,7 +110,7 @@ final class GapsCommand implements Callable<Integer> {
                 .distinct()
                 .flatMap(row -> coverage.sights().unidentified(row).stream())
                 .distinct()
-                .forEach(row -> out.println(Explanation.toIdentify(row)));
+                .forEach(row -> out.println(around.words().say(Explained.Unidentified.of(row))));
         int cells = gaps.stream()
                 .map(LeftAgain.Left::gap)
                 .mapToInt(gap -> gap.airfoils().size() * gap.zones().size())

@@ -15,7 +15,7 @@ import java.util.Optional;
  * What is known of one cell, and of all together, in words.
  *
  * @param coverage of which it is told
- * @param words in which; counts of everything and the account pass by pass are in English always
+ * @param words in which; counts of everything are in English always
  */
 public record CellTelling(Coverage coverage, MapWords words) {
 
@@ -61,7 +61,7 @@ public record CellTelling(Coverage coverage, MapWords words) {
                 standing.doubt().isEmpty()
                         ? words.say("cell.stands", tenths(standing.clock(cell.airfoil())))
                         : words.say("cell.where", standing.doubt(words)));
-        lines.addAll(Explanation.of(coverage, cell.row(), cell.airfoil(), cell.zone()));
+        lines.addAll(words.say(Explanation.of(coverage, cell.row(), cell.airfoil(), cell.zone())));
         return lines;
     }
 

@@ -3,8 +3,10 @@ package everyblade.picture;
 import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Why;
 import everyblade.core.entry.ZonePhrase;
+import everyblade.fact.Fact;
 import everyblade.spi.Row;
 import everyblade.words.Words;
+import java.util.List;
 import java.util.Locale;
 
 /** What the map says, in one language. What goes into files is always said in {@link #ENGLISH}. */
@@ -38,14 +40,19 @@ public final class MapWords {
         return words.say(ZonePhrase.named(named));
     }
 
+    /** What facts say, each in this language. */
+    List<String> say(List<? extends Fact> facts) {
+        return words.say(facts);
+    }
+
     /** Why a cell is not seen. */
     public String why(Why why) {
-        return say("why.", why);
+        return words.say(why);
     }
 
     /** What states rest on. */
     public String basis(Basis basis) {
-        return say("basis.", basis);
+        return words.say(basis);
     }
 
     /** What the three figures are, in the order in which they stand side by side. */

@@ -21,7 +21,7 @@ import java.util.function.Function;
  * One pattern of a bundle, in the syntax of ICU's message format, and how its places are filled in: {@code {name}},
  * {@code {name, number, 0.0}}, {@code {names, list, or}}, {@code {count, plural, one {# blade} other {# blades}}} and
  * {@code {what, select, none {…} other {…}}}. A list is {@code plain}, with commas alone, or ends in {@code and} or {@code or};
- * {@code /} stands between all of it. A select asks for a constant's name, for {@code true} and {@code false}, for
+ * {@code /} stands between all of it, as does the word for and of {@code ands}. A select asks for a constant's name, for {@code true} and {@code false}, for
  * {@code none} where there is nothing, and for {@code other}; a plural of a list counts it. Numbers are never grouped: blade
  * 1,234 would look like two numbers.
  */
@@ -212,6 +212,9 @@ final class Phrase {
         }
         if (style.equals("/")) {
             return String.join(style, all);
+        }
+        if (style.equals("ands")) {
+            return String.join(joints.apply("and"), all);
         }
         int last = all.size() - 1;
         return String.join(", ", all.subList(0, last)) + joints.apply(style.isEmpty() ? "and" : style) + all.get(last);

@@ -79,6 +79,8 @@ class PhraseTest {
         assertThat(said("{all, list, plain}", Map.of("all", List.of("a", "b")))).isEqualTo("a, b");
         assertThat(said("{all, list, /}", Map.of("all", List.of("a", "b", "c"))))
                 .isEqualTo("a/b/c");
+        assertThat(said("{all, list, ands}", Map.of("all", List.of("a", "b", "c"))))
+                .isEqualTo("a and b and c");
         assertThat(said("{all, plural, one {entry {all}} other {entries {all}}}", Map.of("all", List.of(4, 7))))
                 .isEqualTo("entries 4 and 7");
     }

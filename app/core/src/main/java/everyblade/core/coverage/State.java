@@ -1,7 +1,9 @@
 package everyblade.core.coverage;
 
+import everyblade.fact.Fact;
+
 /** What is known of a cell. */
-public enum State {
+public enum State implements Fact {
     /** Surely in sight and watched, nearly all of it. */
     SEEN,
     /** As far as it can be seen. */

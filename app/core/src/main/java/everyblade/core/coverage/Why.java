@@ -1,7 +1,9 @@
 package everyblade.core.coverage;
 
+import everyblade.fact.Fact;
+
 /** Why a cell is not seen: found once, and told everywhere in the same words. */
-public enum Why {
+public enum Why implements Fact {
     /** Turned past unwatched, never turned to, or watched where too little of it was in sight. */
     SKIPPED("skipped", "skipped, or too little of it in sight"),
     /** Enough of it was in sight, but something else was being watched. */

@@ -1,7 +1,9 @@
 package everyblade.core.sight;
 
+import everyblade.fact.Fact;
+
 /** What keeps a facet out of sight, in the order in which it is asked. */
-public enum Hindrance {
+public enum Hindrance implements Fact {
     OUTSIDE_CONE("outside the cone of view"),
     /** Nearer than near or farther than far. */
     OUT_OF_RANGE("too near or too far"),

@@ -3,6 +3,7 @@ package everyblade.core.coverage;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.Engines;
+import everyblade.core.English;
 import everyblade.core.Job;
 import everyblade.core.ShapedEngine;
 import everyblade.core.turning.Engine;
@@ -16,6 +17,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class ExplanationTest {
+
+    private static List<String> explained(Coverage coverage, String row, int airfoil, int zone) {
+        return English.say(Explanation.of(coverage, row, airfoil, zone));
+    }
 
     private static Job job(double play) {
         return new Job(new Engines()
@@ -31,7 +36,7 @@ class ExplanationTest {
         Job job = job(1.9).enter("view v", "datum c1 1");
         Collections.nCopies(9, "turn on 38").forEach(job::enter);
         job.enter("here 3");
-        assertThat(Explanation.of(job.coverage(), "c1", 3, 0))
+        assertThat(explained(job.coverage(), "c1", 3, 0))
                 .containsExactly(
                         "entries 3 to 11, through v: counted from 0.0° to 342.0°, adjusted from 0.0° to 340.0°, at the"
                                 + " end good to −0.0° +0.0°; surely in sight",
@@ -42,14 +47,14 @@ class ExplanationTest {
     void playIsNamedWhereItLeavesACellInDoubt() {
         Job job = job(1.9).enter("view v", "datum c1 1");
         Collections.nCopies(9, "turn on 38").forEach(job::enter);
-        assertThat(Explanation.of(job.coverage(), "c1", 3, 1).toString())
+        assertThat(explained(job.coverage(), "c1", 3, 1).toString())
                 .contains("at the end good to −5.7° +5.7°", "only maybe in sight", "too much play");
     }
 
     @Test
     void aPartThatWasNotWatchedIsSaidToHavePassedUnwatched() {
         Job job = job(0).enter("view v", "datum c1 1", "watch root", "turn on 360");
-        assertThat(Explanation.of(job.coverage(), "c1", 5, 1))
+        assertThat(explained(job.coverage(), "c1", 5, 1))
                 .containsExactly(
                         "entry 4, through v: not watched while it was in sight",
                         "so blade 5 of row c1 (c1), tip is not seen: not watched while it was in sight (declared, by"
@@ -59,35 +64,28 @@ class ExplanationTest {
     @Test
     void aViewThatDoesNotShowThePartIsNamed() {
         Job job = job(0).enter("view roots", "datum c1 1", "turn on 360");
-        assertThat(Explanation.of(job.coverage(), "c1", 5, 1).get(0))
+        assertThat(explained(job.coverage(), "c1", 5, 1).get(0))
                 .isEqualTo("entry 3, through roots: this view does not show tip");
     }
 
     @Test
     void aRowThatWasNeverIdentifiedSaysSo() {
         Job job = job(0).enter("view v", "turn on 360");
-        assertThat(Explanation.of(job.coverage(), "c1", 5, 1).get(0))
-                .contains("no blade of this row was ever identified");
+        assertThat(explained(job.coverage(), "c1", 5, 1).get(0)).contains("no blade of this row was ever identified");
     }
 
     /** Blades seen past vanes ahead of them; once a vane is identified, and where the vanes are out of the way, nothing is said. */
     @Test
     void vanesThatMayHideAPartAreToBeIdentified() {
         Job past = shaped(-40).enter("view v", "datum r 1", "turn 360");
-        assertThat(Explanation.of(past.coverage(), "r", 1, 0))
+        assertThat(explained(past.coverage(), "r", 1, 0))
                 .filteredOn(line -> line.startsWith("nobody said where the vanes of"))
                 .singleElement()
                 .asString()
                 .contains("datum g N");
-        assertThat(Explanation.of(past.enter("datum g 1").coverage(), "r", 1, 0).toString())
+        assertThat(explained(past.enter("datum g 1").coverage(), "r", 1, 0).toString())
                 .doesNotContain("nobody said where");
-        assertThat(Explanation.of(
-                                shaped(60)
-                                        .enter("view v", "datum r 1", "turn 360")
-                                        .coverage(),
-                                "r",
-                                1,
-                                0)
+        assertThat(explained(shaped(60).enter("view v", "datum r 1", "turn 360").coverage(), "r", 1, 0)
                         .toString())
                 .doesNotContain("nobody said where");
     }

@@ -3,11 +3,12 @@ package everyblade.core.coverage;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.Engines;
+import everyblade.core.English;
 import everyblade.core.Job;
 import everyblade.core.ShapedEngine;
 import everyblade.core.gap.Gap;
-import everyblade.core.gap.GapText;
 import everyblade.core.gap.Gaps;
+import everyblade.core.gap.ToldGap;
 import everyblade.spi.ChordBand;
 import everyblade.spi.Direction;
 import everyblade.spi.Ratio;
@@ -155,7 +156,7 @@ class ReasonsTest {
                     .toList();
             assertThat(coarse).isNotEmpty().allSatisfy(gap -> {
                 assertThat(gap.reach()).isEmpty();
-                assertThat(GapText.of(gap)).contains("too coarse").doesNotContain("to reach it");
+                assertThat(English.say(ToldGap.of(gap))).contains("too coarse").doesNotContain("to reach it");
             });
         }
     }
@@ -192,13 +193,12 @@ class ReasonsTest {
             List<Gap> gaps = Gaps.of(coverage);
             gaps.forEach(gap -> told.add(gap.why()));
             for (Gap gap : gaps) {
-                assertThat(GapText.of(gap)).contains("(" + gap.why().words() + ")");
+                assertThat(English.say(ToldGap.of(gap))).contains("(" + English.say(gap.why()) + ")");
                 for (int zone = 0; zone < coverage.row("c1").zoning().size(); zone++) {
                     if (gap.zones().contains(zone)) {
-                        List<String> lines =
-                                Explanation.of(coverage, "c1", gap.airfoils().get(0), zone);
-                        assertThat(lines.get(lines.size() - 1))
-                                .contains(": " + gap.why().words() + " (");
+                        List<String> lines = English.say(
+                                Explanation.of(coverage, "c1", gap.airfoils().get(0), zone));
+                        assertThat(lines.get(lines.size() - 1)).contains(": " + English.say(gap.why()) + " (");
                     }
                 }
             }

@@ -3,6 +3,7 @@ package everyblade.core.coverage;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.Engines;
+import everyblade.core.English;
 import everyblade.core.Job;
 import everyblade.spi.Ratio;
 import java.util.List;
@@ -50,7 +51,7 @@ class WholeTurnTest {
     void anExactDrawShowsEveryVaneHoweverItWasPutToTheReference() {
         job.enter("view a", "datum w 1 ±0.5", "draw 360");
         assertThat(job.airfoils("w", State.SEEN)).hasSize(BLADES);
-        List<String> why = Explanation.of(job.coverage(), "w", 1, 0);
+        List<String> why = English.say(Explanation.of(job.coverage(), "w", 1, 0));
         assertThat(why).first().asString().contains(", 360.0° in all").contains("surely in sight");
     }
 

@@ -3,6 +3,7 @@ package everyblade.core.gap;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.Engines;
+import everyblade.core.English;
 import everyblade.core.Job;
 import everyblade.core.coverage.State;
 import everyblade.core.coverage.Why;
@@ -29,7 +30,9 @@ class GapsTest {
     }
 
     private static List<String> told(Job job) {
-        return gaps(job).stream().map(GapText::of).toList();
+        return gaps(job).stream()
+                .map(gap -> English.say(new ToldGap.Sentence(ToldGap.of(gap), false)))
+                .toList();
     }
 
     @Test
@@ -150,7 +153,7 @@ class GapsTest {
                     for (int zone = 0; zone < 2; zone++) {
                         if (reach.zones().contains(zone)) {
                             assertThat(after.coverage().row("r").state(n, zone))
-                                    .as("job %d, %s", seed, GapText.of(gap))
+                                    .as("job %d, %s", seed, English.say(ToldGap.of(gap)))
                                     .isEqualTo(State.SEEN);
                         }
                     }

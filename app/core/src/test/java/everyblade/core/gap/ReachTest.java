@@ -3,6 +3,7 @@ package everyblade.core.gap;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.Engines;
+import everyblade.core.English;
 import everyblade.core.Job;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.State;
@@ -147,7 +148,7 @@ class ReachTest {
                     .isEqualTo(IntStream.rangeClosed(8, 24).boxed().toList());
             assertThat(gap.reach().orElseThrow().from()).isEqualTo(105);
             assertThat(gap.reach().orElseThrow().sweep()).isEqualTo(240);
-            assertThat(GapText.of(gap))
+            assertThat(English.say(new ToldGap.Sentence(ToldGap.of(gap), false)))
                     .isEqualTo(
                             "row s1 (s1): vanes 8–24, everything: not seen (skipped, or too little of it in sight); through view v feed the scope"
                                     + " tip to 105°, then draw it 240° clockwise watching.");
@@ -198,7 +199,8 @@ class ReachTest {
                 assertThat(reach.zones().minus(gap.zones()).isEmpty()).isTrue();
                 Job after = random.job();
                 follow(after, reach);
-                String what = "job " + seed + "\n" + String.join("\n", random.lines) + "\n" + GapText.of(gap);
+                String what =
+                        "job " + seed + "\n" + String.join("\n", random.lines) + "\n" + English.say(ToldGap.of(gap));
                 for (RowCoverage was : before.coverage().rows()) {
                     RowCoverage is = after.coverage().row(was.row().id());
                     boolean own = was.row().id().equals(gap.row().id());

@@ -2,8 +2,10 @@ package everyblade.core.gap;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.English;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Said;
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.ZoneWords;
 import everyblade.core.entry.Zoning;
@@ -19,7 +21,7 @@ class ZonesTheOtherWayTest {
     void areUnderstoodInTheWordsInWhichGapsTellThem() throws Refusal {
         for (long bits = 1; bits <= BLADE.all().bits(); bits++) {
             ZoneSet zones = new ZoneSet(bits);
-            String told = GapText.zones(BLADE, zones);
+            String told = English.say(ZonePhrase.of(BLADE, zones));
             assertThat(ZoneWords.zone(BLADE, new Said<>(told, 1))).as(told).isEqualTo(zones);
         }
     }

@@ -5,11 +5,9 @@ import everyblade.core.coverage.State;
 import everyblade.core.coverage.Why;
 import everyblade.core.gap.Gap;
 import everyblade.core.gap.Gaps;
-import everyblade.core.turning.Airfoils;
+import everyblade.core.gap.ToldGap;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
-import everyblade.picture.MapWords;
-import everyblade.session.ZoneText;
 import everyblade.spi.Row;
 import everyblade.spi.Station;
 import everyblade.window.map.CellAt;
@@ -95,35 +93,12 @@ public record Left(Gap gap, String what, String why, String how, List<String> en
     }
 
     private static Left told(Situation now, Gap gap, Words words) {
-        String what = words.say(
-                "left.what",
-                gap.row().id(),
-                Airfoils.of(gap.row(), gap.airfoils()),
-                ZoneText.of(now, gap.row(), gap.zones(), words));
-        String why = MapWords.of(words).why(gap.why());
-        String state = words.say(gap.state() == State.MAYBE ? "left.maybe" : "left.unseen", why);
-        return new Left(gap, what, state, how(now, gap, words), entries(now, gap));
-    }
-
-    private static String how(Situation now, Gap gap, Words words) {
-        if (gap.reach().isEmpty()) {
-            return words.say(
-                    gap.why() == Why.NO_ACCESS
-                            ? "left.noAccess"
-                            : gap.why() == Why.COARSE ? "left.coarse" : "left.noCount");
-        }
-        Gap.Reach reach = gap.reach().get();
-        String far = words.number(Math.abs(reach.sweep()), 1);
-        String key = reach.drawn() ? "left.draw" : "left.turn";
-        String through = reach.station()
-                .map(station -> words.say("left.station", reach.view(), station))
-                .orElse(reach.view());
-        String way = words.say(reach.sweep() >= 0 ? "way.cw" : "way.ccw");
-        String how = reach.sweep() == 0
-                ? words.say(key + "Look", through, words.number(reach.from(), 1))
-                : words.say(key, through, words.number(reach.from(), 1), far, way);
-        boolean all = reach.zones().equals(gap.zones());
-        return all ? how : how + " (" + words.say("left.only", ZoneText.of(now, gap.row(), reach.zones(), words)) + ")";
+        ToldGap told = ToldGap.of(gap);
+        String what = words.say("left.what", told.row(), told.airfoils(), told.zones());
+        String how = told.way()
+                .map(words::say)
+                .orElseGet(() -> words.say(gap.why() == Why.COARSE ? "left.coarse" : "left.noAccess"));
+        return new Left(gap, what, words.say(told.unseen()), how, entries(now, gap));
     }
 
     private static List<String> entries(Situation now, Gap gap) {

@@ -100,7 +100,7 @@ class LeftTest {
     void withoutACountItSaysThatOneIsNeeded() {
         session.say("slip");
 
-        assertThat(left(Left.Order.AT_WORK).get(0).how()).contains("bring a known one to the reference");
+        assertThat(left(Left.Order.AT_WORK).get(0).how()).contains("bring a known airfoil to the reference");
         assertThat(left(Left.Order.AT_WORK).get(0).entries()).isEmpty();
     }
 
