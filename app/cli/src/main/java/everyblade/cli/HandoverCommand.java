@@ -34,7 +34,11 @@ final class HandoverCommand implements Callable<Integer> {
         NewFile file = NewFile.pdf(around, "--out", out);
         OpenedJob opened = OpenedJob.read(around, job);
         file.write(HandoverPdf.write(
-                opened.fold(), opened.coverage(), ReportCommand.facts(opened), ReportCommand.exhibits(opened)));
+                opened.fold(),
+                opened.coverage(),
+                ReportCommand.facts(opened),
+                ReportCommand.exhibits(opened),
+                around.words()));
         return Commands.FINE;
     }
 }

@@ -5,6 +5,7 @@ import everyblade.core.move.Plan;
 import everyblade.picture.report.OutlineWords;
 import everyblade.session.around.OneLine;
 import everyblade.session.job.Prepared;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -13,7 +14,8 @@ final class OutlineText {
 
     private OutlineText() {}
 
-    static List<String> of(Prepared prepared) {
+    static List<String> of(Prepared prepared, Words words) {
+        OutlineWords told = new OutlineWords(words);
         Plan plan = prepared.plan();
         List<String> lines = new ArrayList<>();
         HeatFirst.of(plan, prepared.before().situation())
@@ -21,22 +23,21 @@ final class OutlineText {
                         + String.join(", ", first.scopeTips()) + " bears only so much."));
         int number = 1;
         for (Outline.Visit visit : Outline.of(plan).visits()) {
-            lines.add(number++ + ". " + OneLine.of(OutlineWords.port(prepared.model(), visit)) + ": "
-                    + OutlineWords.minutes(visit.minutes()));
+            lines.add(number++ + ". " + OneLine.of(told.port(prepared.model(), visit)) + ": "
+                    + told.minutes(visit.minutes()));
             for (Outline.Stop stop : visit.stops()) {
-                lines.add("   " + stop.view().id() + ", " + OneLine.of(OutlineWords.stop(stop)) + "; "
-                        + OutlineWords.minutes(stop.minutes()));
+                lines.add("   " + stop.view().id() + ", " + OneLine.of(told.stop(stop)) + "; "
+                        + told.minutes(stop.minutes()));
             }
         }
         lines.add(
                 plan.moves().isEmpty()
                         ? "No view of this engine model shows anything of what is asked for."
-                        : OutlineWords.effort(plan) + ".");
+                        : told.effort(plan) + ".");
         plan.open()
                 .forEach((why, cells) ->
                         lines.add(cells + " cells would still not be surely seen: " + why.words() + "."));
-        prepared.outOfReach()
-                .forEach(out -> lines.add("Out of reach: " + OneLine.of(OutlineWords.outOfReach(out)) + "."));
+        prepared.outOfReach().forEach(out -> lines.add("Out of reach: " + OneLine.of(told.outOfReach(out)) + "."));
         return lines;
     }
 }

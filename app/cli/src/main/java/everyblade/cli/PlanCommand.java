@@ -67,14 +67,15 @@ final class PlanCommand implements Callable<Integer> {
         if (json) {
             around.out().println(JsonText.of(OutlineJson.of(prepared)));
         } else if (file == null) {
-            OutlineText.of(prepared).forEach(around.out()::println);
+            OutlineText.of(prepared, around.words()).forEach(around.out()::println);
         }
         if (file != null) {
             file.write(PlanPdf.write(
                     prepared.model(),
                     prepared.plan(),
                     prepared.outOfReach(),
-                    around.clock().instant()));
+                    around.clock().instant(),
+                    around.words()));
         }
         return Commands.FINE;
     }

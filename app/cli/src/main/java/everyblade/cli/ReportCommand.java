@@ -57,8 +57,8 @@ final class ReportCommand implements Callable<Integer> {
         facts.doubts().forEach(around.err()::println);
         file.write(
                 html
-                        ? ReportPdf.html(opened.fold(), opened.coverage(), facts, exhibits(opened))
-                        : ReportPdf.write(opened.fold(), opened.coverage(), facts, exhibits(opened)));
+                        ? ReportPdf.html(opened.fold(), opened.coverage(), facts, exhibits(opened), around.words())
+                        : ReportPdf.write(opened.fold(), opened.coverage(), facts, exhibits(opened), around.words()));
         return Commands.FINE;
     }
 

@@ -86,7 +86,7 @@ public final class MapWords {
     }
 
     /** What so many of them are called. */
-    String some(Row row, long count) {
+    public String some(Row row, long count) {
         return count == 1 ? airfoil(row) : airfoils(row);
     }
 

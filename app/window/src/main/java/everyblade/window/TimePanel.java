@@ -17,7 +17,7 @@ final class TimePanel {
 
     private final Words words;
     private final Door door;
-    private final Chart chart = new Chart();
+    private final Chart chart;
     private JobState state;
     private boolean looking;
     private int drawn = -1;
@@ -25,6 +25,7 @@ final class TimePanel {
     TimePanel(Words words, Supplier<Choices> choices, Door door) {
         this.words = words;
         this.door = door;
+        this.chart = new Chart(words);
         chart.getAccessibleContext().setAccessibleName(words.say("page.time"));
     }
 
@@ -56,7 +57,12 @@ final class TimePanel {
 
         private static final long serialVersionUID = 1;
 
+        private final transient Words words;
         private transient Optional<Timeline> timeline = Optional.empty();
+
+        Chart(Words words) {
+            this.words = words;
+        }
 
         void show(Timeline newTimeline) {
             timeline = Optional.of(newTimeline).filter(Timeline::takesTime);
@@ -67,7 +73,7 @@ final class TimePanel {
         protected void paintComponent(Graphics graphics) {
             timeline.ifPresent(shown -> {
                 Graphics2D g = (Graphics2D) graphics.create();
-                ShareChart.paint(shown, g, getWidth(), getHeight());
+                ShareChart.paint(shown, words, g, getWidth(), getHeight());
                 g.dispose();
             });
         }

@@ -6,6 +6,7 @@ import everyblade.fact.Percent;
 import everyblade.spi.Row;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.time.Instant;
@@ -117,6 +118,11 @@ public final class Words {
 
     private static boolean zero(double number, int decimals) {
         return Math.abs(number) * Math.pow(10, decimals) < 0.5;
+    }
+
+    /** A number with all the digits that it was written with, in the decimal mark of the language. */
+    public String plain(BigDecimal number) {
+        return number.toPlainString().replace('.', symbols().getDecimalSeparator());
     }
 
     /** A number with its sign always written. */

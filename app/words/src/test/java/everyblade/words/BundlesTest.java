@@ -39,7 +39,9 @@ class BundlesTest {
             "picture.zone",
             "picture.letterKnown",
             "picture.letterSize",
-            "map.row.title");
+            "map.row.title",
+            "report.findings.line",
+            "report.plan.title");
 
     private static final Set<String> ENGLISH_WORDS = Set.of(
             "the", "and", "is", "of", "to", "not", "with", "blade", "blades", "turn", "look", "scope", "tip", "row",

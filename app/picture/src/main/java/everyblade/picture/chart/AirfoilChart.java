@@ -4,6 +4,7 @@ import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
 import everyblade.picture.scene.Ink;
 import everyblade.spi.Row;
+import everyblade.words.Words;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -30,15 +31,15 @@ public final class AirfoilChart {
     private static final int MOST_MARKS = 24;
     private static final int MOST_COUNTS = 3;
 
-    private record Part(String name, Color fill, ToIntFunction<Tally> count) {}
+    private record Part(String key, Color fill, ToIntFunction<Tally> count) {}
 
     /** From dark to light, so that grey print tells them apart. */
     private static final List<Part> PARTS = List.of(
             new Part("seen", ChartLook.colour(Ink.SEEN), Tally::seen),
-            new Part("seen in part", ChartLook.colour(Ink.PART), tally -> tally.part() - tally.glimpsed()),
-            new Part("only a glimpse", ChartLook.between(Ink.PART, Ink.PART_WASH), Tally::glimpsed),
+            new Part("part", ChartLook.colour(Ink.PART), tally -> tally.part() - tally.glimpsed()),
+            new Part("glimpsed", ChartLook.between(Ink.PART, Ink.PART_WASH), Tally::glimpsed),
             new Part("maybe", ChartLook.between(Ink.MAYBE, Ink.MAYBE_WASH), Tally::maybe),
-            new Part("not seen", ChartLook.colour(Ink.PAPER), Tally::unseen));
+            new Part("unseen", ChartLook.colour(Ink.PAPER), Tally::unseen));
 
     private AirfoilChart() {}
 
@@ -46,12 +47,14 @@ public final class AirfoilChart {
      * Paints the chart from (0, 0) to (width, height).
      *
      * @param legend whether it says what the fills mean
+     * @param words in which it says so
      */
-    public static void paint(RowCoverage coverage, boolean legend, Graphics2D graphics, double width, double height) {
+    public static void paint(
+            RowCoverage coverage, boolean legend, Words words, Graphics2D graphics, double width, double height) {
         Row row = coverage.row();
         DefaultTableXYDataset data = new DefaultTableXYDataset();
         for (Part part : PARTS) {
-            XYSeries series = new XYSeries(part.name(), false, false);
+            XYSeries series = new XYSeries(words.say("chart.part." + part.key()), false, false);
             for (int n = 1; n <= row.count(); n++) {
                 series.add(
                         n,
@@ -62,18 +65,18 @@ public final class AirfoilChart {
         }
         JFreeChart chart = ChartFactory.createXYBarChart(
                 row.name() + " (" + row.id() + ")",
-                row.kind().airfoil(),
+                words.airfoil(row),
                 false,
-                "cells",
+                words.say("chart.cells"),
                 data,
                 PlotOrientation.VERTICAL,
                 legend,
                 false,
                 false);
         XYPlot plot = chart.getXYPlot();
-        plot.setDomainAxis(axis(row.kind().airfoil(), 0.5, row.count() + 0.5, markEvery(row.count())));
+        plot.setDomainAxis(axis(words.airfoil(row), 0.5, row.count() + 0.5, markEvery(row.count())));
         plot.setRangeAxis(axis(
-                "cells",
+                words.say("chart.cells"),
                 0,
                 coverage.zoning().size(),
                 countEvery(coverage.zoning().size())));

@@ -2,6 +2,7 @@ package everyblade.picture.chart;
 
 import everyblade.fact.CalendarYears;
 import everyblade.picture.scene.Ink;
+import everyblade.words.Words;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
@@ -40,17 +41,24 @@ public final class ShareChart {
     private ShareChart() {}
 
     /** Paints the chart from (0, 0) to (width, height). */
-    public static void paint(Timeline timeline, Graphics2D graphics, double width, double height) {
+    public static void paint(Timeline timeline, Words words, Graphics2D graphics, double width, double height) {
         XYSeriesCollection data = new XYSeriesCollection();
-        data.addSeries(series("seen", timeline, Timeline.Point::seen));
-        data.addSeries(series("or as far as it can be", timeline, Timeline.Point::done));
-        data.addSeries(series("or maybe", timeline, Timeline.Point::atLeastMaybe));
+        data.addSeries(series(words.say("chart.seen"), timeline, Timeline.Point::seen));
+        data.addSeries(series(words.say("chart.done"), timeline, Timeline.Point::done));
+        data.addSeries(series(words.say("chart.maybe"), timeline, Timeline.Point::atLeastMaybe));
         JFreeChart chart = ChartFactory.createXYStepChart(
-                null, "time (UTC)", "share of all cells", data, PlotOrientation.VERTICAL, true, false, false);
+                null,
+                words.say("chart.time"),
+                words.say("chart.share"),
+                data,
+                PlotOrientation.VERTICAL,
+                true,
+                false,
+                false);
         ChartLook.set(chart);
         XYPlot plot = chart.getXYPlot();
-        plot.setDomainAxis(timeAxis(timeline));
-        plot.setRangeAxis(shareAxis());
+        plot.setDomainAxis(timeAxis(timeline, words));
+        plot.setRangeAxis(shareAxis(words));
         ChartLook.set(chart);
         plot.setRenderer(steps());
         chart.draw(graphics, new Rectangle2D.Double(0, 0, width, height));
@@ -80,7 +88,7 @@ public final class ShareChart {
         return new BasicStroke(1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {on, off}, 0);
     }
 
-    private static DateAxis timeAxis(Timeline timeline) {
+    private static DateAxis timeAxis(Timeline timeline, Words words) {
         // Times may run back where a clock was wrong, and the axis holds them all.
         long first =
                 timeline.points().stream().mapToLong(ShareChart::millis).min().orElseThrow();
@@ -94,7 +102,7 @@ public final class ShareChart {
                 .orElse((int) Math.ceil(minutes / DAY / MOST_MARKS) * DAY);
         SimpleDateFormat format = new SimpleDateFormat(minutes > DAY ? "MM-dd HH:mm" : "HH:mm", Locale.ROOT);
         format.setTimeZone(UTC);
-        DateAxis axis = new DateAxis("time (UTC)", UTC, Locale.ROOT);
+        DateAxis axis = new DateAxis(words.say("chart.time"), UTC, Locale.ROOT);
         axis.setTickUnit(
                 step % DAY == 0
                         ? new DateTickUnit(DateTickUnitType.DAY, step / DAY, format)
@@ -109,8 +117,8 @@ public final class ShareChart {
         return CalendarYears.within(point.at()).toEpochMilli();
     }
 
-    private static NumberAxis shareAxis() {
-        NumberAxis axis = new NumberAxis("share of all cells");
+    private static NumberAxis shareAxis(Words words) {
+        NumberAxis axis = new NumberAxis(words.say("chart.share"));
         axis.setRange(0, 1);
         axis.setTickUnit(new NumberTickUnit(0.2));
         axis.setNumberFormatOverride(new DecimalFormat("0 %", DecimalFormatSymbols.getInstance(Locale.ROOT)));

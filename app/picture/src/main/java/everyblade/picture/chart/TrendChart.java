@@ -1,6 +1,7 @@
 package everyblade.picture.chart;
 
 import everyblade.picture.scene.Ink;
+import everyblade.words.Words;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
@@ -44,7 +45,8 @@ public final class TrendChart {
     public static final int MOST = DASHES.length;
 
     /** Paints the chart from (0, 0) to (width, height); at most {@link #MOST} lines. */
-    public static void paint(List<Line> lines, String axis, Graphics2D graphics, double width, double height) {
+    public static void paint(
+            List<Line> lines, String axis, Words words, Graphics2D graphics, double width, double height) {
         XYIntervalSeriesCollection data = new XYIntervalSeriesCollection();
         for (Line line : lines.subList(0, Math.min(MOST, lines.size()))) {
             XYIntervalSeries series = new XYIntervalSeries(line.name());
@@ -52,7 +54,7 @@ public final class TrendChart {
             add(series, line.now());
             data.addSeries(series);
         }
-        NumberAxis sizes = new NumberAxis("size, mm");
+        NumberAxis sizes = new NumberAxis(words.say("chart.size"));
         sizes.setAutoRangeIncludesZero(true);
         NumberAxis run = new NumberAxis(axis);
         run.setAutoRangeIncludesZero(false);

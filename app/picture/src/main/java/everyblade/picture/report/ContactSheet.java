@@ -14,7 +14,6 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** The pictures of a job, small, side by side, each with when it was taken and what it shows. */
 final class ContactSheet {
@@ -42,12 +41,8 @@ final class ContactSheet {
         }
         List<Block> blocks = new ArrayList<>();
         Font letters = SceneFont.font();
-        blocks.add(new Block.Heading(2, "Contact sheet"));
-        blocks.add(new Block.Paragraph(
-                PageWords.of("Each picture with the view in use, the shaft angle and the most likely"
-                        + " blade when it was taken, told from the times of the entries; what a person entered goes before it."
-                        + " The small grid is the blade unrolled: the pressure side, then the suction side, the root below; the"
-                        + " zone named is black.")));
+        blocks.add(new Block.Heading(2, job.say("sheet")));
+        blocks.add(new Block.Paragraph(PageWords.of(job.say("sheet.told"))));
         for (int first = 0; first < photos.size(); first += ACROSS) {
             List<PlacedPhoto> row = photos.subList(first, Math.min(photos.size(), first + ACROSS));
             blocks.add(new Block.Drawing(WIDTH, HEIGHT, graphics -> {
@@ -60,11 +55,14 @@ final class ContactSheet {
     }
 
     private static void cell(Graphics2D graphics, Reported job, PlacedPhoto photo, double left, Font letters) {
-        photo.shown().small().ifPresentOrElse(image -> image(graphics, image, left), () -> missing(graphics, left));
+        photo.shown()
+                .small()
+                .ifPresentOrElse(
+                        image -> image(graphics, image, left), () -> missing(graphics, job.say("sheet.missing"), left));
         graphics.setFont(SMALL);
         graphics.setColor(Color.BLACK);
         double y = PICTURE + LINE;
-        for (String line : lines(photo)) {
+        for (String line : lines(job, photo)) {
             write(graphics, line, left, y, letters);
             y += LINE;
         }
@@ -89,29 +87,33 @@ final class ContactSheet {
         graphics.drawImage(image, place, null);
     }
 
-    private static void missing(Graphics2D graphics, double left) {
+    private static void missing(Graphics2D graphics, String words, double left) {
         graphics.setColor(Color.GRAY);
         graphics.setStroke(new BasicStroke(0.6f));
         graphics.draw(new Rectangle2D.Double(left, 0, CELL, PICTURE));
         graphics.setFont(SMALL);
-        graphics.drawString("not there as it was kept", (float) left + 6, (float) PICTURE / 2);
+        graphics.drawString(words, (float) left + 6, (float) PICTURE / 2);
     }
 
-    private static List<String> lines(PlacedPhoto photo) {
+    private static List<String> lines(Reported job, PlacedPhoto photo) {
         List<String> lines = new ArrayList<>();
-        lines.add(photo.shown().file() + ", entry " + photo.logged().number());
+        lines.add(job.say("sheet.file", photo.shown().file(), photo.logged().number()));
         photo.shown().damage().ifPresent(lines::add);
-        lines.add(Telling.second(photo.taken()) + " UTC" + (photo.byCamera() ? " (camera)" : " (of the entry)"));
-        lines.add(photo.place().view().map(view -> "view " + view.id()).orElse("no view in use")
-                + (photo.place().shaftAngle().isEmpty()
-                        ? ""
-                        : String.format(
-                                Locale.ROOT,
-                                ", shaft at %.1f° ± %.1f°%s",
+        lines.add(job.say("sheet.taken", Telling.second(photo.taken()), photo.byCamera()));
+        String view = photo.place()
+                .view()
+                .map(seen -> job.say("sheet.view", seen.id()))
+                .orElse(job.say("sheet.noView"));
+        lines.add(
+                photo.place().shaftAngle().isEmpty()
+                        ? view
+                        : job.say(
+                                "sheet.shaft",
+                                view,
                                 photo.place().shaftAngle().getAsDouble(),
                                 photo.place().plusMinus(),
-                                photo.place().moving() ? ", turning" : "")));
-        lines.add(photo.airfoil());
+                                photo.place().moving()));
+        lines.add(photo.airfoil(job));
         return lines.stream()
                 .flatMap(line -> wrapped(line).stream())
                 .limit(LINES)

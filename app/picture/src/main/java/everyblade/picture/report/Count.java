@@ -16,24 +16,26 @@ import java.util.stream.Collectors;
 /** The chapter on how far the count of the airfoils can be trusted. */
 final class Count {
 
+    /** A count error that would read as 0.0° is told as none; degrees. */
+    private static final double LEAST_TOLD = 0.05;
+
     private Count() {}
 
     static List<Block> of(Reported job) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(1, "Is the count sound?"));
+        blocks.add(new Block.Heading(1, job.say("count")));
         blocks.add(verdict(job));
         TakenAsExact.told(job.situation()).ifPresent(told -> blocks.add(new Block.Paragraph(PageWords.of(told))));
-        blocks.add(new Block.Heading(2, "Known parts at the reference"));
+        blocks.add(new Block.Heading(2, job.say("count.known")));
         blocks.add(identifications(job));
-        blocks.add(new Block.Heading(2, "Slips, pauses and hand-overs"));
+        blocks.add(new Block.Heading(2, job.say("count.breaks")));
         blocks.add(breaks(job));
         String uncounted = job.coverage().rows().stream()
                 .filter(row -> !job.situation().counting(row.row()))
                 .map(row -> row.row().id())
                 .collect(Collectors.joining(", "));
         if (!uncounted.isEmpty()) {
-            blocks.add(new Block.Paragraph(PageWords.of(
-                    "No part was ever identified, so nothing that was watched counts, in: " + uncounted + ".")));
+            blocks.add(new Block.Paragraph(PageWords.of(job.say("count.uncounted", uncounted))));
         }
         return blocks;
     }
@@ -47,37 +49,24 @@ final class Count {
         List<PageWords> lines = new ArrayList<>();
         for (CountError error : lost) {
             if (error.unlogged()) {
-                lines.add(PageWords.of(
-                        "At entry " + error.entry() + ", row " + error.row() + " stood elsewhere than entry "
-                                + error.since()
-                                + " left it, with no turning entered between: turned unlogged, it seems. What was"
-                                + " seen before stays as it is."));
+                lines.add(PageWords.of(job.say("count.unlogged", error.entry(), error.row(), error.since())));
                 continue;
             }
-            lines.add(PageWords.alert("The count was lost between entries " + error.since() + " and " + error.entry()
-                    + ", row " + error.row() + ", by about "
-                    + Telling.count((int) error.airfoils(), airfoil(job, error))
-                    + ". What was watched between them is only maybe seen until it is seen again."));
+            lines.add(PageWords.alert(
+                    job.say("count.lost", error.since(), error.entry(), error.row(), airfoils(job, error))));
         }
         for (CountError error : large) {
-            lines.add(PageWords.of("Between entries " + error.since() + " and " + error.entry() + ", row " + error.row()
-                    + ", counted and seen angle differ by more than the stated errors allow for, but by less than half"
-                    + " a pitch: the stated errors are too small."));
+            lines.add(PageWords.of(job.say("count.large", error.since(), error.entry(), error.row())));
         }
         if (lines.isEmpty()) {
-            lines.add(PageWords.of(
-                    errors.isEmpty()
-                            ? "No count was ever closed on a known part, so nothing here can show whether it"
-                                    + " is right."
-                            : "Wherever a count was closed on a known part, it agreed within the stated"
-                                    + " errors. A whole turn that was entered as one (round) agrees with itself,"
-                                    + " and shows nothing of the others."));
+            lines.add(PageWords.of(job.say(errors.isEmpty() ? "count.neverClosed" : "count.agreed")));
         }
         return new Block.Framed(lines);
     }
 
-    private static String airfoil(Reported job, CountError error) {
-        return row(job, error).kind().airfoil();
+    /** By how many airfoils the count was off, such as {@code 3 blades}. */
+    private static String airfoils(Reported job, CountError error) {
+        return error.airfoils() + " " + job.map().some(row(job, error), error.airfoils());
     }
 
     private static Row row(Reported job, CountError error) {
@@ -94,19 +83,19 @@ final class Count {
                         Cell.of(Telling.minute(logged.at())),
                         Cell.of(logged.text()),
                         Cell.of(job.rowInView(logged.number()).orElse("–")),
-                        found.isEmpty() ? Cell.of(PageWords.faint("nothing to compare with")) : new Cell(found)));
+                        found.isEmpty() ? Cell.of(PageWords.faint(job.say("count.nothing"))) : new Cell(found)));
             }
         }
         if (rows.isEmpty()) {
-            return new Block.Paragraph(PageWords.of("None was entered."));
+            return new Block.Paragraph(PageWords.of(job.say("none")));
         }
         return new Block.Table(
                 List.of(
-                        Column.of("entry", 0.7),
-                        Column.of("when (UTC)", 1.7),
-                        Column.of("as entered", 2.2),
-                        Column.of("in view", 0.9),
-                        Column.of("counted against seen", 5)),
+                        Column.of(job.say("column.entry"), 0.7),
+                        Column.of(job.say("column.when"), 1.7),
+                        Column.of(job.say("column.asEntered"), 2.2),
+                        Column.of(job.say("column.inView"), 0.9),
+                        Column.of(job.say("count.against"), 5)),
                 rows);
     }
 
@@ -115,7 +104,7 @@ final class Count {
         return job.situation().countErrors().stream()
                 .filter(error -> error.entry() == entry)
                 .map(error -> {
-                    String told = Telling.countError(error, row(job, error));
+                    String told = against(job, error);
                     return error.lost() && !error.unlogged() ? PageWords.alert(told) : PageWords.of(told);
                 })
                 .distinct()
@@ -129,7 +118,7 @@ final class Count {
     private static Block breaks(Reported job) {
         List<List<Cell>> rows = new ArrayList<>();
         for (Logged logged : job.counting()) {
-            String follows = follows(logged.entry());
+            String follows = follows(job, logged.entry());
             if (!follows.isEmpty()) {
                 rows.add(List.of(
                         Cell.of("" + logged.number()),
@@ -139,27 +128,41 @@ final class Count {
             }
         }
         if (rows.isEmpty()) {
-            return new Block.Paragraph(PageWords.of("None was entered."));
+            return new Block.Paragraph(PageWords.of(job.say("none")));
         }
         return new Block.Table(
                 List.of(
-                        Column.of("entry", 0.7),
-                        Column.of("when (UTC), by", 1.7),
-                        Column.of("as entered", 3),
-                        Column.of("what it means for the count", 5)),
+                        Column.of(job.say("column.entry"), 0.7),
+                        Column.of(job.say("column.whenBy"), 1.7),
+                        Column.of(job.say("column.asEntered"), 3),
+                        Column.of(job.say("count.means"), 5)),
                 rows);
     }
 
-    private static String follows(Entry entry) {
-        String broken = "nothing new is sure until a known part is at the reference again";
+    /** A count error, and what follows from it. */
+    private static String against(Reported job, CountError error) {
+        if (!error.outside() && Math.abs(error.degrees()) < LEAST_TOLD) {
+            return job.say("count.error.none");
+        }
+        String off = job.say("count.error.off", Math.abs(error.degrees()), error.degrees() < 0, error.since());
+        if (error.unlogged()) {
+            return job.say("count.error.unlogged", off);
+        }
+        if (error.lost()) {
+            return job.say("count.error.lost", off, airfoils(job, error));
+        }
+        return job.say(error.outside() ? "count.error.large" : "count.error.within", off);
+    }
+
+    private static String follows(Reported job, Entry entry) {
         if (entry instanceof Entry.Slip) {
-            return "the rotor may have moved unwatched: " + broken;
+            return job.say("count.follows.slip");
         } else if (entry instanceof Entry.Pause pause) {
-            return pause.held() ? "the rotor was held, so the count goes on" : broken;
+            return job.say("count.follows.break", pause.held());
         } else if (entry instanceof Entry.Takeover takeover) {
-            return takeover.held() ? "the rotor was held, so the count goes on" : broken;
+            return job.say("count.follows.break", takeover.held());
         } else if (entry instanceof Entry.Handover) {
-            return "none by itself";
+            return job.say("count.follows.none");
         }
         return "";
     }

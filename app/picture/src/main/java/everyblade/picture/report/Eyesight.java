@@ -18,34 +18,34 @@ final class Eyesight {
         job.told(Entry.Proof.class)
                 .forEach(proof -> rows.add(row(
                         proof,
-                        "the finest line seen on the test target",
-                        proof.entry().size().value().toPlainString() + " mm wide, at "
-                                + proof.entry().distance().value().toPlainString() + " mm")));
+                        job.say("eyesight.target"),
+                        job.say(
+                                "eyesight.line",
+                                job.words().plain(proof.entry().size().value()),
+                                job.words().plain(proof.entry().distance().value())))));
         job.told(Entry.Condition.class)
                 .forEach(condition -> rows.add(row(
-                        condition, "surfaces from here on", condition.entry().words())));
+                        condition,
+                        job.say("eyesight.surfaces"),
+                        condition.entry().words())));
         rows.sort(java.util.Comparator.comparingInt(
                 row -> Integer.parseInt(row.get(0).lines().get(0).text())));
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(1, "How well it could be seen"));
-        blocks.add(
-                new Block.Paragraph(PageWords.of("What is computed as seen is fine enough for the detail that the task"
-                        + " asks for, and never finer than the test target of the day showed. On dirty or oily surfaces less is"
-                        + " found than on clean ones; no number here allows for that.")));
+        blocks.add(new Block.Heading(1, job.say("eyesight")));
+        blocks.add(new Block.Paragraph(PageWords.of(job.say("eyesight.told"))));
         if (job.told(Entry.Proof.class).isEmpty()) {
-            blocks.add(new Block.Item(
-                    PageWords.of("No test target was entered, so the scope is taken as its model states.")));
+            blocks.add(new Block.Item(PageWords.of(job.say("eyesight.noTarget"))));
         }
         if (job.told(Entry.Condition.class).isEmpty()) {
-            blocks.add(new Block.Item(PageWords.of("How the surfaces were was not entered.")));
+            blocks.add(new Block.Item(PageWords.of(job.say("eyesight.noSurfaces"))));
         }
         if (!rows.isEmpty()) {
             blocks.add(new Block.Table(
                     List.of(
-                            Column.of("entry", 0.7),
-                            Column.of("when (UTC), by", 2.2),
-                            Column.of("what", 3),
-                            Column.of("as entered", 4)),
+                            Column.of(job.say("column.entry"), 0.7),
+                            Column.of(job.say("column.whenBy"), 2.2),
+                            Column.of(job.say("column.what"), 3),
+                            Column.of(job.say("column.asEntered"), 4)),
                     rows));
         }
         return blocks;

@@ -39,10 +39,13 @@ final class FindingPages {
     /** One line for each finding. */
     static List<String> lines(Reported job) {
         return all(job).stream()
-                .map(found -> found.entry().kind().word() + ", "
-                        + Telling.row(found.row().row()) + ", " + found.where() + ", "
-                        + Telling.zones(found.row(), found.remark()) + ": "
-                        + Telling.size(found.entry().size())
+                .map(found -> job.say(
+                                "findings.line",
+                                found.entry().kind().word(),
+                                Telling.row(found.row().row()),
+                                found.where(),
+                                Telling.zones(job, found.row(), found.remark()),
+                                Telling.size(found.entry().size(), job.words()))
                         + job.judgement(found.logged().number())
                                 .map(judgement -> " – " + judgement.verdict().words())
                                 .orElse(""))
@@ -55,26 +58,18 @@ final class FindingPages {
                 .filter(logged ->
                         logged.entry() instanceof Entry.Find && job.fold().isVoid(logged.number()))
                 .count();
-        return gone == 0
-                ? "Nothing was entered as found."
-                : "Nothing that counts was entered as found; " + Telling.count((int) gone, "finding")
-                        + (gone == 1 ? " was" : " were") + " taken out.";
+        return gone == 0 ? job.say("findings.none") : job.say("findings.noneCounts", gone);
     }
 
     static List<Block> of(Reported job) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(1, "Findings"));
+        blocks.add(new Block.Heading(1, job.say("findings")));
         List<Finding> findings = all(job);
         if (findings.isEmpty()) {
-            blocks.add(new Block.Paragraph(PageWords.of(none(job) + " Nothing found is not the same as"
-                    + " nothing there: see what was not seen, and that on dirty parts less is found than on clean"
-                    + " ones.")));
+            blocks.add(new Block.Paragraph(PageWords.of(job.say("findings.nothing", none(job)))));
         } else {
-            blocks.add(new Block.Paragraph(PageWords.of("Sizes and their ± as entered. "
-                    + (job.exhibits().limits().isPresent()
-                            ? "What comes of them is what the entered limits say, no more; the manual in force decides."
-                            : "No limits were entered, so none is judged here; the manual in force says what is within"
-                                    + " limits."))));
+            blocks.add(new Block.Paragraph(PageWords.of(
+                    job.say("findings.told", job.exhibits().limits().isPresent()))));
             blocks.add(table(job, findings));
             blocks.addAll(Judged.figures(job));
         }
@@ -89,8 +84,8 @@ final class FindingPages {
                         Cell.of("" + found.logged().number()),
                         Cell.of(found.entry().kind().word()),
                         Cell.of(PageWords.of(found.row().row().name()), PageWords.of(found.where())),
-                        Cell.of(Telling.zones(found.row(), found.remark())),
-                        Cell.of(Telling.size(found.entry().size())),
+                        Cell.of(Telling.zones(job, found.row(), found.remark())),
+                        Cell.of(Telling.size(found.entry().size(), job.words())),
                         Judged.outcome(job, found.logged().number()),
                         Cell.of(picturesOf(job, found)),
                         Cell.of(
@@ -99,14 +94,14 @@ final class FindingPages {
                 .toList();
         return new Block.Table(
                 List.of(
-                        Column.of("entry", 0.7),
-                        Column.of("kind", 1),
-                        Column.of("row and part", 2.1),
-                        Column.of("zone", 2.4),
-                        Column.of("size", 1.7),
-                        Column.of("outcome", 2.4),
-                        Column.of("pictures", 1.4),
-                        Column.of("when (UTC), by", 1.7)),
+                        Column.of(job.say("column.entry"), 0.7),
+                        Column.of(job.say("findings.kind"), 1),
+                        Column.of(job.say("findings.where"), 2.1),
+                        Column.of(job.say("findings.zone"), 2.4),
+                        Column.of(job.say("findings.size"), 1.7),
+                        Column.of(job.say("findings.outcome"), 2.4),
+                        Column.of(job.say("findings.pictures"), 1.4),
+                        Column.of(job.say("column.whenBy"), 1.7)),
                 rows);
     }
 
@@ -123,7 +118,7 @@ final class FindingPages {
                                 .isPresent())
                 .map(photo -> photo.entry().file().value())
                 .collect(Collectors.joining(", "));
-        return files.isEmpty() ? "none" : files;
+        return files.isEmpty() ? job.say("findings.noPicture") : files;
     }
 
     private static List<Block> pictures(Reported job) {
@@ -131,7 +126,7 @@ final class FindingPages {
                 .map(photo -> List.of(
                         Cell.of("" + photo.logged().number()),
                         Cell.of(photo.entry().file().value()),
-                        Cell.of(job.rowInView(photo.logged().number()).orElse("no view")),
+                        Cell.of(job.rowInView(photo.logged().number()).orElse(job.say("noView"))),
                         Cell.of(photo.entry().airfoil().map(n -> "" + n.value()).orElse("–")),
                         Cell.of(photo.entry().zone().map(zone -> zone.value()).orElse("–"))))
                 .toList();
@@ -139,18 +134,15 @@ final class FindingPages {
             return List.of();
         }
         return List.of(
-                new Block.Heading(2, "Pictures"),
-                new Block.Paragraph(
-                        PageWords.of("As named by entries. A picture that was there when it was named is in the"
-                                + " job's folder, under photos, and the line of its entry in the journal carries its hash; the"
-                                + " others are names only.")),
+                new Block.Heading(2, job.say("pictures")),
+                new Block.Paragraph(PageWords.of(job.say("pictures.told"))),
                 new Block.Table(
                         List.of(
-                                Column.of("entry", 0.8),
-                                Column.of("file", 4),
-                                Column.of("row in view", 1.4),
-                                Column.of("part", 0.8),
-                                Column.of("zone as entered", 2)),
+                                Column.of(job.say("column.entry"), 0.8),
+                                Column.of(job.say("pictures.file"), 4),
+                                Column.of(job.say("pictures.row"), 1.4),
+                                Column.of(job.say("pictures.part"), 0.8),
+                                Column.of(job.say("pictures.zone"), 2)),
                         rows));
     }
 }

@@ -6,7 +6,6 @@ import everyblade.core.entry.Entry;
 import everyblade.core.finding.Verdict;
 import everyblade.core.finding.closing.Behind;
 import everyblade.core.turning.Logged;
-import everyblade.picture.MapWords;
 import everyblade.picture.ShareFigures;
 import everyblade.picture.Terms;
 import everyblade.picture.report.page.Block;
@@ -27,22 +26,22 @@ final class FirstPage {
 
     static List<Block> of(Reported job) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(1, "Borescope inspection: the answer in short"));
+        blocks.add(new Block.Heading(1, job.say("first")));
         blocks.add(verdict(job));
         blocks.add(new Block.Table(List.of(Column.of("", 1.1), Column.of("", 3.4)), facts(job)));
-        blocks.add(new Block.Heading(2, "What was seen"));
+        blocks.add(new Block.Heading(2, job.say("first.seen")));
         blocks.add(shares(job));
         blocks.add(new Block.Paragraph(PageWords.of(terms(job))));
-        blocks.add(new Block.Heading(2, "What was found"));
-        blocks.addAll(listed(FindingPages.lines(job), FindingPages.none(job), "Findings"));
-        blocks.add(new Block.Heading(2, "What is open"));
-        blocks.addAll(listed(Closing.lines(job.closing()), "Nothing.", "Closing list"));
-        List<String> said = Closing.onlySaid(job.closing());
+        blocks.add(new Block.Heading(2, job.say("first.found")));
+        blocks.addAll(listed(job, FindingPages.lines(job), FindingPages.none(job), job.say("findings")));
+        blocks.add(new Block.Heading(2, job.say("first.open")));
+        blocks.addAll(listed(job, Closing.lines(job), job.say("first.nothing"), job.say("closing")));
+        List<String> said = Closing.onlySaid(job);
         if (!said.isEmpty()) {
-            blocks.add(new Block.Heading(2, "What was taken away, accepted or only said"));
-            blocks.addAll(listed(said, "", "Closing list and Not done"));
+            blocks.add(new Block.Heading(2, job.say("first.onlySaid")));
+            blocks.addAll(listed(job, said, "", job.say("first.onlySaid.where")));
         }
-        blocks.add(new Block.Heading(2, "Who"));
+        blocks.add(new Block.Heading(2, job.say("first.who")));
         blocks.addAll(people(job));
         return blocks;
     }
@@ -52,44 +51,48 @@ final class FirstPage {
         List<String> doubts = job.facts().doubts();
         doubts.stream().limit(MOST_LISTED).forEach(doubt -> lines.add(PageWords.alert(doubt)));
         if (doubts.size() > MOST_LISTED) {
-            lines.add(PageWords.alert((doubts.size() - MOST_LISTED) + " more such lines: see everyblade verify."));
+            lines.add(PageWords.alert(job.say("first.doubts", doubts.size() - MOST_LISTED, "everyblade verify")));
         }
-        lines.addAll(Signing.lines(job.facts().signatures()));
+        lines.addAll(Signing.lines(job));
         if (job.closing().any()) {
-            lines.add(PageWords.alert("INCOMPLETE: " + Closing.counts(job.closing()) + "."));
+            lines.add(PageWords.alert(job.say("first.incomplete", Closing.counts(job))));
         } else {
             Behind behind = job.closing().behind();
             lines.add(PageWords.strong(
-                    behind.any()
-                            ? "Nothing is open. Behind that stand: " + behind.told() + "."
-                            : "Nothing that the task asks for is left open in this record."));
+                    behind.any() ? job.say("closing.behind", behind.told()) : job.say("first.complete")));
         }
         if (job.coverage().lostCount()) {
-            lines.add(PageWords.alert("The count was lost in the course of the work; see Is the count sound?"));
+            lines.add(PageWords.alert(job.say("first.lost", job.say("count"))));
         }
         long beyond = job.judged().stream()
                 .filter(judgement -> judgement.verdict() == Verdict.BEYOND)
                 .count();
         if (beyond > 0) {
-            lines.add(PageWords.alert(Telling.count((int) beyond, "finding") + " beyond the entered limits."));
+            lines.add(PageWords.alert(job.say("first.beyond", beyond)));
         }
-        lines.add(
-                PageWords.of("Whether the engine may go on is for licensed people to decide, by the manual in force."));
+        lines.add(PageWords.of(job.say("first.licensed")));
         return new Block.Framed(lines);
     }
 
     private static List<List<Cell>> facts(Reported job) {
         List<List<Cell>> rows = new ArrayList<>();
         rows.add(row(
-                "engine",
-                job.model().name() + " (" + job.model().id() + "), serial "
-                        + job.facts().serial()));
+                job.say("first.engine"),
+                job.say(
+                        "engine.of",
+                        job.model().name() + " (" + job.model().id() + ")",
+                        job.facts().serial())));
         rows.add(List.of(
-                label("hours, cycles, position"),
+                label(job.say("first.hours")),
                 Cell.of(stated(job, "hours"), stated(job, "cycles"), stated(job, "position"))));
-        rows.add(row("what was asked", job.facts().task() + asked(job)));
-        job.exhibits().limits().ifPresent(limits -> rows.add(row("limits", Judged.source(limits))));
-        rows.add(List.of(label("manual, revision"), Cell.of(stated(job, "manual"), stated(job, "revision"))));
+        rows.add(row(
+                job.say("first.asked"),
+                job.say(
+                        "first.task",
+                        job.facts().task(),
+                        job.situation().ledger().asked().isEmpty())));
+        job.exhibits().limits().ifPresent(limits -> rows.add(row(job.say("first.limits"), Judged.source(job, limits))));
+        rows.add(List.of(label(job.say("first.manual")), Cell.of(stated(job, "manual"), stated(job, "revision"))));
         Set<String> named = Set.of("hours", "cycles", "position", "manual", "revision");
         Set<String> further = new LinkedHashSet<>();
         job.told(Entry.Fact.class)
@@ -97,8 +100,10 @@ final class FirstPage {
         further.stream()
                 .filter(name -> !named.contains(name.toLowerCase(java.util.Locale.ROOT)))
                 .forEach(name -> rows.add(row(name, job.fact(name).orElse(""))));
-        rows.add(row("when", Telling.minute(job.facts().at()) + " to " + Telling.minute(end(job)) + " UTC"));
-        job.facts().previous().ifPresent(previous -> rows.add(row("compared with", previous)));
+        rows.add(row(
+                job.say("first.time"),
+                job.say("first.when", Telling.minute(job.facts().at()), Telling.minute(end(job)))));
+        job.facts().previous().ifPresent(previous -> rows.add(row(job.say("first.previous"), previous)));
         return rows;
     }
 
@@ -107,12 +112,6 @@ final class FirstPage {
                 .map(Logged::at)
                 .max(java.util.Comparator.naturalOrder())
                 .orElse(job.facts().at());
-    }
-
-    private static String asked(Reported job) {
-        return job.situation().ledger().asked().isEmpty()
-                ? " – every part of every row"
-                : " – of some rows only certain parts, see Not done";
     }
 
     private static List<Cell> row(String label, String value) {
@@ -125,8 +124,8 @@ final class FirstPage {
 
     private static PageWords stated(Reported job, String name) {
         return job.fact(name)
-                .map(value -> PageWords.of(name + " " + value))
-                .orElse(PageWords.alert(name + ": not recorded"));
+                .map(value -> PageWords.of(job.say("first.fact." + name) + " " + value))
+                .orElse(PageWords.alert(job.say("first.notRecorded", job.say("first.fact." + name))));
     }
 
     private static Block shares(Reported job) {
@@ -134,63 +133,62 @@ final class FirstPage {
         for (Basis basis : Basis.values()) {
             Tally all = job.coverage().tally(basis);
             if (all.cells() > 0) {
-                ShareFigures figures = new ShareFigures(job.coverage().headline(basis), MapWords.ENGLISH);
+                ShareFigures figures = new ShareFigures(job.coverage().headline(basis), job.map());
                 lines.add(List.of(
                         basis == Basis.COMPUTED
-                                ? Cell.of(PageWords.strong("computed"), PageWords.faint("from shapes and stations"))
+                                ? Cell.of(
+                                        PageWords.strong(job.map().basis(basis)),
+                                        PageWords.faint(job.say("first.computed")))
                                 : Cell.of(
-                                        PageWords.strong("declared"),
-                                        PageWords.faint("rests on stated windows; not computed")),
+                                        PageWords.strong(job.map().basis(basis)),
+                                        PageWords.faint(job.say("first.declared"))),
                         Cell.of(
                                 PageWords.strong(figures.left()),
-                                PageWords.of(all.left() + " of " + Telling.count(all.within(), "cell"))),
+                                PageWords.of(job.say("first.left", all.left(), all.within()))),
                         Cell.of(PageWords.strong(figures.seen())),
                         Cell.of(PageWords.strong(figures.beyond())),
-                        good(all.seen(), all),
-                        good(all.part(), all),
-                        bad(all.glimpsed(), all),
-                        bad(all.maybe(), all),
-                        bad(all.unseen(), all)));
+                        good(job, all.seen(), all),
+                        good(job, all.part(), all),
+                        bad(job, all.glimpsed(), all),
+                        bad(job, all.maybe(), all),
+                        bad(job, all.unseen(), all)));
             }
         }
         return new Block.Table(
                 List.of(
-                        Column.of("basis", 2.2),
-                        Column.number("left of what these views can show", 2),
-                        Column.number("surface seen", 1.4),
-                        Column.number("surface that no view shows", 1.6),
-                        Column.number("cells seen", 1.2),
-                        Column.number("in part", 1.2),
-                        Column.number("of these a glimpse", 1.4),
-                        Column.number("maybe", 1.1),
-                        Column.number("not seen", 1.2)),
+                        Column.of(job.say("first.basis"), 2.2),
+                        Column.number(job.say("first.share.left"), 2),
+                        Column.number(job.say("shares.surface"), 1.4),
+                        Column.number(job.say("first.share.beyond"), 1.6),
+                        Column.number(job.say("first.share.seen"), 1.2),
+                        Column.number(job.say("shares.part"), 1.2),
+                        Column.number(job.say("first.share.glimpse"), 1.4),
+                        Column.number(job.say("shares.maybe"), 1.1),
+                        Column.number(job.say("shares.unseen"), 1.2)),
                 lines);
     }
 
     private static String terms(Reported job) {
-        return Terms.of(job.coverage(), MapWords.ENGLISH).line();
+        return Terms.of(job.coverage(), job.map()).line();
     }
 
-    private static Cell good(int cells, Tally all) {
+    private static Cell good(Reported job, int cells, Tally all) {
+        return Cell.of(PageWords.strong("" + cells), PageWords.of(ShareFigures.percent(all.share(cells), job.map())));
+    }
+
+    private static Cell bad(Reported job, int cells, Tally all) {
         return Cell.of(
-                PageWords.strong("" + cells), PageWords.of(ShareFigures.percent(all.share(cells), MapWords.ENGLISH)));
+                PageWords.strong("" + cells), PageWords.of(ShareFigures.badPercent(all.share(cells), job.map())));
     }
 
-    private static Cell bad(int cells, Tally all) {
-        return Cell.of(
-                PageWords.strong("" + cells),
-                PageWords.of(ShareFigures.badPercent(all.share(cells), MapWords.ENGLISH)));
-    }
-
-    private static List<Block> listed(List<String> lines, String none, String chapter) {
+    private static List<Block> listed(Reported job, List<String> lines, String none, String chapter) {
         List<Block> blocks = new ArrayList<>();
         if (lines.isEmpty()) {
             blocks.add(new Block.Item(PageWords.of(none)));
         }
         lines.stream().limit(MOST_LISTED).forEach(line -> blocks.add(new Block.Item(PageWords.of(line))));
         if (lines.size() > MOST_LISTED) {
-            blocks.add(
-                    new Block.Item(PageWords.strong("and " + (lines.size() - MOST_LISTED) + " more, see " + chapter)));
+            blocks.add(new Block.Item(PageWords.strong(job.say("first.more", lines.size() - MOST_LISTED, chapter))));
         }
         return blocks;
     }
@@ -202,22 +200,21 @@ final class FirstPage {
         List<String> hands = new ArrayList<>();
         for (Logged logged : job.counting()) {
             if (logged.entry() instanceof Entry.Handover handover) {
-                hands.add("handed over to " + handover.name() + " " + Telling.minute(logged.at()));
+                hands.add("; " + job.say("first.handover", handover.name(), Telling.minute(logged.at())));
             } else if (logged.entry() instanceof Entry.Takeover takeover) {
-                hands.add("taken over by " + takeover.name() + " " + Telling.minute(logged.at()));
+                hands.add("; " + job.say("first.takeover", takeover.name(), Telling.minute(logged.at())));
             }
         }
-        String who = "Started by " + job.facts().by() + ". Entries by " + String.join(", ", names)
-                + (hands.isEmpty() ? "" : "; " + String.join("; ", hands)) + ".";
+        String who = job.say("first.people", job.facts().by(), String.join(", ", names), String.join("", hands));
         return List.of(
                 new Block.Paragraph(PageWords.of(who)),
                 new Block.Table(
                         List.of(
                                 Column.of("", 1.3),
-                                Column.of("name", 2),
-                                Column.of("licence or certificate, kind and number", 2.4),
-                                Column.of("signature", 2.2),
-                                Column.of("date (UTC)", 1.2)),
-                        Signing.rows(job.facts().signatures())));
+                                Column.of(job.say("signed.name"), 2),
+                                Column.of(job.say("first.licence"), 2.4),
+                                Column.of(job.say("signed.signature"), 2.2),
+                                Column.of(job.say("first.date"), 1.2)),
+                        Signing.rows(job)));
     }
 }

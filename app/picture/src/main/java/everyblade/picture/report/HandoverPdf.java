@@ -9,7 +9,6 @@ import everyblade.core.gap.GapText;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Seat;
-import everyblade.picture.MapWords;
 import everyblade.picture.ShareFigures;
 import everyblade.picture.Terms;
 import everyblade.picture.report.page.Block;
@@ -18,9 +17,10 @@ import everyblade.picture.report.page.Block.Column;
 import everyblade.picture.report.page.Margins;
 import everyblade.picture.report.page.PageWords;
 import everyblade.picture.report.page.Pages;
+import everyblade.spi.Station;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * The page for the next shift: where everything is, the last three steps, what is open, what comes next. The same record
@@ -33,57 +33,55 @@ public final class HandoverPdf {
 
     private HandoverPdf() {}
 
-    /** Writes the page; parameters as of {@link ReportPdf#write(Fold, Coverage, ReportFacts, Exhibits)}. */
-    public static byte[] write(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits) {
-        Reported job = Reported.of(fold, coverage, facts, exhibits);
-        String engine = job.model().name() + ", serial " + facts.serial();
+    /** Writes the page; parameters as of {@link ReportPdf#write(Fold, Coverage, ReportFacts, Exhibits, Words)}. */
+    public static byte[] write(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits, Words words) {
+        Reported job = Reported.of(fold, coverage, facts, exhibits, words);
+        String engine = job.say("engine.of", job.model().name(), facts.serial());
         return new Pages(
-                        "Hand-over: " + engine,
-                        "en-GB",
+                        job.say("handover.title", engine),
+                        ReportPdf.language(words),
                         ReportPdf.dated(job),
                         ReportPdf.seed(facts.head()),
                         new Margins(
-                                "Hand-over to the next shift – " + engine,
-                                job.closing().any() ? "WORK IN PROGRESS" : "",
+                                job.say("handover.head", engine),
+                                job.closing().any() ? job.say("handover.open") : "",
                                 ReportPdf.notices(job),
-                                "record " + facts.head()),
+                                job.say("record", facts.head()),
+                                job.words()),
                         blocks(job))
                 .pdf();
     }
 
     private static List<Block> blocks(Reported job) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(1, "Hand-over"));
+        blocks.add(new Block.Heading(1, job.say("handover")));
         blocks.add(new Block.Framed(List.of(
-                PageWords.strong("First: bring a blade that is surely known to the reference, and say here N."),
-                PageWords.of(
-                        "After a takeover nothing new counts as surely seen until then. Go back over the last three"
-                                + " steps before going on."))));
-        blocks.add(new Block.Heading(2, "Where everything is"));
+                PageWords.strong(job.say("handover.first", "here N")), PageWords.of(job.say("handover.after")))));
+        blocks.add(new Block.Heading(2, job.say("handover.where")));
         blocks.add(new Block.Table(List.of(Column.of("", 1.2), Column.of("", 4)), places(job)));
-        blocks.add(new Block.Heading(2, "What was seen"));
+        blocks.add(new Block.Heading(2, job.say("first.seen")));
         for (Basis basis : Basis.values()) {
             if (job.coverage().tally(basis).cells() > 0) {
-                ShareFigures figures = new ShareFigures(job.coverage().headline(basis), MapWords.ENGLISH);
-                blocks.add(new Block.Item(PageWords.of(basis.word() + ": " + figures.line())));
+                ShareFigures figures = new ShareFigures(job.coverage().headline(basis), job.map());
+                blocks.add(new Block.Item(PageWords.of(job.map().basis(basis) + ": " + figures.line())));
             }
         }
-        blocks.add(new Block.Item(
-                PageWords.of(Terms.of(job.coverage(), MapWords.ENGLISH).line())));
-        blocks.add(new Block.Heading(2, "The last three steps done"));
+        blocks.add(
+                new Block.Item(PageWords.of(Terms.of(job.coverage(), job.map()).line())));
+        blocks.add(new Block.Heading(2, job.say("handover.last")));
         blocks.add(steps(job));
-        blocks.add(new Block.Heading(2, "Next"));
+        blocks.add(new Block.Heading(2, job.say("handover.next")));
         blocks.addAll(next(job));
-        blocks.addAll(Closing.of(job.closing()));
-        blocks.add(new Block.Heading(2, "Accepted"));
-        blocks.add(new Block.Paragraph(PageWords.of("Whoever goes on says so in the record as well: takeover NAME.")));
+        blocks.addAll(Closing.of(job));
+        blocks.add(new Block.Heading(2, job.say("handover.accepted")));
+        blocks.add(new Block.Paragraph(PageWords.of(job.say("handover.takeover", "takeover NAME"))));
         blocks.add(new Block.Table(
                 List.of(
                         Column.of("", 1.2),
-                        Column.of("name", 2.5),
-                        Column.of("signature", 2.5),
-                        Column.of("when", 1.5)),
-                List.of(sign("handed over by"), sign("taken over by"))));
+                        Column.of(job.say("signed.name"), 2.5),
+                        Column.of(job.say("signed.signature"), 2.5),
+                        Column.of(job.say("handover.when"), 1.5)),
+                List.of(sign(job.say("handover.by")), sign(job.say("handover.to")))));
         return blocks;
     }
 
@@ -94,13 +92,14 @@ public final class HandoverPdf {
 
     private static List<List<Cell>> places(Reported job) {
         List<List<Cell>> rows = new ArrayList<>();
-        rows.add(row("scope tip", scopeTip(job)));
-        job.situation().seat().ifPresent(seat -> rows.add(row("rotor", rotor(job, seat))));
+        rows.add(row(job.say("handover.tip"), scopeTip(job)));
+        job.situation().seat().ifPresent(seat -> rows.add(row(job.say("handover.rotor"), rotor(job, seat))));
         rows.add(row(
-                "count", job.coverage().lostCount() ? "WAS LOST in the course of the work" : "not found to be lost"));
-        rows.add(row("open", named(job, OpenItem.Kind.OPENING)));
-        rows.add(row("tools out", named(job, OpenItem.Kind.TOOL)));
-        rows.add(row("lost", named(job, OpenItem.Kind.LOST)));
+                job.say("handover.count"),
+                job.say("handover.lost", job.coverage().lostCount())));
+        rows.add(row(job.say("handover.openings"), named(job, OpenItem.Kind.OPENING)));
+        rows.add(row(job.say("handover.tools"), named(job, OpenItem.Kind.TOOL)));
+        rows.add(row(job.say("handover.things"), named(job, OpenItem.Kind.LOST)));
         return rows;
     }
 
@@ -114,36 +113,39 @@ public final class HandoverPdf {
                 .seat()
                 .flatMap(at -> at.view().port())
                 .filter(port -> !job.situation().ledger().openings().containsKey(port))
-                .map(port -> ", which is not open now: see that the scope is out")
+                .map(port -> job.say("handover.shut"))
                 .orElse("");
     }
 
     private static String scopeTip(Reported job) {
         String seat = job.situation()
                 .seat()
-                .map(at -> "at view " + at.view().id() + " of "
-                        + at.row().name()
-                        + at.station()
-                                .map(station -> ", station " + station.id())
-                                .orElse("")
-                        + at.view().port().map(port -> ", through " + port).orElse(""))
-                .orElse("not seated at any view");
-        return seat + shut(job) + (job.situation().among() ? "; STILL AMONG THE BLADES" : "");
+                .map(at -> job.say(
+                        "handover.seat",
+                        at.view().id(),
+                        at.row().name(),
+                        at.station().map(Station::id),
+                        at.view().port()))
+                .orElse(job.say("handover.noSeat"));
+        return seat + shut(job) + (job.situation().among() ? job.say("handover.among") : "");
     }
 
     private static String rotor(Reported job, Seat seat) {
-        String reading = String.format(
-                Locale.ROOT, "reads %.1f°", job.situation().reading(seat.row()).degrees());
+        double reading = job.situation().reading(seat.row()).degrees();
         return job.situation()
                 .airfoilAtReference(seat)
-                .map(n -> reading + "; " + seat.row().kind().airfoil() + " " + n + " of "
-                        + seat.row().id() + " nearest to the reference")
-                .orElse(reading + "; " + seat.row().id() + " is not being counted yet");
+                .map(n -> job.say(
+                        "handover.reading",
+                        reading,
+                        job.map().airfoil(seat.row()),
+                        n,
+                        seat.row().id()))
+                .orElse(job.say("handover.uncounted", reading, seat.row().id()));
     }
 
     private static String named(Reported job, OpenItem.Kind kind) {
         List<String> names = job.closing().of(kind).stream().map(OpenItem::line).toList();
-        return names.isEmpty() ? "nothing" : String.join("; ", names);
+        return names.isEmpty() ? job.say("handover.nothing") : String.join("; ", names);
     }
 
     private static Block steps(Reported job) {
@@ -161,26 +163,32 @@ public final class HandoverPdf {
                         Cell.of(logged.text())))
                 .toList();
         return rows.isEmpty()
-                ? new Block.Paragraph(PageWords.of("Nothing was done yet."))
+                ? new Block.Paragraph(PageWords.of(job.say("handover.noStep")))
                 : new Block.Table(
-                        List.of(Column.of("entry", 0.6), Column.of("when (UTC), by", 2), Column.of("what", 5)), rows);
+                        List.of(
+                                Column.of(job.say("column.entry"), 0.6),
+                                Column.of(job.say("column.whenBy"), 2),
+                                Column.of(job.say("column.what"), 5)),
+                        rows);
     }
 
     private static List<Block> next(Reported job) {
         List<String> gaps = job.exhibits()
                 .last()
                 .map(last -> LeftAgain.first(job.gaps(), last.coverage()).stream()
-                        .map(left -> GapText.of(left.gap()) + (left.lastTimeToo() ? " Not seen last time either." : ""))
+                        .map(left -> left.lastTimeToo()
+                                ? job.say("handover.again", GapText.of(left.gap()))
+                                : GapText.of(left.gap()))
                         .toList())
                 .orElseGet(() -> job.gaps().stream().map(GapText::of).toList());
         List<Block> blocks = new ArrayList<>();
         if (gaps.isEmpty()) {
-            blocks.add(new Block.Item(PageWords.of(Remaining.nothing(job) + " Close up by the list below.")));
+            blocks.add(new Block.Item(PageWords.of(job.say("handover.close", Remaining.nothing(job)))));
         }
         gaps.stream().limit(MOST_GAPS).forEach(gap -> blocks.add(new Block.Item(PageWords.of(gap))));
         if (gaps.size() > MOST_GAPS) {
             blocks.add(new Block.Item(
-                    PageWords.strong("and " + (gaps.size() - MOST_GAPS) + " more: everyblade gaps JOB")));
+                    PageWords.strong(job.say("handover.more", gaps.size() - MOST_GAPS, "everyblade gaps JOB"))));
         }
         return blocks;
     }

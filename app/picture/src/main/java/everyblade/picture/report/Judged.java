@@ -1,5 +1,6 @@
 package everyblade.picture.report;
 
+import everyblade.core.entry.Entry;
 import everyblade.core.finding.Figure;
 import everyblade.core.finding.Judgement;
 import everyblade.core.finding.Limits;
@@ -19,11 +20,11 @@ final class Judged {
     private Judged() {}
 
     /** Whose limits these are, and that they are invented if they say so. */
-    static String source(Limits limits) {
+    static String source(Reported job, Limits limits) {
         List<String> words = new ArrayList<>();
         words.add(limits.name());
-        limits.manual().ifPresent(manual -> words.add("from " + manual));
-        limits.revision().ifPresent(revision -> words.add("revision " + revision));
+        limits.manual().ifPresent(manual -> words.add(job.say("limits.manual", manual)));
+        limits.revision().ifPresent(revision -> words.add(job.say("limits.revision", revision)));
         return String.join(", ", words)
                 + limits.notice().map(notice -> " (" + notice + ")").orElse("");
     }
@@ -43,9 +44,11 @@ final class Judged {
         });
         Optional.ofNullable(job.situation().ledger().outcomes().get(entry))
                 .map(job::entry)
-                .ifPresent(settled -> lines.add(PageWords.of("entry " + settled.number() + ", " + settled.by() + ": "
-                        + ((everyblade.core.entry.Entry.Settle) settled.entry()).reason())));
-        return lines.isEmpty() ? Cell.of(PageWords.alert("no outcome")) : Cell.of(lines.toArray(PageWords[]::new));
+                .ifPresent(settled -> lines.add(PageWords.of(Telling.answered(
+                        job, settled.number(), settled.by(), ((Entry.Settle) settled.entry()).reason()))));
+        return lines.isEmpty()
+                ? Cell.of(PageWords.alert(job.say("findings.noOutcome")))
+                : Cell.of(lines.toArray(PageWords[]::new));
     }
 
     /** Every rule that is on a finding, with its figures. */
@@ -54,32 +57,29 @@ final class Judged {
             return List.of();
         }
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(2, "What the entered limits say"));
-        blocks.add(new Block.Paragraph(PageWords.of("Limits: "
-                + source(job.exhibits().limits().get())
-                + ". A size is within a limit only if it is so in spite of its uncertainty, and beyond it only if it is"
-                + " so in spite of it (ISO 14253-1); the guard is how near it may come. What is beyond one step of a"
-                + " rule is held against the next; the figures are those of the step that decided.")));
+        blocks.add(new Block.Heading(2, job.say("limits")));
+        blocks.add(new Block.Paragraph(PageWords.of(
+                job.say("limits.told", source(job, job.exhibits().limits().get())))));
         List<List<Cell>> rows = new ArrayList<>();
         for (Judgement judgement : job.judged()) {
             for (Ruling ruling : judgement.rulings()) {
-                rows.addAll(rows(judgement, ruling));
+                rows.addAll(rows(job, judgement, ruling));
             }
         }
         blocks.add(new Block.Table(
                 List.of(
-                        Column.of("entry", 0.7),
-                        Column.of("rule", 1.6),
-                        Column.of("figure", 1.8),
-                        Column.of("as it is", 2),
-                        Column.of("limit", 1.7),
-                        Column.of("margin", 2.1),
-                        Column.of("so", 1.6)),
+                        Column.of(job.say("column.entry"), 0.7),
+                        Column.of(job.say("limits.rule"), 1.6),
+                        Column.of(job.say("limits.figure"), 1.8),
+                        Column.of(job.say("limits.value"), 2),
+                        Column.of(job.say("limits.limit"), 1.7),
+                        Column.of(job.say("limits.margin"), 2.1),
+                        Column.of(job.say("limits.verdict"), 1.6)),
                 rows));
         return blocks;
     }
 
-    private static List<List<Cell>> rows(Judgement judgement, Ruling ruling) {
+    private static List<List<Cell>> rows(Reported job, Judgement judgement, Ruling ruling) {
         List<List<Cell>> rows = new ArrayList<>();
         for (Figure figure : ruling.figures()) {
             rows.add(List.of(
@@ -95,7 +95,7 @@ final class Judged {
             rows.add(List.of(
                     Cell.of("" + judgement.finding().entry()),
                     Cell.of(ruling.rule().id()),
-                    Cell.of("no limit"),
+                    Cell.of(job.say("limits.none")),
                     Cell.of(""),
                     Cell.of(""),
                     Cell.of(""),

@@ -6,93 +6,109 @@ import everyblade.core.gap.OutOfReach;
 import everyblade.core.move.Outline;
 import everyblade.core.move.Plan;
 import everyblade.spi.EngineModel;
-import everyblade.spi.Port;
+import everyblade.spi.Landmark;
 import everyblade.spi.Row;
+import everyblade.words.Words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** A plan before the first move in words: the same on paper and on screen. */
-public final class OutlineWords {
+/**
+ * A plan before the first move in words: the same on paper and on screen.
+ *
+ * @param words in which
+ */
+public record OutlineWords(Words words) {
 
     private static final BigDecimal TURN = BigDecimal.valueOf(360);
 
-    private OutlineWords() {}
+    String say(String key, Object... parts) {
+        return words.say("report.plan." + key, parts);
+    }
 
     /** A port that is opened. */
-    public static String port(EngineModel model, Outline.Visit visit) {
-        Optional<Port> port = visit.port().flatMap(model::port);
-        return port.map(known -> known.id() + ", " + known.name()
-                        + (known.clock().isPresent()
-                                ? ", at " + degrees(known.clock().getAsDouble()) + "°"
-                                : ""))
-                .orElse("through no port");
+    public String port(EngineModel model, Outline.Visit visit) {
+        return visit.port()
+                .flatMap(model::port)
+                .map(port -> port.clock().isPresent()
+                        ? say(
+                                "port.at",
+                                port.id(),
+                                port.name(),
+                                degrees(port.clock().getAsDouble()))
+                        : port.id() + ", " + port.name())
+                .orElse(say("port.none"));
     }
 
     /** What is done at a view, without how long it takes. */
-    public static String stop(Outline.Stop stop) {
-        List<String> words = new ArrayList<>();
+    public String stop(Outline.Stop stop) {
+        List<String> told = new ArrayList<>();
         if (!stop.stations().isEmpty()) {
-            words.add(
-                    (stop.stations().size() == 1 ? "station " : "stations ") + String.join(", then ", stop.stations()));
+            told.add(say("stations", stop.stations().size(), String.join(say("then"), stop.stations())));
         }
         if (stop.turning().signum() > 0) {
-            words.add(turns(stop.turning()) + " of the shaft");
+            told.add(turning(stop.turning()));
         }
         if (stop.drawing().signum() > 0) {
-            words.add("the scope tip " + turns(stop.drawing()) + " round");
+            told.add(drawing(stop.drawing()));
         }
-        stop.identified().stream().distinct().forEach(n -> words.add("from " + landmark(stop.row(), n)));
-        return stop.row().name() + " (" + stop.row().id() + "): " + String.join("; ", words);
+        stop.identified().stream().distinct().forEach(n -> told.add(landmark(stop.row(), n)));
+        return Telling.row(stop.row()) + ": " + String.join("; ", told);
     }
 
     /** The views of a visit in one line, where a card has no room for a line each. */
-    static String views(Outline.Visit visit) {
+    String views(Outline.Visit visit) {
         return visit.stops().stream()
                 .map(stop -> stop.view().id()
                         + (stop.stations().isEmpty() ? "" : " (" + String.join(", ", stop.stations()) + ")")
                         + stop.identified().stream()
                                 .distinct()
-                                .map(n -> " from " + n)
+                                .map(n -> " " + say("from", n))
                                 .collect(Collectors.joining()))
                 .collect(Collectors.joining("; "));
     }
 
-    private static String landmark(Row row, int airfoil) {
-        return row.kind().airfoil() + " " + airfoil
-                + row.landmarks().stream()
+    private String landmark(Row row, int airfoil) {
+        return say(
+                "landmark",
+                words.airfoil(row),
+                airfoil,
+                row.landmarks().stream()
                         .filter(known -> known.airfoil() == airfoil)
                         .findFirst()
-                        .map(known -> ", " + known.what())
-                        .orElse(", any that you mark");
+                        .map(Landmark::what)
+                        .orElse(say("landmark.any")));
     }
 
     /** What all of it takes. */
-    public static String effort(Plan plan) {
-        List<String> words = new ArrayList<>(List.of(
-                Telling.count(plan.openings(), "port"),
-                Telling.count(plan.views(), "view"),
-                turns(plan.turning()) + " of the shaft"));
+    public String effort(Plan plan) {
+        List<String> told = new ArrayList<>(
+                List.of(say("ports", plan.openings()), say("views", plan.views()), turning(plan.turning())));
         if (plan.drawing().signum() > 0) {
-            words.add("the scope tip " + turns(plan.drawing()) + " round");
+            told.add(drawing(plan.drawing()));
         }
-        words.add(minutes(plan.minutes()) + " in all");
-        return String.join(", ", words) + "; "
-                + (plan.proved()
-                        ? "no plan takes less"
-                        : "no plan takes less than " + minutes(Math.min(plan.bound(), plan.minutes())));
+        return say(
+                "effort",
+                String.join(", ", told),
+                minutes(plan.minutes()),
+                plan.proved(),
+                minutes(Math.min(plan.bound(), plan.minutes())));
     }
 
     /** What no move reaches of a row, and why. */
-    public static String outOfReach(OutOfReach out) {
-        return out.row().name() + " (" + out.row().id() + "), " + Telling.count(out.cells(), "cell") + ": "
-                + GapText.zones(Zoning.of(out.row()), out.zones()) + ": "
-                + out.why().words()
-                + out.hindrance().map(mostly -> ", mostly " + mostly.words()).orElse("");
+    public String outOfReach(OutOfReach out) {
+        String told = say(
+                "outOfReach",
+                Telling.row(out.row()),
+                out.cells(),
+                GapText.zones(Zoning.of(out.row()), out.zones()),
+                out.why().words());
+        return out.hindrance()
+                .map(mostly -> say("mostly", told, mostly.words()))
+                .orElse(told);
     }
 
     /** Rows of which something is out of reach, in few words. */
@@ -107,19 +123,30 @@ public final class OutlineWords {
     }
 
     /** Minutes, whole where they are many. */
-    public static String minutes(double minutes) {
-        return BigDecimal.valueOf(minutes).setScale(minutes < 10 ? 1 : 0, RoundingMode.HALF_EVEN) + " min";
+    public String minutes(double minutes) {
+        return words.plain(BigDecimal.valueOf(minutes).setScale(minutes < 10 ? 1 : 0, RoundingMode.HALF_EVEN)) + " min";
     }
 
-    private static String turns(BigDecimal degrees) {
-        BigDecimal turns = degrees.divide(TURN, 1, RoundingMode.HALF_EVEN).stripTrailingZeros();
-        return turns.toPlainString() + (turns.compareTo(BigDecimal.ONE) == 0 ? " turn" : " turns");
+    private String turning(BigDecimal degrees) {
+        BigDecimal turns = turns(degrees);
+        return say("turning", words.plain(turns), isOne(turns));
     }
 
-    private static String degrees(double degrees) {
-        return BigDecimal.valueOf(degrees)
-                .setScale(1, RoundingMode.HALF_EVEN)
-                .stripTrailingZeros()
-                .toPlainString();
+    private String drawing(BigDecimal degrees) {
+        BigDecimal turns = turns(degrees);
+        return say("drawing", words.plain(turns), isOne(turns));
+    }
+
+    private static BigDecimal turns(BigDecimal degrees) {
+        return degrees.divide(TURN, 1, RoundingMode.HALF_EVEN).stripTrailingZeros();
+    }
+
+    private static boolean isOne(BigDecimal turns) {
+        return turns.compareTo(BigDecimal.ONE) == 0;
+    }
+
+    private String degrees(double degrees) {
+        return words.plain(
+                BigDecimal.valueOf(degrees).setScale(1, RoundingMode.HALF_EVEN).stripTrailingZeros());
     }
 }

@@ -63,18 +63,20 @@ record PlacedPhoto(ShownPhoto shown, Logged logged, Taken when) {
      * What it shows, in a line. A person's word goes before what is likely by the time, and is doubted only if the
      * camera wrote that: an entry may be typed long after.
      */
-    String airfoil() {
+    String airfoil(Reported job) {
         if (logged.entry() instanceof Entry.Saw) {
             return logged.text();
         }
         if (confirmed().isEmpty()) {
             return place().airfoil().isPresent()
-                    ? place().airfoilText() + " (by the time)"
-                    : "no blade named or counted";
+                    ? job.say("sheet.byTime", place().airfoilText())
+                    : job.say("sheet.unknown");
         }
-        String word = place().row().map(row -> row.kind().airfoil()).orElse("blade");
-        return word + " " + confirmed().get() + " (as entered)"
-                + (when.disagrees() ? ", but by the time " + place().airfoilText() : "");
+        String entered = job.say(
+                "sheet.entered",
+                place().row().map(job.map()::airfoil).orElse(job.say("sheet.blade")),
+                confirmed().get());
+        return when.disagrees() ? job.say("sheet.but", entered, place().airfoilText()) : entered;
     }
 
     /** The zones that the entry names, and how their row is divided. */

@@ -26,7 +26,7 @@ final class Remaining {
 
     static List<Block> gaps(Reported job) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(1, "Gaps"));
+        blocks.add(new Block.Heading(1, job.say("gaps")));
         if (job.gaps().isEmpty()) {
             blocks.add(new Block.Paragraph(PageWords.of(nothing(job))));
             return blocks;
@@ -35,12 +35,7 @@ final class Remaining {
                 .mapToInt(gap -> gap.airfoils().size() * gap.zones().size())
                 .sum();
         blocks.add(
-                new Block.Paragraph(
-                        PageWords.of(
-                                Telling.count(job.gaps().size(), "gap") + ", "
-                                        + Telling.count(cells, "cell")
-                                        + " that the task asks for, and that are neither seen nor accepted as"
-                                        + " not seen. Angles are readings of the shaft, of rows that stand still clock angles of the scope tip; they rise clockwise as seen from aft looking forward.")));
+                new Block.Paragraph(PageWords.of(job.say("gaps.told", job.gaps().size(), cells))));
         List<List<Cell>> rows = new ArrayList<>();
         for (Gap gap : job.gaps()) {
             rows.add(List.of(
@@ -50,9 +45,9 @@ final class Remaining {
         }
         blocks.add(new Block.Table(
                 List.of(
-                        Column.number("no.", 0.5),
-                        Column.of("gap, why, and how to close it", 9.4),
-                        Column.number("cells", 0.7)),
+                        Column.number(job.say("column.number"), 0.5),
+                        Column.of(job.say("gaps.column"), 9.4),
+                        Column.number(job.say("column.cells"), 0.7)),
                 rows));
         return blocks;
     }
@@ -60,14 +55,12 @@ final class Remaining {
     /** That nothing is left to see, with what stands behind that. */
     static String nothing(Reported job) {
         Behind behind = job.closing().behind();
-        return behind.any()
-                ? "No gap is left. Behind that stand: " + behind.told() + "."
-                : "Nothing is left: all that the task asks for is seen.";
+        return behind.any() ? job.say("gaps.behind", behind.told()) : job.say("gaps.none");
     }
 
     static List<Block> questions(Reported job) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(1, "Rechecks and questions"));
+        blocks.add(new Block.Heading(1, job.say("questions")));
         List<List<Cell>> rows = new ArrayList<>();
         for (Logged logged : job.counting()) {
             Entry entry = logged.entry();
@@ -83,14 +76,14 @@ final class Remaining {
             }
         }
         if (rows.isEmpty()) {
-            blocks.add(new Block.Paragraph(PageWords.of("None was entered.")));
+            blocks.add(new Block.Paragraph(PageWords.of(job.say("none"))));
         } else {
             blocks.add(new Block.Table(
                     List.of(
-                            Column.of("entry", 0.7),
-                            Column.of("when (UTC), by", 1.7),
-                            Column.of("as entered", 4),
-                            Column.of("settled", 3)),
+                            Column.of(job.say("column.entry"), 0.7),
+                            Column.of(job.say("column.whenBy"), 1.7),
+                            Column.of(job.say("column.asEntered"), 4),
+                            Column.of(job.say("questions.settled"), 3)),
                     rows));
         }
         return blocks;
@@ -98,23 +91,26 @@ final class Remaining {
 
     private static Cell settled(Reported job, int number) {
         if (job.situation().ledger().questions().containsKey(number)) {
-            return Cell.of(PageWords.alert("OPEN"));
+            return Cell.of(PageWords.alert(job.say("open")));
         }
         return job.told(Entry.Settle.class).stream()
                 .filter(settle -> settle.entry().entry().value() == number)
                 .findFirst()
-                .map(settle -> Cell.of(PageWords.of("entry " + settle.logged().number() + ", "
-                        + settle.logged().by() + ": " + settle.entry().reason())))
+                .map(settle -> Cell.of(Telling.answered(
+                        job,
+                        settle.logged().number(),
+                        settle.logged().by(),
+                        settle.entry().reason())))
                 .orElse(Cell.of(""));
     }
 
     static List<Block> notDone(Reported job) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(1, "Not done, and why"));
+        blocks.add(new Block.Heading(1, job.say("notDone")));
         blocks.addAll(accepted(job));
         blocks.addAll(notAsked(job));
         blocks.addAll(stated(job));
-        blocks.add(new Block.Heading(2, "Cells neither seen nor seen in part, by reason"));
+        blocks.add(new Block.Heading(2, job.say("notDone.byReason")));
         blocks.add(byReason(job));
         return blocks;
     }
@@ -132,23 +128,23 @@ final class Remaining {
                     Cell.of("" + remark.entry()),
                     Cell.of(Telling.row(row.row())),
                     Cell.of(
-                            PageWords.of(Telling.airfoils(row.row(), remark) + ", " + Telling.zones(row, remark)),
+                            PageWords.of(Telling.airfoils(row.row(), remark) + ", " + Telling.zones(job, row, remark)),
                             PageWords.faint(acceptance.told())),
                     Cell.of(((Entry.NoAccess) logged.entry()).reason()),
                     Cell.of(logged.by())));
         }
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(2, "Accepted as not seen"));
+        blocks.add(new Block.Heading(2, job.say("accepted")));
         blocks.add(
                 rows.isEmpty()
-                        ? new Block.Paragraph(PageWords.of("Nobody accepted anything as not seen."))
+                        ? new Block.Paragraph(PageWords.of(job.say("accepted.none")))
                         : new Block.Table(
                                 List.of(
-                                        Column.of("entry", 0.7),
-                                        Column.of("row", 2),
-                                        Column.of("parts and zones", 2.4),
-                                        Column.of("reason", 4),
-                                        Column.of("by", 1.4)),
+                                        Column.of(job.say("column.entry"), 0.7),
+                                        Column.of(job.say("column.row"), 2),
+                                        Column.of(job.say("accepted.parts"), 2.4),
+                                        Column.of(job.say("accepted.reason"), 4),
+                                        Column.of(job.say("column.by"), 1.4)),
                                 rows));
         return blocks;
     }
@@ -161,14 +157,14 @@ final class Remaining {
 
     private static List<Block> notAsked(Reported job) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(2, "Not asked for"));
+        blocks.add(new Block.Heading(2, job.say("notAsked")));
         if (job.situation().ledger().asked().isEmpty()) {
-            blocks.add(new Block.Paragraph(PageWords.of("The task asks for every part of every row.")));
+            blocks.add(new Block.Paragraph(PageWords.of(job.say("notAsked.none"))));
         }
         job.situation().ledger().asked().forEach((id, zones) -> {
             RowCoverage row = job.coverage().row(id);
-            blocks.add(new Block.Item(PageWords.of("of " + Telling.row(row.row()) + " the task asks only for "
-                    + GapText.zones(row.zoning(), zones) + "; shares are of everything all the same")));
+            blocks.add(new Block.Item(
+                    PageWords.of(job.say("notAsked.of", Telling.row(row.row()), GapText.zones(row.zoning(), zones)))));
         });
         return blocks;
     }
@@ -179,13 +175,17 @@ final class Remaining {
             return List.of();
         }
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(2, "Stated with a picture, not counted as seen"));
+        blocks.add(new Block.Heading(2, job.say("stated")));
         for (Remark remark : remarks) {
             RowCoverage row = job.coverage().row(remark.row());
             Entry.Saw saw = (Entry.Saw) job.entry(remark.entry()).entry();
-            blocks.add(new Block.Item(PageWords.of("entry " + remark.entry() + ": " + Telling.row(row.row()) + ", "
-                    + Telling.airfoils(row.row(), remark) + ", " + Telling.zones(row, remark) + ", picture "
-                    + saw.file().value())));
+            blocks.add(new Block.Item(PageWords.of(job.say(
+                    "stated.of",
+                    remark.entry(),
+                    Telling.row(row.row()),
+                    Telling.airfoils(row.row(), remark),
+                    Telling.zones(job, row, remark),
+                    saw.file().value()))));
         }
         return blocks;
     }
@@ -208,10 +208,10 @@ final class Remaining {
         }
         return new Block.Table(
                 List.of(
-                        Column.of("why", 6),
-                        Column.number("cells", 1),
-                        Column.number("of these maybe seen", 1.6),
-                        Column.number("of these accepted", 1.6)),
+                        Column.of(job.say("column.why"), 6),
+                        Column.number(job.say("column.cells"), 1),
+                        Column.number(job.say("notDone.maybe"), 1.6),
+                        Column.number(job.say("notDone.accepted"), 1.6)),
                 counts.entrySet().stream()
                         .map(each -> List.of(
                                 Cell.of(each.getKey().words()),

@@ -7,11 +7,13 @@ import everyblade.core.turning.Logged;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Margins;
 import everyblade.picture.report.page.Pages;
+import everyblade.words.Words;
 import java.math.BigInteger;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -28,46 +30,37 @@ public final class ReportPdf {
     private ReportPdf() {}
 
     /**
-     * Writes the report of a job without limits, pictures and previous record.
-     *
-     * @param fold of the whole journal
-     * @param coverage of that fold's situation
-     * @param facts of the same journal
-     */
-    public static byte[] write(Fold fold, Coverage coverage, ReportFacts facts) {
-        return write(fold, coverage, facts, Exhibits.NONE);
-    }
-
-    /**
      * Writes the report.
      *
      * @param fold of the whole journal
      * @param coverage of that fold's situation
      * @param facts of the same journal
      * @param exhibits that it shows
+     * @param words in which it is told
      */
-    public static byte[] write(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits) {
-        return pages(fold, coverage, facts, exhibits).pdf();
+    public static byte[] write(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits, Words words) {
+        return pages(fold, coverage, facts, exhibits, words).pdf();
     }
 
     /** The same report as one HTML file. */
-    public static byte[] html(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits) {
-        return pages(fold, coverage, facts, exhibits).html();
+    public static byte[] html(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits, Words words) {
+        return pages(fold, coverage, facts, exhibits, words).html();
     }
 
-    private static Pages pages(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits) {
-        Reported job = Reported.of(fold, coverage, facts, exhibits);
-        String engine = job.model().name() + ", serial " + facts.serial();
+    private static Pages pages(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits, Words words) {
+        Reported job = Reported.of(fold, coverage, facts, exhibits, words);
+        String engine = job.say("engine.of", job.model().name(), facts.serial());
         return new Pages(
-                "Borescope inspection report: " + engine,
-                "en-GB",
+                job.say("title", engine),
+                language(words),
                 dated(job),
                 seed(facts.head()),
                 new Margins(
-                        "Borescope inspection report – " + engine,
-                        job.closing().any() ? "INCOMPLETE" : "",
+                        job.say("head", engine),
+                        job.closing().any() ? job.say("incomplete") : "",
                         notices(job),
-                        "record " + facts.head()),
+                        job.say("record", facts.head()),
+                        words),
                 blocks(job));
     }
 
@@ -75,7 +68,12 @@ public final class ReportPdf {
     static String notices(Reported job) {
         return Stream.concat(
                         job.model().notice().stream(),
-                        job.exhibits().limits().flatMap(Limits::notice).map(notice -> "Limits: " + notice).stream())
+                        job
+                                .exhibits()
+                                .limits()
+                                .flatMap(Limits::notice)
+                                .map(notice -> job.say("limits.notice", notice))
+                                .stream())
                 .collect(Collectors.joining(" "));
     }
 
@@ -86,7 +84,7 @@ public final class ReportPdf {
         blocks.add(new Block.NewPage());
         blocks.addAll(ShareTables.of(job));
         blocks.addAll(Maps.charts(job));
-        blocks.addAll(Closing.of(job.closing()));
+        blocks.addAll(Closing.of(job));
         blocks.addAll(Remaining.gaps(job));
         blocks.addAll(FindingPages.of(job));
         blocks.addAll(Since.of(job));
@@ -96,10 +94,15 @@ public final class ReportPdf {
         blocks.addAll(Eyesight.of(job));
         blocks.addAll(Count.of(job));
         blocks.addAll(Things.of(job));
-        blocks.addAll(Cautions.of());
+        blocks.addAll(Cautions.of(job));
         blocks.addAll(Appendix.check(job));
         blocks.addAll(Appendix.log(job));
         return blocks;
+    }
+
+    /** The language of a document, as RFC 5646 writes it; English as it is written in Europe, for paper and dates. */
+    static String language(Words words) {
+        return words.locale().equals(Locale.ENGLISH) ? "en-GB" : words.locale().toLanguageTag();
     }
 
     /** The report bears the time of the last entry. */

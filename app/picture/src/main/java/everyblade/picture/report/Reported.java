@@ -11,8 +11,10 @@ import everyblade.core.gap.Gaps;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Situation;
+import everyblade.picture.MapWords;
 import everyblade.spi.EngineModel;
 import everyblade.spi.View;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,6 +28,7 @@ import java.util.Optional;
  * @param exhibits shown beside the entries
  * @param judged what the limits say of each finding; none without limits
  * @param closing what is open
+ * @param words in which it is told
  */
 record Reported(
         Fold fold,
@@ -34,7 +37,8 @@ record Reported(
         ReportFacts facts,
         Exhibits exhibits,
         List<Judgement> judged,
-        ClosingList closing) {
+        ClosingList closing,
+        Words words) {
 
     /**
      * An entry that counts, by what it says.
@@ -44,7 +48,7 @@ record Reported(
      */
     record Told<E extends Entry>(Logged logged, E entry) {}
 
-    static Reported of(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits) {
+    static Reported of(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits, Words words) {
         List<Judgement> judged = exhibits.limits()
                 .map(limits -> Judging.of(limits, fold, coverage))
                 .orElse(List.of());
@@ -60,8 +64,18 @@ record Reported(
                         coverage,
                         exhibits.limits(),
                         judged,
-                        new Beside(
-                                PlacedPhoto.named(exhibits), exhibits.last().map(LastRecord::fold), facts.review())));
+                        new Beside(PlacedPhoto.named(exhibits), exhibits.last().map(LastRecord::fold), facts.review())),
+                words);
+    }
+
+    /** The report's text of a key with its places {0}, {1} … filled in. */
+    String say(String key, Object... parts) {
+        return words.say("report." + key, parts);
+    }
+
+    /** What maps and shares say. */
+    MapWords map() {
+        return MapWords.of(words);
     }
 
     /** What the limits say of the finding of entry K, if any were entered. */

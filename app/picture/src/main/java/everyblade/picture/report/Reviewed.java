@@ -27,36 +27,33 @@ final class Reviewed {
                     Cell.of("" + remark.number()),
                     Cell.of(PageWords.of(Telling.minute(remark.at())), PageWords.of(remark.by())),
                     Cell.of("" + remark.entries()),
-                    said(remark),
+                    said(job, remark),
                     questions.stream()
                             .filter(question -> question.asked().equals(remark))
                             .findFirst()
-                            .map(Reviewed::became)
+                            .map(question -> became(job, question))
                             .orElse(Cell.of(""))));
         }
         return List.of(
-                new Block.Heading(1, "Review"),
-                new Block.Paragraph(
-                        PageWords.of("What reviewers said of this record, kept beside it under their own names."
-                                + " What they still wanted to see was said before they were shown what the technician makes of"
-                                + " it, if it stands before that in this list.")),
+                new Block.Heading(1, job.say("review")),
+                new Block.Paragraph(PageWords.of(job.say("review.told"))),
                 new Block.Table(
                         List.of(
-                                Column.of("no.", 0.5),
-                                Column.of("when (UTC), by", 1.7),
-                                Column.of("of entries up to", 0.9),
-                                Column.of("said", 4.2),
-                                Column.of("what became of it", 3)),
+                                Column.of(job.say("column.number"), 0.5),
+                                Column.of(job.say("column.whenBy"), 1.7),
+                                Column.of(job.say("review.upTo"), 0.9),
+                                Column.of(job.say("review.said"), 4.2),
+                                Column.of(job.say("review.became"), 3)),
                         rows));
     }
 
-    private static Cell said(ReviewRemark remark) {
+    private static Cell said(Reported job, ReviewRemark remark) {
         String words = switch (remark.what()) {
-            case WANTED -> "wants to see: " + remark.text();
-            case SHOWN -> "was shown what the technician makes of it";
-            case QUESTION -> "asks: " + remark.text();
+            case WANTED -> job.say("review.wanted", remark.text());
+            case SHOWN -> job.say("review.shown");
+            case QUESTION -> job.say("review.asks", remark.text());
             case REMARK -> remark.text();
-            case WITHDRAWN -> "takes question " + remark.of().orElse(0) + " back";
+            case WITHDRAWN -> job.say("review.withdrawn", remark.of().orElse(0));
         };
         return remark.place()
                 .map(ReviewedPlace::words)
@@ -64,13 +61,13 @@ final class Reviewed {
                 .orElse(Cell.of(words));
     }
 
-    private static Cell became(Question question) {
+    private static Cell became(Reported job, Question question) {
         if (question.withdrawn().isPresent()) {
-            return Cell.of("taken back");
+            return Cell.of(job.say("review.takenBack"));
         }
         return question.answers().stream()
                 .reduce((earlier, later) -> later)
-                .map(answer -> Cell.of("entry " + answer.number() + ", " + answer.by() + ": " + answer.text()))
-                .orElse(Cell.of(PageWords.alert("OPEN")));
+                .map(answer -> Cell.of(Telling.answered(job, answer.number(), answer.by(), answer.text())))
+                .orElse(Cell.of(PageWords.alert(job.say("open"))));
     }
 }

@@ -11,37 +11,39 @@ final class Signing {
     private Signing() {}
 
     /** A line for each signature; one that counts for nothing, or does not cover all, or sends back, must not be overlooked. */
-    static List<PageWords> lines(List<SignedAccount> signatures) {
-        return signatures.stream().map(Signing::line).toList();
+    static List<PageWords> lines(Reported job) {
+        return job.facts().signatures().stream()
+                .map(signed -> line(job, signed))
+                .toList();
     }
 
-    private static PageWords line(SignedAccount signed) {
-        String begins = "Signature " + signed.number() + ": ";
+    private static PageWords line(Reported job, SignedAccount signed) {
         if (!signed.wrong().isEmpty()) {
-            return PageWords.alert(begins + "counts for nothing: " + String.join("; ", signed.wrong()) + ".");
+            return PageWords.alert(job.say("signed.wrong", signed.number(), String.join("; ", signed.wrong())));
         }
-        String who = begins + signed.told() + " " + signed.name()
+        String who = signed.told() + " " + signed.name()
                 + signed.licence().map(licence -> ", " + licence).orElse("")
                 + signed.at().map(at -> ", " + Telling.minute(at) + " UTC").orElse("")
-                + signed.because().map(why -> ", because " + why).orElse("") + "; ";
+                + signed.because()
+                        .map(why -> ", " + job.say("signed.because", why))
+                        .orElse("");
         if (signed.after() > 0) {
-            return PageWords.alert(who + "it covers the first " + Telling.count(signed.covers(), "entry") + ", and "
-                    + Telling.count(signed.after(), "entry") + " came after it.");
+            return PageWords.alert(job.say("signed.covers", signed.number(), who, signed.covers(), signed.after()));
         }
-        return signed.because().isPresent()
-                ? PageWords.alert(who + "it covers every entry.")
-                : PageWords.of(who + "it covers every entry.");
+        String all = job.say("signed.all", signed.number(), who);
+        return signed.because().isPresent() ? PageWords.alert(all) : PageWords.of(all);
     }
 
     /** One row for each signature, and a blank one for each role that nobody signed in. */
-    static List<List<Cell>> rows(List<SignedAccount> signatures) {
+    static List<List<Cell>> rows(Reported job) {
+        List<SignedAccount> signatures = job.facts().signatures();
         List<List<Cell>> rows = new ArrayList<>();
-        signatures.forEach(signed -> rows.add(row(signed)));
+        signatures.forEach(signed -> rows.add(row(job, signed)));
         if (none(signatures, true)) {
-            rows.add(blank("inspected by"));
+            rows.add(blank(job.say("signed.inspected")));
         }
         if (none(signatures, false)) {
-            rows.add(blank("reviewed by"));
+            rows.add(blank(job.say("signed.reviewed")));
         }
         return rows;
     }
@@ -52,24 +54,24 @@ final class Signing {
                         signed.inspector() == inspector && signed.wrong().isEmpty());
     }
 
-    private static List<Cell> row(SignedAccount signed) {
+    private static List<Cell> row(Reported job, SignedAccount signed) {
         if (!signed.wrong().isEmpty()) {
             return List.of(
                     Cell.of(PageWords.struck(signed.told())),
                     Cell.of(PageWords.struck(signed.name())),
                     Cell.of(""),
-                    Cell.of(PageWords.alert("signature " + signed.number() + " counts for nothing")),
+                    Cell.of(PageWords.alert(job.say("signed.forNothing", signed.number()))),
                     Cell.of(""));
         }
         return List.of(
                 Cell.of(PageWords.faint(signed.told())),
                 Cell.of(signed.name()),
-                Cell.of(signed.licence().map(PageWords::of).orElse(PageWords.alert("not stated"))),
+                Cell.of(signed.licence().map(PageWords::of).orElse(PageWords.alert(job.say("signed.noLicence")))),
                 Cell.of(
-                        PageWords.of("no. " + signed.number() + ", key " + signed.shortKey()),
+                        PageWords.of(job.say("signed.key", signed.number(), signed.shortKey())),
                         signed.after() == 0
-                                ? PageWords.faint("covers every entry")
-                                : PageWords.alert(Telling.count(signed.after(), "entry") + " after it")),
+                                ? PageWords.faint(job.say("signed.coversAll"))
+                                : PageWords.alert(job.say("signed.after", signed.after()))),
                 Cell.of(signed.at().map(Telling::minute).orElse("")));
     }
 

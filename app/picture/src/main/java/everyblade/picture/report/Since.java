@@ -20,7 +20,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** The chapter on what became of things since the same engine's last record. */
@@ -40,24 +39,27 @@ final class Since {
         Matching matching = Matching.of(Findings.of(last.fold()), Findings.of(job.fold()));
         Optional<Usage.Run> run = Usage.of(job.fold()).since(Usage.of(last.fold()));
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(1, "Since the last record"));
-        blocks.add(new Block.Paragraph(PageWords.of("Compared with the record that was started "
-                + Telling.minute(last.at()) + " UTC, whose last line has the hash " + last.head() + ". "
-                + run.map(known -> "Run since: " + told(known) + ".")
-                        .orElse("What was run since is not stated in both records, so growth is told without a rate.")
-                + " A finding is taken for the same if its row, part, kind and zone agree. Growth bears the uncertainty"
-                + " of both sizes.")));
+        blocks.add(new Block.Heading(1, job.say("since")));
+        blocks.add(new Block.Paragraph(PageWords.of(job.say(
+                "since.told",
+                Telling.minute(last.at()),
+                last.head(),
+                run.map(known -> told(job, known)).orElse(job.say("since.noRun"))))));
         blocks.addAll(table(job, matching, run));
         blocks.addAll(chart(job, last, matching));
-        blocks.addAll(others(job, "Not in the last record", "entry", matching.fresh()));
-        blocks.addAll(others(job, "In the last record, and not entered now", "entry then", matching.missing()));
+        blocks.addAll(others(job, "since.fresh", matching.fresh()));
+        blocks.addAll(others(job, "since.missing", matching.missing()));
         blocks.addAll(leftAgain(job, last));
         return blocks;
     }
 
-    private static String told(Usage.Run run) {
-        return run.number().stripTrailingZeros().toPlainString() + " "
-                + run.interval().name().toLowerCase(Locale.ROOT);
+    private static String told(Reported job, Usage.Run run) {
+        return job.say("since.run", job.words().plain(run.number().stripTrailingZeros()), interval(job, run));
+    }
+
+    /** What is counted, such as {@code hours}. */
+    private static String interval(Reported job, Usage.Run run) {
+        return job.say("since." + run.interval().name());
     }
 
     private static List<Block> table(Reported job, Matching matching, Optional<Usage.Run> run) {
@@ -68,47 +70,50 @@ final class Since {
                         Cell.of(pair.then().entry() + " → " + pair.now().entry()),
                         Cell.of(what(job, pair.now())),
                         Cell.of(growth.dimension().word()),
-                        Cell.of(size(growth.then())),
-                        Cell.of(size(growth.now())),
-                        Cell.of(PageWords.of(signed(growth.amount())), trend(growth)),
-                        Cell.of(run.map(known -> rate(growth, known)).orElse("–"))));
+                        Cell.of(size(job, growth.then())),
+                        Cell.of(size(job, growth.now())),
+                        Cell.of(PageWords.of(signed(job, growth.amount())), trend(growth)),
+                        Cell.of(run.map(known -> rate(job, growth, known)).orElse("–"))));
             }
         }
         if (rows.isEmpty()) {
-            return List.of(new Block.Paragraph(PageWords.of("No finding with a size is in both records.")));
+            return List.of(new Block.Paragraph(PageWords.of(job.say("since.none"))));
         }
-        String per = run.map(known -> "per 100 " + known.interval().name().toLowerCase(Locale.ROOT))
-                .orElse("rate");
+        String per =
+                run.map(known -> job.say("since.per", interval(job, known))).orElse(job.say("since.rate"));
         return List.of(new Block.Table(
                 List.of(
-                        Column.of("entry then → now", 1.2),
-                        Column.of("finding", 3),
-                        Column.of("size", 0.9),
-                        Column.of("then", 1.4),
-                        Column.of("now", 1.4),
-                        Column.of("growth", 2.1),
+                        Column.of(job.say("since.entries"), 1.2),
+                        Column.of(job.say("since.finding"), 3),
+                        Column.of(job.say("findings.size"), 0.9),
+                        Column.of(job.say("since.then"), 1.4),
+                        Column.of(job.say("since.now"), 1.4),
+                        Column.of(job.say("since.growth"), 2.1),
                         Column.of(per, 1.5)),
                 rows));
     }
 
     private static String what(Reported job, Finding finding) {
         return finding.kind().word() + ", " + finding.row().name() + ", "
-                + finding.row().kind().airfoil() + " " + finding.airfoil() + ", "
+                + job.map().airfoil(finding.row()) + " " + finding.airfoil() + ", "
                 + GapText.zones(
                         job.situation().engine().zonings().get(finding.row().id()), finding.zones());
     }
 
-    private static String size(Measured size) {
-        return number(size.value())
-                + size.plusMinus().map(plusMinus -> " ± " + number(plusMinus)).orElse("") + " mm";
+    private static String size(Reported job, Measured size) {
+        return number(job, size.value())
+                + size.plusMinus()
+                        .map(plusMinus -> " ± " + number(job, plusMinus))
+                        .orElse("") + " mm";
     }
 
-    private static String signed(Measured amount) {
-        return (amount.value().mm().signum() > 0 ? "+" : "") + size(amount);
+    private static String signed(Reported job, Measured amount) {
+        return (amount.value().mm().signum() > 0 ? "+" : "") + size(job, amount);
     }
 
-    private static String number(Length length) {
-        return length.text(LengthUnit.MM, DECIMALS).replace(" mm", "");
+    private static String number(Reported job, Length length) {
+        return job.words()
+                .plain(new BigDecimal(length.text(LengthUnit.MM, DECIMALS).replace(" mm", "")));
     }
 
     private static PageWords trend(Growth growth) {
@@ -117,20 +122,20 @@ final class Since {
                 : PageWords.faint(growth.trend().words());
     }
 
-    private static String rate(Growth growth, Usage.Run run) {
-        String rate = three(100 * growth.rate(run));
+    private static String rate(Reported job, Growth growth, Usage.Run run) {
+        String rate = three(job, 100 * growth.rate(run));
         return growth.rateError(run).isEmpty()
                 ? rate + " mm"
-                : rate + " ± " + three(100 * growth.rateError(run).getAsDouble()) + " mm";
+                : rate + " ± " + three(job, 100 * growth.rateError(run).getAsDouble()) + " mm";
     }
 
-    private static String three(double number) {
+    private static String three(Reported job, double number) {
         return number == 0
                 ? "0"
-                : BigDecimal.valueOf(number)
-                        .round(new MathContext(3))
-                        .stripTrailingZeros()
-                        .toPlainString();
+                : job.words()
+                        .plain(BigDecimal.valueOf(number)
+                                .round(new MathContext(3))
+                                .stripTrailingZeros());
     }
 
     private static List<Block> chart(Reported job, LastRecord last, Matching matching) {
@@ -157,13 +162,13 @@ final class Since {
         if (lines.isEmpty() || !byCycles && !byHours) {
             return List.of();
         }
-        String axis = byCycles ? "cycles" : "hours";
+        String axis = job.say(byCycles ? "since.CYCLES" : "since.HOURS");
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(2, "Growth"));
+        blocks.add(new Block.Heading(2, job.say("since.chart")));
         for (int first = 0; first < lines.size(); first += TrendChart.MOST) {
             List<TrendChart.Line> some = lines.subList(first, Math.min(lines.size(), first + TrendChart.MOST));
             blocks.add(new Block.Drawing(
-                    WIDTH, HEIGHT, graphics -> TrendChart.paint(some, axis, graphics, WIDTH, HEIGHT)));
+                    WIDTH, HEIGHT, graphics -> TrendChart.paint(some, axis, job.words(), graphics, WIDTH, HEIGHT)));
         }
         return blocks;
     }
@@ -175,14 +180,14 @@ final class Since {
                 size.plusMinus().map(Length::millimetres).orElse(0.0));
     }
 
-    private static List<Block> others(Reported job, String heading, String entry, List<Finding> findings) {
+    private static List<Block> others(Reported job, String key, List<Finding> findings) {
         if (findings.isEmpty()) {
             return List.of();
         }
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(2, heading));
-        findings.forEach(finding -> blocks.add(
-                new Block.Item(PageWords.of(what(job, finding) + " (" + entry + " " + finding.entry() + ")"))));
+        blocks.add(new Block.Heading(2, job.say(key)));
+        findings.forEach(finding ->
+                blocks.add(new Block.Item(PageWords.of(job.say(key + ".of", what(job, finding), finding.entry())))));
         return blocks;
     }
 
@@ -192,9 +197,9 @@ final class Since {
                 .map(left -> GapText.of(left.gap()))
                 .toList();
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(2, "Not seen last time either"));
+        blocks.add(new Block.Heading(2, job.say("since.left")));
         if (twice.isEmpty()) {
-            blocks.add(new Block.Paragraph(PageWords.of("Nothing that is left now was left last time.")));
+            blocks.add(new Block.Paragraph(PageWords.of(job.say("since.leftNone"))));
         }
         twice.forEach(gap -> blocks.add(new Block.Item(PageWords.alert(gap))));
         return blocks;

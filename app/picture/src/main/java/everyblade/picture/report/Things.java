@@ -19,18 +19,16 @@ final class Things {
 
     static List<Block> of(Reported job) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(1, "Openings and tools"));
-        blocks.add(new Block.Paragraph(PageWords.of("Counted out and in by name, as entered. What is not named here was"
-                + " not entered; count what is in the hand against this list before anyone motors or starts.")));
-        blocks.addAll(table("Openings", "opened", "shut", passages(job, true), job));
-        blocks.addAll(table("Tools, lights and plugs", "out", "back", passages(job, false), job));
+        blocks.add(new Block.Heading(1, job.say("things")));
+        blocks.add(new Block.Paragraph(PageWords.of(job.say("things.told"))));
+        blocks.addAll(table(job, "things.openings", passages(job, true)));
+        blocks.addAll(table(job, "things.tools", passages(job, false)));
         List<Reported.Told<Entry.Lost>> lost = job.told(Entry.Lost.class);
         for (Reported.Told<Entry.Lost> each : lost) {
             int number = each.logged().number();
             boolean open = job.situation().ledger().questions().containsKey(number);
-            String words = each.entry().tool().value() + " is said to be lost (entry " + number + ")";
-            blocks.add(new Block.Item(
-                    open ? PageWords.alert(words + ", not settled") : PageWords.of(words + ", settled")));
+            String words = job.say("things.lost", each.entry().tool().value(), number, open);
+            blocks.add(new Block.Item(open ? PageWords.alert(words) : PageWords.of(words)));
         }
         return blocks;
     }
@@ -74,27 +72,28 @@ final class Things {
         }
     }
 
-    private static List<Block> table(String title, String from, String to, List<Passage> passages, Reported job) {
+    private static List<Block> table(Reported job, String key, List<Passage> passages) {
         if (passages.isEmpty()) {
             return List.of(
-                    new Block.Heading(2, title),
-                    new Block.Paragraph(PageWords.of("None was entered as " + from + ".")));
+                    new Block.Heading(2, job.say(key)), new Block.Paragraph(PageWords.of(job.say(key + ".none"))));
         }
         List<List<Cell>> rows = passages.stream()
                 .map(passage -> List.of(
                         Cell.of(name(job, passage.thing())),
-                        Cell.of(when(passage.from())),
-                        passage.to() == null ? Cell.of(PageWords.alert("NOT " + to)) : Cell.of(when(passage.to())),
+                        Cell.of(Telling.when(job, passage.from())),
+                        passage.to() == null
+                                ? Cell.of(PageWords.alert(job.say(key + ".not")))
+                                : Cell.of(Telling.when(job, passage.to())),
                         Cell.of(passage.text())))
                 .toList();
         return List.of(
-                new Block.Heading(2, title),
+                new Block.Heading(2, job.say(key)),
                 new Block.Table(
-                        List.of(Column.of("what", 3), Column.of(from, 3), Column.of(to, 3), Column.of("remark", 3)),
+                        List.of(
+                                Column.of(job.say("column.what"), 3),
+                                Column.of(job.say(key + ".from"), 3),
+                                Column.of(job.say(key + ".to"), 3),
+                                Column.of(job.say("things.remark"), 3)),
                         rows));
-    }
-
-    private static String when(Logged logged) {
-        return Telling.minute(logged.at()) + ", entry " + logged.number() + ", " + logged.by();
     }
 }

@@ -20,12 +20,14 @@ import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.json.EngineJsonReader;
 import everyblade.json.Reading;
+import everyblade.words.Words;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -104,7 +106,8 @@ class ClosingReportTest {
         }
         ReportFacts facts =
                 new ReportFacts("4711", "all", "Tester", START, new TreeMap<>(), Optional.empty(), "00", "00");
-        byte[] pdf = ReportPdf.write(fold, Coverage.of(fold.situation(), Settings.USUAL), facts, exhibits);
+        byte[] pdf = ReportPdf.write(
+                fold, Coverage.of(fold.situation(), Settings.USUAL), facts, exhibits, Words.of(Locale.ENGLISH));
         try (PDDocument document = Loader.loadPDF(pdf)) {
             PDFTextStripper text = new PDFTextStripper();
             text.setEndPage(pages);

@@ -14,12 +14,14 @@ import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.json.EngineJsonReader;
 import everyblade.json.Reading;
+import everyblade.words.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
@@ -63,8 +65,9 @@ class ReaderTest {
                 ReportPdf.write(
                         fold,
                         coverage,
-                        new ReportFacts(
-                                "4711", "look", "Tester", START, new TreeMap<>(), Optional.empty(), HEAD, HEAD)));
+                        new ReportFacts("4711", "look", "Tester", START, new TreeMap<>(), Optional.empty(), HEAD, HEAD),
+                        Exhibits.NONE,
+                        Words.of(Locale.ENGLISH)));
     }
 
     private static boolean installed(String tool) throws InterruptedException {

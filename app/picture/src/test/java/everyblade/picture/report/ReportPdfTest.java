@@ -11,6 +11,7 @@ import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.json.EngineJsonReader;
 import everyblade.json.Reading;
+import everyblade.words.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -51,7 +52,9 @@ class ReportPdfTest {
         return ReportPdf.write(
                 fold,
                 coverage,
-                new ReportFacts("4711", "look at all", "Tester", START, new TreeMap<>(), Optional.empty(), HEAD, HEAD));
+                new ReportFacts("4711", "look at all", "Tester", START, new TreeMap<>(), Optional.empty(), HEAD, HEAD),
+                Exhibits.NONE,
+                Words.of(Locale.ENGLISH));
     }
 
     private static byte[] ring(String... lines) throws Refusal {

@@ -15,10 +15,12 @@ import everyblade.fact.Percent;
 import everyblade.picture.MapWords;
 import everyblade.picture.ShareFigures;
 import everyblade.picture.TwoRows;
+import everyblade.words.Words;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -35,6 +37,8 @@ class ReportedFiguresTest {
 
     private static final Instant START = Instant.parse("2026-03-01T08:00:00Z");
     private static final String HEAD = "9f3ac01d77b2e4559f3ac01d77b2e4559f3ac01d77b2e4559f3ac01d77b2e455";
+
+    private static final Words ENGLISH = Words.of(Locale.ENGLISH);
 
     private static Coverage coverage;
     private static List<String> pages;
@@ -53,8 +57,8 @@ class ReportedFiguresTest {
         coverage = Coverage.of(fold.situation(), settings);
         ReportFacts facts = new ReportFacts(
                 "4711", "look at all", "Tester", START, settings.values(), Optional.empty(), HEAD, HEAD);
-        pages = pages(ReportPdf.write(fold, coverage, facts));
-        handover = String.join(" ", pages(HandoverPdf.write(fold, coverage, facts, Exhibits.NONE)));
+        pages = pages(ReportPdf.write(fold, coverage, facts, Exhibits.NONE, ENGLISH));
+        handover = String.join(" ", pages(HandoverPdf.write(fold, coverage, facts, Exhibits.NONE, ENGLISH)));
     }
 
     private static List<String> pages(byte[] pdf) throws IOException {
@@ -92,7 +96,7 @@ class ReportedFiguresTest {
     }
 
     private ShareFigures figures(Basis basis) {
-        return new ShareFigures(coverage.headline(basis), MapWords.ENGLISH);
+        return new ShareFigures(coverage.headline(basis), MapWords.of(ENGLISH));
     }
 
     @Test

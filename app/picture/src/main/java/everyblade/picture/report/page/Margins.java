@@ -1,5 +1,6 @@
 package everyblade.picture.report.page;
 
+import everyblade.words.Words;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /**
@@ -9,8 +10,9 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
  * @param warning what must not be overlooked, right in the head; may be empty
  * @param notice under the head, as many lines as it needs; may be empty
  * @param foot left in the foot, before the number of the page
+ * @param words in which pages are numbered
  */
-public record Margins(String head, String warning, String notice, String foot) {
+public record Margins(String head, String warning, String notice, String foot, Words words) {
 
     static final PDRectangle SHEET = PDRectangle.A4;
     static final double LEFT = 48;

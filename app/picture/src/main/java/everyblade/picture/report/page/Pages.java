@@ -85,7 +85,7 @@ public record Pages(String title, String language, Instant dated, long seed, Mar
             }
             y += SMALL_LEADING - 4;
             pen.line(Margins.LEFT, y, right, y, 0.6, Pen.INK);
-            String number = "page " + (index + 1) + " of " + document.getNumberOfPages();
+            String number = margins.words().say("report.page", index + 1, document.getNumberOfPages());
             double foot = Margins.BOTTOM - 18;
             pen.line(Margins.LEFT, foot + 10, right, foot + 10, 0.6, Pen.INK);
             double numbered = letters.length(number, SMALL);

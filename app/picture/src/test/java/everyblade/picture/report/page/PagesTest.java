@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
+import everyblade.words.Words;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
@@ -21,7 +23,7 @@ import org.junit.jupiter.api.Test;
 
 class PagesTest {
 
-    private static final Margins MARGINS = new Margins("head", "WARNING", "notice", "foot");
+    private static final Margins MARGINS = new Margins("head", "WARNING", "notice", "foot", Words.of(Locale.ENGLISH));
 
     private static byte[] pdf(Block... blocks) {
         return new Pages("Title", "en-GB", Instant.parse("2026-03-01T08:00:00Z"), 1, MARGINS, List.of(blocks)).pdf();
