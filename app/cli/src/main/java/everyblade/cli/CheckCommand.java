@@ -96,24 +96,22 @@ final class CheckCommand implements Callable<Integer> {
 
     private List<Checked> checked() {
         if (named == null) {
-            throw new Failure("everyblade check: it is not said what to check; " + WHAT);
+            throw Failure.of("stopped.check.checkNotSaidWhatTo", WHAT);
         }
         Path path = around.path(named);
         if (!Files.exists(path)) {
-            throw new Failure("everyblade check: " + named + " is not there; " + WHAT);
+            throw Failure.of("stopped.check.checkNotThere", named, WHAT);
         }
         if (LimitsFile.isMeant(path)) {
             if (allRules) {
-                throw new Failure("everyblade check: --all-rules is for engine models, and " + named
-                        + " holds limits; leave it out");
+                throw Failure.of("stopped.check.checkForEngineModelsAnd", named);
             }
             Optional<Engine> engine = Optional.ofNullable(model)
                     .map(name -> Engine.of(everyblade.shelf().choose(name).model()));
             return List.of(Checked.limits(LimitsFile.read(around, "everyblade check: ", named, engine), engine));
         }
         if (model != null) {
-            throw new Failure(
-                    "everyblade check: --model is for a file of limits, and " + named + " is none; leave it out");
+            throw Failure.of("stopped.check.checkForFileLimitsAnd", named);
         }
         List<Found> models = models(path);
         notRun.addAll(new ModelShelf(models).notRun());
@@ -135,8 +133,7 @@ final class CheckCommand implements Callable<Integer> {
         CodeDoor door = everyblade.consent().anew();
         List<Found> found = (isOfModels ? ModelShelf.of(List.of(path), door) : ModelShelf.open(path, door)).found();
         if (found.isEmpty()) {
-            throw new Failure("everyblade check: " + named + " holds no engine model, neither an "
-                    + EngineJsonReader.FILE + " nor folders or jars with one; name the folder of a model");
+            throw Failure.of("stopped.check.checkHoldsNoEngineModel", named, EngineJsonReader.FILE);
         }
         return found;
     }
@@ -147,7 +144,6 @@ final class CheckCommand implements Callable<Integer> {
         }
         return ProblemCode.of(explain)
                 .map(code -> code.code() + " (" + code.severity() + "): " + code.meaning() + " " + code.mend() + "\n")
-                .orElseThrow(() -> new Failure("--explain " + explain + ": there is no such code; see everyblade check"
-                        + " --explain all for the table"));
+                .orElseThrow(() -> Failure.of("stopped.check.thereNoSuchCodeSee", explain));
     }
 }

@@ -187,7 +187,7 @@ public final class Commands {
     private static int stopped(Surroundings around, Exception fault) {
         if (fault instanceof Failure failure) {
             around.out().flush();
-            around.err().println(OneLine.of(failure.getMessage()));
+            around.err().println(OneLine.of(failure.line(around.words())));
             return WRONG;
         }
         return lastResort(around, fault);

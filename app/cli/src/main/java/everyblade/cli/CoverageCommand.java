@@ -81,9 +81,7 @@ final class CoverageCommand implements Callable<Integer> {
     /** Every zone of the airfoil that the words name, one explanation after the other. */
     private List<String> explain(Coverage coverage, List<RowCoverage> rows) {
         if (rows.size() != 1 || row == null || json || csv) {
-            throw new Failure(
-                    "--explain: it explains one airfoil of one row in words; say --row ID, and neither --json nor"
-                            + " --csv");
+            throw Failure.of("stopped.coverage.explainsOneAirfoilOneRow");
         }
         RowCoverage only = rows.get(0);
         int airfoil = airfoil(only);
@@ -96,7 +94,7 @@ final class CoverageCommand implements Callable<Integer> {
                     .map(around.words()::say)
                     .toList();
         } catch (Refusal refusal) {
-            throw new Failure("--explain " + airfoil + " " + explained.get(1) + ": " + refusal.getMessage());
+            throw Failure.of("stopped.coverage.line", airfoil, explained.get(1), refusal.getMessage());
         }
     }
 
@@ -106,9 +104,12 @@ final class CoverageCommand implements Callable<Integer> {
                 .filter(number -> number.matches("[0-9]{1,4}"))
                 .map(Integer::valueOf)
                 .filter(n -> n >= 1 && n <= count)
-                .orElseThrow(() -> new Failure("--explain " + explained.get(0) + ": row " + row + " has "
-                        + only.row().kind().airfoil() + "s 1 to " + count
-                        + "; give one of these numbers, then a zone"));
+                .orElseThrow(() -> Failure.of(
+                        "stopped.coverage.rowHasSToGive",
+                        explained.get(0),
+                        row,
+                        only.row().kind().airfoil(),
+                        count));
     }
 
     /** All rows, or the one of this id. */
@@ -117,8 +118,10 @@ final class CoverageCommand implements Callable<Integer> {
             return coverage.rows();
         }
         if (!job.engine().rows().containsKey(id.get())) {
-            throw new Failure("--row " + id.get() + ": this engine has no such row; it has "
-                    + String.join(", ", job.engine().rows().keySet()));
+            throw Failure.of(
+                    "stopped.coverage.engineHasNoSuchRow",
+                    id.get(),
+                    String.join(", ", job.engine().rows().keySet()));
         }
         return List.of(coverage.row(id.get()));
     }

@@ -23,7 +23,7 @@ final class Csv {
     /** Refuses two forms at once. */
     static void requireOnly(boolean both) {
         if (both) {
-            throw new Failure("--csv: there is --json, too, and only one of them can be printed; leave one out");
+            throw Failure.of("stopped.csv.thereTooAndOnlyOne");
         }
     }
 

@@ -115,16 +115,16 @@ final class DrillNewCommand implements Callable<Integer> {
     private Optional<Course.Lesson> ofCourse(boolean examined) {
         if (course == null) {
             if (model == null || rows.isEmpty()) {
-                throw new Failure(
-                        "everyblade drill new: neither a drill of the course nor an engine with rows is named;"
-                                + " say --course N, or --model M with --row ID");
+                throw Failure.of("stopped.drillNew.drillNewNeitherDrillCourse");
             }
             return Optional.empty();
         }
         List<Course.Lesson> lessons = Course.shipped().lessons();
         if (course < 1 || course > lessons.size() || model != null) {
-            throw new Failure("--course " + course + ": "
-                    + (model == null
+            throw Failure.of(
+                    "stopped.drillNew.line",
+                    course,
+                    (model == null
                             ? "the course has drills 1 to " + lessons.size() + "; see everyblade drill course"
                             : "a drill of the course has its own engine; leave out --model"));
         }
@@ -140,14 +140,14 @@ final class DrillNewCommand implements Callable<Integer> {
     private Course.Lesson own(EngineModel engine, boolean examined) {
         for (String id : rows) {
             if (engine.row(id).isEmpty()) {
-                throw new Failure("--row " + id + ": this engine has no such row; it has "
-                        + engine.rows().stream().map(Row::id).collect(Collectors.joining(", ")));
+                throw Failure.of(
+                        "stopped.drillNew.engineHasNoSuchRow",
+                        id,
+                        engine.rows().stream().map(Row::id).collect(Collectors.joining(", ")));
             }
             if (engine.row(id).get().shape().isEmpty()
                     || Reachable.views(engine, List.of(id)).isEmpty()) {
-                throw new Failure(
-                        "--row " + id + ": it has no shape, or no view with a station and a scope tip looks at"
-                                + " it, so nothing could be seen of it; name another row");
+                throw Failure.of("stopped.drillNew.hasNoShapeOrNo", id);
             }
         }
         List<HarmKind> wanted = kinds.isEmpty()
@@ -173,7 +173,7 @@ final class DrillNewCommand implements Callable<Integer> {
         try {
             return new Recipe(rows, wanted, damage, harmless, least, most, dirt);
         } catch (IllegalArgumentException unfit) {
-            throw new Failure("everyblade drill new: " + unfit.getMessage());
+            throw Failure.of("stopped.drillNew.drillNew", unfit.getMessage());
         }
     }
 
@@ -181,8 +181,10 @@ final class DrillNewCommand implements Callable<Integer> {
         return DAMAGE.stream()
                 .filter(kind -> kind.name().toLowerCase(Locale.ROOT).equals(word))
                 .findFirst()
-                .orElseThrow(() -> new Failure("--kind " + word + ": no such damage is invented; there are "
-                        + DAMAGE.stream()
+                .orElseThrow(() -> Failure.of(
+                        "stopped.drillNew.noSuchDamageInventedThere",
+                        word,
+                        DAMAGE.stream()
                                 .map(kind -> kind.name().toLowerCase(Locale.ROOT))
                                 .collect(Collectors.joining(", "))));
     }

@@ -112,17 +112,16 @@ final class Everyblade implements Callable<Integer> {
     @Override
     public Integer call() {
         if (!named.isEmpty() && !Files.exists(around.path(named.get(0)))) {
-            throw new Failure("everyblade: there is neither a command nor a job folder " + named.get(0)
-                    + "; see everyblade --help for the commands");
+            throw Failure.of("stopped.everyblade.thereNeitherCommandNorJob", named.get(0));
         }
         if (named.size() > 1) {
-            throw new Failure("everyblade: one window opens one job; name one, or a command before it");
+            throw Failure.of("stopped.everyblade.oneWindowOpensOneJob");
         }
         if (review) {
             Path record = named.stream()
                     .findFirst()
                     .map(around::path)
-                    .orElseThrow(() -> new Failure("everyblade --review: which record? name a job folder"));
+                    .orElseThrow(() -> Failure.of("stopped.everyblade.whichRecordNameJobFolder"));
             return window.review(around, shelf(), record);
         }
         return window.open(around, shelf(), named.stream().findFirst().map(around::path));

@@ -31,16 +31,15 @@ final class ExaminerKey {
         try {
             Path path = around.path(file);
             if (Files.size(path) > LARGEST) {
-                throw new Failure("--key " + file + ": it is too long for a few words; name the file with the key");
+                throw Failure.of("stopped.examinerKey.tooLongForFewWords", file);
             }
             String words = Files.readString(path, StandardCharsets.UTF_8).strip();
             if (words.length() < LEAST) {
-                throw new Failure("--key " + file + ": fewer than " + LEAST
-                        + " characters are soon guessed; write some words into it");
+                throw Failure.of("stopped.examinerKey.fewerThanCharactersAreSoon", file, LEAST);
             }
             return Optional.of(words);
         } catch (IOException unreadable) {
-            throw new Failure("--key " + file + ": it cannot be read; check that it is there and is a text");
+            throw Failure.of("stopped.examinerKey.cannotBeReadCheckThat", file);
         }
     }
 }

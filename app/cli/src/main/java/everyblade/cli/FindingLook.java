@@ -36,8 +36,7 @@ record FindingLook(Finding finding, List<Face> faces, Optional<Judgement> judgem
         Finding finding = Findings.of(job.fold()).stream()
                 .filter(one -> one.entry() == entry)
                 .findFirst()
-                .orElseThrow(() -> new Failure("--finding " + entry + ": entry " + entry
-                        + " is no finding that counts; everyblade findings lists them with their entries"));
+                .orElseThrow(() -> Failure.of("stopped.findingLook.entryNoFindingThatCounts", entry, entry));
         Zoning zoning = Zoning.of(finding.row());
         List<ZoneSet> faces = new ArrayList<>(List.of(finding.zones()));
         ZoneSet other = zoning.opposite(finding.zones());

@@ -68,14 +68,16 @@ final class Following {
                 number++;
                 around.err().flush();
                 if (around.out().checkError()) { // flushes
-                    throw new Failure("standard output is closed, so nothing can be acknowledged any more; what was"
-                            + " said up to entry " + speech.fold().entries().size() + " is kept");
+                    throw Failure.of(
+                            "stopped.following.standardOutputClosedSoNothing",
+                            speech.fold().entries().size());
                 }
             }
             return Commands.FINE;
         } catch (IOException failure) {
-            throw new Failure("standard input cannot be read any more; the "
-                    + speech.fold().entries().size() + " entries kept stand");
+            throw Failure.of(
+                    "stopped.following.standardInputCannotBeRead",
+                    speech.fold().entries().size());
         }
     }
 

@@ -24,8 +24,12 @@ final class Given {
         Matcher matcher = NUMBER.matcher(text);
         if (!matcher.matches()
                 || !matcher.group(2).isEmpty() && !matcher.group(2).equals(unit)) {
-            throw new Failure(option + ": " + OneLine.quoted(text) + " is no number"
-                    + (unit.isEmpty() ? "" : " of " + unit) + "; write it like 0.5" + unit);
+            throw Failure.of(
+                    "stopped.given.noNumberWriteLike",
+                    option,
+                    OneLine.quoted(text),
+                    (unit.isEmpty() ? "" : " of " + unit),
+                    unit);
         }
         Optional<String> doubt = DecimalComma.doubt(matcher.group(1));
         if (doubt.isPresent()) {
@@ -39,7 +43,7 @@ final class Given {
         try {
             return OffsetDateTime.parse(text).toInstant();
         } catch (DateTimeException unreadable) {
-            throw new Failure(where + ": " + OneLine.quoted(text) + " is no time that can be told; write " + TIME_LIKE);
+            throw Failure.of("stopped.given.noTimeThatCanBe", where, OneLine.quoted(text), TIME_LIKE);
         }
     }
 
@@ -47,10 +51,10 @@ final class Given {
     static String words(String option, String text) {
         String words = text.strip();
         if (words.isEmpty()) {
-            throw new Failure(option + ": there is nothing in it; say it in a few words");
+            throw Failure.of("stopped.given.thereNothingInSayIn", option);
         }
         if (!OneLine.of(words).equals(words)) {
-            throw new Failure(option + ": it has characters that do not fit on a line; say it in plain words");
+            throw Failure.of("stopped.given.hasCharactersThatDoNot", option);
         }
         return words;
     }

@@ -54,11 +54,10 @@ final class KeyCommand implements Callable<Integer> {
             @Option(names = "--number", paramLabel = "N", description = "number of the licence") String number,
             @Mixin Passphrase passphrase) {
         if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".p12")) {
-            throw new Failure("key new " + file + ": what is made is a PKCS12 file; end the name with .p12");
+            throw Failure.of("stopped.key.keyNewWhatMadePkcs", file);
         }
         if (Files.exists(around.path(file))) {
-            throw new Failure("key new " + file + ": something is there already, and a key is never overwritten; give"
-                    + " another name");
+            throw Failure.of("stopped.key.keyNewSomethingThereAlready", file);
         }
         Signer signer = new Signer(
                 Given.words("--name", name),
@@ -102,8 +101,7 @@ final class KeyCommand implements Callable<Integer> {
             @Parameters(index = "0", paramLabel = "FINGERPRINT", description = "64 digits, as the list has them")
                     String fingerprint) {
         if (!new TrustedKeys(around).distrust(digits(fingerprint))) {
-            throw new Failure("key distrust " + OneLine.of(fingerprint)
-                    + ": this key is not on the list; everyblade key list shows it");
+            throw Failure.of("stopped.key.keyDistrustKeyNotOn", OneLine.of(fingerprint));
         }
         around.out().println("no longer trusted: " + digits(fingerprint));
         return Commands.FINE;
@@ -120,8 +118,7 @@ final class KeyCommand implements Callable<Integer> {
     private static String digits(String fingerprint) {
         String digits = fingerprint.toLowerCase(Locale.ROOT);
         if (!digits.matches("[0-9a-f]{64}")) {
-            throw new Failure("key " + OneLine.of(fingerprint) + ": this is no fingerprint of a key, which has 64"
-                    + " hexadecimal digits; everyblade key show prints it");
+            throw Failure.of("stopped.key.keyNoFingerprintKeyWhich", OneLine.of(fingerprint));
         }
         return digits;
     }
@@ -138,8 +135,7 @@ final class KeyCommand implements Callable<Integer> {
         try {
             bytes = PlainFile.read(around.path(file), LARGEST);
         } catch (IOException failure) {
-            throw new Failure(
-                    file + ": it cannot be read as a key file; name the .p12 file that everyblade key new made");
+            throw Failure.of("stopped.key.cannotBeReadAsKey", file);
         }
         char[] secret = passphrase.of(around, file);
         try {

@@ -35,8 +35,7 @@ record LimitsFile(Path named, byte[] bytes, LimitsReading reading) {
         } catch (IOException unreadable) {
             // said below
         }
-        throw new Failure(option + named + ": it cannot be read as a file of limits; check that it is there, is a file"
-                + " of less than 16 MB, and that you may read it");
+        throw Failure.of("stopped.limitsFile.cannotBeReadAsFile", option, named);
     }
 
     /** The limits, or a failure that says the first thing that is wrong with them. */
@@ -45,7 +44,7 @@ record LimitsFile(Path named, byte[] bytes, LimitsReading reading) {
             return read.limits();
         }
         List<Problem> problems = ((LimitsReading.Unreadable) reading).problems();
-        throw new Failure(option + problems.get(0) + "; see everyblade check " + named);
+        throw Failure.of("stopped.limitsFile.seeCheck", option, problems.get(0), named);
     }
 
     /** Whether a file says of itself that it holds limits. */

@@ -83,12 +83,12 @@ final class LogCommand implements Callable<Integer> {
     public Integer call() {
         int sources = (entries.isEmpty() ? 0 : 1) + (file == null ? 0 : 1) + (follow ? 1 : 0);
         if (sources != 1) {
-            throw new Failure(
-                    "everyblade log: " + (sources == 0 ? "no entry is given" : "entries are given in two ways")
-                            + "; give entries, or --file F, or - for standard input, or --follow");
+            throw Failure.of(
+                    "stopped.log.logGiveEntriesOrF",
+                    (sources == 0 ? "no entry is given" : "entries are given in two ways"));
         }
         if (follow && at != null) {
-            throw new Failure("everyblade log: what is followed happens now; leave out --at");
+            throw Failure.of("stopped.log.logWhatFollowedHappensNow");
         }
         Optional<String> speaker = Optional.ofNullable(by).map(name -> Given.words("--by", name));
         Optional<Instant> time = Optional.ofNullable(at).map(text -> Given.time("--at", text));
@@ -112,7 +112,7 @@ final class LogCommand implements Callable<Integer> {
             }
             return entries.stream().map(TypedLine::ofArgument).toList();
         } catch (IOException failure) {
-            throw new Failure(source() + ": it cannot be read; check that it is there and that you may read it");
+            throw Failure.of("stopped.log.cannotBeReadCheckThat", source());
         }
     }
 
@@ -213,6 +213,6 @@ final class LogCommand implements Callable<Integer> {
         String what = isArgument
                 ? "refused: " + quoted + ", column " + column + ": "
                 : source() + ":" + line.number() + ":" + column + ": refused: " + quoted + ": ";
-        return new Failure(what + refusal.getMessage() + "; nothing of this batch was kept");
+        return Failure.of("stopped.log.nothingBatchWasKept", what, refusal.getMessage());
     }
 }

@@ -70,8 +70,7 @@ final class MapCommand implements Callable<Integer> {
         if (name.endsWith(".pdf")) {
             return MapPdf::write;
         }
-        throw new Failure("--out " + out + ": it is not said what kind of picture this is; end the name with .svg, .png"
-                + " or .pdf");
+        throw Failure.of("stopped.map.notSaidWhatKindPicture", out);
     }
 
     private static MapFacts facts(OpenedJob job) {

@@ -81,12 +81,10 @@ final class MeasureCommand implements Callable<Integer> {
     public Integer call() {
         int equals = known.indexOf('=');
         if (equals < 0) {
-            throw new Failure("--known " + OneLine.quoted(known)
-                    + ": it does not say how long that is; write it like 120,80,560,95=38mm");
+            throw Failure.of("stopped.measure.doesNotSayHowLong", OneLine.quoted(known));
         }
         Measured length = KnownLength.of(known.substring(equals + 1))
-                .orElseThrow(() -> new Failure("--known " + OneLine.quoted(known)
-                        + ": what stands after = is no length; write it like 38mm, 38±0.2mm or 1.5in"));
+                .orElseThrow(() -> Failure.of("stopped.measure.whatStandsAfterNoLength", OneLine.quoted(known)));
         Album album = OpenedJob.read(around, job).album();
         JobPhoto photo = album.find(picture).orElseThrow(() -> noPicture(album));
         if (PhotoBytes.of(album.folder(), photo.kept()).isEmpty()) {
@@ -99,7 +97,7 @@ final class MeasureCommand implements Callable<Integer> {
         PixelLine line = line("--size", size, photo);
         double exactly = Given.number("--pointing", pointing, "px").doubleValue();
         if (!(exactly > 0)) {
-            throw new Failure("--pointing " + pointing + ": no hand is exact; write it like 1");
+            throw Failure.of("stopped.measure.noHandExactWriteLike", pointing);
         }
         Optional<Subject> subject = subject(photo);
         Surface surface = subject.map(shown -> Surface.of(album, photo, shown)).orElse(Surface.UNKNOWN);
@@ -116,8 +114,11 @@ final class MeasureCommand implements Callable<Integer> {
         String there = album.photos().stream()
                 .map(photo -> photo.entry() + " (" + photo.kept().file() + ")")
                 .collect(Collectors.joining(", "));
-        return new Failure(job + ": no entry " + OneLine.quoted(picture) + " names a picture that is there; "
-                + (there.isEmpty() ? "the job has none" : "the job has " + there));
+        return Failure.of(
+                "stopped.measure.noEntryNamesPictureThat",
+                job,
+                OneLine.quoted(picture),
+                (there.isEmpty() ? "the job has none" : "the job has " + there));
     }
 
     private Optional<Subject> subject(JobPhoto photo) {
@@ -126,23 +127,24 @@ final class MeasureCommand implements Callable<Integer> {
         try {
             Optional<Subject> subject = Subject.of(photo, airfoil, Optional.ofNullable(zone));
             if (subject.isEmpty() && airfoil.isPresent()) {
-                throw new Failure("--of " + of + ": "
-                        + photo.place()
+                throw Failure.of(
+                        "stopped.measure.line",
+                        of,
+                        photo.place()
                                 .row()
                                 .map(row -> "the row that was in view has the numbers 1 to " + row.count())
                                 .orElse("no row was in view when the picture was taken; leave it out"));
             }
             return subject;
         } catch (Refusal refusal) {
-            throw new Failure("--zone " + OneLine.quoted(String.valueOf(zone)) + ": " + refusal.getMessage());
+            throw Failure.of("stopped.measure.line2", OneLine.quoted(String.valueOf(zone)), refusal.getMessage());
         }
     }
 
     private static PixelLine line(String option, String text, JobPhoto photo) {
         String[] numbers = text.strip().split("\\s*,\\s*", -1);
         if (numbers.length != 4) {
-            throw new Failure(option + " " + OneLine.quoted(text)
-                    + ": two points are four numbers; write them like 120,80,560,95");
+            throw Failure.of("stopped.measure.twoPointsAreFourNumbers", option, OneLine.quoted(text));
         }
         double[] at = Stream.of(numbers)
                 .mapToDouble(number -> Given.number(option, number, "").doubleValue())
@@ -151,12 +153,12 @@ final class MeasureCommand implements Callable<Integer> {
         int height = PhotoImage.height(photo.kept().facts());
         for (int i = 0; i < at.length; i++) {
             if (!(at[i] >= 0 && at[i] <= (i % 2 == 0 ? width : height))) {
-                throw new Failure(option + " " + OneLine.quoted(text) + ": a point lies outside the picture, which has "
-                        + width + " by " + height + " pixels");
+                throw Failure.of(
+                        "stopped.measure.pointLiesOutsidePictureWhich", option, OneLine.quoted(text), width, height);
             }
         }
         if (at[0] == at[2] && at[1] == at[3]) {
-            throw new Failure(option + " " + OneLine.quoted(text) + ": both points are the same; give two");
+            throw Failure.of("stopped.measure.bothPointsAreSameGive", option, OneLine.quoted(text));
         }
         return new PixelLine(at[0], at[1], at[2], at[3]);
     }

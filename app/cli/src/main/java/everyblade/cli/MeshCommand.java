@@ -72,12 +72,13 @@ final class MeshCommand implements Callable<Integer> {
     /** The row of this id. */
     static Row row(EngineModel engine, String id) {
         return engine.row(id)
-                .orElseThrow(() -> new Failure("--row " + id + ": this engine has no such row; it has "
-                        + engine.rows().stream().map(Row::id).collect(Collectors.joining(", "))));
+                .orElseThrow(() -> Failure.of(
+                        "stopped.mesh.engineHasNoSuchRow",
+                        id,
+                        engine.rows().stream().map(Row::id).collect(Collectors.joining(", "))));
     }
 
     static Failure noShape(Row row) {
-        return new Failure("row " + row.id() + " has no shape in this engine model, so there is no surface to compute"
-                + " with; give it one in engine.json");
+        return Failure.of("stopped.mesh.rowHasNoShapeIn", row.id());
     }
 }

@@ -32,18 +32,17 @@ record NewFile(String option, Path named, Path place) {
     static NewFile at(Surroundings around, String option, Path named) {
         Path path = around.path(named).toAbsolutePath();
         if (Files.exists(path) && !Files.isRegularFile(path)) {
-            throw new Failure(option + " " + named + ": something is there that is no file; give another name");
+            throw Failure.of("stopped.newFile.somethingThereThatNoFile", option, named);
         }
         if (!Files.isDirectory(path.getParent())) {
-            throw new Failure(option + " " + named + ": its folder is not there; make it, or give another name");
+            throw Failure.of("stopped.newFile.itsFolderNotThereMake", option, named);
         }
         try {
             Path folder = path.getParent().toRealPath();
             Path place = Files.exists(path) ? path.toRealPath() : folder.resolve(path.getFileName());
             Optional<Path> job = jobRound(place);
             if (job.isPresent()) {
-                throw new Failure(option + " " + named + ": this would be within the job " + job.get()
-                        + ", in which only the record is kept; give a name elsewhere");
+                throw Failure.of("stopped.newFile.wouldBeWithinJobIn", option, named, job.get());
             }
             return new NewFile(option, named, place);
         } catch (IOException failure) {
@@ -64,7 +63,7 @@ record NewFile(String option, Path named, Path place) {
     /** The same, if its name says that it is a PDF. */
     static NewFile pdf(Surroundings around, String option, Path named) {
         if (!named.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
-            throw new Failure(option + " " + named + ": what is written is a PDF; end the name with .pdf");
+            throw Failure.of("stopped.newFile.whatWrittenPdfEndName", option, named);
         }
         return at(around, option, named);
     }
@@ -137,7 +136,6 @@ record NewFile(String option, Path named, Path place) {
     }
 
     private static Failure unwritable(String option, Path named) {
-        return new Failure(option + " " + named
-                + ": it cannot be written; check the disk and that you may write there, or give another name");
+        return Failure.of("stopped.newFile.cannotBeWrittenCheckDisk", option, named);
     }
 }

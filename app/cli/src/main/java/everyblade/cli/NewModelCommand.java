@@ -55,7 +55,7 @@ final class NewModelCommand implements Callable<Integer> {
         try {
             Files.createDirectories(folder);
         } catch (IOException failure) {
-            throw new Failure(named + ": the folder cannot be made; check that you may write there, or name another");
+            throw Failure.of("stopped.newModel.folderCannotBeMadeCheck", named);
         }
         write(named.resolve(EngineJsonReader.FILE), model);
         write(named.resolve(README), readme);
@@ -70,15 +70,14 @@ final class NewModelCommand implements Callable<Integer> {
             return;
         }
         if (!Files.isDirectory(folder)) {
-            throw new Failure(named + ": something is there that is no folder; name another");
+            throw Failure.of("stopped.newModel.somethingThereThatNoFolder", named);
         }
         try (Stream<Path> inside = Files.list(folder)) {
             if (inside.findAny().isPresent()) {
-                throw new Failure(named + ": there is something in this folder already, and nothing of it would be"
-                        + " overwritten; name a new one");
+                throw Failure.of("stopped.newModel.thereSomethingInFolderAlready", named);
             }
         } catch (IOException failure) {
-            throw new Failure(named + ": the folder cannot be read; check that you may, or name another");
+            throw Failure.of("stopped.newModel.folderCannotBeReadCheck", named);
         }
     }
 

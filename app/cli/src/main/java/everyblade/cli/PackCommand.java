@@ -36,7 +36,7 @@ final class PackCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (!out.toString().toLowerCase(Locale.ROOT).endsWith(".zip")) {
-            throw new Failure("--out " + out + ": what is written is a zip; end the name with .zip");
+            throw Failure.of("stopped.pack.whatWrittenZipEndName", out);
         }
         NewFile file = NewFile.at(around, "--out", out);
         OpenedJob opened = OpenedJob.read(around, job);

@@ -34,8 +34,7 @@ final class Passphrase {
                 .or(() -> around.terminal().secret("Passphrase of " + key + ": "))
                 .or(() -> piped(around))
                 .filter(passphrase -> passphrase.length > 0)
-                .orElseThrow(() -> new Failure("no passphrase for " + key + "; set " + VARIABLE
-                        + ", or name a file that holds it with --passphrase-file"));
+                .orElseThrow(() -> Failure.of("stopped.passphrase.noPassphraseForSetOr", key, VARIABLE));
     }
 
     /** One for a new key, asked for twice where a person types it. */
@@ -43,12 +42,11 @@ final class Passphrase {
         Optional<char[]> given = given(around);
         char[] passphrase = given.isPresent() ? given.get() : of(around, key);
         if (passphrase.length < LEAST) {
-            throw new Failure("the passphrase for " + key + " has fewer than " + LEAST
-                    + " characters, so whoever has the file could find it; choose a longer one");
+            throw Failure.of("stopped.passphrase.passphraseForHasFewerThan", key, LEAST);
         }
         Optional<char[]> again = given.isPresent() ? given : around.terminal().secret("The same once more: ");
         if (again.isPresent() && !Arrays.equals(passphrase, again.get())) {
-            throw new Failure("the two passphrases for " + key + " are not the same; no key was made, try again");
+            throw Failure.of("stopped.passphrase.twoPassphrasesForAreNot", key);
         }
         return passphrase;
     }
@@ -60,8 +58,7 @@ final class Passphrase {
         try (BufferedReader lines = Files.newBufferedReader(around.path(file), StandardCharsets.UTF_8)) {
             return Optional.of(Optional.ofNullable(lines.readLine()).orElse("").toCharArray());
         } catch (IOException failure) {
-            throw new Failure(
-                    "--passphrase-file " + file + ": it cannot be read as UTF-8 text; see whether it is there");
+            throw Failure.of("stopped.passphrase.cannotBeReadAsUtf", file);
         }
     }
 

@@ -96,19 +96,16 @@ final class PictureCommand implements Callable<Integer> {
         String name = String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT);
         String ending = name.substring(name.lastIndexOf('.') + 1);
         if (!kind.equals(UNROLLED) && !kind.equals(TIP)) {
-            throw new Failure("--kind " + kind + ": there is no such picture; say unrolled or tip");
+            throw Failure.of("stopped.picture.thereNoSuchPictureSay", kind);
         }
         if (kind.equals(UNROLLED) && at != null) {
-            throw new Failure(
-                    "--at " + at + ": an unrolled airfoil shows the whole turn; leave it out, or add --kind tip");
+            throw Failure.of("stopped.picture.unrolledAirfoilShowsWholeTurn", at);
         }
         if (kind.equals(TIP) && !ending.equals("png")) {
-            throw new Failure(
-                    "--out " + out + ": what the scope tip sees is drawn point by point; end the name with .png");
+            throw Failure.of("stopped.picture.whatScopeTipSeesDrawn", out);
         }
         if (!ending.matches("svg|png|pdf")) {
-            throw new Failure("--out " + out + ": it is not said what kind of picture this is; end the name with .svg,"
-                    + " .png or .pdf");
+            throw Failure.of("stopped.picture.notSaidWhatKindPicture", out);
         }
         return ending;
     }
@@ -120,8 +117,7 @@ final class PictureCommand implements Callable<Integer> {
             throw MeshCommand.noShape(row);
         }
         if (seen.scopeTip().isEmpty()) {
-            throw new Failure(
-                    "view " + view + " names no scope tip, so its cone is not known; name one in engine.json");
+            throw Failure.of("stopped.picture.viewNamesNoScopeTip", view);
         }
         return Vantage.of(chosen.scene(), seen, from, criteria());
     }
@@ -132,7 +128,7 @@ final class PictureCommand implements Callable<Integer> {
         }
         double millimetres = Given.number("--detail", detail, "mm").doubleValue();
         if (!(millimetres > 0)) {
-            throw new Failure("--detail " + detail + ": a detail has a size; write it like 0.5mm");
+            throw Failure.of("stopped.picture.detailHasSizeWriteLike", detail);
         }
         return Criteria.USUAL.withDetail(millimetres);
     }
@@ -157,20 +153,23 @@ final class PictureCommand implements Callable<Integer> {
 
     private View view(EngineModel engine) {
         return engine.view(view)
-                .orElseThrow(() -> new Failure("--view " + view + ": this engine has no such view; it has "
-                        + engine.views().stream().map(View::id).collect(Collectors.joining(", "))));
+                .orElseThrow(() -> Failure.of(
+                        "stopped.picture.engineHasNoSuchView",
+                        view,
+                        engine.views().stream().map(View::id).collect(Collectors.joining(", "))));
     }
 
     private Station station(View seen) {
         if (seen.stations().isEmpty()) {
-            throw new Failure(
-                    "view " + view + " has no station, only a stated window, so nothing can be drawn; give it a"
-                            + " station in engine.json");
+            throw Failure.of("stopped.picture.viewHasNoStationOnly", view);
         }
         return seen.stations().stream()
                 .filter(one -> station == null || one.id().equals(station))
                 .findFirst()
-                .orElseThrow(() -> new Failure("--station " + station + ": view " + view + " has "
-                        + seen.stations().stream().map(Station::id).collect(Collectors.joining(", "))));
+                .orElseThrow(() -> Failure.of(
+                        "stopped.picture.viewHas",
+                        station,
+                        view,
+                        seen.stations().stream().map(Station::id).collect(Collectors.joining(", "))));
     }
 }

@@ -111,7 +111,7 @@ final class ReviewCommand implements Callable<Integer> {
 
     private void say(OpenedJob opened) {
         if (by == null) {
-            throw new Failure("everyblade review: who says it? add --by NAME");
+            throw Failure.of("stopped.review.reviewWhoSaysAddName");
         }
         Reviewer reviewer = new Reviewer(around, opened, Given.words("--by", by));
         Optional<ReviewedPlace> place = Optional.ofNullable(where).map(words -> place(opened, words));
@@ -140,7 +140,7 @@ final class ReviewCommand implements Callable<Integer> {
         try {
             return ReviewedPlace.of(words, opened.engine());
         } catch (Refusal refusal) {
-            throw new Failure("--where " + OneLine.quoted(words) + ": " + refusal.getMessage());
+            throw Failure.of("stopped.review.line", OneLine.quoted(words), refusal.getMessage());
         }
     }
 

@@ -49,8 +49,7 @@ final class ShowCommand implements Callable<Integer> {
     public Integer call() {
         String name = String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT);
         if (!name.endsWith(".svg") && !name.endsWith(".png")) {
-            throw new Failure(
-                    "--out " + out + ": it is not said what kind of picture this is; end the name with .svg or .png");
+            throw Failure.of("stopped.show.notSaidWhatKindPicture", out);
         }
         NewFile file = NewFile.at(around, "--out", out);
         Shelf.Chosen chosen = everyblade.shelf().choose(model);

@@ -85,7 +85,7 @@ final class SightCommand implements Callable<Integer> {
         ViewScene scene = chosen.scene();
         if (json) {
             if (view == null || !compare.isEmpty()) {
-                throw new Failure("--json: it lists the sight arcs of one view; say --view ID, and no --compare");
+                throw Failure.of("stopped.sight.listsSightArcsOneView");
             }
             around.out().println(JsonText.of(arcs(engine, scene, criteria)));
             return Commands.FINE;
@@ -110,8 +110,11 @@ final class SightCommand implements Callable<Integer> {
 
     private static View view(EngineModel engine, String option, String id) {
         return engine.view(id)
-                .orElseThrow(() -> new Failure(option + " " + id + ": this engine has no such view; it has "
-                        + engine.views().stream().map(View::id).collect(Collectors.joining(", "))));
+                .orElseThrow(() -> Failure.of(
+                        "stopped.sight.engineHasNoSuchView",
+                        option,
+                        id,
+                        engine.views().stream().map(View::id).collect(Collectors.joining(", "))));
     }
 
     private ObjectNode arcs(EngineModel engine, ViewScene engineScene, Criteria criteria) {
@@ -120,8 +123,7 @@ final class SightCommand implements Callable<Integer> {
         Station from = station(seen);
         ScopeTip tip = seen.scopeTip()
                 .flatMap(engine::scopeTip)
-                .orElseThrow(() -> new Failure("view " + view + " names no scope tip, so its cone is not known; name"
-                        + " one in engine.json"));
+                .orElseThrow(() -> Failure.of("stopped.sight.viewNamesNoScopeTip", view));
         try {
             SightScene scene = engineScene.ring(of).orElseThrow(() -> MeshCommand.noShape(of));
             Pose pose = Pose.of(from, tip);
@@ -158,16 +160,18 @@ final class SightCommand implements Callable<Integer> {
 
     private Station station(View seen) {
         if (seen.stations().isEmpty()) {
-            throw new Failure("view " + view + " has no station, only a stated window, so nothing can be computed; give"
-                    + " it a station in engine.json");
+            throw Failure.of("stopped.sight.viewHasNoStationOnly", view);
         }
         return station == null
                 ? seen.stations().get(0)
                 : seen.stations().stream()
                         .filter(one -> one.id().equals(station))
                         .findFirst()
-                        .orElseThrow(() -> new Failure("--station " + station + ": view " + view + " has "
-                                + seen.stations().stream().map(Station::id).collect(Collectors.joining(", "))));
+                        .orElseThrow(() -> Failure.of(
+                                "stopped.sight.viewHas",
+                                station,
+                                view,
+                                seen.stations().stream().map(Station::id).collect(Collectors.joining(", "))));
     }
 
     private static ObjectNode told(

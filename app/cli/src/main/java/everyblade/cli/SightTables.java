@@ -118,8 +118,8 @@ record SightTables(EngineModel engine, Sights sights) {
     /** Two ways in side by side. */
     List<String> compared(View one, View other) {
         if (!one.row().equals(other.row())) {
-            throw new Failure("--compare " + one.id() + " " + other.id() + ": they look at different rows, " + one.row()
-                    + " and " + other.row() + "; name two views of one row");
+            throw Failure.of(
+                    "stopped.sightTables.theyLookAtDifferentRows", one.id(), other.id(), one.row(), other.row());
         }
         Row row = engine.row(one.row()).orElseThrow();
         List.of(one, other).forEach(view -> sight(view, stationOf(view)));
@@ -148,8 +148,7 @@ record SightTables(EngineModel engine, Sights sights) {
     private static Station stationOf(View view) {
         return view.stations().stream()
                 .findFirst()
-                .orElseThrow(() -> new Failure("view " + view.id() + " has no station, only a stated window, so nothing"
-                        + " can be computed; give it a station in engine.json"));
+                .orElseThrow(() -> Failure.of("stopped.sightTables.viewHasNoStationOnly", view.id()));
     }
 
     private String cost(View view) {
@@ -197,8 +196,7 @@ record SightTables(EngineModel engine, Sights sights) {
             throw MeshCommand.noShape(engine.row(view.row()).orElseThrow());
         }
         return sights.of(stance(view), station.id())
-                .orElseThrow(() -> new Failure("view " + view.id()
-                        + " names no scope tip, so its cone is not known; name" + " one in engine.json"));
+                .orElseThrow(() -> Failure.of("stopped.sightTables.viewNamesNoScopeTip", view.id()));
     }
 
     private static Stance stance(View view) {

@@ -61,8 +61,7 @@ final class SignCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SignedAs meaning = SignedAs.of(as)
-                .orElseThrow(() -> new Failure("--as " + OneLine.quoted(OneLine.of(as))
-                        + ": this is nothing that can be signed; say inspected, reviewed or returned"));
+                .orElseThrow(() -> Failure.of("stopped.sign.nothingThatCanBeSigned", OneLine.quoted(OneLine.of(as))));
         OpenedJob.requireFolder(around, job);
         OpenedJob opened = OpenedJob.read(around, job);
         requireSound(opened.folder());
@@ -105,9 +104,11 @@ final class SignCommand implements Callable<Integer> {
                         other.isSound() && CheckedSignature.holdsOtherRole(other, signing.fingerprint(), meaning))
                 .findFirst()
                 .ifPresent(other -> {
-                    throw new Failure("--key " + key + ": it made signature " + other.number() + " as "
-                            + other.file().orElseThrow().statement().as().word()
-                            + ", and nobody accepts their own work; let somebody else sign with their key");
+                    throw Failure.of(
+                            "stopped.sign.madeSignatureAsAndNobody",
+                            key,
+                            other.number(),
+                            other.file().orElseThrow().statement().as().word());
                 });
     }
 

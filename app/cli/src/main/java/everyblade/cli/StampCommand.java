@@ -45,8 +45,7 @@ final class StampCommand implements Callable<Integer> {
         byte[] signature = opened.folder()
                 .signatures()
                 .bytes(number)
-                .orElseThrow(() -> new Failure(
-                        "stamp " + number + ": the job has no such signature; everyblade verify" + " lists them"));
+                .orElseThrow(() -> Failure.of("stopped.stamp.stampJobHasNoSuch", number));
         try {
             byte[] stamp = PlainFile.read(around.path(file), LARGEST);
             TimeStamp read = TimeStamp.read(stamp, signature);
@@ -59,10 +58,9 @@ final class StampCommand implements Callable<Integer> {
                             "signature " + number + ": was there at " + read.at() + ", says " + read.authority()));
             return Commands.FINE;
         } catch (Unsigned unfit) {
-            throw new Failure(file + ": " + unfit.getMessage() + "; ask the authority for a stamp of signatures/"
-                    + number + ".json");
+            throw Failure.of("stopped.stamp.askAuthorityForStampSignatures", file, unfit.getMessage(), number);
         } catch (IOException failure) {
-            throw new Failure(file + ": it cannot be read as a time stamp; see whether it is there");
+            throw Failure.of("stopped.stamp.cannotBeReadAsTime", file);
         }
     }
 }

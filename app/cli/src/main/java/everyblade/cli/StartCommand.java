@@ -170,7 +170,7 @@ final class StartCommand implements Callable<Integer> {
                 chosen.scene().airfoil(row);
             }
         } catch (UnusableShape unusable) {
-            throw new Failure("--model " + model + ": " + unusable.getMessage());
+            throw Failure.of("stopped.start.line", model, unusable.getMessage());
         }
         TreeMap<String, FrozenFile> meshes = new TreeMap<>();
         chosen.meshes().forEach((name, bytes) -> meshes.put(name, FrozenFile.of(bytes)));
@@ -188,11 +188,11 @@ final class StartCommand implements Callable<Integer> {
         for (String setting : set) {
             int equals = setting.indexOf('=');
             if (equals < 1) {
-                throw new Failure("--set " + setting + ": there is no value in it; write NAME=VALUE");
+                throw Failure.of("stopped.start.thereNoValueInWrite", setting);
             }
             String name = setting.substring(0, equals);
             if (given.put(name, Given.number("--set " + name, setting.substring(equals + 1), "")) != null) {
-                throw new Failure("--set " + name + ": it is given twice; give it once");
+                throw Failure.of("stopped.start.givenTwiceGiveOnce", name);
             }
         }
         if (detail == null) {
@@ -201,7 +201,7 @@ final class StartCommand implements Callable<Integer> {
         try {
             return Settings.of(given);
         } catch (IllegalArgumentException unfit) {
-            throw new Failure("--set: " + unfit.getMessage());
+            throw Failure.of("stopped.start.line2", unfit.getMessage());
         }
     }
 
@@ -216,14 +216,16 @@ final class StartCommand implements Callable<Integer> {
         OpenedJob last = OpenedJob.read(around, folder);
         if (!last.beginning().model().equals(beginning.model())
                 || !last.beginning().serial().equals(beginning.serial())) {
-            throw new Failure(
-                    "--previous " + folder + ": it is of " + last.beginning().model() + ", serial "
-                            + last.beginning().serial() + ", and not of the same engine; name that engine's last job");
+            throw Failure.of(
+                    "stopped.start.serialAndNotSameEngine",
+                    folder,
+                    last.beginning().model(),
+                    last.beginning().serial());
         }
         if (last.folder().copy() instanceof JobFolder.Copied copied) {
             return copied.record();
         }
-        throw new Failure("--previous " + folder + ": it changed while it was read; try again");
+        throw Failure.of("stopped.start.changedWhileWasReadTry", folder);
     }
 
     /** The settings there are, a line each, for the help. */

@@ -59,8 +59,10 @@ final class TaskOptions {
             }
         }
         if (parts.isEmpty()) {
-            throw new Failure("--zones " + String.join(",", zones) + ": no row that is asked for has these parts; "
-                    + model.rows().stream()
+            throw Failure.of(
+                    "stopped.taskOptions.noRowThatAskedFor",
+                    String.join(",", zones),
+                    model.rows().stream()
                             .filter(row -> rows.isEmpty() || rows.contains(row.id()))
                             .findFirst()
                             .map(row -> row.id() + " has "
@@ -72,8 +74,7 @@ final class TaskOptions {
 
     private Task carded(EngineModel model) {
         if (!rows.isEmpty() || !zones.isEmpty()) {
-            throw new Failure("--card " + OneLine.quoted(card) + ": the card says which rows and parts are asked for;"
-                    + " leave out --rows and --zones, or the card");
+            throw Failure.of("stopped.taskOptions.cardSaysWhichRowsAnd", OneLine.quoted(card));
         }
         named(
                 "--card",
@@ -102,8 +103,12 @@ final class TaskOptions {
 
     private static void named(String option, String id, String kind, List<String> known) {
         if (!known.contains(id)) {
-            throw new Failure(option + " " + OneLine.quoted(id) + ": this engine has no such " + kind + "; it has "
-                    + (known.isEmpty() ? "none" : String.join(", ", known)));
+            throw Failure.of(
+                    "stopped.taskOptions.engineHasNoSuchHas",
+                    option,
+                    OneLine.quoted(id),
+                    kind,
+                    (known.isEmpty() ? "none" : String.join(", ", known)));
         }
     }
 }

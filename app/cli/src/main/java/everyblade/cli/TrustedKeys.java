@@ -40,7 +40,7 @@ record TrustedKeys(Surroundings around) {
         try {
             return file.isPresent() && Files.exists(file.get()) ? Files.readAllLines(file.get()) : List.of();
         } catch (IOException unreadable) {
-            throw new Failure(file.get() + ": the list of trusted keys cannot be read; see to its permissions");
+            throw Failure.of("stopped.trustedKeys.listTrustedKeysCannotBe", file.get());
         }
     }
 
@@ -67,12 +67,11 @@ record TrustedKeys(Surroundings around) {
     }
 
     private void write(List<String> lines) {
-        Path file = file().orElseThrow(() -> new Failure(
-                "there is no folder for this user's settings; name the list of" + " trusted keys in " + VARIABLE));
+        Path file = file().orElseThrow(() -> Failure.of("stopped.trustedKeys.thereNoFolderForUser", VARIABLE));
         try {
             Files.createDirectories(file.toAbsolutePath().getParent());
         } catch (IOException failure) {
-            throw new Failure(file + ": its folder cannot be made; name another file in " + VARIABLE);
+            throw Failure.of("stopped.trustedKeys.itsFolderCannotBeMade", file, VARIABLE);
         }
         NewFile.at(around, "trusted keys", file)
                 .write((String.join("\n", lines) + "\n").getBytes(java.nio.charset.StandardCharsets.UTF_8));

@@ -48,8 +48,12 @@ record TypedLine(String text, int column, Optional<Instant> at, int number) {
                 try {
                     of(ByteBuffer.wrap(bytes, start, i - start), number).ifPresent(lines::add);
                 } catch (Refusal refusal) {
-                    throw new Failure(name + ":" + number + ":" + refusal.column() + ": refused: "
-                            + refusal.getMessage() + "; nothing of this batch was kept");
+                    throw Failure.of(
+                            "stopped.typedLine.refusedNothingBatchWasKept",
+                            name,
+                            number,
+                            refusal.column(),
+                            refusal.getMessage());
                 }
                 number++;
                 start = i + 1;

@@ -90,7 +90,7 @@ final class VerifyCommand implements Callable<Integer> {
     private static JobFolder.NotedHead noted(String text) {
         Matcher matcher = HEAD.matcher(text);
         if (!matcher.matches()) {
-            throw new Failure("--head " + text + ": this is no hash; write the 64 digits as they were noted");
+            throw Failure.of("stopped.verify.noHashWriteDigitsAs", text);
         }
         return new JobFolder.NotedHead(
                 matcher.group(2).toLowerCase(Locale.ROOT),

@@ -15,9 +15,7 @@ public interface Opening {
 
     /** Where there is no window to be opened: says what to do instead. */
     Opening NONE = (around, shelf, job) -> {
-        throw new Failure(
-                "everyblade: there is no screen to open a window on; start it on a desktop (over ssh: ssh -X),"
-                        + " or use a command, see everyblade --help");
+        throw Failure.of("stopped.opening.thereNoScreenToOpen");
     };
 
     /**

@@ -5,6 +5,7 @@ import everyblade.record.RecordKind;
 import everyblade.session.CommandRun;
 import everyblade.session.Keeping;
 import everyblade.session.Session;
+import everyblade.session.around.Failure;
 import everyblade.session.around.Surroundings;
 import everyblade.session.drill.DrillRecord;
 import everyblade.session.model.Shelf;
@@ -63,7 +64,7 @@ final class MainWindow {
         this.closed = closed;
         this.places = new Places(around);
         this.faults = new Faults(places.faults(), around.clock(), this::faulty);
-        this.door = new Workers(waiting, this::failed, faults::add);
+        this.door = new Workers(waiting, this::stopped, faults::add);
         this.choices = places.choices();
         this.authoring = new Authoring(door, around.clock(), this::startAgain);
         this.reviewing = new Reviewing(door, new AtReview());
@@ -233,6 +234,10 @@ final class MainWindow {
         places.keep(choices);
     }
 
+    private void stopped(Failure failure) {
+        failed(failure.line(words));
+    }
+
     void failed(String message) {
         if (job.isPresent()) {
             job.get().tell(List.of(message));
@@ -263,7 +268,7 @@ final class MainWindow {
 
     /** Goes on with this drill. */
     void practise(Practising practising, Opened opened) {
-        Door eyeDoor = new Workers(new Waiting(), this::failed, faults::add);
+        Door eyeDoor = new Workers(new Waiting(), this::stopped, faults::add);
         drilling = Optional.of(new Drilling(practising, door, eyeDoor, around.clock(), words, this::show));
         enter(opened);
     }

@@ -22,7 +22,7 @@ final class Workers implements Door {
     private final ExecutorService beside = Executors.newSingleThreadExecutor(daemon("beside the job"));
     private final Map<String, Object> newest = new ConcurrentHashMap<>();
     private final Waiting waiting;
-    private final Consumer<String> failed;
+    private final Consumer<Failure> failed;
     private final Consumer<Throwable> faults;
 
     /**
@@ -30,7 +30,7 @@ final class Workers implements Door {
      * @param failed is told, on the event thread, why something could not be done
      * @param faults is given, on any thread, what should not have happened
      */
-    Workers(Waiting waiting, Consumer<String> failed, Consumer<Throwable> faults) {
+    Workers(Waiting waiting, Consumer<Failure> failed, Consumer<Throwable> faults) {
         this.waiting = waiting;
         this.failed = failed;
         this.faults = faults;
@@ -108,7 +108,7 @@ final class Workers implements Door {
                 }
             });
         } catch (Failure failure) {
-            over(ticket, () -> failed.accept(failure.getMessage()));
+            over(ticket, () -> failed.accept(failure));
         } catch (CancellationException stopped) {
             over(ticket, () -> {});
         } catch (Exception | Error fault) {

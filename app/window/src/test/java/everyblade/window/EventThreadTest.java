@@ -101,7 +101,8 @@ class EventThreadTest {
     void aJobIsLoggedOffTheEventThreadAndShownOnItAlone() throws Exception {
         Workshop workshop = Workshop.in(folder);
         Waiting waiting = Offscreen.on(Waiting::new);
-        Workers workers = new Workers(waiting, wrong::add, fault -> wrong.add(fault.toString()));
+        Workers workers =
+                new Workers(waiting, failure -> wrong.add(failure.getMessage()), fault -> wrong.add(fault.toString()));
         try (Session session = workshop.counting()) {
             Offscreen screen = Offscreen.of(session, workers, Choices.first(Locale.ENGLISH));
             timing = true; // the first screen of a JVM takes its time
@@ -142,7 +143,7 @@ class EventThreadTest {
         Faults faults = new Faults(log, () -> Workshop.NOW, (fault, file) -> told.add("fault " + fault));
         Workers workers = new Workers(
                 Offscreen.on(Waiting::new),
-                message -> told.add(SwingUtilities.isEventDispatchThread() + " " + message),
+                failure -> told.add(SwingUtilities.isEventDispatchThread() + " " + failure.getMessage()),
                 faults::add);
         workers.run(
                 "something",
@@ -167,7 +168,10 @@ class EventThreadTest {
     @Test
     void ofSeveralThingsOfOneKindTheNewestCounts() throws Exception {
         List<Integer> shown = new CopyOnWriteArrayList<>();
-        Workers workers = new Workers(Offscreen.on(Waiting::new), wrong::add, fault -> wrong.add(fault.toString()));
+        Workers workers = new Workers(
+                Offscreen.on(Waiting::new),
+                failure -> wrong.add(failure.getMessage()),
+                fault -> wrong.add(fault.toString()));
         CountDownLatch gate = new CountDownLatch(1);
         workers.run("first", () -> gate.await(10, TimeUnit.SECONDS), done -> {});
         for (int i = 0; i < 100; i++) {
@@ -185,7 +189,8 @@ class EventThreadTest {
     void whatNobodyWaitsForAnyMoreIsNotShown() throws Exception {
         List<String> shown = new CopyOnWriteArrayList<>();
         Waiting waiting = Offscreen.on(Waiting::new);
-        Workers workers = new Workers(waiting, wrong::add, fault -> wrong.add(fault.toString()));
+        Workers workers =
+                new Workers(waiting, failure -> wrong.add(failure.getMessage()), fault -> wrong.add(fault.toString()));
         CountDownLatch gate = new CountDownLatch(1);
         Offscreen.on(() -> {
             waiting.speak(Workshop.ENGLISH);
@@ -211,7 +216,8 @@ class EventThreadTest {
     void whatIsWatchedEndsEarlyForWhoeverHandedItInAndForAPersonWhoIsToldSo() throws Exception {
         List<Object> given = new CopyOnWriteArrayList<>();
         Waiting waiting = Offscreen.on(Waiting::new);
-        Workers workers = new Workers(waiting, wrong::add, fault -> wrong.add(fault.toString()));
+        Workers workers =
+                new Workers(waiting, failure -> wrong.add(failure.getMessage()), fault -> wrong.add(fault.toString()));
         Door.Watched<String> endless = progress -> {
             while (!progress.cancelled()) {
                 Thread.onSpinWait();

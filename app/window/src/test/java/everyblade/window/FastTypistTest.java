@@ -40,7 +40,10 @@ class FastTypistTest {
     void open() {
         workshop = Workshop.in(folder, disk.asDisk());
         session = workshop.counting();
-        workers = new Workers(Offscreen.on(Waiting::new), wrong::add, fault -> wrong.add(fault.toString()));
+        workers = new Workers(
+                Offscreen.on(Waiting::new),
+                failure -> wrong.add(failure.getMessage()),
+                fault -> wrong.add(fault.toString()));
         screen = Offscreen.of(session, workers, Choices.first(Locale.ENGLISH));
         disk.hold();
     }

@@ -2,6 +2,7 @@ package everyblade.words;
 
 import everyblade.fact.CalendarYears;
 import everyblade.fact.Fact;
+import everyblade.fact.Keyed;
 import everyblade.fact.Percent;
 import everyblade.spi.Row;
 import java.lang.reflect.InvocationTargetException;
@@ -12,6 +13,7 @@ import java.text.DecimalFormatSymbols;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -73,19 +75,26 @@ public final class Words {
      * @throws java.util.MissingResourceException if there is no such text
      */
     public String say(String key, Object... parts) {
+        return phrase(key).with(numbered(Arrays.asList(parts)));
+    }
+
+    private static Map<String, Object> numbered(List<?> parts) {
         Map<String, Object> numbered = new LinkedHashMap<>();
-        for (int i = 0; i < parts.length; i++) {
-            numbered.put(String.valueOf(i), parts[i]);
+        for (Object part : parts) {
+            numbered.put(String.valueOf(numbered.size()), part);
         }
-        return phrase(key).with(numbered);
+        return numbered;
     }
 
     private Phrase phrase(String key) {
         return new Phrase(bundle.getString(key), locale, this::say, style -> bundle.getString("list." + style));
     }
 
-    /** The components of a record by their names. */
+    /** The components of a record by their names, or the parts of a keyed fact by their numbers. */
     private static Map<String, Object> parts(Fact fact) {
+        if (fact instanceof Keyed keyed) {
+            return numbered(keyed.parts());
+        }
         Map<String, Object> parts = new LinkedHashMap<>();
         if (fact instanceof Record) {
             for (RecordComponent component : fact.getClass().getRecordComponents()) {

@@ -40,11 +40,9 @@ public final class PackedJobs implements AutoCloseable {
             Unpacking.into(temporary, zip);
             return temporary;
         } catch (UnfitZip unfit) {
-            throw new Failure(named + ": " + unfit.getMessage() + "; name a job's folder, or a zip that everyblade pack"
-                    + " made");
+            throw Failure.of("stopped.packedJobs.nameJobSFolderOr", named, unfit.getMessage());
         } catch (IOException failure) {
-            throw new Failure(named + ": it cannot be unpacked; check that it may be read, and that the disk for"
-                    + " temporary files has room");
+            throw Failure.of("stopped.packedJobs.cannotBeUnpackedCheckThat", named);
         }
     }
 

@@ -40,9 +40,7 @@ public record DrillRecord(Path path, OpenedJob job, Drill drill, Sealed sealed, 
         DrillFile.Content content = job.job()
                 .drill()
                 .flatMap(file -> DrillFile.read(file.bytes()))
-                .orElseThrow(
-                        () -> new Failure(path + ": drill/drill.json cannot be read by this version; open the drill"
-                                + " with the version that made it"));
+                .orElseThrow(() -> Failure.of("stopped.drillRecord.drillDrillJsonCannotBe", path));
         return new DrillRecord(
                 path,
                 job,
@@ -59,8 +57,7 @@ public record DrillRecord(Path path, OpenedJob job, Drill drill, Sealed sealed, 
     }
 
     private static Failure ended(Path path) {
-        return new Failure(path + ": the drill has ended, and its truth is known, so that nothing more counts; see"
-                + " everyblade drill result, or make another one");
+        return Failure.of("stopped.drillRecord.drillHasEndedAndIts", path);
     }
 
     /** Refuses it if it has ended. */
@@ -73,8 +70,7 @@ public record DrillRecord(Path path, OpenedJob job, Drill drill, Sealed sealed, 
     /** Refuses it if it has not ended. */
     public void requireEnded() {
         if (!folder.ended()) {
-            throw new Failure(
-                    path + ": the drill goes on, and nobody is told before it ends; end it with everyblade drill end");
+            throw Failure.of("stopped.drillRecord.drillGoesOnAndNobody", path);
         }
     }
 
@@ -82,15 +78,14 @@ public record DrillRecord(Path path, OpenedJob job, Drill drill, Sealed sealed, 
     public Truth truth(Optional<String> words) {
         if (folder.ended()) {
             return folder.truth(sealed)
-                    .orElseThrow(() -> new Failure(path + ": drill/truth.json is not the truth that was sealed when the"
-                            + " drill was made; put back the file as it was"));
+                    .orElseThrow(() -> Failure.of("stopped.drillRecord.drillTruthJsonNotTruth", path));
         }
         if (drill.examined() && words.isEmpty()) {
-            throw new Failure(path + ": an examiner set this drill and keeps its key; name the file with it by --key");
+            throw Failure.of("stopped.drillRecord.examinerSetDrillAndKeeps", path);
         }
         return sealed.open(words.orElse(""))
                 .flatMap(DrillFile::readTruth)
-                .orElseThrow(() -> new Failure(path + ": the key does not open this drill; ask whoever set it"));
+                .orElseThrow(() -> Failure.of("stopped.drillRecord.keyDoesNotOpenDrill", path));
     }
 
     /** Ends it. */

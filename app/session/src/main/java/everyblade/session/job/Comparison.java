@@ -30,9 +30,10 @@ public record Comparison(List<ComparedRow> rows, List<String> leftOut, List<Stri
     public static Comparison of(OpenedJob first, Coverage coverage, OpenedJob second) {
         List<ComparedRow> rows = ComparedRow.of(coverage, second.coverage());
         if (rows.isEmpty()) {
-            throw new Failure(second.folder().path() + ": none of its rows is divided like one of "
-                    + first.folder().path()
-                    + ", so their cells cannot be compared; name records of the same engine model");
+            throw Failure.of(
+                    "stopped.comparison.noneItsRowsDividedLike",
+                    second.folder().path(),
+                    first.folder().path());
         }
         List<String> leftOut = coverage.rows().stream()
                 .map(row -> row.row().id())

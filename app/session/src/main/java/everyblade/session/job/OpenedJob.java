@@ -127,9 +127,7 @@ public record OpenedJob(
     /** Refuses a packed job, to which nothing can be added. */
     public static void requireFolder(Surroundings around, Path path) {
         if (around.isPacked(path)) {
-            throw new Failure(
-                    path + ": it is one file, not a job's folder, so nothing can be added to it; unpack it and"
-                            + " name the folder");
+            throw Failure.of("stopped.openedJob.oneFileNotJobS", path);
         }
     }
 
@@ -177,8 +175,7 @@ public record OpenedJob(
         if (!(EngineJsonReader.read(
                         "model/" + EngineJsonReader.FILE, job.model().bytes())
                 instanceof Reading.Read read)) {
-            throw new Failure(folder.path() + ": its frozen engine model cannot be read by this version; open the job"
-                    + " with the version that started it");
+            throw Failure.of("stopped.openedJob.itsFrozenEngineModelCannot", folder.path());
         }
         List<JournalLine> lines = job.journal().lines();
         Fold fold = folds.from(job.journal(), engine(folder, job, read.model()));
@@ -186,9 +183,12 @@ public record OpenedJob(
             try {
                 fold = fold.with(logged(line.k(), line.entry()));
             } catch (Refusal refusal) {
-                throw new Failure(folder.path() + ": entry " + line.k() + " " + OneLine.quoted(line.text())
-                        + " does not follow from those before it (" + refusal.getMessage()
-                        + "), so another version wrote it; open the job with that version");
+                throw Failure.of(
+                        "stopped.openedJob.entryDoesNotFollowFrom",
+                        folder.path(),
+                        line.k(),
+                        OneLine.quoted(line.text()),
+                        refusal.getMessage());
             }
         }
         folds.keep(job.journal().firstHash(), job.journal().head(), fold);
@@ -207,7 +207,7 @@ public record OpenedJob(
                                     .orElse(0))
                     .withAims(new StationAims(scene));
         } catch (UnusableShape unusable) {
-            throw new Failure(folder.path() + ": its frozen engine model gives no surface, " + unusable.getMessage());
+            throw Failure.of("stopped.openedJob.itsFrozenEngineModelGives", folder.path(), unusable.getMessage());
         }
     }
 
@@ -288,9 +288,7 @@ public record OpenedJob(
                     instanceof LimitsReading.Read read) {
                 return read.limits();
             }
-            throw new Failure(
-                    folder.path() + ": its frozen limits cannot be read by this version; open the job with the"
-                            + " version that started it");
+            throw Failure.of("stopped.openedJob.itsFrozenLimitsCannotBe", folder.path());
         });
     }
 

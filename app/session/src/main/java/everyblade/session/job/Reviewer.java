@@ -50,9 +50,7 @@ public record Reviewer(Surroundings around, OpenedJob job, String name) {
      */
     public List<ReviewRemark> keep(List<Said> said) {
         if (around.packed().holds(job.folder().path())) {
-            throw new Failure(
-                    "review: the job is one file, not a job's folder, so nothing can be added to it; unpack it"
-                            + " and name the folder");
+            throw Failure.of("stopped.reviewer.reviewJobOneFileNot");
         }
         said.forEach(this::requireOwnQuestion);
         ReviewFile.Writing writing = job.folder()
@@ -93,8 +91,7 @@ public record Reviewer(Surroundings around, OpenedJob job, String name) {
                         && remark.what() == What.QUESTION
                         && remark.by().equals(name));
         if (!own) {
-            throw new Failure("review " + number + ": it is no question that " + OneLine.of(name)
-                    + " sent back; see everyblade review JOB for the numbers");
+            throw Failure.of("stopped.reviewer.reviewNoQuestionThatSent", number, OneLine.of(name));
         }
     }
 }

@@ -43,9 +43,7 @@ public record Consent(Surroundings around, Set<String> given) {
         List<String> given =
                 hashes.stream().map(hash -> hash.toLowerCase(Locale.ROOT)).toList();
         given.stream().filter(hash -> !hash.matches(HASH)).findFirst().ifPresent(hash -> {
-            throw new Failure(
-                    OPTION + " " + OneLine.of(hash) + ": this is no SHA-256 of a jar, which has 64 hexadecimal"
-                            + " digits; take it from the message that names the jar");
+            throw Failure.of("stopped.consent.noShaJarWhichHas", OPTION, OneLine.of(hash));
         });
         return new Consent(around, Set.copyOf(given));
     }
@@ -96,7 +94,7 @@ public record Consent(Surroundings around, Set<String> given) {
 
     /** Why a jar is not run, and what to do, on one line. */
     public static Failure refusal(CodeJar jar) {
-        return new Failure(describe(jar) + "; if you trust where it comes from, add " + OPTION + " " + jar.sha256());
+        return Failure.of("stopped.consent.ifYouTrustWhereComes", describe(jar), OPTION, jar.sha256());
     }
 
     /** What is to be known of a jar before it is run, on one line. */

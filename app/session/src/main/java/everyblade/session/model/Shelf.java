@@ -46,8 +46,7 @@ public record Shelf(Surroundings around, List<Path> folders, Consent consent) {
         for (Path folder : given) {
             Path path = around.path(folder);
             if (!Files.isDirectory(path)) {
-                throw new Failure("--models " + folder + ": there is no such folder; name a folder with a folder or jar"
-                        + " in it for each engine model");
+                throw Failure.of("stopped.shelf.thereNoSuchFolderName", folder);
             }
             folders.add(path);
         }
@@ -116,11 +115,9 @@ public record Shelf(Surroundings around, List<Path> folders, Consent consent) {
             throw Consent.refusal(shelf.notRun().get(0));
         }
         if (loaded.isEmpty()) {
-            throw new Failure(
-                    "--model " + name + ": it is refused: " + firstProblem(shelf) + "; see everyblade check " + name);
+            throw Failure.of("stopped.shelf.refusedSeeCheck", name, firstProblem(shelf), name);
         }
-        throw new Failure("--model " + name + ": it holds several engine models, " + ids(loaded)
-                + "; put it into a folder named by --models and name one of these ids");
+        throw Failure.of("stopped.shelf.holdsSeveralEngineModelsPut", name, ids(loaded));
     }
 
     /** The same after the jars that may run have told their models. */
@@ -160,7 +157,7 @@ public record Shelf(Surroundings around, List<Path> folders, Consent consent) {
     }
 
     private static Failure changed(Path file) {
-        return new Failure(file + ": the engine model changed while it was read; try again");
+        return Failure.of("stopped.shelf.engineModelChangedWhileWas", file);
     }
 
     /** The mesh files that an engine names, which lie beside its {@code engine.json}. */
@@ -172,11 +169,17 @@ public record Shelf(Surroundings around, List<Path> folders, Consent consent) {
                     meshes.put(
                             mesh.file(), PlainFile.read(file.toAbsolutePath().getParent(), mesh.file(), LARGEST_MESH));
                 } catch (PlainFile.NotPlain notRead) {
-                    throw new Failure(file.resolveSibling(mesh.file()) + ": the mesh of row " + row.id()
-                            + " is not read: " + notRead.getMessage());
+                    throw Failure.of(
+                            "stopped.shelf.meshRowNotRead",
+                            file.resolveSibling(mesh.file()),
+                            row.id(),
+                            notRead.getMessage());
                 } catch (IOException missing) {
-                    throw new Failure(file.resolveSibling(mesh.file()) + ": the mesh of row " + row.id()
-                            + " cannot be read; put it beside " + EngineJsonReader.FILE);
+                    throw Failure.of(
+                            "stopped.shelf.meshRowCannotBeRead",
+                            file.resolveSibling(mesh.file()),
+                            row.id(),
+                            EngineJsonReader.FILE);
                 }
             }
         }
@@ -190,8 +193,7 @@ public record Shelf(Surroundings around, List<Path> folders, Consent consent) {
                         && one.origin().getFileName().toString().equals(name))
                 .findFirst();
         if (refused.isPresent()) {
-            return new Failure("--model " + name + ": it is refused: " + firstProblem(shelf(refused.get()))
-                    + "; see everyblade models");
+            return Failure.of("stopped.shelf.refusedSeeModels", name, firstProblem(shelf(refused.get())));
         }
         List<CodeJar> code = shelf.notRun();
         String unknown = code.isEmpty()
@@ -207,9 +209,7 @@ public record Shelf(Surroundings around, List<Path> folders, Consent consent) {
                         + String.join(
                                 ", ",
                                 shelf.models().stream().map(EngineModel::id).toList());
-        return new Failure("--model " + name + ": there is no engine model of that id, and no folder with an "
-                + EngineJsonReader.FILE + " and no jar of that name; " + known + unknown
-                + "; name one of these, or further folders by --models");
+        return Failure.of("stopped.shelf.thereNoEngineModelThat", name, EngineJsonReader.FILE, known, unknown);
     }
 
     private static ModelShelf shelf(Found one) {
