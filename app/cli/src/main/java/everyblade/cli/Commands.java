@@ -116,7 +116,7 @@ public final class Commands {
         for (String name : asked) {
             line.addSubcommand(name, command(name, around, everyblade, window));
         }
-        footer(line, "start", StartCommand::settingsHelp);
+        footer(line, "start", () -> StartCommand.settingsHelp(around.words()));
         footer(line, "log", EntrySheet::lines);
         line.setExpandAtFiles(false); // an entry may begin with @
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

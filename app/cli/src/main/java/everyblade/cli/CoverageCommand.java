@@ -94,7 +94,7 @@ final class CoverageCommand implements Callable<Integer> {
                     .map(around.words()::say)
                     .toList();
         } catch (Refusal refusal) {
-            throw Failure.of("stopped.coverage.line", airfoil, explained.get(1), refusal.getMessage());
+            throw Failure.of("stopped.coverage.line", airfoil, explained.get(1), refusal.why());
         }
     }
 

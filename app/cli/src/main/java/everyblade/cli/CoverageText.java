@@ -18,6 +18,7 @@ import everyblade.session.job.OpenedJob;
 import everyblade.session.job.VerdictText;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -193,7 +194,7 @@ final class CoverageText {
         coverage.situation().countErrors().stream()
                 .filter(error -> error.outside() || Math.abs(error.degrees()) >= LEAST_TOLD)
                 .forEach(error -> lines.add(told(error, coverage)));
-        TakenAsExact.told(coverage.situation()).ifPresent(lines::add);
+        TakenAsExact.of(coverage.situation()).map(Words.of(Locale.ENGLISH)::say).ifPresent(lines::add);
         List<String> uncounted = coverage.rows().stream()
                 .map(RowCoverage::row)
                 .filter(row -> !coverage.situation().counting(row))

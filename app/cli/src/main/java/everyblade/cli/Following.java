@@ -1,9 +1,12 @@
 package everyblade.cli;
 
 import everyblade.core.coverage.Coverage;
+import everyblade.core.entry.LineProblem;
 import everyblade.core.entry.Refusal;
 import everyblade.core.turning.Fold;
+import everyblade.fact.Fact;
 import everyblade.record.JournalWriter;
+import everyblade.record.KeepingProblem;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
@@ -19,7 +22,6 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -29,7 +31,6 @@ final class Following {
     /** Longer lines are read to their end and refused; an entry is shorter by far. */
     private static final int LONGEST_LINE = 1 << 16;
 
-    private final Words words = Words.of(Locale.ENGLISH);
     private final Surroundings around;
     private final OpenedJob job;
     private final JournalWriter writer;
@@ -85,7 +86,7 @@ final class Following {
         int column = 1;
         try {
             if (bytes.length > LONGEST_LINE) {
-                throw new Refusal(1, "the line is too long for an entry");
+                throw new Refusal(1, LineProblem.Flaw.TOO_LONG);
             }
             Optional<TypedLine> typed = TypedLine.of(ByteBuffer.wrap(bytes), number);
             if (typed.isPresent()) {
@@ -94,8 +95,8 @@ final class Following {
             }
         } catch (Refusal refusal) {
             around.out()
-                    .println(OneLine.of(
-                            "refused column " + (column - 1 + refusal.column()) + ": " + refusal.getMessage()));
+                    .println(OneLine.of("refused column " + (column - 1 + refusal.column()) + ": "
+                            + around.words().say(refusal.why())));
         }
     }
 
@@ -108,17 +109,18 @@ final class Following {
                 by,
                 line.at().isEmpty(),
                 () -> coverage.apply(speech.fold()));
-        Optional<String> note = new Pictures(writer, job.folder(), List.of(around.folder())).keep(said);
+        Optional<Fact> note = new Pictures(writer, job.folder(), List.of(around.folder())).keep(said);
         if (writer.append(List.of(said.addition())) instanceof JournalWriter.NotKept notKept) {
             if (notKept.canGoOn()) {
-                throw new Refusal(1, notKept.problem().message());
+                throw new Refusal(
+                        1, new KeepingProblem.NotWritten(notKept.problem().message()));
             }
             throw new Failure(notKept.problem().message());
         }
         speech = said.after();
         around.out().println("kept " + said.number());
-        said.remarks(words).forEach(around.err()::println);
-        note.ifPresent(around.err()::println);
+        said.remarks(around.words()).forEach(around.err()::println);
+        note.ifPresent(one -> around.err().println(OneLine.of(around.words().say(one))));
     }
 
     /** The next line without its newline, empty at the end; of one that is too long, only as much as shows that. */

@@ -31,9 +31,9 @@ final class Given {
                     (unit.isEmpty() ? "" : " of " + unit),
                     unit);
         }
-        Optional<String> doubt = DecimalComma.doubt(matcher.group(1));
+        Optional<DecimalComma.TwoWays> doubt = DecimalComma.doubt(matcher.group(1));
         if (doubt.isPresent()) {
-            throw new Failure(option + ": " + doubt.get());
+            throw Failure.of("stopped.given.twoWays", option, doubt.get());
         }
         return new BigDecimal(matcher.group(1).replace(',', '.'));
     }

@@ -21,7 +21,6 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
@@ -34,8 +33,6 @@ import picocli.CommandLine.Parameters;
 final class LogCommand implements Callable<Integer> {
 
     private static final String STANDARD_INPUT = "-";
-
-    private final Words words = Words.of(Locale.ENGLISH);
 
     private final Surroundings around;
     private final RecordKind kind;
@@ -165,7 +162,9 @@ final class LogCommand implements Callable<Integer> {
         List<String> notes = new ArrayList<>();
         for (int i = 0; i < said.additions().size(); i++) {
             try {
-                pictures.keep(said.number(i), said.additions().get(i)).ifPresent(notes::add);
+                pictures.keep(said.number(i), said.additions().get(i))
+                        .map(note -> OneLine.of(around.words().say(note)))
+                        .ifPresent(notes::add);
             } catch (Refusal refusal) {
                 throw refused(lines.get(i), refusal);
             }
@@ -197,7 +196,7 @@ final class LogCommand implements Callable<Integer> {
                         false,
                         () -> coverage.apply(before));
                 additions.add(undated ? one.addition().undated() : one.addition());
-                remarks.add(one.remarks(words));
+                remarks.add(one.remarks(around.words()));
                 speech = one.after();
             } catch (Refusal refusal) {
                 throw refused(line, refusal);
@@ -213,6 +212,6 @@ final class LogCommand implements Callable<Integer> {
         String what = isArgument
                 ? "refused: " + quoted + ", column " + column + ": "
                 : source() + ":" + line.number() + ":" + column + ": refused: " + quoted + ": ";
-        return Failure.of("stopped.log.nothingBatchWasKept", what, refusal.getMessage());
+        return Failure.of("stopped.log.nothingBatchWasKept", what, refusal.why());
     }
 }

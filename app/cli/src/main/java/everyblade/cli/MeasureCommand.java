@@ -137,7 +137,7 @@ final class MeasureCommand implements Callable<Integer> {
             }
             return subject;
         } catch (Refusal refusal) {
-            throw Failure.of("stopped.measure.line2", OneLine.quoted(String.valueOf(zone)), refusal.getMessage());
+            throw Failure.of("stopped.measure.line2", OneLine.quoted(String.valueOf(zone)), refusal.why());
         }
     }
 

@@ -136,11 +136,11 @@ final class ReviewCommand implements Callable<Integer> {
         return new Reviewer.Said(what, Given.words(option, text), place, OptionalInt.empty());
     }
 
-    private static ReviewedPlace place(OpenedJob opened, String words) {
+    private ReviewedPlace place(OpenedJob opened, String words) {
         try {
             return ReviewedPlace.of(words, opened.engine());
         } catch (Refusal refusal) {
-            throw Failure.of("stopped.review.line", OneLine.quoted(words), refusal.getMessage());
+            throw Failure.of("stopped.review.line", OneLine.quoted(words), refusal.why());
         }
     }
 

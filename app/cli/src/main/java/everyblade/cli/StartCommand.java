@@ -3,6 +3,7 @@ package everyblade.cli;
 import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Settings;
+import everyblade.core.entry.UnfitSetting;
 import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Engine;
 import everyblade.picture.MapWords;
@@ -25,6 +26,7 @@ import everyblade.session.job.VerdictText;
 import everyblade.session.job.Writing;
 import everyblade.session.model.Shelf;
 import everyblade.spi.Row;
+import everyblade.words.Words;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -200,8 +202,8 @@ final class StartCommand implements Callable<Integer> {
         }
         try {
             return Settings.of(given);
-        } catch (IllegalArgumentException unfit) {
-            throw Failure.of("stopped.start.line2", unfit.getMessage());
+        } catch (UnfitSetting unfit) {
+            throw Failure.of("stopped.start.line2", unfit.why());
         }
     }
 
@@ -229,13 +231,13 @@ final class StartCommand implements Callable<Integer> {
     }
 
     /** The settings there are, a line each, for the help. */
-    static String[] settingsHelp() {
+    static String[] settingsHelp(Words words) {
         List<String> help = new ArrayList<>(List.of("", "Settings, for --set NAME=VALUE:"));
         for (Settings.Setting setting : Settings.ALL) {
             String standard = setting.standard()
                     .map(value -> " (" + value + " unless set)")
                     .orElse("");
-            help.add(String.format(Locale.ROOT, "  %-18s%s%s", setting.name(), setting.unit(), standard));
+            help.add(String.format(Locale.ROOT, "  %-18s%s%s", setting.name(), words.say(setting.meaning()), standard));
         }
         return help.toArray(String[]::new);
     }

@@ -1,5 +1,6 @@
 package everyblade.cli;
 
+import everyblade.core.entry.LineProblem;
 import everyblade.core.entry.Refusal;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
@@ -53,7 +54,7 @@ record TypedLine(String text, int column, Optional<Instant> at, int number) {
                             name,
                             number,
                             refusal.column(),
-                            refusal.getMessage());
+                            refusal.why());
                 }
                 number++;
                 start = i + 1;
@@ -83,10 +84,7 @@ record TypedLine(String text, int column, Optional<Instant> at, int number) {
             Instant at = OffsetDateTime.parse(matcher.group(2)).toInstant();
             return Optional.of(new TypedLine(matcher.group(4), column, Optional.of(at), number));
         } catch (DateTimeException unreadable) {
-            throw new Refusal(
-                    matcher.end(1) + 1,
-                    OneLine.quoted(matcher.group(2))
-                            + " is no time; write one such as 2026-01-31T08:15:00Z, with Z or the difference from UTC");
+            throw new Refusal(matcher.end(1) + 1, new LineProblem.NoTime(OneLine.quoted(matcher.group(2))));
         }
     }
 
@@ -98,8 +96,7 @@ record TypedLine(String text, int column, Optional<Instant> at, int number) {
             // The decoder's position is lost; what could be read up to the fault tells the column.
             String lenient = StandardCharsets.UTF_8.decode(bytes.duplicate()).toString();
             int fault = Math.max(0, lenient.indexOf('\uFFFD'));
-            throw new Refusal(
-                    lenient.codePointCount(0, fault) + 1, "this is not UTF-8; save the text as UTF-8 and try again");
+            throw new Refusal(lenient.codePointCount(0, fault) + 1, LineProblem.Flaw.NOT_UTF8);
         }
     }
 }

@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.Kind;
 import everyblade.core.entry.Refusal;
+import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -33,7 +35,7 @@ class EntrySheetTest {
         try {
             EntryParser.parse(verb);
         } catch (Refusal incomplete) {
-            assertThat(incomplete.getMessage()).doesNotContain("is not an entry");
+            assertThat(Words.of(Locale.ENGLISH).say(incomplete.why())).doesNotContain("is not an entry");
         }
     }
 

@@ -15,6 +15,7 @@ import everyblade.core.move.Prices;
 import everyblade.core.sight.Progress;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
+import everyblade.fact.Fact;
 import everyblade.record.LocalDisk;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
@@ -85,13 +86,13 @@ class FollowedJobsTest {
         return (int) (plan.bound() / dear);
     }
 
-    private List<String> log(String line) {
+    private List<Fact> log(String line) {
         try {
             Entry entry = EntryParser.parse(line);
             fold = fold.with(new Logged(fold.entries().size() + 1, Instant.EPOCH, "Ann", false, line, entry));
             return fold.warnings();
         } catch (Refusal refused) {
-            throw new AssertionError(line + ": " + refused.getMessage(), refused);
+            throw new AssertionError(line + ": " + refused.why(), refused);
         }
     }
 

@@ -1,11 +1,12 @@
 package everyblade.core;
 
+import everyblade.core.entry.Refusal;
 import everyblade.fact.Fact;
 import everyblade.words.Words;
 import java.util.List;
 import java.util.Locale;
 
-/** What people are told of facts, in English. */
+/** What facts say, in English. */
 public final class English {
 
     private static final Words WORDS = Words.of(Locale.ENGLISH);
@@ -18,5 +19,15 @@ public final class English {
 
     public static List<String> say(List<? extends Fact> facts) {
         return WORDS.say(facts);
+    }
+
+    /** Why a line is refused that was expected to be. */
+    public static String why(Throwable refusal) {
+        return say((Refusal) refusal);
+    }
+
+    /** Why a line is refused. */
+    public static String say(Refusal refusal) {
+        return say(refusal.why());
     }
 }

@@ -48,7 +48,7 @@ public final class Job {
             try {
                 tryEnter(line);
             } catch (Refusal refused) {
-                throw new AssertionError(line + ": column " + refused.column() + ": " + refused.getMessage());
+                throw new AssertionError(line + ": column " + refused.column() + ": " + English.say(refused));
             }
         }
         return this;
@@ -58,7 +58,7 @@ public final class Job {
     public void tryEnter(String line) throws Refusal {
         int number = fold.entries().size() + 1;
         fold = fold.with(new Logged(number, START.plusSeconds(number), "Test", false, line, EntryParser.parse(line)));
-        warnings.addAll(fold.warnings());
+        warnings.addAll(English.say(fold.warnings()));
     }
 
     public Fold fold() {

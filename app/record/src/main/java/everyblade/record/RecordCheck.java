@@ -9,11 +9,13 @@ import everyblade.record.JobFolder.Sound;
 import everyblade.record.JobFolder.Torn;
 import everyblade.record.JobFolder.Verification;
 import everyblade.record.derived.SeenHeads;
+import everyblade.words.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -177,8 +179,9 @@ final class RecordCheck {
         } catch (Refusal refusal) {
             return Optional.of(twofold(
                     line,
-                    "its text \"" + line.text() + "\" is no entry (" + refusal.getMessage() + "), but what counts of it"
-                            + " means \"" + EntryText.of(line.means()) + "\""));
+                    "its text \"" + line.text() + "\" is no entry ("
+                            + Words.of(Locale.ENGLISH).say(refusal.why()) + "), but what counts of it" + " means \""
+                            + EntryText.of(line.means()) + "\""));
         }
     }
 

@@ -1,5 +1,6 @@
 package everyblade.session;
 
+import everyblade.fact.Fact;
 import java.util.List;
 
 /** What came of an entry. */
@@ -11,9 +12,9 @@ public sealed interface Answer {
      * @param number K of the entry
      * @param text as it was said
      * @param safe whether it is on disk; if not, it is in memory only
-     * @param warnings one line each
+     * @param warnings what there is to tell of it
      */
-    record Kept(int number, String text, boolean safe, List<String> warnings) implements Answer {
+    record Kept(int number, String text, boolean safe, List<Fact> warnings) implements Answer {
 
         public Kept {
             warnings = List.copyOf(warnings);
@@ -38,7 +39,7 @@ public sealed interface Answer {
      *
      * @param text as it was said
      * @param column where in the text, from 1
-     * @param message what is wrong and what to say instead
+     * @param why what is wrong and what to say instead
      */
-    record Refused(String text, int column, String message) implements Answer {}
+    record Refused(String text, int column, Fact why) implements Answer {}
 }

@@ -82,9 +82,9 @@ public sealed interface Preview {
         }
         try {
             Speech.Said said = state.speech().with(line, at, Optional.empty(), true, state::coverage);
-            return new Will(line, effects(state, said, words), said.warnings(), asked(said, words));
+            return new Will(line, effects(state, said, words), words.say(said.warnings()), asked(said, words));
         } catch (Refusal refusal) {
-            return new Not(refusal.column(), refusal.getMessage());
+            return new Not(refusal.column(), words.say(refusal.why()));
         }
     }
 }

@@ -6,11 +6,13 @@ import everyblade.core.finding.photo.Taken;
 import everyblade.core.finding.review.ReviewRemark;
 import everyblade.core.sight.Progress;
 import everyblade.core.turning.Logged;
+import everyblade.fact.Fact;
 import everyblade.record.Addition;
 import everyblade.record.Frozen;
 import everyblade.record.Job;
 import everyblade.record.JobFolder;
 import everyblade.record.JournalWriter;
+import everyblade.record.KeepingProblem;
 import everyblade.record.PreviousRecord;
 import everyblade.record.RecordKind;
 import everyblade.record.RecordProblem;
@@ -182,7 +184,7 @@ public final class Session implements AutoCloseable {
     /** Says an entry. */
     public Answer say(String line) {
         if (state.keeping() instanceof Keeping.ReadOnly readOnly) {
-            return new Answer.Refused(line, 1, readOnly.reason());
+            return new Answer.Refused(line, 1, new KeepingProblem.NotWritten(readOnly.reason()));
         }
         try {
             Speech.Said said = state.speech().with(line, now(), Optional.empty(), true, state::coverage);
@@ -191,18 +193,19 @@ public final class Session implements AutoCloseable {
             }
             return keep(said);
         } catch (Refusal refusal) {
-            return new Answer.Refused(line, refusal.column(), refusal.getMessage());
+            return new Answer.Refused(line, refusal.column(), refusal.why());
         }
     }
 
     private Answer keep(Speech.Said said) throws Refusal {
         JournalWriter open = writer.orElseThrow();
-        List<String> warnings = new ArrayList<>(said.warnings());
+        List<Fact> warnings = new ArrayList<>(said.warnings());
         new Pictures(open, folder, pictures).keep(said).ifPresent(warnings::add);
         JournalWriter.Appended appended = open.append(List.of(said.addition()));
         if (appended instanceof JournalWriter.NotKept notKept) {
             if (notKept.canGoOn()) {
-                throw new Refusal(1, notKept.problem().message());
+                throw new Refusal(
+                        1, new KeepingProblem.NotWritten(notKept.problem().message()));
             }
             return remember(said, notKept.problem().message(), List.of());
         }

@@ -9,6 +9,7 @@ import everyblade.record.Beginning;
 import everyblade.record.Frozen;
 import everyblade.record.FrozenFile;
 import everyblade.record.JobFolder;
+import everyblade.record.KeepingProblem;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -258,7 +259,8 @@ class SessionTest {
         workshop.counting().close();
 
         try (Session session = Session.review(workshop.around(), workshop.job(), "for review", Progress.NONE)) {
-            assertThat(session.say("look")).isEqualTo(new Answer.Refused("look", 1, "for review"));
+            assertThat(session.say("look"))
+                    .isEqualTo(new Answer.Refused("look", 1, new KeepingProblem.NotWritten("for review")));
             assertThat(session.enter("skip on 90", false, Workshop.ENGLISH)).isInstanceOf(Answer.Refused.class);
         }
         assertThat(workshop.kept()).hasSize(3);

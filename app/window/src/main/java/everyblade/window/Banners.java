@@ -145,7 +145,7 @@ final class Banners {
 
     /** What a person should know about what was kept. */
     void answered(Answer.Kept kept) {
-        tell(kept.warnings());
+        tell(words.say(kept.warnings()));
     }
 
     /** What a person should know that is not about an entry. */

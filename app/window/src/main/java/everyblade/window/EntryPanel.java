@@ -256,7 +256,7 @@ final class EntryPanel {
     private String reason() {
         return returned.map(answer -> answer instanceof Answer.Asked asked
                         ? String.join(" ", asked.doubts())
-                        : ((Answer.Refused) answer).message())
+                        : words.say(((Answer.Refused) answer).why()))
                 .orElseGet(() -> words.say("entry.notTried"));
     }
 
@@ -290,7 +290,7 @@ final class EntryPanel {
             tell(words.say("entry.asked", String.join(" ", asked.doubts())), Ink.ALERT);
         } else if (why instanceof Answer.Refused refused) {
             field.setCaretPosition(Math.min(field.getText().length(), Math.max(0, refused.column() - 1)));
-            tell(words.say("entry.refused", refused.column(), refused.message()), Ink.ALERT);
+            tell(words.say("entry.refused", refused.column(), words.say(refused.why())), Ink.ALERT);
         }
         answeredFor = field.getText();
     }

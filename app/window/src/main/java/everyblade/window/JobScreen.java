@@ -1,5 +1,6 @@
 package everyblade.window;
 
+import everyblade.fact.Fact;
 import everyblade.session.Answer;
 import everyblade.session.EntryLine;
 import everyblade.session.JobState;
@@ -220,13 +221,16 @@ final class JobScreen {
                 });
     }
 
+    /** A fault of the program itself. */
+    record Fault(String fault) implements Fact {}
+
     /** The entry line must hear of whatever becomes of an entry, or it would wait for ever. */
     private Answer answer(String line, boolean meant) {
         try {
             return session.enter(EntryLine.expand(session.state(), line), meant, words);
         } catch (RuntimeException fault) {
             door.fault(fault);
-            return new Answer.Refused(line, 1, words.say("entry.fault", fault));
+            return new Answer.Refused(line, 1, new Fault(String.valueOf(fault)));
         }
     }
 

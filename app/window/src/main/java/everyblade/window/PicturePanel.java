@@ -219,7 +219,7 @@ final class PicturePanel {
             subject = now.subject();
         } catch (Refusal refusal) {
             subject = Optional.empty();
-            lines.add(refusal.getMessage());
+            lines.add(words.say(refusal.why()));
         }
         Optional<PictureSize> measured = now.size(canvas.marks(), surface);
         size.say(measured.map(PictureSize::text).orElse(""));

@@ -6,6 +6,7 @@ import com.ibm.icu.text.MessagePattern.Part;
 import com.ibm.icu.text.PluralRules;
 import everyblade.fact.Fact;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Collection;
@@ -105,7 +106,7 @@ final class Phrase {
         String style =
                 hasStyle ? pattern.getSubstring(pattern.getPart(start + 3)).strip() : "";
         return switch (kind) {
-            case "number" -> new DecimalFormat(style, DecimalFormatSymbols.getInstance(locale)).format(decimal(value));
+            case "number" -> decimal(style, value);
             case "list" -> text(value, style);
             default -> throw new IllegalArgumentException("no value is told as " + kind);
         };
@@ -180,11 +181,6 @@ final class Phrase {
         return value;
     }
 
-    /** As it is written, so that what lies in the middle of two is rounded as a reader would expect. */
-    private static BigDecimal decimal(Object value) {
-        return value instanceof BigDecimal exact ? exact : BigDecimal.valueOf(number(value));
-    }
-
     private static double number(Object value) {
         return value instanceof Collection<?> all ? all.size() : ((Number) value).doubleValue();
     }
@@ -200,10 +196,16 @@ final class Phrase {
             return joined(all.stream().map(one -> text(bare(one), "")).toList(), style);
         }
         if (value instanceof Double || value instanceof BigDecimal) {
-            DecimalFormat plain = new DecimalFormat("0.#########", DecimalFormatSymbols.getInstance(locale));
-            return plain.format(value);
+            return decimal("0.#########", value);
         }
         return Visible.text(String.valueOf(value));
+    }
+
+    /** Rounded half up as it is written: 0.15 to 0.2, though as a binary number it is a little less. */
+    private String decimal(String style, Object value) {
+        DecimalFormat format = new DecimalFormat(style, DecimalFormatSymbols.getInstance(locale));
+        format.setRoundingMode(RoundingMode.HALF_UP);
+        return format.format(value instanceof BigDecimal exact ? exact : BigDecimal.valueOf(number(value)));
     }
 
     private String joined(List<String> all, String style) {

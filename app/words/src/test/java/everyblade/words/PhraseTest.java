@@ -65,7 +65,7 @@ class PhraseTest {
 
     @Test
     void numbersAreWrittenAsTheLanguageDoes() {
-        assertThat(said("{a, number, 0.0}°", Locale.GERMAN, Map.of("a", 1.25))).isEqualTo("1,2°");
+        assertThat(said("{a, number, 0.0}°", Locale.GERMAN, Map.of("a", 1.25))).isEqualTo("1,3°");
         assertThat(said("{a, number, 0.0}", Map.of("a", 0.35))).isEqualTo("0.4");
         assertThat(said("{a}", Locale.GERMAN, Map.of("a", OptionalDouble.of(0.5))))
                 .isEqualTo("0,5");

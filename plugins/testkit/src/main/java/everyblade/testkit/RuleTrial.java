@@ -17,9 +17,11 @@ import everyblade.core.turning.Situation;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.View;
+import everyblade.words.Words;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -45,7 +47,8 @@ record RuleTrial(EngineModel model, Map<String, byte[]> files) {
                     fold = fold.with(new Logged(i + 1, Instant.EPOCH, "trial", false, entry, EntryParser.parse(entry)));
                 }
             } catch (Refusal refusal) {
-                refused.add("view " + view.id() + ": " + String.join("; ", entries) + ": " + refusal.getMessage());
+                refused.add("view " + view.id() + ": " + String.join("; ", entries) + ": "
+                        + Words.of(Locale.ENGLISH).say(refusal.why()));
             }
         }
         return refused;

@@ -31,17 +31,13 @@ final class AmountReader {
         int column = line.column();
         Optional<Sense> sense = sense(line);
         if (line.take("to")) {
-            BigDecimal angle = line.signed("the angle to reach, such as 210").value();
+            BigDecimal angle = line.signed(Expected.ANGLE_TO_REACH).value();
             takeDegrees(line);
             return new Said<>(new Movement.To(sense, angle, plusMinus(line)), column);
         }
-        Said<BigDecimal> number = line.signed(
-                sense.isPresent() ? "how far, such as 38" : "how far, such as 38, on 38, back 2 blades or to 210");
+        Said<BigDecimal> number = line.signed(sense.isPresent() ? Expected.HOW_FAR : Expected.HOW_FAR_OR_SENSE);
         if (sense.isPresent() && number.value().signum() < 0) {
-            String word = EntryText.word(sense.get());
-            throw new Refusal(
-                    number.column(),
-                    "after \"" + word + "\" the number must not be negative; leave out the sign or the word");
+            throw new Refusal(number.column(), new SyntaxProblem.NegativeAfter(EntryText.word(sense.get())));
         }
         Unit unit = unit(line, units);
         return new Said<>(new Movement.By(sense, number.value(), unit, plusMinus(line)), column);
@@ -61,11 +57,10 @@ final class AmountReader {
         }
         Unit unit = UNITS.get(word);
         if (unit == null) {
-            throw line.expected((units.contains(Unit.TOOL) ? "deg, blades, rev, tool, tooldeg" : "deg, blades")
-                    + " or the end of the line");
+            throw line.expected(units.contains(Unit.TOOL) ? Expected.UNIT_OF_TURNING : Expected.UNIT_OF_DRAWING);
         }
         if (!units.contains(unit)) {
-            throw new Refusal(line.column(), "\"" + word + "\" does not move the scope tip; expected deg or blades");
+            throw new Refusal(line.column(), new SyntaxProblem.NoUnitOfDrawing(word));
         }
         line.take(word);
         return unit;
@@ -76,7 +71,7 @@ final class AmountReader {
         if (!line.takePlusMinus()) {
             return Optional.empty();
         }
-        BigDecimal number = line.unsigned("degrees after \u00b1").value();
+        BigDecimal number = line.unsigned(Expected.DEGREES_PLUS_MINUS).value();
         takeDegrees(line);
         return Optional.of(number);
     }
@@ -86,7 +81,7 @@ final class AmountReader {
         String word = line.peek();
         if (UNITS.containsKey(word)) {
             if (UNITS.get(word) != Unit.DEG) {
-                throw new Refusal(line.column(), "expected degrees of the shaft here, found \"" + word + '"');
+                throw new Refusal(line.column(), new SyntaxProblem.NotDegrees(word));
             }
             line.take(word);
         }
@@ -97,9 +92,9 @@ final class AmountReader {
         if (!line.take("in")) {
             return Optional.empty();
         }
-        BigDecimal seconds = line.positive("seconds such as 45s").value();
+        BigDecimal seconds = line.positive(Expected.SECONDS).value();
         if (!line.take("s")) {
-            throw line.expected("s for seconds");
+            throw line.expected(Expected.SECONDS_UNIT);
         }
         return Optional.of(seconds);
     }
@@ -109,7 +104,7 @@ final class AmountReader {
         if (!line.take("through")) {
             return Optional.empty();
         }
-        Said<String> from = line.name("the station where the move began");
-        return Optional.of(new Entry.Through(from, line.name("the station where the move ended")));
+        Said<String> from = line.name(Expected.FIRST_STATION);
+        return Optional.of(new Entry.Through(from, line.name(Expected.LAST_STATION)));
     }
 }

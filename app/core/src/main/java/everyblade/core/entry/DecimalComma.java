@@ -1,5 +1,6 @@
 package everyblade.core.entry;
 
+import everyblade.fact.Fact;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,14 +16,21 @@ public final class DecimalComma {
 
     private DecimalComma() {}
 
+    /**
+     * A number that may be read in two ways.
+     *
+     * @param decimal how to write it if the comma is decimal
+     * @param grouped how to write it if the comma groups digits
+     */
+    public record TwoWays(String typed, String decimal, String grouped) implements Fact {}
+
     /** Why a text that is such a number cannot be read, and what to write instead; empty of any other text. */
-    public static Optional<String> doubt(String text) {
+    public static Optional<TwoWays> doubt(String text) {
         Matcher matcher = UNSURE.matcher(text);
         if (!matcher.matches()) {
             return Optional.empty();
         }
         String whole = matcher.group(1) + matcher.group(2);
-        return Optional.of('"' + matcher.group() + "\" may be read in two ways: write " + whole + "." + matcher.group(3)
-                + " or " + whole + matcher.group(3));
+        return Optional.of(new TwoWays(matcher.group(), whole + "." + matcher.group(3), whole + matcher.group(3)));
     }
 }

@@ -37,7 +37,7 @@ public final class EntryParser {
     private static Entry entry(Line line) throws Refusal {
         String verb = line.peek();
         if (line.atEnd()) {
-            throw line.expected("an entry such as \"turn 38\"");
+            throw line.expected(Expected.ENTRY);
         }
         if (TURNING.containsKey(verb)) {
             line.take(verb);
@@ -60,17 +60,14 @@ public final class EntryParser {
         }
         String second = line.peek(1);
         if (Kind.named(second).isPresent()) {
-            return FindingRules.finding(Optional.of(line.name("a row")), line);
+            return FindingRules.finding(Optional.of(line.name(Expected.ROW)), line);
         }
         if (FINDING.containsKey(second)) {
-            Optional<Said<String>> row = Optional.of(line.name("a row"));
+            Optional<Said<String>> row = Optional.of(line.name(Expected.ROW));
             line.take(second);
             return FINDING.get(second).read(row, line);
         }
-        throw new Refusal(
-                line.column(),
-                line.found() + " is not an entry; "
-                        + NearestWord.question(verb, verbs(), "everyblade log --help lists all entries"));
+        throw new Refusal(line.column(), new SyntaxProblem.NoEntry(line.found(), NearestWord.to(verb, verbs())));
     }
 
     private static Set<String> verbs() {

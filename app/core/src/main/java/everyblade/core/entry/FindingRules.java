@@ -4,7 +4,7 @@ import everyblade.core.entry.Entry.Airfoils;
 import everyblade.core.entry.Entry.LengthUnit;
 import everyblade.core.entry.Entry.Size;
 import java.math.BigDecimal;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 
@@ -17,6 +17,9 @@ import java.util.Optional;
 final class FindingRules {
 
     private static final String AND = "and";
+
+    private static final Map<String, Expected> DIMENSIONS =
+            Map.of("length", Expected.LENGTH, "depth", Expected.DEPTH, "width", Expected.WIDTH);
 
     /** The verbs before which a row may stand. */
     static final Map<String, RowRule> BY_VERB = Map.of(
@@ -36,56 +39,54 @@ final class FindingRules {
     /** {@code [ROW] KIND N ZONE [size]}. */
     static Entry find(Optional<Said<String>> rowBefore, Line line) throws Refusal {
         boolean rowNext = rowBefore.isEmpty() && Kind.named(line.peek(1)).isPresent();
-        return finding(rowNext ? Optional.of(line.name("a row")) : rowBefore, line);
+        return finding(rowNext ? Optional.of(line.name(Expected.ROW)) : rowBefore, line);
     }
 
     /** {@code KIND N ZONE [size]}. */
     static Entry finding(Optional<Said<String>> row, Line line) throws Refusal {
         Kind kind = kind(line);
-        Said<Integer> airfoil = line.wholeAlone("an airfoil number");
+        Said<Integer> airfoil = line.wholeAlone(Expected.AIRFOIL);
         return new Entry.Find(row, kind, airfoil, zone(line), size(line));
     }
 
     private static Kind kind(Line line) throws Refusal {
         String word = line.peek();
         if (word.isEmpty()) {
-            throw line.expected("a kind of finding such as nick");
+            throw line.expected(Expected.KIND_OF_FINDING);
         }
         Optional<Kind> kind = Kind.named(word);
         if (kind.isEmpty()) {
             throw new Refusal(
                     line.column(),
-                    line.found() + " is not a kind of finding; "
-                            + NearestWord.question(word, Kind.words(), "kinds are " + String.join(", ", Kind.words())));
+                    new SyntaxProblem.NoKind(line.found(), NearestWord.to(word, Kind.words()), Kind.words()));
         }
         line.take(word);
         return kind.get();
     }
 
     private static Said<String> zone(Line line) throws Refusal {
-        String expected = "a zone such as tip/pressure";
         if (line.peek().matches("[\",0-9+-].*|length|depth|width|because|photo")) {
-            throw line.expected(expected);
+            throw line.expected(Expected.ZONE_SUCH_AS);
         }
-        return line.name(expected);
+        return line.name(Expected.ZONE_SUCH_AS);
     }
 
     /** {@code [X] [length X] [depth X] [width X] [± X] [mm|in]}, the dimensions in any order. */
     private static Size size(Line line) throws Refusal {
-        Map<String, BigDecimal> dimensions = new HashMap<>();
+        Map<Expected, BigDecimal> dimensions = new EnumMap<>(Expected.class);
         if (line.peek().matches("[0-9].*")) {
-            dimensions.put("length", line.unsigned("a length").value());
+            dimensions.put(Expected.LENGTH, line.unsigned(Expected.FIRST_LENGTH).value());
         }
-        while (line.peek().matches("length|depth|width")) {
-            String dimension = line.peek();
+        while (DIMENSIONS.containsKey(line.peek())) {
+            Expected dimension = DIMENSIONS.get(line.peek());
             if (dimensions.containsKey(dimension)) {
-                throw new Refusal(line.column(), "the " + dimension + " is said twice");
+                throw new Refusal(line.column(), new SyntaxProblem.SaidTwice(dimension));
             }
-            line.take(dimension);
-            dimensions.put(dimension, line.unsigned("the " + dimension).value());
+            line.take(line.peek());
+            dimensions.put(dimension, line.unsigned(dimension).value());
         }
         Optional<BigDecimal> plusMinus = line.takePlusMinus()
-                ? Optional.of(line.unsigned("a length after \u00b1").value())
+                ? Optional.of(line.unsigned(Expected.LENGTH_PLUS_MINUS).value())
                 : Optional.empty();
         LengthUnit unit = LengthUnit.MM;
         if (line.take("in")) {
@@ -93,14 +94,13 @@ final class FindingRules {
         } else {
             line.take("mm");
         }
-        if (line.peek().matches("length|depth|width")) {
-            throw new Refusal(
-                    line.column(), "sizes share one \u00b1 and one unit, which stand behind the last of them");
+        if (DIMENSIONS.containsKey(line.peek())) {
+            throw new Refusal(line.column(), SyntaxProblem.Flaw.SEVERAL_PLUS_MINUS);
         }
         return new Size(
-                Optional.ofNullable(dimensions.get("length")),
-                Optional.ofNullable(dimensions.get("depth")),
-                Optional.ofNullable(dimensions.get("width")),
+                Optional.ofNullable(dimensions.get(Expected.LENGTH)),
+                Optional.ofNullable(dimensions.get(Expected.DEPTH)),
+                Optional.ofNullable(dimensions.get(Expected.WIDTH)),
                 plusMinus,
                 unit);
     }
@@ -108,20 +108,20 @@ final class FindingRules {
     /** {@code [ROW] N [rest]}. */
     private static Entry recheck(Optional<Said<String>> rowBefore, Line line) throws Refusal {
         boolean rowNext = rowBefore.isEmpty() && !isRun(line.peek()) && isRun(line.peek(1));
-        Optional<Said<String>> row = rowNext ? Optional.of(line.name("a row")) : rowBefore;
-        return new Entry.Recheck(row, line.wholeAlone("an airfoil number"), line.text());
+        Optional<Said<String>> row = rowNext ? Optional.of(line.name(Expected.ROW)) : rowBefore;
+        return new Entry.Recheck(row, line.wholeAlone(Expected.AIRFOIL), line.text());
     }
 
     /** {@code FILE [of N [ZONE]]}. */
     static Entry photo(Line line) throws Refusal {
-        Said<String> file = line.name("a picture file");
+        Said<String> file = line.name(Expected.PICTURE);
         if (!line.take("of")) {
             if (!line.atEnd()) {
-                throw line.expected("\"of\" or the end of the line (a name with spaces goes in double quotes)");
+                throw line.expected(Expected.OF_OR_END);
             }
             return new Entry.Photo(file, Optional.empty(), Optional.empty());
         }
-        Said<Integer> airfoil = line.wholeAlone("an airfoil number");
+        Said<Integer> airfoil = line.wholeAlone(Expected.AIRFOIL);
         return new Entry.Photo(file, Optional.of(airfoil), line.atEnd() ? Optional.empty() : Optional.of(zone(line)));
     }
 
@@ -129,9 +129,9 @@ final class FindingRules {
     private static Entry saw(Optional<Said<String>> rowBefore, Line line) throws Refusal {
         Place place = place(rowBefore, line, "photo");
         if (!line.take("photo")) {
-            throw line.expected("\"photo\" and a picture file");
+            throw line.expected(Expected.PHOTO_AND_PICTURE);
         }
-        Said<String> file = line.name("a picture file");
+        Said<String> file = line.name(Expected.PICTURE);
         line.endAfterName();
         return new Entry.Saw(place.row, place.zone, place.airfoils, file);
     }
@@ -151,10 +151,10 @@ final class FindingRules {
     private static Place place(Optional<Said<String>> rowBefore, Line line, String keyword) throws Refusal {
         Optional<Said<String>> row = rowBefore;
         if (row.isEmpty() && ZoneWords.isUnshown(line.peek(1)) && standsAlone(line, 1, keyword)) {
-            row = Optional.of(line.name("a row"));
+            row = Optional.of(line.name(Expected.ROW));
         }
         if (standsAlone(line, 0, keyword)) {
-            return new Place(row, line.name("a zone"), new Airfoils(Optional.empty(), Optional.empty()));
+            return new Place(row, line.name(Expected.ZONE), new Airfoils(Optional.empty(), Optional.empty()));
         }
         boolean rowNext = row.isEmpty()
                 && !isRun(line.peek(1))
@@ -163,7 +163,7 @@ final class FindingRules {
                 && (isRun(line.peek(2))
                         || line.peek(2).equals("all")
                         || line.peek(2).equals(AND));
-        return new Place(rowNext ? Optional.of(line.name("a row")) : row, zones(line), airfoils(line));
+        return new Place(rowNext ? Optional.of(line.name(Expected.ROW)) : row, zones(line), airfoils(line));
     }
 
     /** Whether the word after so many others says cells without airfoil numbers. */
@@ -185,8 +185,8 @@ final class FindingRules {
         if (line.take("all")) {
             return new Airfoils(Optional.empty(), Optional.empty());
         }
-        Said<Integer> first = line.whole("airfoil numbers such as 3, 3-5 or all");
-        Said<Integer> last = line.takeDash() ? line.whole("the last airfoil number") : first;
+        Said<Integer> first = line.whole(Expected.AIRFOILS);
+        Said<Integer> last = line.takeDash() ? line.whole(Expected.LAST_AIRFOIL) : first;
         return new Airfoils(Optional.of(first), Optional.of(last));
     }
 

@@ -1,5 +1,7 @@
 package everyblade.core.entry;
 
+import everyblade.core.entry.SyntaxProblem.Flaw;
+import everyblade.core.entry.SyntaxProblem.Form;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
@@ -37,25 +39,30 @@ final class Line {
     }
 
     /** The refusal of what comes next, because this was expected. */
-    Refusal expected(String what) {
-        return new Refusal(column(), "expected " + what + (atEnd() ? ", but the line ends" : ", found " + found()));
+    Refusal expected(Expected what) {
+        return expected(what, Form.ANY);
+    }
+
+    private Refusal expected(Expected what, Form form) {
+        Optional<String> found = atEnd() ? Optional.empty() : Optional.of(found());
+        return new Refusal(column(), new SyntaxProblem.Unexpected(what, form, found));
     }
 
     /** Refuses whatever is left. */
     void end() throws Refusal {
         if (!atEnd()) {
-            throw expected("the end of the line");
+            throw expected(Expected.END);
         }
     }
 
     /** Refuses whatever is left after a name, of which it may be the rest. */
     void endAfterName() throws Refusal {
         if (!atEnd()) {
-            throw expected("the end of the line (a name with spaces goes in double quotes)");
+            throw expected(Expected.END_AFTER_NAME);
         }
     }
 
-    /** What comes next up to white space, in quotes and cut short for a message. */
+    /** What comes next up to white space, cut short for a message. */
     String found() {
         int from = next();
         int stop = from;
@@ -63,8 +70,8 @@ final class Line {
             stop++;
         }
         return stop - from <= LONGEST_QUOTE
-                ? '"' + typed.slice(from, stop) + '"'
-                : '"' + typed.slice(from, from + LONGEST_QUOTE) + "\u2026\"";
+                ? typed.slice(from, stop)
+                : typed.slice(from, from + LONGEST_QUOTE) + "\u2026";
     }
 
     /** The next word in lower case, without moving; empty at the end. Words in double quotes keep their quotes. */
@@ -126,7 +133,7 @@ final class Line {
     }
 
     /** One word, or several in double quotes, in which {@code ""} stands for a double quote. */
-    Said<String> name(String expected) throws Refusal {
+    Said<String> name(Expected expected) throws Refusal {
         int from = next();
         if (typed.is(from, '"')) {
             return quoted(from);
@@ -142,14 +149,14 @@ final class Line {
     private Said<String> quoted(int from) throws Refusal {
         int stop = typed.quoteStop(from);
         if (stop < 0) {
-            throw new Refusal(from + 1, "the closing double quote is missing");
+            throw new Refusal(from + 1, Flaw.QUOTE_NOT_CLOSED);
         }
         if (!typed.isBreak(stop)) {
-            throw new Refusal(stop + 1, "expected a space after the closing double quote");
+            throw new Refusal(stop + 1, Flaw.NO_SPACE_AFTER_QUOTE);
         }
         String value = typed.slice(from + 1, stop - 1).replace("\"\"", "\"");
         if (value.codePoints().allMatch(TypedText::isSpace)) {
-            throw new Refusal(from + 1, "expected a name between the double quotes");
+            throw new Refusal(from + 1, Flaw.EMPTY_QUOTES);
         }
         at = stop;
         return new Said<>(value, from + 1);
@@ -163,7 +170,7 @@ final class Line {
     }
 
     /** Everything left of the line, which must not be nothing. */
-    Said<String> text(String expected) throws Refusal {
+    Said<String> text(Expected expected) throws Refusal {
         if (atEnd()) {
             throw expected(expected);
         }
@@ -171,58 +178,58 @@ final class Line {
     }
 
     /** A whole number from 1, before white space, ±, a comma or a dash. */
-    Said<Integer> whole(String expected) throws Refusal {
+    Said<Integer> whole(Expected expected) throws Refusal {
         int from = next();
         int stop = typed.digitsStop(from);
         if (stop == from || typed.isDecimalMark(stop)) {
-            throw expected(expected + " (a whole number)");
+            throw expected(expected, Form.WHOLE);
         }
         if (stop - from > MOST_DIGITS) {
-            throw new Refusal(from + 1, "the number is too long; it may have at most " + MOST_DIGITS + " digits");
+            throw new Refusal(from + 1, new SyntaxProblem.WholeTooLong(MOST_DIGITS));
         }
         int value = Integer.parseInt(typed.slice(from, stop));
         if (value == 0) {
-            throw new Refusal(from + 1, "expected " + expected + ", counted from 1");
+            throw new Refusal(from + 1, new SyntaxProblem.Zero(expected));
         }
         if (!typed.isBreak(stop) && typed.plusMinusLength(stop) == 0 && !typed.is(stop, ',') && !typed.isDash(stop)) {
-            throw new Refusal(stop + 1, "expected a space after the number");
+            throw new Refusal(stop + 1, Flaw.NO_SPACE_AFTER_NUMBER);
         }
         at = stop;
         return new Said<>(value, from + 1);
     }
 
     /** A whole number from 1, before white space only: what is glued to it would else be taken for what follows. */
-    Said<Integer> wholeAlone(String expected) throws Refusal {
+    Said<Integer> wholeAlone(Expected expected) throws Refusal {
         Said<Integer> number = whole(expected);
         if (!typed.isBreak(at)) {
-            throw expected("a space after the number");
+            throw expected(Expected.SPACE_AFTER_NUMBER);
         }
         return number;
     }
 
     /** A number that is not negative and has no sign. */
-    Said<BigDecimal> unsigned(String expected) throws Refusal {
+    Said<BigDecimal> unsigned(Expected expected) throws Refusal {
         int from = next();
         if (typed.isMinus(from) && typed.isDigit(from + 1)) {
-            throw expected(expected + ", which must not be negative");
+            throw expected(expected, Form.NOT_NEGATIVE);
         }
         if (typed.is(from, '+')) {
-            throw expected(expected + ", without a sign");
+            throw expected(expected, Form.UNSIGNED);
         }
         return signed(expected);
     }
 
     /** A number above zero without a sign. */
-    Said<BigDecimal> positive(String expected) throws Refusal {
+    Said<BigDecimal> positive(Expected expected) throws Refusal {
         Said<BigDecimal> number = unsigned(expected);
         if (number.value().signum() == 0) {
-            throw new Refusal(number.column(), "expected " + expected + ", more than 0");
+            throw new Refusal(number.column(), new SyntaxProblem.NotPositive(expected));
         }
         return number;
     }
 
     /** A number with or without a sign, with a decimal point or a comma that cannot be taken for another mark. */
-    Said<BigDecimal> signed(String expected) throws Refusal {
+    Said<BigDecimal> signed(Expected expected) throws Refusal {
         int from = next();
         boolean negative = typed.isMinus(from);
         int first = negative || typed.is(from, '+') ? from + 1 : from;
@@ -233,17 +240,14 @@ final class Line {
         boolean hasDecimals = typed.isDecimalMark(mark);
         int stop = hasDecimals ? typed.digitsStop(mark + 1) : mark;
         if (mark - first > MOST_DIGITS || stop - mark - 1 > MOST_DIGITS) {
-            throw new Refusal(
-                    from + 1,
-                    "the number is too long; it may have at most " + MOST_DIGITS
-                            + " digits on either side of the mark");
+            throw new Refusal(from + 1, new SyntaxProblem.DecimalTooLong(MOST_DIGITS));
         }
-        Optional<String> doubt = DecimalComma.doubt(typed.slice(from, stop));
+        Optional<DecimalComma.TwoWays> doubt = DecimalComma.doubt(typed.slice(from, stop));
         if (doubt.isPresent()) {
             throw new Refusal(from + 1, doubt.get());
         }
         if (typed.is(stop, '.')) {
-            throw new Refusal(stop + 1, "expected a number such as 12, 12.5 or 12,5: this point does not belong");
+            throw new Refusal(stop + 1, Flaw.SECOND_POINT);
         }
         at = stop;
         String digits = typed.slice(first, mark);

@@ -22,11 +22,6 @@ public final class NearestWord {
                 .filter(word -> slips(typed, word) <= Math.max(1, Math.max(typed.length(), word.length()) / 3));
     }
 
-    /** A question whether that word was meant; else what is put in place of it. */
-    static String question(String typed, Collection<String> words, String otherwise) {
-        return to(typed, words).map(word -> "did you mean \"" + word + "\"?").orElse(otherwise);
-    }
-
     /** Letters left out, added, mistaken or swapped with their neighbour, at least so many. */
     static int slips(String typed, String word) {
         int rows = Math.min(typed.length(), LONGEST);

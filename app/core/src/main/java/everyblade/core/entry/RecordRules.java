@@ -14,22 +14,22 @@ final class RecordRules {
             Map.entry("open", RecordRules::open),
             Map.entry("shut", line -> new Entry.Shut(thing(line), line.text().value())),
             Map.entry("tool", RecordRules::tool),
-            Map.entry("lost", line -> new Entry.Lost(nameToEnd(line, "the name of what is missing"))),
-            Map.entry("vanes", line -> new Entry.Vanes(line.name("a row"), line.name("a position"))),
+            Map.entry("lost", line -> new Entry.Lost(nameToEnd(line, Expected.WHAT_IS_MISSING))),
+            Map.entry("vanes", line -> new Entry.Vanes(line.name(Expected.ROW), line.name(Expected.POSITION))),
             Map.entry("heat", RecordRules::heat),
             Map.entry("proof", RecordRules::proof),
-            Map.entry("condition", line -> new Entry.Condition(text(line, "words such as clean or oily"))),
+            Map.entry("condition", line -> new Entry.Condition(text(line, Expected.CONDITION))),
             Map.entry("fact", RecordRules::fact),
-            Map.entry("refer", line -> new Entry.Refer(text(line, "a question"))),
+            Map.entry("refer", line -> new Entry.Refer(text(line, Expected.QUESTION))),
             Map.entry("again", RecordRules::again),
             Map.entry("pause", line -> new Entry.Pause(line.take("held"))),
             Map.entry(
                     "handover",
-                    line -> new Entry.Handover(nameToEnd(line, "a name").value())),
+                    line -> new Entry.Handover(nameToEnd(line, Expected.NAME).value())),
             Map.entry("takeover", RecordRules::takeover),
-            Map.entry("settle", line -> new Entry.Settle(line.whole("an entry's number"), because(line))),
-            Map.entry("void", line -> new Entry.Void(line.whole("an entry's number"), because(line))),
-            Map.entry("note", line -> new Entry.Note(text(line, "a text"))));
+            Map.entry("settle", line -> new Entry.Settle(line.whole(Expected.ENTRY_NUMBER), because(line))),
+            Map.entry("void", line -> new Entry.Void(line.whole(Expected.ENTRY_NUMBER), because(line))),
+            Map.entry("note", line -> new Entry.Note(text(line, Expected.TEXT))));
 
     private static final Map<String, Interval> INTERVALS = Map.of(
             "cycles", Interval.CYCLES,
@@ -53,17 +53,17 @@ final class RecordRules {
     static String because(Line line) throws Refusal {
         line.takeComma();
         if (!line.take("because")) {
-            throw line.expected("\"because\" and a reason");
+            throw line.expected(Expected.BECAUSE_AND_REASON);
         }
-        return text(line, "a reason");
+        return text(line, Expected.REASON);
     }
 
-    private static String text(Line line, String expected) throws Refusal {
+    private static String text(Line line, Expected expected) throws Refusal {
         return line.text(expected).value();
     }
 
     private static Said<String> thing(Line line) throws Refusal {
-        return line.name("a port, cover or panel");
+        return line.name(Expected.THING_TO_OPEN);
     }
 
     private static Entry open(Line line) throws Refusal {
@@ -74,47 +74,44 @@ final class RecordRules {
 
     private static Entry tool(Line line) throws Refusal {
         if (line.take("out")) {
-            return new Entry.ToolOut(nameToEnd(line, "the name of the tool"));
+            return new Entry.ToolOut(nameToEnd(line, Expected.TOOL));
         }
         if (line.take("in")) {
-            return new Entry.ToolIn(nameToEnd(line, "the name of the tool"));
+            return new Entry.ToolIn(nameToEnd(line, Expected.TOOL));
         }
-        throw line.expected("\"out\" or \"in\"");
+        throw line.expected(Expected.OUT_OR_IN);
     }
 
     /** A name that runs to the end of the line, or stands in double quotes. */
-    private static Said<String> nameToEnd(Line line, String expected) throws Refusal {
+    private static Said<String> nameToEnd(Line line, Expected expected) throws Refusal {
         return line.peek().startsWith("\"") ? line.name(expected) : line.text(expected);
     }
 
     private static Entry heat(Line line) throws Refusal {
-        Said<BigDecimal> temperature = line.signed("a temperature such as 40 C");
+        Said<BigDecimal> temperature = line.signed(Expected.TEMPERATURE);
         String unit = line.peek();
         if (!unit.matches("\u00b0?[cf]")) {
-            throw line.expected("C or F");
+            throw line.expected(Expected.TEMPERATURE_UNIT);
         }
         line.take(unit);
         boolean fahrenheit = unit.endsWith("f");
         BigDecimal coldest = fahrenheit ? COLDEST_F : COLDEST_C;
         if (temperature.value().compareTo(coldest) < 0) {
-            throw new Refusal(
-                    temperature.column(),
-                    "no metal here is colder than " + coldest + (fahrenheit ? " F" : " C")
-                            + ": check the number and its sign");
+            throw new Refusal(temperature.column(), new SyntaxProblem.TooCold(coldest, fahrenheit));
         }
         return new Entry.Heat(temperature, fahrenheit);
     }
 
     private static Entry fact(Line line) throws Refusal {
         boolean quoted = line.peek().startsWith("\"");
-        Said<String> name = line.name("what the fact is about");
+        Said<String> name = line.name(Expected.FACT_NAME);
         String second = line.peek();
         if (!quoted && isFact(name.value(), second)) {
             line.take(second);
             name = new Said<>(name.value() + " " + second, name.column());
         }
-        Said<String> value = line.text("its value");
-        Optional<String> doubt = DecimalComma.doubt(value.value());
+        Said<String> value = line.text(Expected.FACT_VALUE);
+        Optional<DecimalComma.TwoWays> doubt = DecimalComma.doubt(value.value());
         if (doubt.isPresent()) {
             throw new Refusal(value.column(), doubt.get());
         }
@@ -128,29 +125,29 @@ final class RecordRules {
     }
 
     private static Entry proof(Line line) throws Refusal {
-        Said<BigDecimal> size = millimetres(line, "the width of the line");
+        Said<BigDecimal> size = millimetres(line, Expected.LINE_WIDTH);
         if (!line.take("at")) {
-            throw line.expected("\"at\" and the distance");
+            throw line.expected(Expected.AT_AND_DISTANCE);
         }
-        return new Entry.Proof(size, millimetres(line, "the distance"));
+        return new Entry.Proof(size, millimetres(line, Expected.DISTANCE));
     }
 
-    private static Said<BigDecimal> millimetres(Line line, String expected) throws Refusal {
+    private static Said<BigDecimal> millimetres(Line line, Expected expected) throws Refusal {
         Said<BigDecimal> length = line.positive(expected);
         if (!line.take("mm")) {
-            throw line.expected("mm");
+            throw line.expected(Expected.MILLIMETRES);
         }
         return length;
     }
 
     private static Entry again(Line line) throws Refusal {
         if (!line.take("in")) {
-            throw line.expected("\"in\" and an interval such as 25 cycles");
+            throw line.expected(Expected.IN_AND_INTERVAL);
         }
-        Said<BigDecimal> number = line.positive("a number");
+        Said<BigDecimal> number = line.positive(Expected.NUMBER);
         String word = line.peek();
         if (!INTERVALS.containsKey(word)) {
-            throw line.expected("cycles, hours or days");
+            throw line.expected(Expected.INTERVAL);
         }
         line.take(word);
         return new Entry.Again(number, INTERVALS.get(word));
@@ -158,9 +155,9 @@ final class RecordRules {
 
     private static Entry takeover(Line line) throws Refusal {
         if (line.peek().equals("held") && line.peek(1).isEmpty()) {
-            throw line.expected("a name before \"held\"");
+            throw line.expected(Expected.NAME_BEFORE_HELD);
         }
         boolean held = line.takeLast("held");
-        return new Entry.Takeover(nameToEnd(line, "a name").value(), held);
+        return new Entry.Takeover(nameToEnd(line, Expected.NAME).value(), held);
     }
 }

@@ -1,5 +1,6 @@
 package everyblade.core.entry;
 
+import everyblade.fact.Fact;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.List;
@@ -21,34 +22,55 @@ public record Settings(SortedMap<String, BigDecimal> values) {
      * One setting.
      *
      * @param name as typed and kept
-     * @param unit for people
+     * @param meaning what it says, and in which unit
      * @param least smallest value
      * @param most greatest value
      * @param standard value unless given; empty if it is then not judged
      */
-    public record Setting(String name, String unit, double least, double most, Optional<String> standard) {}
+    public record Setting(String name, Meaning meaning, double least, double most, Optional<String> standard) {}
+
+    /** What a setting says, and in which unit. */
+    public enum Meaning implements Fact {
+        CLEARANCE,
+        DETAIL,
+        EDGE,
+        GRAZING,
+        GRAZING_LEADING,
+        GRAZING_MIDDLE,
+        GRAZING_TRAILING,
+        LEAST_VIEW,
+        MINUTES_IDENTIFY,
+        MINUTES_MOVE,
+        MINUTES_PORT,
+        MINUTES_STATION,
+        MINUTES_UNWATCHED,
+        MINUTES_VIEW,
+        MINUTES_WATCHED,
+        PIXELS,
+        REACH,
+        SEEN
+    }
 
     /** Every setting there is. */
     public static final List<Setting> ALL = List.of(
-            new Setting("clearance", "mm from the scope tip to what turns, at least", 0, 100, Optional.of("2")),
-            new Setting("detail", "mm, the finest detail that must show", 0.001, 100, Optional.empty()),
-            new Setting("edge", "share of an edge's outermost strip that must be seen too", 0, 1, Optional.of("0.95")),
-            new Setting("grazing", "degrees between line of sight and surface, at least", 0, 89, Optional.of("30")),
-            new Setting("grazing-leading", "the same at leading edges", 0, 89, Optional.of("30")),
-            new Setting("grazing-middle", "the same between the edges", 0, 89, Optional.of("30")),
-            new Setting("grazing-trailing", "the same at trailing edges", 0, 89, Optional.of("30")),
-            new Setting("least-view", "seconds in view, at least", 0.001, 3600, Optional.empty()),
-            new Setting(
-                    "minutes-identify", "minutes to bring a known airfoil to the reference", 0, 60, Optional.of("0.5")),
-            new Setting("minutes-move", "minutes to begin and end a move", 0, 60, Optional.of("0.25")),
-            new Setting("minutes-port", "minutes to open a port and shut it again", 0, 600, Optional.of("8")),
-            new Setting("minutes-station", "minutes to reach another station of a view", 0, 60, Optional.of("0.5")),
-            new Setting("minutes-unwatched", "minutes for an unwatched turn", 0, 60, Optional.of("1")),
-            new Setting("minutes-view", "minutes to reach another view", 0, 60, Optional.of("2")),
-            new Setting("minutes-watched", "minutes for a watched turn", 0, 60, Optional.of("4")),
-            new Setting("pixels", "picture points across a detail, at least", 1, 100, Optional.of("3")),
-            new Setting("reach", "share of a cell that must be within reach", 0, 1, Optional.of("0.05")),
-            new Setting("seen", "share of a cell that must be seen", 0.01, 1, Optional.of("0.95")));
+            new Setting("clearance", Meaning.CLEARANCE, 0, 100, Optional.of("2")),
+            new Setting("detail", Meaning.DETAIL, 0.001, 100, Optional.empty()),
+            new Setting("edge", Meaning.EDGE, 0, 1, Optional.of("0.95")),
+            new Setting("grazing", Meaning.GRAZING, 0, 89, Optional.of("30")),
+            new Setting("grazing-leading", Meaning.GRAZING_LEADING, 0, 89, Optional.of("30")),
+            new Setting("grazing-middle", Meaning.GRAZING_MIDDLE, 0, 89, Optional.of("30")),
+            new Setting("grazing-trailing", Meaning.GRAZING_TRAILING, 0, 89, Optional.of("30")),
+            new Setting("least-view", Meaning.LEAST_VIEW, 0.001, 3600, Optional.empty()),
+            new Setting("minutes-identify", Meaning.MINUTES_IDENTIFY, 0, 60, Optional.of("0.5")),
+            new Setting("minutes-move", Meaning.MINUTES_MOVE, 0, 60, Optional.of("0.25")),
+            new Setting("minutes-port", Meaning.MINUTES_PORT, 0, 600, Optional.of("8")),
+            new Setting("minutes-station", Meaning.MINUTES_STATION, 0, 60, Optional.of("0.5")),
+            new Setting("minutes-unwatched", Meaning.MINUTES_UNWATCHED, 0, 60, Optional.of("1")),
+            new Setting("minutes-view", Meaning.MINUTES_VIEW, 0, 60, Optional.of("2")),
+            new Setting("minutes-watched", Meaning.MINUTES_WATCHED, 0, 60, Optional.of("4")),
+            new Setting("pixels", Meaning.PIXELS, 1, 100, Optional.of("3")),
+            new Setting("reach", Meaning.REACH, 0, 1, Optional.of("0.05")),
+            new Setting("seen", Meaning.SEEN, 0.01, 1, Optional.of("0.95")));
 
     /** The finest detail, mm, that a new job asks for unless it says otherwise: without one no view is too coarse. */
     public static final BigDecimal DETAIL = new BigDecimal("0.8");
@@ -66,7 +88,7 @@ public record Settings(SortedMap<String, BigDecimal> values) {
     /**
      * The settings of these values; a common {@code grazing} stands for the bands that are not given.
      *
-     * @throws IllegalArgumentException with one line for the person who gave them, if one is unknown or out of range
+     * @throws UnfitSetting if one is unknown or out of range
      */
     public static Settings of(Map<String, BigDecimal> given) {
         TreeMap<String, BigDecimal> values = new TreeMap<>();
@@ -81,8 +103,8 @@ public record Settings(SortedMap<String, BigDecimal> values) {
         }
         for (String name : given.keySet()) {
             if (ALL.stream().noneMatch(setting -> setting.name().equals(name))) {
-                throw new IllegalArgumentException("there is no setting " + name + "; there are "
-                        + String.join(", ", ALL.stream().map(Setting::name).toList()));
+                throw new UnfitSetting(new SettingProblem.Unknown(
+                        name, ALL.stream().map(Setting::name).toList()));
             }
         }
         return new Settings(values);
@@ -91,8 +113,12 @@ public record Settings(SortedMap<String, BigDecimal> values) {
     private static BigDecimal inRange(Setting setting, BigDecimal value) {
         if (value.compareTo(BigDecimal.valueOf(setting.least())) < 0
                 || value.compareTo(BigDecimal.valueOf(setting.most())) > 0) {
-            throw new IllegalArgumentException("setting " + setting.name() + " (" + setting.unit() + ") goes from "
-                    + plain(setting.least()) + " to " + plain(setting.most()) + ", not " + value.toPlainString());
+            throw new UnfitSetting(new SettingProblem.OutOfRange(
+                    setting.name(),
+                    setting.meaning(),
+                    plain(setting.least()),
+                    plain(setting.most()),
+                    value.toPlainString()));
         }
         return value;
     }

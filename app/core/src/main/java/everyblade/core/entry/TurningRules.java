@@ -11,9 +11,9 @@ final class TurningRules {
 
     static final Map<String, EntryRule> BY_VERB = Map.ofEntries(
             Map.entry("view", TurningRules::view),
-            Map.entry("at", line -> new Entry.At(line.name("a station"))),
+            Map.entry("at", line -> new Entry.At(line.name(Expected.STATION))),
             Map.entry("watch", line -> new Entry.Watch(parts(line))),
-            Map.entry("ask", line -> new Entry.Ask(line.name("a row"), parts(line))),
+            Map.entry("ask", line -> new Entry.Ask(line.name(Expected.ROW), parts(line))),
             Map.entry("in", line -> new Entry.In()),
             Map.entry("clear", line -> new Entry.Clear()),
             Map.entry("out", line -> new Entry.Out()),
@@ -23,22 +23,22 @@ final class TurningRules {
             Map.entry("look", TurningRules::look),
             Map.entry("draw", TurningRules::draw),
             Map.entry("feed", line -> new Entry.Feed(AmountReader.movement(line, AmountReader.OF_DRAWING))),
-            Map.entry("pad", line -> new Entry.Pad(line.name("a turning pad"))),
+            Map.entry("pad", line -> new Entry.Pad(line.name(Expected.PAD))),
             Map.entry("datum", TurningRules::datum),
-            Map.entry("here", line -> new Entry.Here(line.whole("an airfoil number"), AmountReader.plusMinus(line))),
+            Map.entry("here", line -> new Entry.Here(line.whole(Expected.AIRFOIL), AmountReader.plusMinus(line))),
             Map.entry("slip", line -> new Entry.Slip()));
 
     private TurningRules() {}
 
     private static Entry view(Line line) throws Refusal {
-        Said<String> view = line.name("a view");
-        return new Entry.View(view, line.take("with") ? Optional.of(line.name("a scope tip")) : Optional.empty());
+        Said<String> view = line.name(Expected.VIEW);
+        return new Entry.View(view, line.take("with") ? Optional.of(line.name(Expected.SCOPE_TIP)) : Optional.empty());
     }
 
     private static List<Said<String>> parts(Line line) throws Refusal {
         List<Said<String>> parts = new ArrayList<>();
         do {
-            parts.add(line.name("a part such as tip, pressure or all"));
+            parts.add(line.name(Expected.PART));
         } while (!line.atEnd());
         return List.copyOf(parts);
     }
@@ -57,7 +57,7 @@ final class TurningRules {
     }
 
     private static Entry round(Line line) throws Refusal {
-        Said<Integer> airfoil = line.whole("an airfoil number");
+        Said<Integer> airfoil = line.whole(Expected.AIRFOIL);
         Optional<BigDecimal> plusMinus = AmountReader.plusMinus(line);
         return new Entry.Round(airfoil, plusMinus, AmountReader.seconds(line));
     }
@@ -67,11 +67,11 @@ final class TurningRules {
     }
 
     private static Entry datum(Line line) throws Refusal {
-        Said<String> row = line.name("a row");
-        Said<Integer> airfoil = line.whole("an airfoil number");
+        Said<String> row = line.name(Expected.ROW);
+        Said<Integer> airfoil = line.whole(Expected.AIRFOIL);
         Optional<Said<BigDecimal>> shaftAngle = Optional.empty();
         if (line.take("at")) {
-            shaftAngle = Optional.of(line.signed("the shaft angle in degrees"));
+            shaftAngle = Optional.of(line.signed(Expected.SHAFT_ANGLE));
             AmountReader.takeDegrees(line);
         }
         return new Entry.Datum(row, airfoil, shaftAngle, AmountReader.plusMinus(line));

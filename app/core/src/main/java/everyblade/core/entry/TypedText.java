@@ -27,7 +27,7 @@ final class TypedText {
     static TypedText of(String line) throws Refusal {
         int[] points = line.codePoints().limit(LONGEST + 1L).toArray();
         if (points.length > LONGEST) {
-            throw new Refusal(LONGEST + 1, "the line is too long; an entry has at most " + LONGEST + " characters");
+            throw new Refusal(LONGEST + 1, new SyntaxProblem.LineTooLong(LONGEST));
         }
         TypedText text = new TypedText(points, points.length).trimmed(points.length);
         for (int index = text.spaceStop(0); index < text.end; index++) {
@@ -38,11 +38,10 @@ final class TypedText {
 
     private static void refuseUnreadable(int point, int column) throws Refusal {
         if (LINE_BREAKS.indexOf(point) >= 0) {
-            throw new Refusal(column, "an entry is one line; enter what follows the line break as an entry of its own");
+            throw new Refusal(column, SyntaxProblem.Flaw.SEVERAL_LINES);
         }
         if (Character.isISOControl(point) && point != '\t' || Character.getType(point) == Character.SURROGATE) {
-            throw new Refusal(
-                    column, String.format(Locale.ROOT, "U+%04X is not a readable character; remove it", point));
+            throw new Refusal(column, new SyntaxProblem.Unreadable(String.format(Locale.ROOT, "U+%04X", point)));
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -113,9 +114,7 @@ public final class ZoneWords {
         }
         ZoneSet together = united.values().stream().reduce(zoning.all(), ZoneSet::intersection);
         if (together.isEmpty()) {
-            throw new Refusal(
-                    parts.get(0).column(),
-                    "these parts have no zone in common; parts of one kind unite, parts of different kinds intersect");
+            throw new Refusal(parts.get(0).column(), ZoneProblem.Flaw.NOTHING_IN_COMMON);
         }
         return together;
     }
@@ -187,10 +186,9 @@ public final class ZoneWords {
         if (readings.size() > 1) {
             throw new Refusal(
                     said.column(),
-                    quoted(said.value()) + " may be "
-                            + String.join(
-                                    " or ",
-                                    readings.stream().map(ZoneWords::name).toList()));
+                    new ZoneProblem.Ambiguous(
+                            cut(said.value()),
+                            readings.stream().map(ZoneWords::name).toList()));
         }
         return readings.get(0);
     }
@@ -232,40 +230,38 @@ public final class ZoneWords {
         return Stream.concat(path.stream(), Stream.of(band)).toList();
     }
 
-    private String whyNot(String typed, String step) {
+    private ZoneProblem whyNot(String typed, String step) {
         if (step.equals(ALL) && !bands.isEmpty()) {
-            return "\"all\" stands alone";
+            return ZoneProblem.Flaw.ALL_STANDS_ALONE;
         }
         if (step.equals("c") && !zoning.sides().isEmpty()) {
-            return "\"c\" may be concave or convex";
+            return ZoneProblem.Flaw.CONCAVE_OR_CONVEX;
         }
         if (full(step).isPresent()) {
-            return quoted(typed) + " does not belong here; say one span band, then one side, then one chord band";
+            return new ZoneProblem.Misplaced(cut(typed));
         }
-        String known = String.join(
-                ", ",
-                Stream.concat(bands.stream().map(Band::word), Stream.of(ALL)).toList());
-        return (step.isEmpty() ? "expected a zone of this row" : quoted(typed) + " is not a zone of this row") + ": "
-                + known + letters();
-    }
-
-    /** How zones are said in letters, if this row has several kinds of bands. */
-    private String letters() {
+        // How zones are said together and in letters, if this row has several kinds of bands.
         List<String> first = new ArrayList<>();
         for (List<String> of : List.of(zoning.spans(), zoning.sides(), zoning.chords())) {
             of.stream().findFirst().ifPresent(first::add);
         }
-        String together =
-                String.join("", first.stream().map(word -> word.substring(0, 1)).toList());
-        return first.size() < 2 ? "" : "; together such as " + String.join("/", first) + " or " + together;
+        boolean several = first.size() > 1;
+        return new ZoneProblem.NoZone(
+                step.isEmpty() ? Optional.empty() : Optional.of(cut(typed)),
+                Stream.concat(bands.stream().map(Band::word), Stream.of(ALL)).toList(),
+                several ? Optional.of(String.join("/", first)) : Optional.empty(),
+                several
+                        ? Optional.of(
+                                first.stream().map(word -> word.substring(0, 1)).collect(Collectors.joining()))
+                        : Optional.empty());
     }
 
     private static String name(List<Band> path) {
         return String.join("/", path.stream().map(Band::word).toList());
     }
 
-    private static String quoted(String text) {
+    private static String cut(String text) {
         int most = text.offsetByCodePoints(0, Math.min(24, text.codePointCount(0, text.length())));
-        return '"' + text.substring(0, most) + (most < text.length() ? "\u2026\"" : "\"");
+        return text.substring(0, most) + (most < text.length() ? "\u2026" : "");
     }
 }

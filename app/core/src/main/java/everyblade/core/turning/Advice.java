@@ -19,7 +19,7 @@ final class Advice {
     private Advice() {}
 
     /** A slip breaks the count from here on; nothing tells that it did not begin during what was watched before. */
-    static Optional<String> onSlip(Situation now) {
+    static Optional<CountWarning> onSlip(Situation now) {
         IntSummaryStatistics moves = now.engine().rows().values().stream()
                 .filter(row -> row.kind() == RowKind.ROTOR)
                 .flatMap(row -> now.legsOf(row).stream()
@@ -30,20 +30,14 @@ final class Advice {
         if (moves.getCount() == 0) {
             return Optional.empty();
         }
-        boolean one = moves.getCount() == 1;
-        return Optional.of("what was turned before stays as it was counted; if the rotor slipped during "
-                + (one
-                        ? "that move, entry " + moves.getMin() + ", void it"
-                        : "one of those moves, entries " + moves.getMin() + " to " + moves.getMax()
-                                + ", void that move")
-                + " and look again");
+        return Optional.of(new CountWarning.Slipped(moves.getCount(), moves.getMin(), moves.getMax()));
     }
 
     /**
      * How many more moves like the last ones until the error reaches half a pitch. A move that was counted by eye and adds no
      * error brings that no nearer.
      */
-    static List<String> onCount(Situation before, Situation now, Seat seat) {
+    static List<CountWarning> onCount(Situation before, Situation now, Seat seat) {
         Row row = seat.row();
         Optional<Spool> spool = now.engine().spool(row);
         Optional<Uncertainty> off = now.trackOf(row).off(row.id());
@@ -59,20 +53,16 @@ final class Advice {
         }
         int moves = movesLeft(grown, each, half);
         if (moves == 0) {
-            return List.of(row.kind().airfoil() + " numbers of row " + row.id()
-                    + " are doubtful now: the angle may be off by half a pitch; bring a known "
-                    + row.kind().airfoil() + " to the reference and say here N");
+            return List.of(new CountWarning.DoubtfulNow(row.kind(), row.id()));
         }
         if (moves > MOVES_AHEAD || before.trackOf(row).off(row.id()).equals(off)) {
             return List.of();
         }
-        return List.of("at this play " + row.kind().airfoil() + " numbers of row " + row.id()
-                + " become doubtful after " + moves + " more move" + (moves == 1 ? "" : "s")
-                + ": find a landmark");
+        return List.of(new CountWarning.DoubtfulSoon(row.kind(), row.id(), moves));
     }
 
     /** The same of an unwatched move; who brings a landmark to the reference is about to follow that advice. */
-    static List<String> onWay(Situation before, Situation now, Seat seat) {
+    static List<CountWarning> onWay(Situation before, Situation now, Seat seat) {
         return landmarkAtReference(now, seat) ? List.of() : onCount(before, now, seat);
     }
 

@@ -120,7 +120,7 @@ final class CellEntries {
         }
         return ViewEntries.named(
                 said.get(),
-                "row",
+                SeatProblem.Named.ROW,
                 Optional.ofNullable(now.engine().rows().get(said.get().value())),
                 List.copyOf(now.engine().rows().keySet()));
     }
@@ -129,9 +129,7 @@ final class CellEntries {
     static int airfoil(Row row, Said<Integer> said) throws Refusal {
         if (said.value() < 1 || said.value() > row.count()) {
             throw new Refusal(
-                    said.column(),
-                    "row " + row.id() + " has " + row.kind().airfoil() + "s 1 to " + row.count() + ", no "
-                            + said.value());
+                    said.column(), new EntryProblem.NoAirfoil(row.id(), row.kind(), row.count(), said.value()));
         }
         return said.value();
     }

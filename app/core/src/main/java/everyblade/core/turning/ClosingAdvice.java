@@ -17,34 +17,31 @@ final class ClosingAdvice {
     private ClosingAdvice() {}
 
     /** What there is to say of an entry about what is open or out, in the situation before it. */
-    static Optional<String> on(Situation now, Entry entry) {
+    static Optional<EntryNote> on(Situation now, Entry entry) {
         if (entry instanceof Entry.Open open) {
             return onOpen(now, open.thing().value());
         }
         if (entry instanceof Entry.ToolOut out) {
             String tool = out.tool().value();
             return Optional.ofNullable(now.ledger().toolsOut().get(tool))
-                    .map(before -> tool + " is out already, since entry " + before
-                            + ": void this, or give a second one a name of its own");
+                    .map(before -> new EntryNote.OutAlready(tool, before));
         }
         return Optional.empty();
     }
 
     /** Nobody gets in through a port that is shut, so one that is not open was forgotten to be said. */
-    static Optional<String> onView(Situation now, View view) {
+    static Optional<EntryNote> onView(Situation now, View view) {
         return view.port()
                 .flatMap(now.engine().model()::port)
                 .map(Port::id)
                 .filter(port -> !now.ledger().openings().containsKey(port))
-                .map(port -> "port " + port + " was not said to be open; say open " + port
-                        + " when it was opened, so that it is asked for when closing up");
+                .map(EntryNote.PortNotOpen::new);
     }
 
-    private static Optional<String> onOpen(Situation now, String thing) {
+    private static Optional<EntryNote> onOpen(Situation now, String thing) {
         Integer before = now.ledger().openings().get(thing);
         if (before != null) {
-            return Optional.of(thing + " was opened already by entry " + before
-                    + ": void this, or give a second one a name of its own");
+            return Optional.of(new EntryNote.OpenAlready(thing, before));
         }
         Set<String> ids = idsToOpen(now.engine().model());
         if (ids.contains(thing) || thing.contains(" ")) {
@@ -54,9 +51,7 @@ final class ClosingAdvice {
         if (meant.isEmpty() && !looksLikeAnId(thing)) {
             return Optional.empty();
         }
-        return Optional.of(thing + " is no port or cover of this engine model; it is kept under this name: "
-                + meant.map(id -> "if " + id + " was meant, void this and say open " + id)
-                        .orElse("void this if it was mistyped"));
+        return Optional.of(new EntryNote.UnknownThing(thing, meant));
     }
 
     /** Ports, panels among them, and the pads whose covers come off. */

@@ -45,8 +45,7 @@ final class CountEntries {
         }
         Said<BigDecimal> angle = datum.shaftAngle().get();
         if (row.kind() != RowKind.ROTOR) {
-            throw new Refusal(
-                    angle.column(), "row " + row.id() + " stands still and has no shaft angle: leave out at …");
+            throw new Refusal(angle.column(), new MoveProblem.NoShaftAngle(row.id()));
         }
         // The airfoil first: it may be what tells where the shaft is, and the reading is set from there.
         EntryEffect seen = identified(now, number, row, datum.airfoil(), datum.plusMinus());
@@ -115,22 +114,15 @@ final class CountEntries {
         return after;
     }
 
-    private static String told(CountError error, Row row, Situation now) {
-        String off = String.format(Locale.ROOT, "%.1f°", Math.abs(error.degrees()));
+    private static CountWarning told(CountError error, Row row, Situation now) {
+        double off = Math.abs(error.degrees());
         if (!error.lost()) {
-            return "the count is off by " + off + ", more than the stated errors allow for: it was shared out,"
-                    + " but the stated ± are too small";
+            return new CountWarning.ErrorsTooSmall(off);
         }
-        if (error.unlogged()) {
-            return row.kind().airfoil() + " " + error.airfoil() + " stands " + off + " from where entry "
-                    + error.since()
-                    + " leaves it; was it turned unlogged, looking for it? What was seen before stays as it is. Next"
-                    + " time say " + unsaid(error, row, now) + " first";
-        }
-        return "the count was lost: off by " + off + ", about " + error.airfoils() + " "
-                + row.kind().airfoil() + (error.airfoils() == 1 ? "" : "s") + ", somewhere between entries "
-                + error.since() + " and " + error.entry() + "; what was seen between them is only maybe seen"
-                + " until it is seen again";
+        return error.unlogged()
+                ? new CountWarning.TurnedUnlogged(
+                        row.kind(), error.airfoil(), off, error.since(), unsaid(error, row, now))
+                : new CountWarning.CountLost(row.kind(), off, error.airfoils(), error.since(), error.entry());
     }
 
     /** The entry that says the turning which nobody said. */

@@ -1,5 +1,6 @@
 package everyblade.core.turning;
 
+import everyblade.fact.Fact;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -8,21 +9,22 @@ import java.util.stream.Stream;
  * What an entry leads to.
  *
  * @param situation after it
- * @param warnings one line each, for the person who entered it; they change nothing
+ * @param warnings for the person who entered it; they change nothing
  */
-public record EntryEffect(Situation situation, List<String> warnings) {
+public record EntryEffect(Situation situation, List<Fact> warnings) {
 
     public EntryEffect {
         warnings = List.copyOf(warnings);
     }
 
-    EntryEffect(Situation situation, String... warnings) {
+    EntryEffect(Situation situation, Fact... warnings) {
         this(situation, List.of(warnings));
     }
 
     /** The same with one more warning, if there is one. */
-    EntryEffect and(Optional<String> warning) {
+    EntryEffect and(Optional<? extends Fact> warning) {
         return new EntryEffect(
-                situation, Stream.concat(warnings.stream(), warning.stream()).toList());
+                situation,
+                Stream.<Fact>concat(warnings.stream(), warning.stream()).toList());
     }
 }

@@ -1,5 +1,6 @@
 package everyblade.core.turning;
 
+import everyblade.fact.Fact;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -24,25 +25,22 @@ public final class EntryTime {
     private EntryTime() {}
 
     /**
-     * What to tell at an entry, a sentence each. What is so of a run of entries is told at its first one.
+     * What to tell at an entry. What is so of a run of entries is told at its first one.
      *
      * @param at its time
      * @param before the time of the entry before it, or that at which the job was started
      * @param now by this machine's clock
      */
-    public static List<String> doubts(Instant at, Instant before, Instant now) {
-        List<String> doubts = new ArrayList<>();
+    public static List<Fact> doubts(Instant at, Instant before, Instant now) {
+        List<Fact> doubts = new ArrayList<>();
         if (at.isBefore(before)) {
-            doubts.add("its time " + told(at) + " is before " + told(before)
-                    + ", that of what was kept last; if a clock or the time given is wrong, void it and say it again");
+            doubts.add(new TimeWarning.Earlier(told(at), told(before)));
         }
         if (isToCome(at, now) && !isToCome(before, now)) {
-            doubts.add("its time " + told(at) + " is still to come, by this machine's clock, which says " + told(now)
-                    + "; if one of them is wrong, void it and say it again");
+            doubts.add(new TimeWarning.ToCome(told(at), told(now)));
         }
         if (at.isBefore(FIRST) && !before.isBefore(FIRST)) {
-            doubts.add("its time " + told(at) + " is long before any such record; if it is mistyped, void it and say it"
-                    + " again");
+            doubts.add(new TimeWarning.LongAgo(told(at)));
         }
         return doubts;
     }

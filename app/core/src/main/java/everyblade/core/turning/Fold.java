@@ -2,6 +2,7 @@ package everyblade.core.turning;
 
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Refusal;
+import everyblade.fact.Fact;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -16,9 +17,9 @@ public final class Fold {
     private final Trail<Logged> entries;
     private final Situation situation;
     private final BitSet voided;
-    private final List<String> warnings;
+    private final List<Fact> warnings;
 
-    private Fold(Trail<Logged> entries, Situation situation, BitSet voided, List<String> warnings) {
+    private Fold(Trail<Logged> entries, Situation situation, BitSet voided, List<Fact> warnings) {
         this.entries = entries;
         this.situation = situation;
         this.voided = voided;
@@ -51,13 +52,11 @@ public final class Fold {
             throw new Refusal(
                     column,
                     longer.size() == 1
-                            ? "there is no entry to void yet"
-                            : "entries 1 to " + (longer.last().number() - 1) + " can be voided, no " + target);
+                            ? EntryProblem.Flaw.NOTHING_TO_VOID
+                            : new EntryProblem.NoEntry(longer.last().number() - 1, target));
         }
         if (voided.get(target)) {
-            throw new Refusal(
-                    column,
-                    "entry " + target + " is void already; to bring it back, void the entry that" + " voided it");
+            throw new Refusal(column, new EntryProblem.VoidAlready(target));
         }
         BitSet newVoided = voided(longer);
         Situation replayed = Situation.start(situation.engine());
@@ -73,19 +72,17 @@ public final class Fold {
                 replayed = judged(replayed, longer, newVoided, logged).situation();
             } catch (Refusal refused) {
                 throw new Refusal(
-                        column,
-                        "without entry " + target + ", entry " + logged.number() + " (" + logged.text()
-                                + ") could not be: " + refused.getMessage() + "; void that one first");
+                        column, new EntryProblem.Needed(target, logged.number(), logged.text(), refused.why()));
             }
         }
         return new Fold(longer, replayed, newVoided, List.of(struck(longer, target)));
     }
 
     /** Says what was struck, since a number is soon mistaken for its neighbour. */
-    private static String struck(Trail<Logged> entries, int target) {
+    private static EntryNote struck(Trail<Logged> entries, int target) {
         for (Logged logged : entries) {
             if (logged.number() == target) {
-                return "what no longer counts is entry " + target + ", " + logged.text();
+                return new EntryNote.Struck(target, logged.text());
             }
         }
         throw new IllegalArgumentException("there is no entry " + target);
@@ -110,7 +107,7 @@ public final class Fold {
                 .map(about -> before.noted(before.ledger().awaiting(about.number())))
                 .orElse(before);
         return Judge.judge(ready, logged.number(), logged.entry(), sinceBefore(entries, logged))
-                .and(answeredFor.map(about -> "what is answered for is entry " + about.number() + ", " + about.text()));
+                .and(answeredFor.map(about -> new EntryNote.AnsweredFor(about.number(), about.text())));
     }
 
     /** The entry for which this one answers, if that is no question by itself. */
@@ -160,7 +157,7 @@ public final class Fold {
     }
 
     /** What the last entry gave rise to say. */
-    public List<String> warnings() {
+    public List<Fact> warnings() {
         return warnings;
     }
 }

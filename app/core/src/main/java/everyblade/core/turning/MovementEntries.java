@@ -5,6 +5,7 @@ import everyblade.core.entry.Entry;
 import everyblade.core.entry.Movement;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Said;
+import everyblade.fact.Fact;
 import everyblade.spi.Direction;
 import everyblade.spi.Pad;
 import everyblade.spi.Row;
@@ -58,7 +59,7 @@ final class MovementEntries {
         int from = now.trackOf(seat.row()).here();
         Situation after = turned(watch.begun(now), number, spool, turn.movement());
         EntryEffect watched = watched(after, number, watch, from, seconds);
-        List<String> warnings = new ArrayList<>(watched.warnings());
+        List<Fact> warnings = new ArrayList<>(watched.warnings());
         warnings.addAll(Advice.onCount(now, watched.situation(), seat));
         return new EntryEffect(watched.situation(), warnings);
     }
@@ -68,7 +69,10 @@ final class MovementEntries {
         Spool spool = spool(now, skip.movement().column(), false);
         Situation after = turned(now, number, spool, skip.movement());
         return new EntryEffect(
-                after, now.seat().map(seat -> Advice.onWay(now, after, seat)).orElse(List.of()));
+                after,
+                now.seat()
+                        .<List<Fact>>map(seat -> List.copyOf(Advice.onWay(now, after, seat)))
+                        .orElse(List.of()));
     }
 
     private static EntryEffect round(Situation now, int number, Entry.Round round, OptionalDouble seconds)
@@ -76,17 +80,14 @@ final class MovementEntries {
         refuseAmong(now);
         Seat seat = ViewEntries.seat(now, round.airfoil().column());
         if (seat.row().kind() != RowKind.ROTOR) {
-            throw new Refusal(1, "row " + seat.row().id() + " stands still: draw the scope tip round it, draw 360 deg");
+            throw new Refusal(1, new MoveProblem.StandsStill(seat.row().id()));
         }
         Spool spool = now.engine().spool(seat.row()).orElseThrow();
         Watch watch = Watch.of(now, seat, Optional.empty());
         watch.refuseClose(now, seat, spool);
         Pad pad = now.padOf(spool);
         if (!pad.directions().contains(spool.normal())) {
-            throw new Refusal(
-                    1,
-                    "at pad " + pad.id() + " the " + spool.name() + " may not be turned "
-                            + spool.normal().word() + ", which is its normal direction: name another pad");
+            throw new Refusal(1, new MoveProblem.NoRound(pad.id(), spool.name(), spool.normal()));
         }
         // Its length is as well known as both ends together: an airfoil is seen at each of them.
         double aim = CountEntries.aim(now, seat, round.plusMinus());
@@ -97,7 +98,7 @@ final class MovementEntries {
         Situation turned = began.situation().tracked(track.moved(number, full, length));
         EntryEffect ended = CountEntries.identified(turned, number, seat.row(), round.airfoil(), round.plusMinus());
         EntryEffect watched = watched(ended.situation(), number, watch, track.here(), seconds);
-        List<String> warnings = new ArrayList<>(began.warnings());
+        List<Fact> warnings = new ArrayList<>(began.warnings());
         warnings.addAll(watched.warnings());
         further(seat, pad, aim, watched.situation().runs()).ifPresent(warnings::add);
         return new EntryEffect(watched.situation(), warnings);
@@ -107,7 +108,7 @@ final class MovementEntries {
      * How much further to turn until what passes where a round began and ended has surely come into the window too. Where
      * what is in sight is computed, it mostly is for longer than a round's length may be off, and coverage tells of the rest.
      */
-    private static Optional<String> further(Seat seat, Pad pad, double aim, int run) {
+    private static Optional<CountWarning> further(Seat seat, Pad pad, double aim, int run) {
         if (seat.view().window().isEmpty() || !seat.view().stations().isEmpty()) {
             return Optional.empty();
         }
@@ -117,12 +118,8 @@ final class MovementEntries {
             return Optional.empty();
         }
         double off = wider * (Math.sqrt(2 * aim * aim + pad.play() * pad.play()) + pad.drift());
-        return Optional.of(String.format(
-                Locale.ROOT,
-                "what stood at the reference where the round began is only maybe seen, as it was put there within ±"
-                        + " %s°: turn a little further, turn on %.1f",
-                ViewEntries.plain(aim),
-                Math.ceil(10 * (off - room)) / 10));
+        double further = Math.ceil(10 * (off - room)) / 10;
+        return Optional.of(new CountWarning.RoundTooShort(aim, String.format(Locale.ROOT, "%.1f", further)));
     }
 
     private static Situation turned(Situation now, int number, Spool spool, Said<Movement> movement) throws Refusal {
@@ -136,9 +133,7 @@ final class MovementEntries {
     private static Situation drawn(Situation now, int number, Said<Movement> movement) throws Refusal {
         Seat seat = ViewEntries.seat(now, movement.column());
         if (seat.row().kind() == RowKind.ROTOR) {
-            throw new Refusal(
-                    1,
-                    "row " + seat.row().id() + " turns: say turn or skip; draw and feed are for rows that stand still");
+            throw new Refusal(1, new MoveProblem.Turns(seat.row().id()));
         }
         Track track = now.trackOf(seat.row());
         Turn reference = Turn.ofTicks(seat.reference().tick()).minus(track.readingNow());
@@ -152,15 +147,10 @@ final class MovementEntries {
         if (!watch.there()) {
             return new EntryEffect(
                     now,
-                    "the scope tip was put in among the blades and is not where station "
-                            + watch.stance().stations().get(0)
-                            + " says, so watching from there gives nothing: draw it clear and say clear first");
+                    new CountWarning.NotFromStation(watch.stance().stations().get(0)));
         }
         if (!now.counting(row)) {
-            return new EntryEffect(
-                    now,
-                    "row " + row.id() + " has no datum yet, so watching it gives nothing: bring a known "
-                            + row.kind().airfoil() + " to the reference and say datum " + row.id() + " N");
+            return new EntryEffect(now, new CountWarning.NoDatum(row.kind(), row.id()));
         }
         int to = now.trackOf(row).here();
         return new EntryEffect(now.watched(
@@ -181,18 +171,16 @@ final class MovementEntries {
         }
         throw new Refusal(
                 column,
-                (now.seat().isEmpty() ? "no view is in use" : "the row in view stands still")
-                        + ", so it is not clear which shaft turns: name its pad first, such as "
-                        + now.engine().model().spools().stream()
-                                .map(spool -> "pad " + spool.pads().get(0).id())
-                                .findFirst()
-                                .orElse("pad ID"));
+                new MoveProblem.WhichShaft(
+                        now.seat().isEmpty(),
+                        now.engine().model().spools().stream()
+                                .map(spool -> spool.pads().get(0).id())
+                                .findFirst()));
     }
 
     private static void refuseAmong(Situation now) throws Refusal {
         if (now.among()) {
-            throw new Refusal(
-                    1, "the scope tip is among the blades: draw it clear and say clear before anything turns");
+            throw new Refusal(1, MoveProblem.Flaw.AMONG_BLADES);
         }
     }
 

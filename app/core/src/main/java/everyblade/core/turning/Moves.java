@@ -43,9 +43,8 @@ final class Moves {
         if (amount.signum() != 0 && !pad.directions().contains(way)) {
             throw new Refusal(
                     said.column(),
-                    "at pad " + pad.id() + " the " + spool.name() + " may be turned "
-                            + pad.directions().iterator().next().word() + " only, and this move is " + way.word()
-                            + ": turn it the other way round, or name another pad");
+                    new MoveProblem.OneWayOnly(
+                            pad.id(), spool.name(), pad.directions().iterator().next(), way));
         }
         boolean reversed = track.lastSense() == -amount.signum() && amount.signum() != 0;
         return new Move(amount, error(said.value(), amount, pad, reversed), said.value() instanceof Movement.To);
@@ -91,7 +90,7 @@ final class Moves {
                 ? by(by, said.column(), normal, pad, row)
                 : to((Movement.To) said.value(), said.column(), normal, allowed, now);
         if (amount.abs().compareTo(MOST) > 0) {
-            throw new Refusal(said.column(), "that is more than 1000 turns in one move: check the number and its unit");
+            throw new Refusal(said.column(), MoveProblem.Flaw.TOO_FAR);
         }
         return amount;
     }
@@ -104,16 +103,14 @@ final class Moves {
             case TOOL, TOOLDEG ->
                 (by.unit() == Unit.TOOL ? Turn.FULL.times(by.number()) : Turn.ofDegrees(by.number()))
                         .times(
-                                pad.orElseThrow(() -> new Refusal(
-                                                column, "no tool turns the scope tip: say degrees or blades"))
+                                pad.orElseThrow(() -> new Refusal(column, MoveProblem.Flaw.NO_TOOL))
                                         .ratio()
                                         .numerator(),
                                 pad.get().ratio().denominator());
             case BLADES ->
                 Turn.ofFraction(
                                 1,
-                                row.orElseThrow(() -> new Refusal(
-                                                column, "no row is in view to count blades of: say a view first"))
+                                row.orElseThrow(() -> new Refusal(column, MoveProblem.Flaw.NO_ROW))
                                         .count())
                         .times(by.number());
         };
@@ -133,10 +130,7 @@ final class Moves {
             return allowed.contains(Direction.CW) ? clockwise : counterClockwise;
         }
         if (clockwise.equals(HALF)) {
-            throw new Refusal(
-                    column,
-                    "that is exactly opposite: say which way, on to " + plain(to.angle()) + " or back to "
-                            + plain(to.angle()));
+            throw new Refusal(column, new MoveProblem.Opposite(plain(to.angle())));
         }
         return clockwise.compareTo(HALF) < 0 ? clockwise : counterClockwise;
     }

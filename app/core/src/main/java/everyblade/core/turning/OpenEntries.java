@@ -2,6 +2,7 @@ package everyblade.core.turning;
 
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Refusal;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -20,12 +21,9 @@ final class OpenEntries {
             if (!ledger.openings().containsKey(shut.thing().value())) {
                 throw new Refusal(
                         shut.thing().column(),
-                        shut.thing().value() + " was not said to be open; "
-                                + (ledger.openings().isEmpty()
-                                        ? "nothing is"
-                                        : "open are "
-                                                + String.join(
-                                                        ", ", ledger.openings().keySet())));
+                        new EntryProblem.NotOpen(
+                                shut.thing().value(),
+                                List.copyOf(ledger.openings().keySet())));
             }
             return now.noted(ledger.shut(shut.thing().value()))
                     .portSaid(shut.thing().value(), Optional.of(number));
@@ -39,12 +37,8 @@ final class OpenEntries {
             if (!ledger.toolsOut().containsKey(tool) && found.equals(ledger)) {
                 throw new Refusal(
                         in.tool().column(),
-                        tool + " was not said to be out or lost; "
-                                + (ledger.toolsOut().isEmpty()
-                                        ? "no tool is"
-                                        : "out are "
-                                                + String.join(
-                                                        ", ", ledger.toolsOut().keySet())));
+                        new EntryProblem.NotOut(
+                                tool, List.copyOf(ledger.toolsOut().keySet())));
             }
             return now.noted(found.toolIn(tool));
         }
@@ -72,12 +66,8 @@ final class OpenEntries {
             if (!ledger.questions().containsKey(settled)) {
                 throw new Refusal(
                         settle.entry().column(),
-                        "entry " + settled + " left nothing open; open are entries "
-                                + (ledger.questions().isEmpty()
-                                        ? "none"
-                                        : ledger.questions().keySet().stream()
-                                                .map(String::valueOf)
-                                                .collect(java.util.stream.Collectors.joining(", "))));
+                        new EntryProblem.NothingToSettle(
+                                settled, List.copyOf(ledger.questions().keySet())));
             }
             return now.noted(ledger.settled(settled));
         }

@@ -1,22 +1,26 @@
 package everyblade.core.turning;
 
+import everyblade.fact.Fact;
 import everyblade.spi.Pad;
 import everyblade.spi.Row;
 import everyblade.spi.Spool;
 import java.util.List;
 import java.util.Optional;
 
-/** What nobody stated an error of, and is therefore taken as exact: ignorance must not look like certainty. */
-public final class TakenAsExact {
+/**
+ * What nobody stated an error of, and is therefore taken as exact: ignorance must not look like certainty.
+ *
+ * @param rows that turn, are counted, and whose pad has neither play, backlash nor drift; in the model's order
+ */
+public record TakenAsExact(List<String> rows) implements Fact {
 
-    private TakenAsExact() {}
-
-    /** The rows that turn, are counted, and whose pad has neither play, backlash nor drift; in the model's order. */
-    private static List<String> rows(Situation now) {
-        return now.engine().model().rows().stream()
+    /** Such rows; empty if there are none. */
+    public static Optional<TakenAsExact> of(Situation now) {
+        List<String> rows = now.engine().model().rows().stream()
                 .filter(row -> now.counting(row) && exact(now, row))
                 .map(Row::id)
                 .toList();
+        return rows.isEmpty() ? Optional.empty() : Optional.of(new TakenAsExact(rows));
     }
 
     private static boolean exact(Situation now, Row row) {
@@ -26,14 +30,5 @@ public final class TakenAsExact {
         }
         Pad pad = now.padOf(spool.get());
         return pad.play() == 0 && pad.backlash() == 0 && pad.drift() == 0;
-    }
-
-    /** One sentence about them; empty if there are none. */
-    public static Optional<String> told(Situation now) {
-        List<String> rows = rows(now);
-        return rows.isEmpty()
-                ? Optional.empty()
-                : Optional.of("Nobody stated what a move may be off, so each is taken as exact unless it says ±, in: "
-                        + String.join(", ", rows) + ".");
     }
 }

@@ -7,6 +7,7 @@ import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Said;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.ZoneWords;
+import everyblade.core.turning.SeatProblem.Named;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.ScopeTip;
@@ -16,10 +17,8 @@ import everyblade.spi.View;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 
 /** Entries that seat the scope tip, say what is watched and from where the shaft is turned. */
 final class ViewEntries {
@@ -83,8 +82,7 @@ final class ViewEntries {
                 .and(now.seat()
                         .flatMap(Seat::scopeTip)
                         .filter(tip -> celsius.doubleValue() > tip.hottest().orElse(Double.POSITIVE_INFINITY))
-                        .map(tip -> "the metal is hotter than the scope tip bears ("
-                                + plain(tip.hottest().getAsDouble()) + " °C): take it out"));
+                        .map(tip -> new EntryNote.Hot(tip.hottest().getAsDouble())));
     }
 
     /** The view in use. */
@@ -92,18 +90,17 @@ final class ViewEntries {
         return now.seat()
                 .orElseThrow(() -> new Refusal(
                         column,
-                        "no view is in use" + (now.lastSeat().isPresent() ? ", the scope is out" : " yet")
-                                + ": say one first, such as "
-                                + now.engine().model().views().stream()
+                        new SeatProblem.NoView(
+                                now.lastSeat().isPresent(),
+                                now.engine().model().views().stream()
                                         .findFirst()
-                                        .map(view -> "view " + view.id())
-                                        .orElse("view ID (this engine model has none)")));
+                                        .map(View::id))));
     }
 
     private static EntryEffect view(Situation now, int number, Entry.View entry) throws Refusal {
         View view = named(
                 entry.view(),
-                "view",
+                Named.VIEW,
                 now.engine().model().view(entry.view().value()),
                 now.engine().model().views().stream().map(View::id).toList());
         Optional<ScopeTip> tip = view.scopeTip().flatMap(now.engine().model()::scopeTip);
@@ -111,22 +108,16 @@ final class ViewEntries {
             Said<String> said = entry.scopeTip().get();
             tip = Optional.of(named(
                     said,
-                    "scope tip",
+                    Named.SCOPE_TIP,
                     now.engine().model().scopeTip(said.value()),
                     now.engine().model().scopeTips().stream().map(ScopeTip::id).toList()));
         }
         if (tip.isPresent() && tip.get().hottest().isPresent()) {
             double hottest = tip.get().hottest().getAsDouble();
             BigDecimal celsius = now.celsius()
-                    .orElseThrow(() -> new Refusal(
-                            entry.view().column(),
-                            "no metal temperature was read, and this scope tip bears " + plain(hottest)
-                                    + " °C at most: measure the metal and say heat NUMBER C first"));
+                    .orElseThrow(() -> new Refusal(entry.view().column(), new SeatProblem.NotMeasured(hottest)));
             if (celsius.doubleValue() > hottest) {
-                throw new Refusal(
-                        entry.view().column(),
-                        "the metal was read at " + plain(celsius.doubleValue()) + " °C, and this scope tip bears "
-                                + plain(hottest) + " °C at most: let it cool, measure again and say heat NUMBER C");
+                throw new Refusal(entry.view().column(), new SeatProblem.TooHot(celsius.doubleValue(), hottest));
             }
         }
         Row row = now.engine().rows().get(view.row());
@@ -153,18 +144,17 @@ final class ViewEntries {
         }
         return new EntryEffect(
                 seated.among(true),
-                "station " + seat.station().map(Station::id).orElseThrow() + " leaves the scope tip "
-                        + String.format(Locale.ROOT, "%.1f mm", clearance.getAsDouble())
-                        + " from what turns, and the margin is "
-                        + plain(seated.engine().margin())
-                        + " mm: it counts as in, so nothing may turn until it is drawn clear and you say clear");
+                new EntryNote.AmongBlades(
+                        seat.station().map(Station::id).orElseThrow(),
+                        clearance.getAsDouble(),
+                        seated.engine().margin()));
     }
 
     private static EntryEffect at(Situation now, int number, Entry.At entry) throws Refusal {
         Seat seat = seat(now, entry.station().column());
         Station station = named(
                 entry.station(),
-                "station",
+                Named.STATION,
                 seat.view().stations().stream()
                         .filter(one -> one.id().equals(entry.station().value()))
                         .findFirst(),
@@ -202,7 +192,7 @@ final class ViewEntries {
         if (holders.isEmpty()) {
             named(
                     said,
-                    "pad",
+                    Named.PAD,
                     Optional.empty(),
                     now.engine().model().spools().stream()
                             .flatMap(spool -> spool.pads().stream())
@@ -215,37 +205,31 @@ final class ViewEntries {
                 .filter(spool -> inView.filter(spool.id()::equals).isPresent())
                 .findFirst();
         if (own.isEmpty() && holders.size() > 1) {
-            throw new Refusal(
-                    said.column(),
-                    "more than one spool has a pad " + said.value() + ": say a view of a row of that spool first");
+            throw new Refusal(said.column(), new SeatProblem.SeveralSpools(said.value()));
         }
         return now.atPad(own.orElse(holders.get(0)).id(), said.value());
     }
 
     private static Situation vanes(Situation now, Entry.Vanes entry) throws Refusal {
         Row row = CellEntries.row(now, Optional.of(entry.row()), entry.row().column());
-        named(
-                entry.position(),
-                "position of row " + row.id(),
-                Optional.ofNullable(row.positions().get(entry.position().value())),
-                row.positions().keySet().stream().sorted().toList());
-        return now.noted(now.ledger().vanesAt(row.id(), entry.position().value()));
+        String said = entry.position().value();
+        List<String> there = row.positions().keySet().stream().sorted().toList();
+        if (!there.contains(said)) {
+            throw new Refusal(
+                    entry.position().column(),
+                    new SeatProblem.NoPosition(row.id(), said, NearestWord.to(said, there), there));
+        }
+        return now.noted(now.ledger().vanesAt(row.id(), said));
     }
 
     /** What a word names, or a refusal that lists what there is. */
-    static <T> T named(Said<String> said, String what, Optional<T> found, List<String> there) throws Refusal {
+    static <T> T named(Said<String> said, Named what, Optional<T> found, List<String> there) throws Refusal {
         return found.orElseThrow(() -> new Refusal(
                 said.column(),
-                "there is no " + what + " " + said.value() + "; "
-                        + NearestWord.to(said.value(), there)
-                                .map(near -> "did you mean " + near + "? ")
-                                .orElse("")
-                        + (there.isEmpty()
-                                ? "this engine model has none"
-                                : "there are " + there.stream().distinct().collect(Collectors.joining(", ")))));
-    }
-
-    static String plain(double number) {
-        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+                new SeatProblem.NotThere(
+                        what,
+                        said.value(),
+                        NearestWord.to(said.value(), there),
+                        there.stream().distinct().toList())));
     }
 }

@@ -8,7 +8,6 @@ import everyblade.spi.Row;
 import everyblade.spi.Spool;
 import everyblade.spi.Station;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -32,10 +31,7 @@ record Watch(Row row, Stance stance, int placement, boolean there, ZoneSet zones
         if (through.isEmpty()) {
             if (!seat.there() && !now.among()) {
                 String station = seat.station().map(Station::id).orElseThrow();
-                throw new Refusal(
-                        1,
-                        "the scope tip was drawn clear of station " + station
-                                + ", so nothing is watched from there: say" + " at " + station + " when it is back");
+                throw new Refusal(1, new SeatProblem.DrawnClear(station));
             }
             return new Watch(seat.row(), now.stance(seat), seat.placement(), seat.there(), seat.watching(), seat);
         }
@@ -59,7 +55,10 @@ record Watch(Row row, Stance stance, int placement, boolean there, ZoneSet zones
     private static int station(Seat seat, Said<String> said) throws Refusal {
         List<String> ids = seat.view().stations().stream().map(Station::id).toList();
         ViewEntries.named(
-                said, "station", ids.stream().filter(said.value()::equals).findFirst(), ids);
+                said,
+                SeatProblem.Named.STATION,
+                ids.stream().filter(said.value()::equals).findFirst(),
+                ids);
         return ids.indexOf(said.value());
     }
 
@@ -81,13 +80,8 @@ record Watch(Row row, Stance stance, int placement, boolean there, ZoneSet zones
             if (clearance.isPresent() && clearance.getAsDouble() < now.engine().margin()) {
                 throw new Refusal(
                         1,
-                        String.format(
-                                Locale.ROOT,
-                                "at station %s the scope tip stands %.1f mm from what turns, and the margin is %s mm:"
-                                        + " look from there at rest, draw it clear, say clear, and skip",
-                                id,
-                                clearance.getAsDouble(),
-                                ViewEntries.plain(now.engine().margin())));
+                        new SeatProblem.TooClose(
+                                id, clearance.getAsDouble(), now.engine().margin()));
             }
         }
     }

@@ -2,6 +2,7 @@ package everyblade.core.coverage;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.English;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Settings;
 import everyblade.core.turning.Engine;
@@ -60,7 +61,7 @@ class FoldSnapshotTest {
         Fold fold = from;
         for (Logged entry : entries) {
             fold = fold.with(entry);
-            warnings.addAll(fold.warnings());
+            warnings.addAll(English.say(fold.warnings()));
         }
         return fold;
     }

@@ -3,6 +3,7 @@ package everyblade.core.coverage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import everyblade.core.English;
 import everyblade.core.Job;
 import everyblade.core.ShapedEngine;
 import everyblade.core.entry.Refusal;
@@ -161,11 +162,15 @@ class SurroundedCoverageTest {
             assertThat(job.warnings()).anyMatch(warning -> warning.contains("station among"));
             assertThatThrownBy(() -> job.tryEnter("turn 10"))
                     .isInstanceOf(Refusal.class)
-                    .hasMessageContaining("clear");
+                    .extracting(English::why)
+                    .asString()
+                    .contains("clear");
             job.enter("clear", "skip 30");
             assertThatThrownBy(() -> job.tryEnter("look"))
                     .isInstanceOf(Refusal.class)
-                    .hasMessageContaining("at among");
+                    .extracting(English::why)
+                    .asString()
+                    .contains("at among");
             job.enter("at among", "look", "clear", "at ahead", "turn 10");
         }
 
@@ -174,7 +179,9 @@ class SurroundedCoverageTest {
             Job job = standing().enter("view v", "datum r 1", "clear", "at ahead");
             assertThatThrownBy(() -> job.tryEnter("turn 10 through ahead among"))
                     .isInstanceOf(Refusal.class)
-                    .hasMessageContaining("the margin is 2 mm");
+                    .extracting(English::why)
+                    .asString()
+                    .contains("the margin is 2 mm");
         }
     }
 

@@ -3,6 +3,7 @@ package everyblade.core.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import everyblade.core.English;
 import java.time.Duration;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -73,7 +74,7 @@ class HostileLinesTest {
                 kept++;
             } catch (Refusal refusal) {
                 assertThat(refusal.column()).as(line).isBetween(1, line.codePointCount(0, line.length()) + 1);
-                assertThat(refusal.getMessage()).as(line).isNotBlank().doesNotContain("\n", "\r");
+                assertThat(English.say(refusal)).as(line).isNotBlank().doesNotContain("\n", "\r");
                 refused++;
             }
         }
@@ -86,7 +87,7 @@ class HostileLinesTest {
         try {
             return EntryText.of(EntryParser.parse(EntryText.of(entry)));
         } catch (Refusal refusal) {
-            return "refused: " + refusal.getMessage();
+            return "refused: " + English.say(refusal);
         }
     }
 
@@ -113,7 +114,7 @@ class HostileLinesTest {
                 Duration.ofSeconds(5),
                 () -> assertThatExceptionOfType(Refusal.class)
                         .isThrownBy(() -> EntryParser.parse(line))
-                        .withMessageContaining("at most 2000 characters")
+                        .matches(refusal -> English.say(refusal).contains("at most 2000 characters"))
                         .matches(refusal -> refusal.column() == 2001));
     }
 

@@ -3,6 +3,7 @@ package everyblade.core.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import everyblade.core.English;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -107,8 +108,8 @@ class RefusalTest {
                     """)
     void points_at_what_is_wrong_and_says_what_was_expected(String marked, String message) {
         Refusal refusal = refusal(marked.replace("^", ""));
-        assertThat(refusal.column()).as(refusal.getMessage()).isEqualTo(marked.indexOf('^') + 1);
-        assertThat(refusal).hasMessageContaining(message);
+        assertThat(refusal.column()).as(English.say(refusal)).isEqualTo(marked.indexOf('^') + 1);
+        assertThat(English.say(refusal)).contains(message);
     }
 
     @Test
@@ -122,7 +123,7 @@ class RefusalTest {
     void an_empty_line_is_refused_at_its_first_column() {
         assertThat(refusal("").column()).isEqualTo(1);
         assertThat(refusal("   ").column()).isEqualTo(1);
-        assertThat(refusal("")).hasMessageContaining("expected an entry");
+        assertThat(English.say(refusal(""))).contains("expected an entry");
     }
 
     @Test

@@ -179,7 +179,7 @@ class ReachTest {
         try {
             job.tryEnter(go + "to " + number(reach.from()));
         } catch (Refusal opposite) {
-            assertThat(opposite).hasMessageContaining("exactly opposite");
+            assertThat(English.say(opposite)).contains("exactly opposite");
             job.enter(go + "on to " + number(reach.from()));
         }
         job.enter((reach.drawn() ? "draw " : "turn ") + number(reach.sweep()));

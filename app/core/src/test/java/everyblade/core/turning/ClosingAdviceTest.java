@@ -3,6 +3,7 @@ package everyblade.core.turning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.Engines;
+import everyblade.core.English;
 import everyblade.core.Job;
 import java.util.List;
 import org.junit.jupiter.api.Nested;
@@ -24,7 +25,7 @@ class ClosingAdviceTest {
 
     /** What the last of these entries gives rise to say. */
     private List<String> said(String... lines) {
-        return job.enter(lines).fold().warnings();
+        return English.say(job.enter(lines).fold().warnings());
     }
 
     @Nested

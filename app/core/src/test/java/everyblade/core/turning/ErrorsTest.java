@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import everyblade.core.Engines;
+import everyblade.core.English;
 import everyblade.core.Job;
 import everyblade.spi.Direction;
 import everyblade.spi.Ratio;
@@ -100,11 +101,11 @@ class ErrorsTest {
 
     @Test
     void whatNobodyStatedAnErrorOfIsTakenAsExactAndSaidSo() {
-        assertThat(TakenAsExact.told(job.fold().situation())).isEmpty();
+        assertThat(TakenAsExact.of(job.fold().situation())).isEmpty();
         Job silent = new Job(Engines.of(36, 2)).enter("view v");
-        assertThat(TakenAsExact.told(silent.fold().situation())).isEmpty();
+        assertThat(TakenAsExact.of(silent.fold().situation())).isEmpty();
         silent.enter("datum c1 1");
-        assertThat(TakenAsExact.told(silent.fold().situation()))
+        assertThat(TakenAsExact.of(silent.fold().situation()).map(English::say))
                 .hasValue("Nobody stated what a move may be off, so each is taken as exact unless it says ±, in: c1.");
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import everyblade.core.Engines;
+import everyblade.core.English;
 import everyblade.core.Job;
 import everyblade.core.coverage.State;
 import everyblade.core.entry.Refusal;
@@ -59,14 +60,14 @@ class JudgingTest {
 
         @Test
         void noViewStartsWithoutAReading() {
-            assertThat(refusal(job(), "view v"))
-                    .hasMessageContainingAll("no metal temperature", "66 °C", "heat NUMBER C");
+            assertThat(English.say(refusal(job(), "view v")))
+                    .contains("no metal temperature", "66 °C", "heat NUMBER C");
         }
 
         @Test
         void noViewStartsWithAReadingThatIsTooHigh() {
             Job job = job().enter("heat 66.1 C");
-            assertThat(refusal(job, "view v")).hasMessageContainingAll("66.1 °C", "66 °C at most", "let it cool");
+            assertThat(English.say(refusal(job, "view v"))).contains("66.1 °C", "66 °C at most", "let it cool");
         }
 
         @Test
@@ -122,7 +123,7 @@ class JudgingTest {
         @Test
         void nothingIsWatchedOrCounted() {
             for (String line : List.of("turn 10", "look", "watch all", "here 1", "datum c1 1", "round 1", "draw 10")) {
-                assertThat(refusal(job, line)).hasMessageContainingAll("no view is in use", "view v");
+                assertThat(English.say(refusal(job, line))).contains("no view is in use", "view v");
             }
         }
 
@@ -134,9 +135,9 @@ class JudgingTest {
 
         @Test
         void aNameThatIsNotThereIsAnsweredWithThoseThatAre() {
-            assertThat(refusal(job, "view w")).hasMessageContainingAll("no view w", "there are v");
-            assertThat(refusal(job.enter("view v"), "datum c2 1")).hasMessageContainingAll("no row c2", "there are c1");
-            assertThat(refusal(job, "here 37")).hasMessageContainingAll("blades 1 to 36", "no 37");
+            assertThat(English.say(refusal(job, "view w"))).contains("no view w", "there are v");
+            assertThat(English.say(refusal(job.enter("view v"), "datum c2 1"))).contains("no row c2", "there are c1");
+            assertThat(English.say(refusal(job, "here 37"))).contains("blades 1 to 36", "no 37");
         }
     }
 
@@ -164,16 +165,16 @@ class JudgingTest {
         void saysWhatWasStruckSinceANumberIsSoonMistakenForItsNeighbour() {
             job.enter("note one", "note two", "void 4 because mistyped");
 
-            assertThat(job.fold().warnings()).containsExactly("what no longer counts is entry 4, note one");
+            assertThat(English.say(job.fold().warnings()))
+                    .containsExactly("what no longer counts is entry 4, note one");
         }
 
         private final Job job = new Job(Engines.of(36, 2)).enter("view v", "datum c1 1", "turn 40");
 
         @Test
         void isRefusedWhereALaterEntryNeedsTheOneStruckAndNamesIt() {
-            assertThat(refusal(job, "void 1 because mistyped"))
-                    .hasMessageContainingAll(
-                            "without entry 1, entry 2 (datum c1 1) could not be", "void that one first");
+            assertThat(English.say(refusal(job, "void 1 because mistyped")))
+                    .contains("without entry 1, entry 2 (datum c1 1) could not be", "void that one first");
             assertThat(job.fold().isVoid(1)).isFalse();
             assertThat(job.fold().entries()).hasSize(3);
         }
@@ -189,9 +190,9 @@ class JudgingTest {
 
         @Test
         void strikesOnlyWhatIsThereAndOnlyOnce() {
-            assertThat(refusal(job, "void 4 because mistyped")).hasMessageContaining("entries 1 to 3 can be voided");
+            assertThat(English.say(refusal(job, "void 4 because mistyped"))).contains("entries 1 to 3 can be voided");
             job.enter("void 3 because mistyped");
-            assertThat(refusal(job, "void 3 because mistyped")).hasMessageContaining("void already");
+            assertThat(English.say(refusal(job, "void 3 because mistyped"))).contains("void already");
         }
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import everyblade.core.Engines;
+import everyblade.core.English;
 import everyblade.core.Job;
 import everyblade.core.angle.Turn;
 import everyblade.core.coverage.State;
@@ -39,7 +40,9 @@ class LinesAsMeantTest {
         assertThatThrownBy(() -> job.tryEnter(line))
                 .as(line)
                 .isInstanceOf(Refusal.class)
-                .hasMessageContaining(words);
+                .extracting(English::why)
+                .asString()
+                .contains(words);
     }
 
     @Nested

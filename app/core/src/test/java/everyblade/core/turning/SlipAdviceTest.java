@@ -3,6 +3,7 @@ package everyblade.core.turning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.Engines;
+import everyblade.core.English;
 import everyblade.core.Job;
 import everyblade.core.coverage.State;
 import java.util.List;
@@ -23,7 +24,7 @@ class SlipAdviceTest {
 
     /** What the last of these entries gives rise to say. */
     private List<String> said(String... lines) {
-        return job.enter(lines).fold().warnings();
+        return English.say(job.enter(lines).fold().warnings());
     }
 
     @Test

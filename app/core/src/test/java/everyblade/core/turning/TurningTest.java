@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import everyblade.core.Engines;
+import everyblade.core.English;
 import everyblade.core.Job;
 import everyblade.core.coverage.State;
 import everyblade.core.entry.Refusal;
@@ -26,7 +27,8 @@ class TurningTest {
     private static void assertRefused(Job job, String line, String... words) {
         assertThatThrownBy(() -> job.tryEnter(line))
                 .isInstanceOf(Refusal.class)
-                .message()
+                .extracting(English::why)
+                .asString()
                 .contains(words)
                 .doesNotContain("\n");
     }

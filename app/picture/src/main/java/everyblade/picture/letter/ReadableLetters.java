@@ -1,5 +1,6 @@
 package everyblade.picture.letter;
 
+import everyblade.fact.Fact;
 import everyblade.picture.paint.SceneFont;
 import java.awt.Font;
 import java.util.List;
@@ -17,8 +18,16 @@ public final class ReadableLetters {
     private final FontsHere fonts = new FontsHere();
     private Optional<Font> own = Optional.empty();
 
-    /** What to tell a person, a sentence; empty if every letter can be shown. */
-    public synchronized Optional<String> lacking(String words) {
+    /**
+     * Letters that no font on this machine has.
+     *
+     * @param named the first of them, by their code points such as {@code U+E123}
+     * @param more how many others
+     */
+    public record Lacking(List<String> named, int more) implements Fact {}
+
+    /** The letters of a text that cannot be shown; empty if every letter can. */
+    public synchronized Optional<Lacking> lacking(String words) {
         List<String> lacking = words.codePoints()
                 .filter(letter -> letter >= FIRST_DOUBTFUL)
                 .filter(letter -> !Character.isWhitespace(letter) && !Character.isSpaceChar(letter))
@@ -30,10 +39,9 @@ public final class ReadableLetters {
                 .toList();
         return lacking.isEmpty()
                 ? Optional.empty()
-                : Optional.of("no font on this machine has "
-                        + String.join(", ", lacking.subList(0, Math.min(MOST_NAMED, lacking.size())))
-                        + (lacking.size() > MOST_NAMED ? " and " + (lacking.size() - MOST_NAMED) + " more letters" : "")
-                        + ", so its pages show codes in their place; install a font for them, such as those of Noto");
+                : Optional.of(new Lacking(
+                        lacking.subList(0, Math.min(MOST_NAMED, lacking.size())),
+                        Math.max(0, lacking.size() - MOST_NAMED)));
     }
 
     private Font own() {

@@ -40,8 +40,8 @@ final class Appendix {
             Optional.ofNullable(facts.settings().get(setting.name()))
                     .ifPresentOrElse(
                             value -> rows.add(
-                                    row(setting.name(), job.words().plain(value) + " (" + setting.unit() + ")")),
-                            () -> rows.add(row(setting.name(), job.say("check.notJudged", setting.unit()))));
+                                    row(setting.name(), job.words().plain(value) + " (" + job.words().say(setting.meaning()) + ")")),
+                            () -> rows.add(row(setting.name(), job.say("check.notJudged", job.words().say(setting.meaning())))));
         }
         blocks.add(new Block.Table(List.of(Column.of("", 1.4), Column.of("", 5)), rows));
         return blocks;

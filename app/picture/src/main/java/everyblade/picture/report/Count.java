@@ -25,7 +25,9 @@ final class Count {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, job.say("count")));
         blocks.add(verdict(job));
-        TakenAsExact.told(job.situation()).ifPresent(told -> blocks.add(new Block.Paragraph(PageWords.of(told))));
+        TakenAsExact.of(job.situation())
+                .map(job.words()::say)
+                .ifPresent(told -> blocks.add(new Block.Paragraph(PageWords.of(told))));
         blocks.add(new Block.Heading(2, job.say("count.known")));
         blocks.add(identifications(job));
         blocks.add(new Block.Heading(2, job.say("count.breaks")));

@@ -188,7 +188,7 @@ public record OpenedJob(
                         folder.path(),
                         line.k(),
                         OneLine.quoted(line.text()),
-                        refusal.getMessage());
+                        refusal.why());
             }
         }
         folds.keep(job.journal().firstHash(), job.journal().head(), fold);

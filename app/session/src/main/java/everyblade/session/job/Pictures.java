@@ -3,9 +3,12 @@ package everyblade.session.job;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Said;
+import everyblade.fact.Fact;
 import everyblade.record.Addition;
 import everyblade.record.JobFolder;
 import everyblade.record.JournalWriter;
+import everyblade.record.KeepingProblem;
+import everyblade.record.PictureNote;
 import everyblade.record.RecordProblem;
 import everyblade.record.photo.PhotoFile;
 import everyblade.record.photo.PhotoName;
@@ -14,7 +17,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,14 +35,14 @@ public record Pictures(JournalWriter writer, JobFolder folder, List<Path> places
      * @return what a person should be told, such as that a picture is not there
      * @throws Refusal if the picture cannot be kept
      */
-    public Optional<String> keep(Speech.Said said) throws Refusal {
+    public Optional<Fact> keep(Speech.Said said) throws Refusal {
         return keep(said.number(), said.addition());
     }
 
     /** The same of an entry of this number. */
-    public Optional<String> keep(int number, Addition addition) throws Refusal {
+    public Optional<Fact> keep(int number, Addition addition) throws Refusal {
         Optional<Said<String>> name = named(addition.means());
-        return name.isEmpty() ? Optional.empty() : keep(name.get()).map(note -> "entry " + number + ": " + note);
+        return name.isEmpty() ? Optional.empty() : keep(name.get()).map(note -> new PictureNote.OfEntry(number, note));
     }
 
     private static Optional<Said<String>> named(Entry entry) {
@@ -49,7 +51,7 @@ public record Pictures(JournalWriter writer, JobFolder folder, List<Path> places
                 : entry instanceof Entry.Saw saw ? Optional.of(saw.file()) : Optional.empty();
     }
 
-    private Optional<String> keep(Said<String> name) throws Refusal {
+    private Optional<PictureNote> keep(Said<String> name) throws Refusal {
         try {
             Path file = Path.of(name.value());
             String plain = PhotoName.of(String.valueOf(file.getFileName()));
@@ -66,39 +68,28 @@ public record Pictures(JournalWriter writer, JobFolder folder, List<Path> places
         } catch (IOException | InvalidPathException unreadable) {
             // said below
         }
-        return Optional.of(
-                "there is no picture " + name.value()
-                        + " to copy that can be read, so only its name is kept; put it where it is named from and say it again");
+        return Optional.of(new PictureNote.NotThere(name.value()));
     }
 
-    private Optional<String> keep(Said<String> name, Path file) throws IOException, Refusal {
+    private Optional<PictureNote> keep(Said<String> name, Path file) throws IOException, Refusal {
         if (Files.size(file) > PhotoFile.LARGEST) {
-            throw new Refusal(
-                    name.column(),
-                    "the picture is larger than " + (PhotoFile.LARGEST >> 20)
-                            + " MB; save it smaller and say it again");
+            throw new Refusal(name.column(), new KeepingProblem.PictureTooLarge(PhotoFile.LARGEST >> 20));
         }
         byte[] picture = Files.readAllBytes(file);
         String called = String.valueOf(file.getFileName());
         Optional<RecordProblem> problem = writer.keepPhoto(called, picture);
         if (problem.isPresent()) {
-            throw new Refusal(name.column(), problem.get().message());
+            throw new Refusal(
+                    name.column(), new KeepingProblem.NotWritten(problem.get().message()));
         }
         return told(called, picture);
     }
 
     /** What a person should know of a picture that was kept; empty if there is nothing. */
-    private static Optional<String> told(String called, byte[] picture) {
-        List<String> notes = new ArrayList<>();
-        if (PhotoFile.look(picture) instanceof PhotoFile.Sound sound) {
-            sound.damage()
-                    .ifPresent(damage -> notes.add("the picture is kept, but " + damage
-                            + "; copy it from the camera again under another name, and say it again"));
-        }
-        String kept = PhotoName.of(called);
-        if (!kept.equals(called)) {
-            notes.add("its name cannot be held by every system, so the picture is kept as " + kept);
-        }
-        return notes.isEmpty() ? Optional.empty() : Optional.of(OneLine.of(String.join("; ", notes)));
+    private static Optional<PictureNote> told(String called, byte[] picture) {
+        Optional<String> damage =
+                PhotoFile.look(picture) instanceof PhotoFile.Sound sound ? sound.damage() : Optional.empty();
+        Optional<String> as = Optional.of(PhotoName.of(called)).filter(kept -> !kept.equals(called));
+        return damage.isEmpty() && as.isEmpty() ? Optional.empty() : Optional.of(new PictureNote.Kept(damage, as));
     }
 }

@@ -9,6 +9,7 @@ import everyblade.core.entry.Refusal;
 import everyblade.core.turning.EntryTime;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
+import everyblade.fact.Fact;
 import everyblade.picture.letter.ReadableLetters;
 import everyblade.record.Addition;
 import everyblade.session.around.OneLine;
@@ -40,12 +41,12 @@ public record Speech(Fold fold, String starter, Instant started, String speaker,
      * @param warnings that it gave rise to
      * @param doubts why to look twice at it
      */
-    public record Said(Speech after, int number, Addition addition, List<String> warnings, List<Doubt> doubts) {
+    public record Said(Speech after, int number, Addition addition, List<Fact> warnings, List<Doubt> doubts) {
 
         /** What the command line has to say of it. */
         public List<String> remarks(Words words) {
             return Stream.concat(
-                            warnings.stream(),
+                            warnings.stream().map(words::say),
                             // Of a lost count the identification itself warns, and says more.
                             doubts.stream()
                                     .filter(doubt -> doubt.kind() != Doubt.Kind.LOST)
@@ -90,7 +91,7 @@ public record Speech(Fold fold, String starter, Instant started, String speaker,
         Fold next = fold.with(logged);
         boolean another = entry instanceof Entry.Takeover || entry instanceof Entry.Void;
         Speech after = new Speech(next, starter, started, another ? speaker(next, starter) : speaker, readable);
-        List<String> warnings = new ArrayList<>(next.warnings());
+        List<Fact> warnings = new ArrayList<>(next.warnings());
         readable.lacking(addition.text()).ifPresent(warnings::add);
         warnings.addAll(EntryTime.doubts(addition.at(), last(), now));
         return new Said(after, number, addition, List.copyOf(warnings), Doubts.about(fold, logged, next, seen));

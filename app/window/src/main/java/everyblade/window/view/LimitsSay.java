@@ -43,7 +43,7 @@ public record LimitsSay(String headline, List<String> figures, boolean refused) 
                     .map(limits -> judged(limits, said, state.coverage()))
                     .orElseGet(() -> new LimitsSay(words.say("limits.none"), List.of(), false));
         } catch (Refusal refusal) {
-            return new LimitsSay(words.say("limits.refused", refusal.getMessage()), List.of(), true);
+            return new LimitsSay(words.say("limits.refused", words.say(refusal.why())), List.of(), true);
         }
     }
 

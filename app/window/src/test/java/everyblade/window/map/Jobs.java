@@ -120,7 +120,7 @@ final class Jobs {
                 fold = fold.with(new Logged(
                         number, START.plusSeconds(30L * number), "Test", false, line, EntryParser.parse(line)));
             } catch (Refusal refused) {
-                throw new AssertionError(line + ": column " + refused.column() + ": " + refused.getMessage());
+                throw new AssertionError(line + ": column " + refused.column() + ": " + refused.why());
             }
         }
         return this;

@@ -79,7 +79,7 @@ class CompletionTest {
             try {
                 EntryParser.parse(verb);
             } catch (Refusal refusal) {
-                assertThat(refusal.getMessage()).as(verb).doesNotContain("is not an entry");
+                assertThat(Workshop.ENGLISH.say(refusal.why())).as(verb).doesNotContain("is not an entry");
             }
         }
         assertThat(of("").words()).hasSizeGreaterThan(50);

@@ -7,6 +7,7 @@ import everyblade.core.entry.ZoneWords;
 import everyblade.core.entry.Zoning;
 import everyblade.core.turning.Engine;
 import everyblade.spi.Row;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -31,8 +32,7 @@ public record ReviewedPlace(String row, int first, int last, String zone) {
     public static ReviewedPlace of(String words, Engine engine) throws Refusal {
         Matcher matcher = WORDS.matcher(words.strip());
         if (!matcher.matches()) {
-            throw new Refusal(
-                    1, "expected a row, an airfoil or a run of them, and a zone if not all, such as c1 14-16 tip");
+            throw new Refusal(1, PlaceProblem.Flaw.NO_PLACE);
         }
         int first = Integer.parseInt(matcher.group(2));
         ReviewedPlace place = new ReviewedPlace(
@@ -53,12 +53,10 @@ public record ReviewedPlace(String row, int first, int last, String zone) {
         Row known = engine.rows().get(row);
         if (known == null) {
             throw new Refusal(
-                    1,
-                    "there is no row " + row + ", only "
-                            + String.join(", ", engine.rows().keySet()));
+                    1, new PlaceProblem.NoRow(row, List.copyOf(engine.rows().keySet())));
         }
         if (Math.min(first, last) < 1 || Math.max(first, last) > known.count()) {
-            throw new Refusal(1, "row " + row + " has " + known.kind().airfoil() + "s 1 to " + known.count());
+            throw new Refusal(1, new PlaceProblem.NoAirfoil(row, known.kind(), known.count()));
         }
         Zoning zoning = engine.zonings().get(row);
         return zone.isEmpty() ? zoning.all() : ZoneWords.zone(zoning, new Said<>(zone, 1));

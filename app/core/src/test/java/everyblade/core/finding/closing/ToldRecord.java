@@ -1,5 +1,6 @@
 package everyblade.core.finding.closing;
 
+import everyblade.core.English;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.Refusal;
@@ -84,7 +85,7 @@ final class ToldRecord {
             fold = fold.with(new Logged(number, at, "Test", live, line, EntryParser.parse(line), written));
             return this;
         } catch (Refusal refused) {
-            throw new AssertionError(line + ": " + refused.getMessage());
+            throw new AssertionError(line + ": " + English.say(refused));
         }
     }
 

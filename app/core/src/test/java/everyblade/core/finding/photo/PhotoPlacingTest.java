@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import everyblade.core.Engines;
+import everyblade.core.English;
 import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.Refusal;
 import everyblade.core.turning.Engine;
@@ -33,7 +34,7 @@ class PhotoPlacingTest {
                 int number = fold.entries().size() + 1;
                 fold = fold.with(new Logged(number, at, "Test", false, parts[1], EntryParser.parse(parts[1])));
             } catch (Refusal refusal) {
-                throw new AssertionError(line + ": " + refusal.getMessage());
+                throw new AssertionError(line + ": " + English.say(refusal));
             }
         }
         return fold;

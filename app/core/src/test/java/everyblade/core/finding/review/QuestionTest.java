@@ -3,6 +3,7 @@ package everyblade.core.finding.review;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import everyblade.core.English;
 import everyblade.core.Job;
 import everyblade.core.entry.Refusal;
 import everyblade.core.finding.LimitsUnderTest;
@@ -131,7 +132,8 @@ class QuestionTest {
         for (String words : List.of("zz 3", "a 0", "a 4000", "a 3 nowhere", "a", "blade 3 of a")) {
             assertThatThrownBy(() -> ReviewedPlace.of(words, LimitsUnderTest.ENGINE))
                     .isInstanceOf(Refusal.class)
-                    .message()
+                    .extracting(English::why)
+                    .asString()
                     .isNotBlank();
         }
     }

@@ -7,9 +7,11 @@ import everyblade.picture.letter.ArabicForms;
 import everyblade.picture.letter.FontsHere;
 import everyblade.picture.letter.LineOrder;
 import everyblade.picture.letter.ReadableLetters;
+import everyblade.words.Words;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.text.Normalizer;
+import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -86,7 +88,8 @@ class ScriptsTest {
     void whatNoFontHasIsWrittenAsItsCodeAndToldBefore() throws IOException {
         assertThat(page("a \uE123 b")).isEqualTo("a [U+E123] b");
         assertThat(new ReadableLetters().lacking("a \uE123 b"))
-                .hasValueSatisfying(told -> assertThat(told).startsWith("no font on this machine has U+E123, so"));
+                .hasValueSatisfying(told -> assertThat(Words.of(Locale.ENGLISH).say(told))
+                        .startsWith("no font on this machine has U+E123, so"));
         assertThat(new ReadableLetters().lacking("Übung – 3 ≤ 4 ± 1°, Анна, Γ")).isEmpty();
     }
 
