@@ -14,7 +14,6 @@ import everyblade.session.job.OpenedJob;
 import everyblade.session.job.Pictures;
 import everyblade.session.job.Speech;
 import everyblade.session.job.Writing;
-import everyblade.words.Words;
 import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

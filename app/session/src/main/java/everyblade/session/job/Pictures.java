@@ -12,7 +12,6 @@ import everyblade.record.PictureNote;
 import everyblade.record.RecordProblem;
 import everyblade.record.photo.PhotoFile;
 import everyblade.record.photo.PhotoName;
-import everyblade.session.around.OneLine;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
