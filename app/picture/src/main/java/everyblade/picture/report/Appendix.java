@@ -39,9 +39,13 @@ final class Appendix {
         for (Settings.Setting setting : Settings.ALL) {
             Optional.ofNullable(facts.settings().get(setting.name()))
                     .ifPresentOrElse(
-                            value -> rows.add(
-                                    row(setting.name(), job.words().plain(value) + " (" + job.words().say(setting.meaning()) + ")")),
-                            () -> rows.add(row(setting.name(), job.say("check.notJudged", job.words().say(setting.meaning())))));
+                            value -> rows.add(row(
+                                    setting.name(),
+                                    job.words().plain(value) + " ("
+                                            + job.words().say(setting.meaning()) + ")")),
+                            () -> rows.add(row(
+                                    setting.name(),
+                                    job.say("check.notJudged", job.words().say(setting.meaning())))));
         }
         blocks.add(new Block.Table(List.of(Column.of("", 1.4), Column.of("", 5)), rows));
         return blocks;
