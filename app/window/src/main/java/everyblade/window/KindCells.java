@@ -17,7 +17,7 @@ final class KindCells extends VisibleCells {
     @Override
     String told(Object value) {
         String word = ((Kind) value).word();
-        String told = words.say("kind." + word);
+        String told = words.say((Kind) value);
         return told.equals(word) ? word : told + " (" + word + ")";
     }
 }

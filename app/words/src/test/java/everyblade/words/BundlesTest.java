@@ -29,7 +29,7 @@ class BundlesTest {
             "keyname.down",
             "keyname.plus",
             "keyname.minus",
-            "kind.erosion",
+            "entry.Kind.EROSION",
             "start.title",
             "finding.plusMinus",
             "share.numbers",

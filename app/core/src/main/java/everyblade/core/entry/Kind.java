@@ -1,12 +1,13 @@
 package everyblade.core.entry;
 
+import everyblade.fact.Fact;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /** What is wrong in a finding. */
-public enum Kind {
+public enum Kind implements Fact {
     NICK,
     DENT,
     CRACK,

@@ -73,7 +73,7 @@ public final class DrillText {
     private String outcome(Outcome outcome) {
         String what = words.say(
                 "drill.result.damage",
-                words.say("kind." + outcome.harm().kind().called().orElseThrow().word()),
+                words.say(outcome.harm().kind().called().orElseThrow()),
                 words.number(outcome.harm().size(), 2),
                 outcome.harm().row(),
                 outcome.harm().airfoil(),
@@ -90,7 +90,7 @@ public final class DrillText {
         return words.say(
                 "drill.result.false",
                 call.entry(),
-                words.say("kind." + call.kind().word()),
+                words.say(call.kind()),
                 call.row().id(),
                 call.airfoil());
     }

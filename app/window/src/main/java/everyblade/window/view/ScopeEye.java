@@ -119,12 +119,7 @@ public final class ScopeEye {
                                 words.number(outcome.harm().size(), 2))
                         : words.say(
                                 "drill.answer.nearly",
-                                words.say("kind."
-                                        + outcome.harm()
-                                                .kind()
-                                                .called()
-                                                .orElseThrow()
-                                                .word()),
+                                words.say(outcome.harm().kind().called().orElseThrow()),
                                 outcome.harm().airfoil(),
                                 outcome.harm().zones().get(0)))
                 .orElseGet(() -> words.say("drill.answer.wrong", call.row().id(), call.airfoil()));
