@@ -117,7 +117,7 @@ final class CellTables {
                             .orElse(""),
                     judged.stream()
                             .filter(judgement -> judgement.finding().entry() == finding.entry())
-                            .map(judgement -> judgement.verdict().words())
+                            .map(judgement -> JsonText.token(judgement.verdict()))
                             .findFirst()
                             .orElse(""),
                     logged.text());

@@ -5,6 +5,7 @@ import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.ClosingText;
 import everyblade.session.job.OpenedJob;
+import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -36,7 +37,7 @@ final class CloseCommand implements Callable<Integer> {
         OpenedJob opened = OpenedJob.read(around, job);
         ClosingList list = opened.closing(opened.coverage());
         if (json) {
-            around.out().println(JsonText.of(ClosingJson.of(list)));
+            around.out().println(JsonText.of(ClosingJson.of(list, around.words())));
         } else {
             text(list);
         }
@@ -44,10 +45,11 @@ final class CloseCommand implements Callable<Integer> {
     }
 
     private void text(ClosingList list) {
-        list.items().forEach(item -> say(ClosingText.open(item)));
-        list.told().forEach(item -> say(ClosingText.told(item)));
-        list.accepted().forEach(accepted -> say(ClosingText.accepted(accepted)));
-        say(ClosingText.count(list));
+        Words words = around.words();
+        list.items().forEach(item -> say(ClosingText.open(item, words)));
+        list.told().forEach(item -> say(ClosingText.told(item, words)));
+        list.accepted().forEach(accepted -> say(ClosingText.accepted(accepted, words)));
+        say(ClosingText.count(list, words));
     }
 
     private void say(String line) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import everyblade.core.finding.closing.ClosingList;
 import everyblade.core.finding.closing.OpenItem;
 import everyblade.core.finding.closing.Risk;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -14,31 +15,31 @@ final class ClosingJson {
     private ClosingJson() {}
 
     /** The list, in its order. */
-    static ObjectNode of(ClosingList list) {
+    static ObjectNode of(ClosingList list, Words words) {
         return of(
-                list, Stream.concat(list.items().stream(), list.told().stream()).toList(), false);
+                list, Stream.concat(list.items().stream(), list.told().stream()).toList(), false, words);
     }
 
     /** The list with what each thing puts at risk, the worst first. */
-    static ObjectNode worstFirst(ClosingList list) {
-        return of(list, Risk.worstFirst(list), true);
+    static ObjectNode worstFirst(ClosingList list, Words words) {
+        return of(list, Risk.worstFirst(list), true, words);
     }
 
-    private static ObjectNode of(ClosingList list, List<OpenItem> items, boolean risk) {
+    private static ObjectNode of(ClosingList list, List<OpenItem> items, boolean risk, Words words) {
         ObjectNode json = JsonText.object();
         ArrayNode open = json.putArray("open");
         for (OpenItem item : items) {
             ObjectNode one = open.addObject();
             one.put("kind", item.kind().word());
-            one.put("what", item.what());
-            one.put("where", item.where());
+            one.put("what", words.say(item.what()));
+            one.put("where", item.where().map(words::say).orElse(""));
             item.opened()
                     .ifPresentOrElse(
                             entry -> one.put("entry", entry.number())
                                     .put("by", entry.by())
                                     .put("at", entry.at().toString()),
                             () -> one.putNull("entry"));
-            one.put("toDo", item.toDo());
+            one.put("toDo", item.toDo().map(words::say).orElse(""));
             if (risk) {
                 one.put("risk", Risk.of(item.kind()).number());
             }
@@ -46,7 +47,7 @@ final class ClosingJson {
         for (ClosingList.Accepted accepted : list.accepted()) {
             ObjectNode one = open.addObject()
                     .put("kind", OpenItem.Kind.ACCEPTED.word())
-                    .put("what", accepted.what())
+                    .put("what", words.say(accepted.what()))
                     .put("where", "")
                     .put("entry", accepted.entry())
                     .put("by", accepted.by())
@@ -62,7 +63,7 @@ final class ClosingJson {
         list.accepted()
                 .forEach(each -> accepted.addObject()
                         .put("entry", each.entry())
-                        .put("what", each.what())
+                        .put("what", words.say(each.what()))
                         .put("because", each.reason())
                         .put("by", each.by()));
         return json;

@@ -50,7 +50,7 @@ final class CompareCommand implements Callable<Integer> {
         OpenedJob second = OpenedJob.read(around, later);
         first.doubts().forEach(around.err()::println);
         second.doubts().forEach(around.err()::println);
-        Comparison compared = Comparison.of(first, first.coverage(), second);
+        Comparison compared = Comparison.of(first, first.coverage(), second, around.words());
         compared.leftOut()
                 .forEach(id -> around.err().println("row " + id + " is not in both, or divided otherwise; left out"));
         Matching matching = Matching.of(Findings.of(first.fold()), Findings.of(second.fold()));

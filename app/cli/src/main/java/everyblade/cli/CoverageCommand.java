@@ -71,9 +71,9 @@ final class CoverageCommand implements Callable<Integer> {
         } else if (csv) {
             out.print(CellTables.cells(rows));
         } else if (json) {
-            out.println(JsonText.of(CoverageJson.of(opened, coverage, rows)));
+            out.println(JsonText.of(CoverageJson.of(opened, coverage, rows, around.words())));
         } else {
-            CoverageText.of(opened, coverage, rows).forEach(out::println);
+            CoverageText.of(opened, coverage, rows, around.words()).forEach(out::println);
         }
         return Commands.FINE;
     }

@@ -12,6 +12,7 @@ import everyblade.core.entry.Settings;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.turning.Remark;
 import everyblade.session.job.OpenedJob;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.IntFunction;
@@ -26,7 +27,7 @@ final class CoverageJson {
      *
      * @param rows those to list; totals are of all rows
      */
-    static ObjectNode of(OpenedJob job, Coverage coverage, List<RowCoverage> rows) {
+    static ObjectNode of(OpenedJob job, Coverage coverage, List<RowCoverage> rows, Words words) {
         Basis headline = coverage.leading();
         Tally all = coverage.tally(headline);
         ObjectNode json = JsonText.object();
@@ -51,7 +52,7 @@ final class CoverageJson {
         json.set("judgedBy", terms(coverage.settings()));
         json.put("findings", findings(coverage));
         if (job.limits().isPresent()) {
-            ObjectNode judged = FindingsCommand.json(job, coverage);
+            ObjectNode judged = FindingsCommand.json(job, coverage, words);
             json.set("limits", judged.get("limits"));
             json.set("judged", judged.get("findings"));
         }

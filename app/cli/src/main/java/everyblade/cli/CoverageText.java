@@ -39,7 +39,7 @@ final class CoverageText {
      *
      * @param rows those to list; totals are of all rows
      */
-    static List<String> of(OpenedJob job, Coverage coverage, List<RowCoverage> rows) {
+    static List<String> of(OpenedJob job, Coverage coverage, List<RowCoverage> rows, Words words) {
         List<String> lines = new ArrayList<>(heading(job));
         lines.add("");
         lines.addAll(figures(coverage));
@@ -53,19 +53,19 @@ final class CoverageText {
         lines.addAll(count(coverage));
         long findings = CoverageJson.findings(coverage);
         lines.add(findings == 0 ? "No findings." : findings == 1 ? "1 finding." : findings + " findings.");
-        lines.addAll(judged(job, coverage));
+        lines.addAll(judged(job, coverage, words));
         return lines;
     }
 
     /** How many findings are within, beyond, or neither, and whose limits say so. */
-    private static List<String> judged(OpenedJob job, Coverage coverage) {
+    private static List<String> judged(OpenedJob job, Coverage coverage, Words words) {
         if (job.limits().isEmpty()) {
             return List.of();
         }
         Map<Verdict, Integer> counts = new EnumMap<>(Verdict.class);
         job.judged(coverage).forEach(judgement -> counts.merge(judgement.verdict(), 1, Integer::sum));
         List<String> lines = new ArrayList<>();
-        counts.forEach((verdict, count) -> lines.add("  " + count + " " + verdict.words()));
+        counts.forEach((verdict, count) -> lines.add("  " + count + " " + words.say(verdict)));
         lines.add(OneLine.of(VerdictText.source(job.limits().get())));
         return lines;
     }

@@ -16,6 +16,7 @@ import everyblade.core.move.Squarest;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
 import everyblade.session.job.OpenedJob;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -54,9 +55,9 @@ record FindingLook(Finding finding, List<Face> faces, Optional<Judgement> judgem
                         .findFirst());
     }
 
-    List<String> text() {
+    List<String> text(Words words) {
         List<String> lines = new ArrayList<>();
-        settles().ifPresent(words -> lines.add("# " + OneLine.of(words)));
+        settles(words).ifPresent(settling -> lines.add("# " + OneLine.of(settling)));
         for (Face face : faces) {
             String what = finding.row().kind().airfoil() + " " + finding.airfoil() + " of "
                     + finding.row().id() + ", " + GapText.zones(Zoning.of(finding.row()), face.zones()) + ": ";
@@ -77,26 +78,27 @@ record FindingLook(Finding finding, List<Face> faces, Optional<Judgement> judgem
     }
 
     /** The least further look that may settle what is too close to call. */
-    private Optional<String> settles() {
+    private Optional<String> settles(Words words) {
         Optional<Judgement> open =
                 judgement.filter(judged -> judged.verdict() == Verdict.CLOSE || judged.verdict() == Verdict.OTHER_FACE);
         return open.flatMap(Judgement::decisive)
                 .flatMap(ruling -> ruling.figures().stream()
                         .filter(figure -> figure.verdict() == ruling.verdict())
                         .findFirst()
-                        .map(FindingLook::settled));
+                        .map(figure -> settled(figure, words)));
     }
 
-    private static String settled(Figure figure) {
+    private static String settled(Figure figure, Words words) {
         return figure.verdict() == Verdict.OTHER_FACE
                 ? "look at the other face, the second of these"
-                : "too close to call: " + figure.what() + " " + figure.value() + ", limit " + figure.limit() + ", "
-                        + figure.margin()
+                : "too close to call: " + words.say(figure.what()) + " " + words.say(figure.value()) + ", limit "
+                        + words.say(figure.limit()) + ", "
+                        + figure.margin().map(words::say).orElse("")
                         + "; one more picture from the first of these places has the least slant, and so"
                         + " the least ±: measure it there";
     }
 
-    ObjectNode json() {
+    ObjectNode json(Words words) {
         ObjectNode json = JsonText.object();
         json.put("finding", finding.entry());
         json.put("row", finding.row().id());
@@ -113,7 +115,7 @@ record FindingLook(Finding finding, List<Face> faces, Optional<Judgement> judgem
             }
             face.from().ifPresentOrElse(from -> one.set("from", json(from)), () -> one.putNull("from"));
         }
-        settles().ifPresent(words -> json.put("settles", words));
+        settles(words).ifPresent(settling -> json.put("settles", settling));
         return json;
     }
 

@@ -17,6 +17,7 @@ import everyblade.session.around.Surroundings;
 import everyblade.session.job.GrowthText;
 import everyblade.session.job.OpenedJob;
 import everyblade.session.job.VerdictText;
+import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -58,7 +59,7 @@ final class FindingsCommand implements Callable<Integer> {
         if (csv) {
             around.out().print(CellTables.findings(opened, coverage));
         } else if (json) {
-            around.out().println(JsonText.of(json(opened, coverage)));
+            around.out().println(JsonText.of(json(opened, coverage, around.words())));
         } else {
             text(opened, coverage);
         }
@@ -66,7 +67,7 @@ final class FindingsCommand implements Callable<Integer> {
     }
 
     /** The findings, and the limits where there are any, as JSON. */
-    static ObjectNode json(OpenedJob opened, Coverage coverage) {
+    static ObjectNode json(OpenedJob opened, Coverage coverage, Words words) {
         ObjectNode json = JsonText.object();
         Optional<Limits> limits = opened.limits();
         limits.ifPresentOrElse(known -> json.set("limits", json(known)), () -> json.putNull("limits"));
@@ -92,7 +93,7 @@ final class FindingsCommand implements Callable<Integer> {
                     .findFirst()
                     .flatMap(size -> size.plusMinus())
                     .ifPresent(plusMinus -> one.put("plusMinus", plusMinus.mm()));
-            Optional.ofNullable(judged.get(finding.entry())).ifPresent(judgement -> add(one, judgement));
+            Optional.ofNullable(judged.get(finding.entry())).ifPresent(judgement -> add(one, judgement, words));
             settled(opened, finding).ifPresent(settle -> one.put("settledBy", settle.number()));
         }
         return json;
@@ -107,23 +108,23 @@ final class FindingsCommand implements Callable<Integer> {
         return json;
     }
 
-    private static void add(ObjectNode one, Judgement judgement) {
-        one.put("verdict", judgement.verdict().words());
+    private static void add(ObjectNode one, Judgement judgement, Words words) {
+        one.put("verdict", JsonText.token(judgement.verdict()));
         ArrayNode rulings = one.putArray("rulings");
         for (Ruling ruling : judgement.rulings()) {
             ObjectNode each = rulings.addObject();
             each.put("rule", ruling.rule().id());
-            each.put("verdict", ruling.verdict().words());
-            each.put("outcome", ruling.outcome());
+            each.put("verdict", JsonText.token(ruling.verdict()));
+            each.put("outcome", words.say(ruling.outcome()));
             ruling.again().ifPresent(again -> each.put("again", again.text()));
             ArrayNode figures = each.putArray("figures");
             for (Figure figure : ruling.figures()) {
                 figures.addObject()
-                        .put("what", figure.what())
-                        .put("value", figure.value())
-                        .put("limit", figure.limit())
-                        .put("margin", figure.margin())
-                        .put("verdict", figure.verdict().words());
+                        .put("what", words.say(figure.what()))
+                        .put("value", words.say(figure.value()))
+                        .put("limit", words.say(figure.limit()))
+                        .put("margin", figure.margin().map(words::say).orElse(""))
+                        .put("verdict", JsonText.token(figure.verdict()));
             }
         }
     }
@@ -147,14 +148,18 @@ final class FindingsCommand implements Callable<Integer> {
         Map<Integer, Judgement> judged = judged(opened, coverage);
         for (Finding finding : findings) {
             Optional<Judgement> judgement = Optional.ofNullable(judged.get(finding.entry()));
-            say("entry " + finding.entry() + ": " + finding.kind().word() + ", " + where(opened, finding)
-                    + judgement.map(known -> ": " + known.verdict().words()).orElse(""));
-            judgement.ifPresent(known -> VerdictText.rulings(known).forEach(line -> say("  " + line)));
+            say("entry " + finding.entry() + ": " + around.words().say(finding.kind()) + ", " + where(opened, finding)
+                    + judgement
+                            .map(known -> ": " + around.words().say(known.verdict()))
+                            .orElse(""));
+            judgement.ifPresent(
+                    known -> VerdictText.rulings(known, around.words()).forEach(line -> say("  " + line)));
             settled(opened, finding)
                     .ifPresent(settle ->
                             say("  settled by entry " + settle.number() + ", " + settle.by() + ": " + settle.text()));
         }
-        opened.previous().ifPresent(then -> GrowthText.of(opened, then).forEach(this::say));
+        opened.previous()
+                .ifPresent(then -> GrowthText.of(opened, then, around.words()).forEach(this::say));
         say(findings.isEmpty() ? "No findings." : findings.size() == 1 ? "1 finding." : findings.size() + " findings.");
     }
 

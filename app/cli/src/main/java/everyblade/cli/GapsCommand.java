@@ -82,7 +82,7 @@ final class GapsCommand implements Callable<Integer> {
 
     private void text(List<LeftAgain.Left> gaps, Fold fold, Coverage coverage, PrintStream out) {
         if (gaps.isEmpty()) {
-            out.println(NothingLeft.told(fold, coverage));
+            out.println(NothingLeft.told(fold, coverage, around.words()));
             CoverageText.figures(coverage).forEach(out::println);
             return;
         }

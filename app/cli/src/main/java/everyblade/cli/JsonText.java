@@ -8,8 +8,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.fact.Fact;
+import everyblade.words.Words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 
 /** JSON as commands print it: one value, indented, numbers in plain digits. */
 final class JsonText {
@@ -37,6 +40,11 @@ final class JsonText {
         } catch (JsonProcessingException impossible) {
             throw new IllegalStateException("a tree of JSON can always be written", impossible);
         }
+    }
+
+    /** A word out of a fixed set, the same in every language, for programs to know it again. */
+    static String token(Fact fact) {
+        return Words.of(Locale.ENGLISH).say(fact);
     }
 
     /** A part of a whole, to four decimals; one only if nothing is missing. */

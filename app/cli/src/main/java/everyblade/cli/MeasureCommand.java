@@ -167,16 +167,18 @@ final class MeasureCommand implements Callable<Integer> {
         say(photo.kept().file() + ", entry " + photo.entry() + ": " + measured.text());
         subject.ifPresent(shown -> say("of " + shown.row().kind().airfoil() + " " + shown.airfoil() + " of "
                 + shown.row().name() + " (" + shown.row().id() + "), " + shown.zone()));
-        measured.seen().ifPresent(seen -> say(PictureSize.seenText(seen)));
-        measured.shares().forEach(this::say);
-        measured.warnings().forEach(warning -> around.err().println(OneLine.of("warning: " + warning)));
+        measured.seen().ifPresent(seen -> say(around.words().say(PictureSize.seen(seen))));
+        around.words().say(measured.shares()).forEach(this::say);
+        around.words()
+                .say(measured.warnings())
+                .forEach(warning -> around.err().println(OneLine.of("warning: " + warning)));
     }
 
     private void say(String line) {
         around.out().println(OneLine.of(line));
     }
 
-    private static ObjectNode json(JobPhoto photo, Optional<Subject> subject, PictureSize measured) {
+    private ObjectNode json(JobPhoto photo, Optional<Subject> subject, PictureSize measured) {
         ObjectNode json = JsonText.object();
         json.put("entry", photo.entry());
         json.put("file", photo.kept().file());
@@ -194,9 +196,9 @@ final class MeasureCommand implements Callable<Integer> {
         json.put("chord", measured.chord().map(chord -> chord.mm()).orElse(null));
         json.put("span", measured.span().map(span -> span.mm()).orElse(null));
         ObjectNode budget = json.putObject("budget");
-        measured.budget().forEach(budget::put);
+        measured.budget().forEach((source, share) -> budget.put(JsonText.token(source), share));
         ArrayNode warnings = json.putArray("warnings");
-        measured.warnings().forEach(warnings::add);
+        around.words().say(measured.warnings()).forEach(warnings::add);
         return json;
     }
 

@@ -55,9 +55,9 @@ final class NextCommand implements Callable<Integer> {
         if (finding != null) {
             FindingLook look = FindingLook.of(opened, coverage, finding);
             if (json) {
-                out.println(JsonText.of(look.json()));
+                out.println(JsonText.of(look.json(around.words())));
             } else {
-                look.text().forEach(out::println);
+                look.text(around.words()).forEach(out::println);
             }
             return Commands.FINE;
         }
@@ -65,7 +65,7 @@ final class NextCommand implements Callable<Integer> {
         if (json) {
             out.println(JsonText.of(PlanJson.of(plan, coverage.situation())));
         } else {
-            PlanText.of(plan, opened.fold(), coverage).forEach(out::println);
+            PlanText.of(plan, opened.fold(), coverage, around.words()).forEach(out::println);
         }
         return Commands.FINE;
     }

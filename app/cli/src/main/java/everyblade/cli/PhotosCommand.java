@@ -77,7 +77,7 @@ final class PhotosCommand implements Callable<Integer> {
                 .println(OneLine.of(
                         "entry " + photo.entry() + ": " + photo.kept().file() + ", " + photo.taken()
                                 + (photo.byCamera() ? " (camera)" : " (of the entry)") + ", " + where + angle + ": "
-                                + place.airfoilText() + said));
+                                + around.words().say(place.likely()) + said));
     }
 
     private static ObjectNode json(List<JobPhoto> photos) {

@@ -12,6 +12,7 @@ import everyblade.core.turning.Fold;
 import everyblade.core.turning.Situation;
 import everyblade.session.around.OneLine;
 import everyblade.spi.Row;
+import everyblade.words.Words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -24,12 +25,14 @@ import java.util.stream.Collectors;
 final class PlanText {
 
     private final Plan plan;
+    private final Words words;
     private final Fold fold;
     private final Coverage coverage;
     private final Situation now;
     private final List<String> lines = new ArrayList<>();
 
-    private PlanText(Plan plan, Fold fold, Coverage coverage) {
+    private PlanText(Plan plan, Fold fold, Coverage coverage, Words words) {
+        this.words = words;
         this.fold = fold;
         this.plan = plan;
         this.coverage = coverage;
@@ -37,8 +40,8 @@ final class PlanText {
     }
 
     /** The lines of a plan that goes on from a coverage. */
-    static List<String> of(Plan plan, Fold fold, Coverage coverage) {
-        return new PlanText(plan, fold, coverage).lines();
+    static List<String> of(Plan plan, Fold fold, Coverage coverage, Words words) {
+        return new PlanText(plan, fold, coverage, words).lines();
     }
 
     private List<String> lines() {
@@ -53,7 +56,7 @@ final class PlanText {
         }
         remaining();
         if (lines.isEmpty()) {
-            explain(NothingLeft.told(fold, coverage));
+            explain(NothingLeft.told(fold, coverage, words));
         }
         return lines;
     }

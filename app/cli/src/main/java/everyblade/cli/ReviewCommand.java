@@ -21,6 +21,7 @@ import everyblade.session.job.ClosingText;
 import everyblade.session.job.OpenedJob;
 import everyblade.session.job.ReviewText;
 import everyblade.session.job.Reviewer;
+import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -166,10 +167,11 @@ final class ReviewCommand implements Callable<Integer> {
         CoverageText.figures(coverage).forEach(this::print);
         for (ReviewRemark remark : opened.review().remarks()) {
             if (remark.what() == What.WANTED) {
-                print(ReviewText.of(remark));
+                print(ReviewText.of(remark, around.words()));
                 remark.place()
                         .flatMap(place -> CellsThere.of(coverage, place))
-                        .ifPresent(there -> print("  the record: " + there.words()));
+                        .ifPresent(
+                                there -> print("  the record: " + around.words().say(there.told())));
             }
         }
         worstFirst(opened.closing(coverage));
@@ -178,7 +180,7 @@ final class ReviewCommand implements Callable<Integer> {
     private void list(OpenedJob opened) {
         ClosingList closing = opened.closing(opened.coverage());
         if (json) {
-            around.out().println(JsonText.of(json(opened, closing)));
+            around.out().println(JsonText.of(json(opened, closing, around.words())));
             return;
         }
         heading(opened);
@@ -187,25 +189,28 @@ final class ReviewCommand implements Callable<Integer> {
         List<Question> asked = Question.of(said, opened.fold());
         print(said.isEmpty() ? "Nobody has reviewed it." : "What reviewers said:");
         for (ReviewRemark remark : said) {
-            print(ReviewText.of(remark));
+            print(ReviewText.of(remark, around.words()));
             asked.stream()
                     .filter(question -> question.asked().equals(remark))
-                    .forEach(question -> print("  " + ReviewText.state(question)));
+                    .forEach(question -> print("  " + ReviewText.state(question, around.words())));
         }
     }
 
     private void worstFirst(ClosingList closing) {
+        Words words = around.words();
         for (OpenItem item : Risk.worstFirst(closing)) {
-            print("risk " + Risk.of(item.kind()).number() + "  " + item.kind().word() + ": " + item.line());
+            print("risk " + Risk.of(item.kind()).number() + "  " + ClosingText.line(item, words));
         }
-        closing.told().forEach(item -> print("risk " + Risk.of(item.kind()).number() + "  " + ClosingText.told(item)));
+        closing.told()
+                .forEach(item -> print("risk " + Risk.of(item.kind()).number() + "  " + ClosingText.told(item, words)));
         closing.accepted()
-                .forEach(accepted -> print("risk " + Risk.RECORD.number() + "  " + ClosingText.accepted(accepted)));
-        print(ClosingText.count(closing));
+                .forEach(accepted ->
+                        print("risk " + Risk.RECORD.number() + "  " + ClosingText.accepted(accepted, words)));
+        print(ClosingText.count(closing, words));
     }
 
-    private static ObjectNode json(OpenedJob opened, ClosingList closing) {
-        ObjectNode json = ClosingJson.worstFirst(closing);
+    private static ObjectNode json(OpenedJob opened, ClosingList closing, Words words) {
+        ObjectNode json = ClosingJson.worstFirst(closing, words);
         json.put("head", opened.journal().head());
         json.put("entries", opened.journal().lines().size());
         List<ReviewRemark> said = opened.review().remarks();

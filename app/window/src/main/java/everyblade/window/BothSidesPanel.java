@@ -104,8 +104,8 @@ final class BothSidesPanel {
                 .map(basis -> MapWords.of(words).basis(basis) + ": "
                         + new ShareFigures(state.coverage().headline(basis), MapWords.of(words)).line())
                 .collect(Collectors.joining("\n")));
-        said.show(SaidLine.of(state));
-        door.latest("risks", () -> RiskLine.of(state), lines -> {
+        said.show(SaidLine.of(state, words));
+        door.latest("risks", () -> RiskLine.of(state, words), lines -> {
             Texts.say(title, words.say("review.risks", lines.size()));
             risks.show(lines);
         });

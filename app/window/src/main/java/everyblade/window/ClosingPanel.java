@@ -119,7 +119,7 @@ final class ClosingPanel {
     private void work() {
         if (looking && state != null) {
             JobState now = state;
-            door.latest("closing", () -> OpenLine.of(now), this::fill);
+            door.latest("closing", () -> OpenLine.of(now, words), this::fill);
         }
     }
 

@@ -93,6 +93,6 @@ final class FirstLookPanel {
 
     void show(JobState state) {
         acts.show(Blind.shown(state.fold()));
-        wanted.show(SaidLine.blind(state));
+        wanted.show(SaidLine.blind(state, words));
     }
 }

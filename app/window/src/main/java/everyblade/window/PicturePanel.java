@@ -225,13 +225,13 @@ final class PicturePanel {
         size.say(measured.map(PictureSize::text).orElse(""));
         size.setVisible(measured.isPresent());
         lines.add(now.next(canvas.marks(), words));
-        surface.seen().ifPresent(seen -> lines.add(PictureSize.seenText(seen)));
+        surface.seen().ifPresent(seen -> lines.add(words.say(PictureSize.seen(seen))));
         measured.ifPresentOrElse(
                 done -> {
-                    lines.addAll(done.shares());
-                    done.warnings().forEach(warning -> lines.add("⚠ " + warning));
+                    lines.addAll(words.say(done.shares()));
+                    words.say(done.warnings()).forEach(warning -> lines.add("⚠ " + warning));
                 },
-                () -> surface.extents().forEach(lines::add));
+                () -> lines.addAll(words.say(surface.extents())));
         lines.add(words.say("picture.hint"));
         details.say(String.join("\n", lines));
     }

@@ -40,6 +40,8 @@ class BundlesTest {
             "picture.zone",
             "picture.letterKnown",
             "picture.letterSize",
+            "finding.ShownLength",
+            "finding.Figure.Value.Size",
             "map.row.title",
             "report.findings.line",
             "report.plan.title");

@@ -1,9 +1,10 @@
 package everyblade.core.finding;
 
+import everyblade.fact.Fact;
 import java.util.Locale;
 
 /** What of a finding is measured. */
-public enum Dimension {
+public enum Dimension implements Fact {
     LENGTH,
     DEPTH,
     WIDTH;

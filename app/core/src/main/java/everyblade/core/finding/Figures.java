@@ -1,10 +1,15 @@
 package everyblade.core.finding;
 
 import everyblade.core.entry.Entry.LengthUnit;
+import everyblade.core.finding.Figure.Allowed;
+import everyblade.core.finding.Figure.Counted;
+import everyblade.core.finding.Figure.Margin;
+import everyblade.core.finding.Figure.Value;
+import everyblade.core.finding.Figure.Value.Without;
 import java.util.Map;
 import java.util.Optional;
 
-/** Holds single sizes and numbers against a step, and tells what came of it. */
+/** Holds single sizes and numbers against a step, and gives what came of it. */
 final class Figures {
 
     private static final double ONE_SIDED = 1.6448536269514722;
@@ -22,14 +27,14 @@ final class Figures {
     Figure size(Dimension dimension, Bounds bounds, Map<Dimension, Measured> sizes) {
         Measured entered = sizes.get(dimension);
         if (entered == null) {
-            return new Figure(dimension.word(), "not entered", limit(bounds), "", Verdict.NOT_MEASURED);
+            return new Figure(dimension, Without.NOT_ENTERED, limit(bounds), Optional.empty(), Verdict.NOT_MEASURED);
         }
         Measured size = entered.orElse(assumed);
         return new Figure(
-                dimension.word(),
+                dimension,
                 value(size),
                 limit(bounds),
-                size.plusMinus().map(plusMinus -> margin(size, bounds)).orElse("say its ± to have it judged"),
+                Optional.of(size.plusMinus().isPresent() ? margin(size, bounds) : Margin.ToDo.SAY_UNCERTAINTY),
                 Conformance.judge(size, bounds, guard));
     }
 
@@ -44,9 +49,14 @@ final class Figures {
      * @param sure how many there surely are
      * @param maybe how many there are at most
      */
-    static Figure count(String what, int sure, int maybe, int most) {
+    static Figure count(Counted what, int sure, int maybe, int most) {
         Verdict verdict = maybe <= most ? Verdict.WITHIN : sure > most ? Verdict.BEYOND : Verdict.CLOSE;
-        return new Figure(what, sure == maybe ? "" + sure : sure + " to " + maybe, "at most " + most, "", verdict);
+        return new Figure(
+                what,
+                sure == maybe ? new Value.Number(sure) : new Value.Numbers(sure, maybe),
+                new Allowed.Most(most),
+                Optional.empty(),
+                verdict);
     }
 
     Figure apart(Distances.Span span, Length least) {
@@ -54,42 +64,51 @@ final class Figures {
                 ? Verdict.WITHIN
                 : span.most().compareTo(least) < 0 ? Verdict.BEYOND : Verdict.CLOSE;
         return new Figure(
-                "distance between findings",
-                text(span.least()) + " to " + text(span.most()),
-                "at least " + text(least),
-                verdict == Verdict.CLOSE ? "their zones do not tell; measure it" : "",
+                Counted.Whole.DISTANCE,
+                new Value.Distance(shown(span.least()), shown(span.most())),
+                new Allowed.From(shown(least)),
+                verdict == Verdict.CLOSE ? Optional.of(Margin.ToDo.MEASURE_AS_ZONES_DO_NOT_TELL) : Optional.empty(),
                 verdict);
     }
 
     Figure apartUnknown(Length least) {
         return new Figure(
-                "distance between findings", "not known", "at least " + text(least), "measure it", Verdict.CLOSE);
+                Counted.Whole.DISTANCE,
+                Without.NOT_KNOWN,
+                new Allowed.From(shown(least)),
+                Optional.of(Margin.ToDo.MEASURE),
+                Verdict.CLOSE);
     }
 
-    private String value(Measured size) {
-        String value = text(size.value());
+    private Value value(Measured size) {
+        ShownLength value = shown(size.value());
         return size.plusMinus()
-                .map(plusMinus -> value.replaceFirst(" .*", "") + " ± " + text(plusMinus))
-                .orElse(value + ", no ± entered");
+                .<Value>map(plusMinus ->
+                        new Value.Size(value.number(), shown(plusMinus).number(), unit))
+                .orElseGet(() -> new Value.Bare(value));
     }
 
-    private String limit(Bounds bounds) {
-        String least = bounds.least().map(this::text).orElse("");
-        String most = bounds.most().map(this::text).orElse("");
-        return least.isEmpty() ? "at most " + most : most.isEmpty() ? "at least " + least : least + " to " + most;
+    private Allowed limit(Bounds bounds) {
+        Optional<ShownLength> least = bounds.least().map(this::shown);
+        Optional<ShownLength> most = bounds.most().map(this::shown);
+        if (least.isEmpty()) {
+            return new Allowed.UpTo(most.orElseThrow());
+        }
+        return most.<Allowed>map(end -> new Allowed.Between(least.get(), end))
+                .orElseGet(() -> new Allowed.From(least.get()));
     }
 
-    private String margin(Measured size, Bounds bounds) {
+    private Margin margin(Measured size, Bounds bounds) {
         Length margin = bounds.margin(size.value());
         boolean inside = margin.compareTo(Length.ZERO) >= 0;
         Length distance = inside ? margin : Length.ZERO.minus(margin);
         Length needed = guard == Guard.EXPANDED
                 ? size.plusMinus().orElse(Length.ZERO)
                 : Length.ofMillimetres(ONE_SIDED * size.standardUncertainty());
-        return text(distance) + (inside ? " inside" : " outside") + ", guard " + text(needed);
+        return new Margin.Kept(shown(distance), inside, shown(needed));
     }
 
-    private String text(Length length) {
-        return length.text(unit, unit == LengthUnit.IN ? 4 : 3);
+    private ShownLength shown(Length length) {
+        return length.shown(unit, unit == LengthUnit.IN ? 4 : 3);
     }
 }

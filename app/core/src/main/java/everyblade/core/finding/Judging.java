@@ -3,6 +3,10 @@ package everyblade.core.finding;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
+import everyblade.core.finding.Figure.Allowed;
+import everyblade.core.finding.Figure.Counted;
+import everyblade.core.finding.Figure.Value.Without;
+import everyblade.core.finding.Ruling.Outcome;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import java.util.ArrayList;
@@ -78,9 +82,10 @@ public final class Judging {
         Verdict whether = worst(hanging);
         if (whether == Verdict.BEYOND || rule.steps().isEmpty()) {
             List<Figure> why = hanging.isEmpty()
-                    ? List.of(new Figure(finding.kind().word(), "found", "none allowed", "", Verdict.BEYOND))
+                    ? List.of(new Figure(
+                            finding.kind(), Without.FOUND, Allowed.Whole.NONE, Optional.empty(), Verdict.BEYOND))
                     : hanging;
-            return new Ruling(rule, Verdict.BEYOND, rule.beyond(), Optional.empty(), why);
+            return new Ruling(rule, Verdict.BEYOND, new Outcome.Sure(rule.beyond()), Optional.empty(), why);
         }
         List<Figure> last = List.of();
         for (int index = 0; index < rule.steps().size(); index++) {
@@ -92,7 +97,7 @@ public final class Judging {
             }
             last = found;
         }
-        return new Ruling(rule, Verdict.BEYOND, rule.beyond(), Optional.empty(), last);
+        return new Ruling(rule, Verdict.BEYOND, new Outcome.Sure(rule.beyond()), Optional.empty(), last);
     }
 
     private Ruling decided(Rule rule, int index, Finding finding, Verdict verdict, List<Figure> found) {
@@ -101,13 +106,16 @@ public final class Judging {
             String next = index + 1 < rule.steps().size()
                     ? rule.steps().get(index + 1).outcome()
                     : rule.beyond();
-            String outcome = "either \"" + step.outcome() + "\" or \"" + next + "\"";
-            return new Ruling(rule, verdict, outcome, step.again(), found);
+            return new Ruling(rule, verdict, new Outcome.Either(step.outcome(), next), step.again(), found);
         }
         Optional<Figure> other = rule.bothFaces() ? otherFace(finding) : Optional.empty();
         other.ifPresent(found::add);
         return new Ruling(
-                rule, other.isPresent() ? Verdict.OTHER_FACE : Verdict.WITHIN, step.outcome(), step.again(), found);
+                rule,
+                other.isPresent() ? Verdict.OTHER_FACE : Verdict.WITHIN,
+                new Outcome.Sure(step.outcome()),
+                step.again(),
+                found);
     }
 
     /** What a step says of a finding, one figure for each of its limits. */
@@ -157,10 +165,10 @@ public final class Judging {
         boolean unseen = worst == Verdict.WITHIN && !looked.atAllOf(row);
         Verdict verdict = worst == Verdict.WITHIN || worst == Verdict.BEYOND ? worst : Verdict.CLOSE;
         return new Figure(
-                "limits of row " + row,
-                unseen ? "not all of it was seen" : worst.words(),
-                "all within",
-                "",
+                new Counted.LimitsOf(row),
+                unseen ? Without.NOT_ALL_SEEN : worst,
+                Allowed.Whole.ALL_WITHIN,
+                Optional.empty(),
                 unseen ? Verdict.CLOSE : verdict);
     }
 
@@ -174,10 +182,10 @@ public final class Judging {
                 return looked.at(finding.row().id(), finding.airfoil(), opposite)
                         ? Optional.empty()
                         : Optional.of(new Figure(
-                                zoning.sides().get(other) + " side",
-                                "not seen at this place",
-                                "seen from both faces",
-                                "",
+                                new Counted.Side(zoning.sides().get(other)),
+                                Without.NOT_SEEN_HERE,
+                                Allowed.Whole.BOTH_FACES,
+                                Optional.empty(),
                                 Verdict.OTHER_FACE));
             }
         }

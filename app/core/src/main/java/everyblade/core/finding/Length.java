@@ -43,13 +43,12 @@ public record Length(BigDecimal mm) implements Comparable<Length> {
         return mm.doubleValue();
     }
 
-    /** With its unit, to at most so many decimals, such as {@code 0.8 mm} or {@code 0.032 in}. */
-    public String text(LengthUnit unit, int decimals) {
+    /** To at most so many decimals of the unit. */
+    public ShownLength shown(LengthUnit unit, int decimals) {
         BigDecimal number = unit == LengthUnit.IN
                 ? mm.divide(MM_PER_INCH, decimals, RoundingMode.HALF_EVEN)
                 : mm.setScale(Math.min(decimals, Math.max(0, mm.scale())), RoundingMode.HALF_EVEN);
-        String text = number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
-        return text + (unit == LengthUnit.IN ? " in" : " mm");
+        return new ShownLength(number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros(), unit);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package everyblade.core.finding;
 
 import everyblade.core.entry.Entry.Interval;
+import everyblade.fact.Fact;
 import java.math.BigDecimal;
 import java.util.Locale;
 
@@ -10,9 +11,9 @@ import java.util.Locale;
  * @param number after how many at the latest, above 0
  * @param interval cycles, hours or days
  */
-public record Repeat(BigDecimal number, Interval interval) {
+public record Repeat(BigDecimal number, Interval interval) implements Fact {
 
-    /** Such as {@code 25 cycles}. */
+    /** As an entry says it, such as {@code 25 cycles}. */
     public String text() {
         return number.stripTrailingZeros().toPlainString() + " "
                 + interval.name().toLowerCase(Locale.ROOT);

@@ -1,6 +1,8 @@
 package everyblade.core.finding;
 
+import everyblade.core.finding.Figure.Counted;
 import everyblade.core.finding.Step.Counts;
+import everyblade.spi.RowKind;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -26,23 +28,19 @@ final class Tallies {
 
     /** A figure for each number that is limited. */
     List<Figure> figures(Counts counts) {
-        String airfoil = finding.row().kind().airfoil();
+        RowKind kind = finding.row().kind();
         List<Figure> figures = new ArrayList<>();
-        counts.perAirfoil()
-                .ifPresent(most -> figures.add(figure("findings on this " + airfoil, this::onAirfoil, most)));
-        counts.perRow().ifPresent(most -> figures.add(figure("findings in this row", List::size, most)));
+        counts.perAirfoil().ifPresent(most -> figures.add(figure(new Counted.OnAirfoil(kind), this::onAirfoil, most)));
+        counts.perRow().ifPresent(most -> figures.add(figure(Counted.Whole.IN_ROW, List::size, most)));
         counts.airfoils()
                 .ifPresent(most -> figures.add(figure(
-                        airfoil + "s with such a finding",
-                        found -> airfoils(found).cardinality(),
-                        most)));
+                        new Counted.AirfoilsWith(kind), found -> airfoils(found).cardinality(), most)));
         counts.neighbours()
-                .ifPresent(most ->
-                        figures.add(figure(airfoil + "s side by side with such a finding", this::sideBySide, most)));
+                .ifPresent(most -> figures.add(figure(new Counted.SideBySide(kind), this::sideBySide, most)));
         return figures;
     }
 
-    private Figure figure(String what, ToIntFunction<List<Finding>> number, int most) {
+    private Figure figure(Counted what, ToIntFunction<List<Finding>> number, int most) {
         return Figures.count(what, number.applyAsInt(sure), number.applyAsInt(maybe), most);
     }
 

@@ -1,30 +1,21 @@
 package everyblade.core.finding;
 
+import everyblade.fact.Fact;
+
 /** What the entered limits say of a finding, from the best to the worst. */
-public enum Verdict {
+public enum Verdict implements Fact {
     /** Surely within the limits. */
-    WITHIN("within the limits"),
+    WITHIN,
     /** Within as far as it was seen, but the other face of that place was not. */
-    OTHER_FACE("look at the other face"),
+    OTHER_FACE,
     /** The uncertainty reaches over a limit. */
-    CLOSE("too close to call"),
+    CLOSE,
     /** Something that a limit is about was not entered. */
-    NOT_MEASURED("not measured"),
+    NOT_MEASURED,
     /** No rule of the limits is about such a finding. */
-    NO_RULE("no limit entered for this"),
+    NO_RULE,
     /** Surely beyond the limits. */
-    BEYOND("beyond the limits");
-
-    private final String words;
-
-    Verdict(String words) {
-        this.words = words;
-    }
-
-    /** For people. */
-    public String words() {
-        return words;
-    }
+    BEYOND;
 
     /** The worse of two. */
     public Verdict and(Verdict other) {

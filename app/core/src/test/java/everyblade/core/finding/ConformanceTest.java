@@ -3,6 +3,7 @@ package everyblade.core.finding;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import everyblade.core.English;
 import everyblade.core.entry.Entry.LengthUnit;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -121,7 +122,7 @@ class ConformanceTest {
             assertThat(inch).isEqualTo(mm("1.016"));
             assertThat(Conformance.judge(size("1.016", "0"), Bounds.upTo(inch), Guard.CONFORMANCE))
                     .isEqualTo(Verdict.WITHIN);
-            assertThat(inch.text(LengthUnit.IN, 4)).isEqualTo("0.04 in");
+            assertThat(English.say(inch.shown(LengthUnit.IN, 4))).isEqualTo("0.04 in");
         }
 
         @Test

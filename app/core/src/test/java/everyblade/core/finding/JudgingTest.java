@@ -9,6 +9,7 @@ import static everyblade.core.finding.Verdict.WITHIN;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import everyblade.core.English;
 import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -28,10 +29,14 @@ class JudgingTest {
                     limits.judge("a nick 3 tpl 0.8 ± 0.06").get(0).decisive().orElseThrow();
 
             assertThat(ruling.rule().id()).isEqualTo("edges");
-            assertThat(ruling.outcome()).isEqualTo("step length 1");
-            assertThat(ruling.figures())
-                    .containsExactly(new Figure(
-                            "length", "0.8 ± 0.06 mm", "at most 1 mm", "0.2 mm inside, guard 0.049 mm", WITHIN));
+            assertThat(English.say(ruling.outcome())).isEqualTo("step length 1");
+            assertThat(ruling.figures()).singleElement().satisfies(figure -> {
+                assertThat(English.say(figure.what())).isEqualTo("length");
+                assertThat(English.say(figure.value())).isEqualTo("0.8 ± 0.06 mm");
+                assertThat(English.say(figure.limit())).isEqualTo("at most 1 mm");
+                assertThat(English.say(figure.margin().orElseThrow())).isEqualTo("0.2 mm inside, guard 0.049 mm");
+                assertThat(figure.verdict()).isEqualTo(WITHIN);
+            });
         }
 
         @Test
@@ -51,8 +56,8 @@ class JudgingTest {
 
             assertThat(judgement.verdict()).isEqualTo(NOT_MEASURED);
             assertThat(judgement.decisive().orElseThrow().figures())
-                    .anySatisfy(figure ->
-                            assertThat(figure.what() + " " + figure.value()).isEqualTo("depth not entered"));
+                    .anySatisfy(figure -> assertThat(English.say(figure.what()) + " " + English.say(figure.value()))
+                            .isEqualTo("depth not entered"));
         }
 
         @Test
@@ -76,7 +81,8 @@ class JudgingTest {
 
             assertThat(judged).extracting(Judgement::verdict).containsExactly(WITHIN, WITHIN, CLOSE, BEYOND);
             assertThat(judged)
-                    .extracting(judgement -> judgement.decisive().orElseThrow().outcome())
+                    .extracting(judgement ->
+                            English.say(judgement.decisive().orElseThrow().outcome()))
                     .containsExactly(
                             "step length 0.5",
                             "step length 1",

@@ -4,6 +4,7 @@ import everyblade.core.finding.closing.Behind;
 import everyblade.core.finding.closing.ClosingList;
 import everyblade.core.finding.closing.OpenItem;
 import everyblade.core.finding.closing.OpenItem.Kind;
+import everyblade.core.finding.closing.RecordLack;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
@@ -13,7 +14,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** The closing list: what is still open, told in short and in full. */
 final class Closing {
@@ -35,9 +35,9 @@ final class Closing {
         List<String> lines = new ArrayList<>();
         list.items().stream()
                 .filter(item -> item.kind().onlySaid())
-                .map(OpenItem::line)
+                .map(item -> job.say(item.line()))
                 .forEach(lines::add);
-        list.told().stream().map(OpenItem::line).forEach(lines::add);
+        list.told().stream().map(item -> job.say(item.line())).forEach(lines::add);
         list.accepted().forEach(accepted -> lines.add(job.say("closing.accepted", accepted.line())));
         return lines;
     }
@@ -50,16 +50,15 @@ final class Closing {
                 .filter(item -> item.kind() != Kind.GAP
                         && item.kind() != Kind.FACT
                         && !item.kind().onlySaid())
-                .map(OpenItem::line)
+                .map(item -> job.say(item.line()))
                 .forEach(lines::add);
         List<OpenItem> facts = list.of(Kind.FACT);
         if (!facts.isEmpty()) {
-            lines.add(facts.get(0).line()
-                    + facts.stream()
-                            .skip(1)
-                            .map(fact ->
-                                    ", " + fact.what().substring(fact.what().indexOf(": ") + 2))
-                            .collect(Collectors.joining()));
+            lines.add(job.say(new RecordLack.NotStated(facts.stream()
+                    .map(OpenItem::what)
+                    .filter(RecordLack.NotStated.class::isInstance)
+                    .flatMap(what -> ((RecordLack.NotStated) what).facts().stream())
+                    .toList())));
         }
         int gaps = list.of(Kind.GAP).size();
         if (gaps > 0) {
@@ -77,12 +76,12 @@ final class Closing {
         if (list.any()) {
             blocks.addAll(open(job));
         } else {
-            blocks.add(new Block.Paragraph(PageWords.of(
-                    behind.any() ? job.say("closing.behind", behind.told()) : job.say("closing.nothing"))));
+            blocks.add(new Block.Paragraph(
+                    PageWords.of(behind.any() ? job.say("closing.behind", behind) : job.say("closing.nothing"))));
         }
         if (!list.told().isEmpty()) {
             blocks.add(new Block.Heading(2, job.say("closing.told")));
-            list.told().forEach(item -> blocks.add(new Block.Item(PageWords.of(item.line()))));
+            list.told().forEach(item -> blocks.add(new Block.Item(PageWords.of(job.say(item.line())))));
         }
         return blocks;
     }
@@ -109,15 +108,16 @@ final class Closing {
     private static List<Cell> row(Reported job, OpenItem item) {
         boolean harmful = Set.of(Kind.TIP, Kind.TOOL, Kind.LOST, Kind.OPENING).contains(item.kind());
         Cell what = Cell.of(
-                harmful ? PageWords.alert(item.what()) : PageWords.of(item.what()), PageWords.faint(item.where()));
+                harmful ? PageWords.alert(job.say(item.what())) : PageWords.of(job.say(item.what())),
+                PageWords.faint(item.where().map(job::say).orElse("")));
         return List.of(
-                Cell.of(PageWords.faint(item.kind().word())),
+                Cell.of(PageWords.faint(job.say(item.kind()))),
                 item.where().isEmpty() ? Cell.of(what.lines().get(0)) : what,
                 item.opened()
                         .map(entry -> Cell.of(
                                 PageWords.of(job.say("byEntry", entry.number(), entry.by())),
                                 PageWords.faint(Telling.minute(entry.at()))))
                         .orElse(Cell.of("")),
-                Cell.of(item.toDo()));
+                Cell.of(item.toDo().map(job::say).orElse("")));
     }
 }

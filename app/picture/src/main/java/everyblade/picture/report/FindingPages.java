@@ -47,7 +47,7 @@ final class FindingPages {
                                 Telling.zones(job, found.row(), found.remark()),
                                 Telling.size(found.entry().size(), job.words()))
                         + job.judgement(found.logged().number())
-                                .map(judgement -> " – " + judgement.verdict().words())
+                                .map(judgement -> " – " + job.say(judgement.verdict()))
                                 .orElse(""))
                 .toList();
     }
@@ -82,7 +82,7 @@ final class FindingPages {
         List<List<Cell>> rows = findings.stream()
                 .map(found -> List.of(
                         Cell.of("" + found.logged().number()),
-                        Cell.of(found.entry().kind().word()),
+                        Cell.of(job.say(found.entry().kind())),
                         Cell.of(PageWords.of(found.row().row().name()), PageWords.of(found.where())),
                         Cell.of(Telling.zones(job, found.row(), found.remark())),
                         Cell.of(Telling.size(found.entry().size(), job.words())),

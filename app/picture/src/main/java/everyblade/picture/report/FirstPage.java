@@ -58,8 +58,7 @@ final class FirstPage {
             lines.add(PageWords.alert(job.say("first.incomplete", Closing.counts(job))));
         } else {
             Behind behind = job.closing().behind();
-            lines.add(PageWords.strong(
-                    behind.any() ? job.say("closing.behind", behind.told()) : job.say("first.complete")));
+            lines.add(PageWords.strong(behind.any() ? job.say("closing.behind", behind) : job.say("first.complete")));
         }
         if (job.coverage().lostCount()) {
             lines.add(PageWords.alert(job.say("first.lost", job.say("count"))));

@@ -144,7 +144,9 @@ public final class HandoverPdf {
     }
 
     private static String named(Reported job, OpenItem.Kind kind) {
-        List<String> names = job.closing().of(kind).stream().map(OpenItem::line).toList();
+        List<String> names = job.closing().of(kind).stream()
+                .map(item -> job.say(item.line()))
+                .toList();
         return names.isEmpty() ? job.say("handover.nothing") : String.join("; ", names);
     }
 

@@ -30,8 +30,8 @@ final class Judged {
     }
 
     /** In a word, such as {@code beyond the limits}. */
-    static PageWords verdict(Verdict verdict) {
-        return verdict == Verdict.WITHIN ? PageWords.of(verdict.words()) : PageWords.alert(verdict.words());
+    static PageWords verdict(Reported job, Verdict verdict) {
+        return verdict == Verdict.WITHIN ? PageWords.of(job.say(verdict)) : PageWords.alert(job.say(verdict));
     }
 
     /** What comes of a finding, for the table of findings. */
@@ -39,8 +39,8 @@ final class Judged {
         List<PageWords> lines = new ArrayList<>();
         Optional<Judgement> judgement = job.judgement(entry);
         judgement.ifPresent(known -> {
-            lines.add(verdict(known.verdict()));
-            known.decisive().ifPresent(ruling -> lines.add(PageWords.of(ruling.outcome())));
+            lines.add(verdict(job, known.verdict()));
+            known.decisive().ifPresent(ruling -> lines.add(PageWords.of(job.say(ruling.outcome()))));
         });
         Optional.ofNullable(job.situation().ledger().outcomes().get(entry))
                 .map(job::entry)
@@ -85,11 +85,11 @@ final class Judged {
             rows.add(List.of(
                     Cell.of(rows.isEmpty() ? "" + judgement.finding().entry() : ""),
                     Cell.of(rows.isEmpty() ? ruling.rule().id() : ""),
-                    Cell.of(figure.what()),
-                    Cell.of(figure.value()),
-                    Cell.of(figure.limit()),
-                    Cell.of(figure.margin()),
-                    Cell.of(verdict(figure.verdict()))));
+                    Cell.of(job.say(figure.what())),
+                    Cell.of(job.say(figure.value())),
+                    Cell.of(job.say(figure.limit())),
+                    Cell.of(figure.margin().map(job::say).orElse("")),
+                    Cell.of(verdict(job, figure.verdict()))));
         }
         if (rows.isEmpty()) {
             rows.add(List.of(
@@ -99,7 +99,7 @@ final class Judged {
                     Cell.of(""),
                     Cell.of(""),
                     Cell.of(""),
-                    Cell.of(verdict(ruling.verdict()))));
+                    Cell.of(verdict(job, ruling.verdict()))));
         }
         return rows;
     }

@@ -68,15 +68,13 @@ record PlacedPhoto(ShownPhoto shown, Logged logged, Taken when) {
             return logged.text();
         }
         if (confirmed().isEmpty()) {
-            return place().airfoil().isPresent()
-                    ? job.say("sheet.byTime", place().airfoilText())
-                    : job.say("sheet.unknown");
+            return place().airfoil().isPresent() ? job.say("sheet.byTime", place().likely()) : job.say("sheet.unknown");
         }
         String entered = job.say(
                 "sheet.entered",
                 place().row().map(job.map()::airfoil).orElse(job.say("sheet.blade")),
                 confirmed().get());
-        return when.disagrees() ? job.say("sheet.but", entered, place().airfoilText()) : entered;
+        return when.disagrees() ? job.say("sheet.but", entered, place().likely()) : entered;
     }
 
     /** The zones that the entry names, and how their row is divided. */

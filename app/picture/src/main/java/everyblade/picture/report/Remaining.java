@@ -55,7 +55,7 @@ final class Remaining {
     /** That nothing is left to see, with what stands behind that. */
     static String nothing(Reported job) {
         Behind behind = job.closing().behind();
-        return behind.any() ? job.say("gaps.behind", behind.told()) : job.say("gaps.none");
+        return behind.any() ? job.say("gaps.behind", behind) : job.say("gaps.none");
     }
 
     static List<Block> questions(Reported job) {
@@ -129,7 +129,7 @@ final class Remaining {
                     Cell.of(Telling.row(row.row())),
                     Cell.of(
                             PageWords.of(Telling.airfoils(row.row(), remark) + ", " + Telling.zones(job, row, remark)),
-                            PageWords.faint(acceptance.told())),
+                            PageWords.faint(job.say(acceptance.told()))),
                     Cell.of(((Entry.NoAccess) logged.entry()).reason()),
                     Cell.of(logged.by())));
         }

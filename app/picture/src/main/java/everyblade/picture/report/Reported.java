@@ -11,6 +11,7 @@ import everyblade.core.gap.Gaps;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Situation;
+import everyblade.fact.Fact;
 import everyblade.picture.MapWords;
 import everyblade.spi.EngineModel;
 import everyblade.spi.View;
@@ -71,6 +72,11 @@ record Reported(
     /** The report's text of a key with its places {0}, {1} … filled in. */
     String say(String key, Object... parts) {
         return words.say("report." + key, parts);
+    }
+
+    /** A fact in words. */
+    String say(Fact fact) {
+        return words.say(fact);
     }
 
     /** What maps and shares say. */

@@ -69,10 +69,10 @@ final class Since {
                 rows.add(List.of(
                         Cell.of(pair.then().entry() + " → " + pair.now().entry()),
                         Cell.of(what(job, pair.now())),
-                        Cell.of(growth.dimension().word()),
+                        Cell.of(job.say(growth.dimension())),
                         Cell.of(size(job, growth.then())),
                         Cell.of(size(job, growth.now())),
-                        Cell.of(PageWords.of(signed(job, growth.amount())), trend(growth)),
+                        Cell.of(PageWords.of(signed(job, growth.amount())), trend(job, growth)),
                         Cell.of(run.map(known -> rate(job, growth, known)).orElse("–"))));
             }
         }
@@ -94,7 +94,7 @@ final class Since {
     }
 
     private static String what(Reported job, Finding finding) {
-        return finding.kind().word() + ", " + finding.row().name() + ", "
+        return job.say(finding.kind()) + ", " + finding.row().name() + ", "
                 + job.map().airfoil(finding.row()) + " " + finding.airfoil() + ", "
                 + GapText.zones(
                         job.situation().engine().zonings().get(finding.row().id()), finding.zones());
@@ -112,14 +112,13 @@ final class Since {
     }
 
     private static String number(Reported job, Length length) {
-        return job.words()
-                .plain(new BigDecimal(length.text(LengthUnit.MM, DECIMALS).replace(" mm", "")));
+        return job.words().plain(length.shown(LengthUnit.MM, DECIMALS).number());
     }
 
-    private static PageWords trend(Growth growth) {
+    private static PageWords trend(Reported job, Growth growth) {
         return growth.trend() == Trend.GROWN
-                ? PageWords.alert(growth.trend().words())
-                : PageWords.faint(growth.trend().words());
+                ? PageWords.alert(job.say(growth.trend()))
+                : PageWords.faint(job.say(growth.trend()));
     }
 
     private static String rate(Reported job, Growth growth, Usage.Run run) {
@@ -154,7 +153,7 @@ final class Since {
                 lines.add(new TrendChart.Line(
                         pair.now().kind().word() + " " + pair.now().row().id() + " "
                                 + pair.now().airfoil() + ", "
-                                + growth.dimension().word(),
+                                + job.say(growth.dimension()),
                         point(from, growth.then()),
                         point(to, growth.now())));
             }

@@ -3,6 +3,7 @@ package everyblade.session.job;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.finding.compared.ComparedRow;
 import everyblade.session.around.Failure;
+import everyblade.words.Words;
 import java.util.List;
 
 /**
@@ -27,7 +28,7 @@ public record Comparison(List<ComparedRow> rows, List<String> leftOut, List<Stri
      * @param coverage of the first
      * @throws Failure if no row can be compared
      */
-    public static Comparison of(OpenedJob first, Coverage coverage, OpenedJob second) {
+    public static Comparison of(OpenedJob first, Coverage coverage, OpenedJob second, Words words) {
         List<ComparedRow> rows = ComparedRow.of(coverage, second.coverage());
         if (rows.isEmpty()) {
             throw Failure.of(
@@ -39,6 +40,6 @@ public record Comparison(List<ComparedRow> rows, List<String> leftOut, List<Stri
                 .map(row -> row.row().id())
                 .filter(id -> rows.stream().noneMatch(row -> row.row().id().equals(id)))
                 .toList();
-        return new Comparison(rows, leftOut, GrowthText.of(second, first));
+        return new Comparison(rows, leftOut, GrowthText.of(second, first, words));
     }
 }

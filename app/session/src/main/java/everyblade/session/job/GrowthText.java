@@ -7,6 +7,7 @@ import everyblade.core.finding.Measured;
 import everyblade.core.finding.growth.Growth;
 import everyblade.core.finding.growth.Matching;
 import everyblade.core.finding.growth.Usage;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +20,7 @@ public final class GrowthText {
 
     private GrowthText() {}
 
-    public static List<String> of(OpenedJob now, OpenedJob then) {
+    public static List<String> of(OpenedJob now, OpenedJob then, Words words) {
         Matching matching = Matching.of(Findings.of(then.fold()), Findings.of(now.fold()));
         Optional<Usage.Run> run = Usage.of(now.fold()).since(Usage.of(then.fold()));
         List<String> lines = new ArrayList<>();
@@ -32,26 +33,27 @@ public final class GrowthText {
             for (Growth growth : Growth.of(pair)) {
                 lines.add("  entry " + pair.now().entry() + " (then "
                         + pair.then().entry() + "): "
-                        + growth.dimension().word() + " from " + size(growth.then()) + " to " + size(growth.now())
-                        + ", by " + size(growth.amount()) + ": "
-                        + growth.trend().words()
+                        + words.say(growth.dimension()) + " from " + size(growth.then(), words) + " to "
+                        + size(growth.now(), words)
+                        + ", by " + size(growth.amount(), words) + ": "
+                        + words.say(growth.trend())
                         + run.map(known -> rate(growth, known)).orElse(""));
             }
         }
         matching.fresh().forEach(finding -> lines.add("  entry " + finding.entry() + ": not in the last record"));
-        matching.missing().forEach(finding -> lines.add("  not entered now: " + told(finding)));
+        matching.missing().forEach(finding -> lines.add("  not entered now: " + told(finding, words)));
         return lines;
     }
 
-    private static String told(Finding finding) {
-        return finding.kind().word() + ", " + finding.row().id() + ", "
+    private static String told(Finding finding, Words words) {
+        return words.say(finding.kind()) + ", " + finding.row().id() + ", "
                 + finding.row().kind().airfoil() + " " + finding.airfoil() + " (entry " + finding.entry() + " then)";
     }
 
-    private static String size(Measured size) {
-        return size.value().text(LengthUnit.MM, DECIMALS)
+    private static String size(Measured size, Words words) {
+        return words.say(size.value().shown(LengthUnit.MM, DECIMALS))
                 + size.plusMinus()
-                        .map(plusMinus -> " ± " + plusMinus.text(LengthUnit.MM, DECIMALS))
+                        .map(plusMinus -> " ± " + words.say(plusMinus.shown(LengthUnit.MM, DECIMALS)))
                         .orElse("");
     }
 

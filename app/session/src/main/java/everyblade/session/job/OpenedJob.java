@@ -95,12 +95,15 @@ public record OpenedJob(
         JobFolder folder = new JobFolder(around.disk(), around.job(path));
         KeptFolds folds = new KeptFolds(around.derived());
         KeptAnswers answers = new KeptAnswers(around.derived());
+        List<String> inLanguage = Stream.concat(
+                        Stream.of(around.words().locale().toLanguageTag()), question.stream())
+                .toList();
         Job job = job(folder, folds);
         job.notices().forEach(around.err()::println);
-        KeptAnswers.Answer answer = answers.find(job, question).orElseGet(() -> {
+        KeptAnswers.Answer answer = answers.find(job, inLanguage).orElseGet(() -> {
             OpenedJob opened = read(around, folder, job, folds);
             KeptAnswers.Answer told = KeptAnswers.Answer.of(out -> asked.applyAsInt(opened, out));
-            answers.keep(job, question, told);
+            answers.keep(job, inLanguage, told);
             return told;
         });
         doubts.ifPresent(to -> doubts(folder, job.journal()).forEach(to::println));

@@ -4,6 +4,7 @@ import everyblade.core.finding.Figure;
 import everyblade.core.finding.Judgement;
 import everyblade.core.finding.Limits;
 import everyblade.core.finding.Ruling;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,19 +26,22 @@ public final class VerdictText {
     }
 
     /** Each rule that is on a finding with its outcome, and below it, indented, the figures that led to that. */
-    public static List<String> rulings(Judgement judgement) {
+    public static List<String> rulings(Judgement judgement, Words words) {
         List<String> lines = new ArrayList<>();
         for (Ruling ruling : judgement.rulings()) {
-            lines.add("rule " + ruling.rule().id() + ": " + ruling.verdict().words() + ": " + ruling.outcome()
-                    + ruling.again().map(again -> "; again in " + again.text()).orElse(""));
-            ruling.figures().forEach(figure -> lines.add("  " + figure(figure)));
+            lines.add("rule " + ruling.rule().id() + ": " + words.say(ruling.verdict()) + ": "
+                    + words.say(ruling.outcome())
+                    + ruling.again()
+                            .map(again -> "; again in " + words.say(again))
+                            .orElse(""));
+            ruling.figures().forEach(figure -> lines.add("  " + figure(figure, words)));
         }
         return lines;
     }
 
-    private static String figure(Figure figure) {
-        return figure.what() + ": " + figure.value() + "; " + figure.limit()
-                + (figure.margin().isEmpty() ? "" : "; " + figure.margin()) + ": "
-                + figure.verdict().words();
+    private static String figure(Figure figure, Words words) {
+        return words.say(figure.what()) + ": " + words.say(figure.value()) + "; " + words.say(figure.limit())
+                + figure.margin().map(margin -> "; " + words.say(margin)).orElse("") + ": "
+                + words.say(figure.verdict());
     }
 }

@@ -3,15 +3,17 @@ package everyblade.session.photo;
 import everyblade.core.entry.Entry.LengthUnit;
 import everyblade.core.finding.Length;
 import everyblade.core.finding.Measured;
+import everyblade.core.finding.ShownLength;
 import everyblade.core.finding.measure.Extent;
 import everyblade.core.finding.measure.PixelLine;
 import everyblade.core.finding.measure.Slant;
+import everyblade.core.finding.measure.Source;
 import everyblade.core.finding.measure.TwoPoints;
+import everyblade.fact.Fact;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -23,23 +25,20 @@ import java.util.Optional;
  * @param seen how the place was seen, by the engine's geometry; empty where that does not tell
  * @param chord of the airfoil at the place, where it is known
  * @param span of the airfoil, where it is known
- * @param warnings one line each
+ * @param warnings why it may be worse than that
  */
 public record PictureSize(
         Measured size,
-        Map<String, Double> budget,
+        Map<Source, Double> budget,
         Optional<Slant> seen,
         Optional<Length> chord,
         Optional<Length> span,
-        List<String> warnings) {
+        List<Fact> warnings) {
 
     /** How exactly a hand sets a point, standard uncertainty in picture elements; common practice, no source. */
     public static final double POINTING = 1;
 
     private static final Slant SQUARE = new Slant(0, 1, 0);
-    private static final String NOT_KNOWN =
-            "the engine model does not tell how this was seen: the size holds only if it and the known length lie square to"
-                    + " the line of sight and at the same distance";
 
     public PictureSize {
         warnings = List.copyOf(warnings);
@@ -58,10 +57,10 @@ public record PictureSize(
         public static final Surface UNKNOWN = new Surface(Optional.empty(), Optional.empty(), Optional.empty());
 
         /** How large the airfoil is, as far as it is known; such as {@code chord here 43.2 mm}. */
-        public List<String> extents() {
-            List<String> extents = new ArrayList<>();
-            chord.ifPresent(whole -> extents.add("chord here " + whole.text(LengthUnit.MM, 1)));
-            span.ifPresent(whole -> extents.add("span " + whole.text(LengthUnit.MM, 1)));
+        public List<Fact> extents() {
+            List<Fact> extents = new ArrayList<>();
+            chord.ifPresent(whole -> extents.add(new Said.Extent(Whole.CHORD, whole.shown(LengthUnit.MM, 1))));
+            span.ifPresent(whole -> extents.add(new Said.Extent(Whole.SPAN, whole.shown(LengthUnit.MM, 1))));
             return extents;
         }
 
@@ -86,12 +85,12 @@ public record PictureSize(
     public static PictureSize of(PixelLine line, PixelLine known, Measured length, Surface surface, double pointing) {
         Slant seen = surface.seen().orElse(SQUARE);
         TwoPoints.Result result = TwoPoints.measure(line, seen, new TwoPoints.Known(known, length, seen), pointing);
-        List<String> warnings = new ArrayList<>(result.warnings());
+        List<Fact> warnings = new ArrayList<>(result.warnings());
         if (surface.seen().isEmpty()) {
-            warnings.add(NOT_KNOWN);
+            warnings.add(Doubt.HOW_IT_WAS_SEEN);
         }
         if (length.plusMinus().isEmpty()) {
-            warnings.add("nobody said how exactly the known length is known, so it is taken as exact");
+            warnings.add(Doubt.HOW_EXACT_THE_KNOWN_LENGTH_IS);
         }
         return new PictureSize(
                 result.length(), result.budget(), surface.seen(), surface.chord(), surface.span(), warnings);
@@ -106,23 +105,49 @@ public record PictureSize(
     }
 
     /** Such as {@code seen up to about 41° from square, from about 23 mm}. */
-    public static String seenText(Slant seen) {
-        return String.format(
-                Locale.ROOT,
-                "seen up to about %.0f° from square, from about %.0f mm",
-                seen.incidence(),
-                seen.distance());
+    public static Fact seen(Slant seen) {
+        return new Said.Aslant(seen.incidence(), seen.distance());
     }
 
     /** The size as shares of chord and span, as far as these are known; such as {@code 3.8 % of the chord}. */
-    public List<String> shares() {
-        List<String> shares = new ArrayList<>();
-        chord.ifPresent(whole -> shares.add(share(whole) + " of the chord (" + whole.text(LengthUnit.MM, 1) + ")"));
-        span.ifPresent(whole -> shares.add(share(whole) + " of the span (" + whole.text(LengthUnit.MM, 1) + ")"));
+    public List<Fact> shares() {
+        List<Fact> shares = new ArrayList<>();
+        chord.ifPresent(whole -> shares.add(share(Whole.CHORD, whole)));
+        span.ifPresent(whole -> shares.add(share(Whole.SPAN, whole)));
         return shares;
     }
 
-    private String share(Length whole) {
-        return String.format(Locale.ROOT, "%.1f %%", 100 * size.value().millimetres() / whole.millimetres());
+    private Fact share(Whole of, Length whole) {
+        return new Said.Share(
+                100 * size.value().millimetres() / whole.millimetres(), of, whole.shown(LengthUnit.MM, 1));
+    }
+
+    /** What a length is held against. */
+    public enum Whole {
+        CHORD,
+        SPAN
+    }
+
+    /** What is told of a size and of its place. */
+    public sealed interface Said extends Fact {
+
+        record Extent(Whole of, ShownLength length) implements Said {}
+
+        /** @param percent of the whole */
+        record Share(double percent, Whole of, ShownLength length) implements Said {}
+
+        /**
+         * How the place was seen.
+         *
+         * @param degrees from square, at most
+         * @param distance mm
+         */
+        record Aslant(double degrees, double distance) implements Said {}
+    }
+
+    /** What nobody knows of how a size was taken. */
+    public enum Doubt implements Fact {
+        HOW_IT_WAS_SEEN,
+        HOW_EXACT_THE_KNOWN_LENGTH_IS
     }
 }

@@ -7,8 +7,10 @@ import everyblade.core.finding.Measured;
 import everyblade.core.finding.measure.PixelLine;
 import everyblade.core.finding.measure.Slant;
 import everyblade.session.photo.PictureSize.Surface;
+import everyblade.words.Words;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -16,6 +18,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class PictureSizeTest {
+
+    private static final Words ENGLISH = Words.of(Locale.ENGLISH);
 
     private static final PixelLine TWO_HUNDRED = new PixelLine(0, 0, 200, 0);
     private static final PixelLine FOUR_HUNDRED = new PixelLine(0, 50, 400, 50);
@@ -51,8 +55,8 @@ class PictureSizeTest {
 
     @Test
     void saysThatItIsNotKnownHowSlantwiseThePlaceWasSeen() {
-        assertThat(PictureSize.of(TWO_HUNDRED, FOUR_HUNDRED, TWENTY, Surface.UNKNOWN, 1)
-                        .warnings())
+        assertThat(ENGLISH.say(PictureSize.of(TWO_HUNDRED, FOUR_HUNDRED, TWENTY, Surface.UNKNOWN, 1)
+                        .warnings()))
                 .singleElement()
                 .asString()
                 .contains("does not tell how this was seen");
@@ -67,7 +71,8 @@ class PictureSizeTest {
         PictureSize upright = PictureSize.of(TWO_HUNDRED, FOUR_HUNDRED, TWENTY, square, 1);
 
         assertThat(upright.warnings()).isEmpty();
-        assertThat(aslant.warnings()).anyMatch(warning -> warning.startsWith("the line is seen 45° from square"));
+        assertThat(ENGLISH.say(aslant.warnings()))
+                .anyMatch(warning -> warning.startsWith("the line is seen 45° from square"));
         assertThat(aslant.size().plusMinus().orElseThrow())
                 .isGreaterThan(upright.size().plusMinus().orElseThrow());
     }
@@ -79,7 +84,8 @@ class PictureSizeTest {
                 Optional.of(Length.ofMillimetres(40)),
                 Optional.of(Length.ofMillimetres(80)));
 
-        assertThat(PictureSize.of(TWO_HUNDRED, FOUR_HUNDRED, TWENTY, known, 1).shares())
+        assertThat(ENGLISH.say(PictureSize.of(TWO_HUNDRED, FOUR_HUNDRED, TWENTY, known, 1)
+                        .shares()))
                 .containsExactly("25.0 % of the chord (40 mm)", "12.5 % of the span (80 mm)");
     }
 }

@@ -40,18 +40,19 @@ public record LimitsSay(String headline, List<String> figures, boolean refused) 
         try {
             Speech.Said said = state.speech().with(form.finding(), at, Optional.empty(), true, state::coverage);
             return state.limits()
-                    .map(limits -> judged(limits, said, state.coverage()))
+                    .map(limits -> judged(limits, said, state.coverage(), words))
                     .orElseGet(() -> new LimitsSay(words.say("limits.none"), List.of(), false));
         } catch (Refusal refusal) {
             return new LimitsSay(words.say("limits.refused", words.say(refusal.why())), List.of(), true);
         }
     }
 
-    private static LimitsSay judged(Limits limits, Speech.Said said, Coverage before) {
+    private static LimitsSay judged(Limits limits, Speech.Said said, Coverage before, Words words) {
         Fold fold = said.after().fold();
         return Judging.of(limits, fold, before.after(fold.situation())).stream()
                 .filter(judgement -> judgement.finding().entry() == said.number())
-                .map(judgement -> new LimitsSay(judgement.verdict().words(), VerdictText.rulings(judgement), false))
+                .map(judgement ->
+                        new LimitsSay(words.say(judgement.verdict()), VerdictText.rulings(judgement, words), false))
                 .findFirst()
                 .orElseThrow();
     }

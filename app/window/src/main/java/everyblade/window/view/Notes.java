@@ -10,6 +10,7 @@ import everyblade.core.turning.Logged;
 import everyblade.core.turning.Remark;
 import everyblade.session.JobState;
 import everyblade.window.map.CellAt;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +42,7 @@ public record Notes(int entry, Kind kind, String text, Optional<CellAt> cell, Op
     }
 
     /** What reviewers sent back; then all findings, and everything that is still open, in the order of the record. */
-    public static List<Notes> of(JobState state) {
+    public static List<Notes> of(JobState state, Words words) {
         Map<Integer, Judgement> judged = state.judged().stream()
                 .collect(Collectors.toMap(judgement -> judgement.finding().entry(), Function.identity()));
         List<Notes> notes = new ArrayList<>();
@@ -61,7 +62,7 @@ public record Notes(int entry, Kind kind, String text, Optional<CellAt> cell, Op
                         kind,
                         logged.text(),
                         cell(state, logged.number()),
-                        Optional.ofNullable(judged.get(logged.number())).map(Notes::verdict),
+                        Optional.ofNullable(judged.get(logged.number())).map(known -> verdict(known, words)),
                         open ? "settle " + logged.number() + " because " : ""));
             }
         }
@@ -91,11 +92,11 @@ public record Notes(int entry, Kind kind, String text, Optional<CellAt> cell, Op
     }
 
     /** The verdict, and of what decides it the rule and its outcome. */
-    private static String verdict(Judgement judgement) {
-        return judgement.verdict().words()
+    private static String verdict(Judgement judgement, Words words) {
+        return words.say(judgement.verdict())
                 + judgement
                         .decisive()
-                        .map(ruling -> " (" + ruling.rule().id() + "): " + ruling.outcome())
+                        .map(ruling -> " (" + ruling.rule().id() + "): " + words.say(ruling.outcome()))
                         .orElse("");
     }
 

@@ -3,8 +3,8 @@ package everyblade.window.view;
 import everyblade.core.finding.closing.ClosingList;
 import everyblade.core.finding.closing.OpenItem;
 import everyblade.session.JobState;
-import everyblade.session.job.ClosingText;
 import everyblade.window.map.CellAt;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,18 +22,25 @@ import java.util.stream.Stream;
 public record OpenLine(String kind, String what, String toDo, Optional<CellAt> cell, String entry) {
 
     /** All that is open, what can do most harm first; then what is only told, and what was accepted as not seen. */
-    public static List<OpenLine> of(JobState state) {
+    public static List<OpenLine> of(JobState state, Words words) {
         ClosingList list = state.closing();
         List<OpenLine> lines = new ArrayList<>();
         for (OpenItem item :
                 Stream.concat(list.items().stream(), list.told().stream()).toList()) {
-            lines.add(new OpenLine(item.kind().word(), item.line(), item.toDo(), cell(state, item), item.entry()));
+            lines.add(new OpenLine(
+                    words.say(item.kind()),
+                    words.say(item.line()),
+                    item.toDo().map(words::say).orElse(""),
+                    cell(state, item),
+                    item.entry()));
         }
         for (ClosingList.Accepted accepted : list.accepted()) {
-            String text = ClosingText.accepted(accepted);
-            int colon = text.indexOf(": ");
             lines.add(new OpenLine(
-                    text.substring(0, colon), text.substring(colon + 2), "", Notes.cell(state, accepted.entry()), ""));
+                    words.say("closing.accepted"),
+                    words.say(accepted.line()),
+                    "",
+                    Notes.cell(state, accepted.entry()),
+                    ""));
         }
         return lines;
     }

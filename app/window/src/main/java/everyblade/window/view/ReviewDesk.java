@@ -92,7 +92,8 @@ public final class ReviewDesk {
     public Comparison compared(Path later, Progress progress) {
         JobFolder folder = new JobFolder(around.disk(), around.job(later));
         if (folder.read() instanceof JobFolder.Readable readable) {
-            return Comparison.of(job, state.coverage(), OpenedJob.of(around, folder, readable.job(), progress));
+            return Comparison.of(
+                    job, state.coverage(), OpenedJob.of(around, folder, readable.job(), progress), around.words());
         }
         throw new Failure(later + ": there is no record in it that can be read; name a job folder");
     }

@@ -7,6 +7,7 @@ import everyblade.core.finding.review.ReviewRemark.What;
 import everyblade.session.JobState;
 import everyblade.session.job.ReviewText;
 import everyblade.window.map.CellAt;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,35 +21,35 @@ import java.util.Optional;
 public record SaidLine(String said, String beside, Optional<CellAt> cell) {
 
     /** All that reviewers said, in their order. */
-    public static List<SaidLine> of(JobState state) {
+    public static List<SaidLine> of(JobState state, Words words) {
         List<Question> questions = Question.of(state.review(), state.fold());
         return state.review().stream()
-                .map(remark -> of(state, remark, questions))
+                .map(remark -> of(state, remark, questions, words))
                 .toList();
     }
 
-    private static SaidLine of(JobState state, ReviewRemark remark, List<Question> questions) {
+    private static SaidLine of(JobState state, ReviewRemark remark, List<Question> questions, Words words) {
         Optional<String> became = questions.stream()
                 .filter(question -> question.asked().equals(remark))
                 .findFirst()
-                .map(ReviewText::state);
+                .map(question -> ReviewText.state(question, words));
         Optional<String> there = Optional.of(remark)
                 .filter(said -> said.what() == What.WANTED)
                 .flatMap(ReviewRemark::place)
                 .flatMap(place -> CellsThere.of(state.coverage(), place))
-                .map(CellsThere::words);
+                .map(cells -> words.say(cells.told()));
         return new SaidLine(
-                ReviewText.of(remark),
+                ReviewText.of(remark, words),
                 became.or(() -> there).orElse(""),
                 remark.place().flatMap(place -> Notes.cell(state, place)));
     }
 
     /** What a reviewer wanted to see before they knew what the technician says, without what the record shows. */
-    public static List<SaidLine> blind(JobState state) {
+    public static List<SaidLine> blind(JobState state, Words words) {
         return state.review().stream()
                 .filter(remark -> remark.what() == What.WANTED)
                 .map(remark -> new SaidLine(
-                        ReviewText.of(remark), "", remark.place().flatMap(place -> Notes.cell(state, place))))
+                        ReviewText.of(remark, words), "", remark.place().flatMap(place -> Notes.cell(state, place))))
                 .toList();
     }
 }

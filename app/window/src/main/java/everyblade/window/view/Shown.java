@@ -39,7 +39,7 @@ public record Shown(
                 state,
                 left,
                 Where.of(state, words, zone),
-                Notes.of(state),
+                Notes.of(state, words),
                 CautionsNow.of(state, words),
                 left.isEmpty() ? Optional.of(Behind.of(state.fold(), state.coverage())) : Optional.empty());
     }

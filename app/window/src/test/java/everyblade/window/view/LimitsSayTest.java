@@ -90,7 +90,7 @@ class LimitsSayTest {
         session.say("nick 6 tip 1.1 ± 0.2 mm");
         session.say("recheck 7");
 
-        assertThat(Notes.of(session.state()))
+        assertThat(Notes.of(session.state(), Workshop.ENGLISH))
                 .extracting(Notes::verdict)
                 .containsExactly(
                         Optional.of("beyond the limits (nicks): replace the blade"),

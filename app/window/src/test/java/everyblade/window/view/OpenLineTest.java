@@ -63,7 +63,7 @@ class OpenLineTest {
     }
 
     private List<OpenLine> lines() {
-        return OpenLine.of(session.state());
+        return OpenLine.of(session.state(), Workshop.ENGLISH);
     }
 
     private OpenLine line(String kind) {
@@ -80,13 +80,16 @@ class OpenLineTest {
         assertThat(lines().stream().filter(OpenLine::open))
                 .extracting(line -> line.kind() + ": " + line.what() + "; to close it: " + line.toDo())
                 .hasSizeGreaterThan(15)
-                .isEqualTo(list.items().stream().map(ClosingText::open).toList());
+                .isEqualTo(list.items().stream()
+                        .map(item -> ClosingText.open(item, Workshop.ENGLISH))
+                        .toList());
         assertThat(lines().stream().filter(line -> !line.open()))
                 .extracting(line -> line.kind() + ": " + line.what())
                 .isNotEmpty()
                 .isEqualTo(Stream.concat(
-                                list.told().stream().map(item -> item.kind().word() + ": " + item.line()),
-                                list.accepted().stream().map(ClosingText::accepted))
+                                list.told().stream().map(item -> ClosingText.line(item, Workshop.ENGLISH)),
+                                list.accepted().stream()
+                                        .map(accepted -> ClosingText.accepted(accepted, Workshop.ENGLISH)))
                         .toList());
     }
 

@@ -59,21 +59,21 @@ class SentBackTest {
             ask(session);
             session.say("look");
 
-            assertThat(Notes.of(session.state())).first().satisfies(note -> {
+            assertThat(Notes.of(session.state(), Workshop.ENGLISH)).first().satisfies(note -> {
                 assertThat(note.kind()).isEqualTo(Notes.Kind.SENT_BACK);
                 assertThat(note.text()).contains("what is the shadow", "r 4-5 tip", "R. Viewer");
                 assertThat(note.cell()).contains(new CellAt("r", 4, 1));
                 assertThat(note.closes()).isEqualTo("note review 1: ");
             });
-            assertThat(OpenLine.of(session.state()))
+            assertThat(OpenLine.of(session.state(), Workshop.ENGLISH))
                     .filteredOn(line -> line.what().contains("what is the shadow"))
                     .singleElement()
                     .satisfies(line -> assertThat(line.cell()).contains(new CellAt("r", 4, 1)));
 
             session.say("note review 1: it was oil");
 
-            assertThat(Notes.of(session.state())).isEmpty();
-            assertThat(OpenLine.of(session.state()))
+            assertThat(Notes.of(session.state(), Workshop.ENGLISH)).isEmpty();
+            assertThat(OpenLine.of(session.state(), Workshop.ENGLISH))
                     .noneMatch(line -> line.what().contains("shadow"));
         }
     }

@@ -92,7 +92,7 @@ class SmallThingsTest {
                 assertThat(form.entries())
                         .containsExactly("dent 5 tip length 1,2 ± 0.1", "photo \"my scope.jpg\" of 5 tip");
                 form.entries().forEach(entry -> assertThat(session.say(entry)).isInstanceOf(Answer.Kept.class));
-                assertThat(Notes.of(session.state()))
+                assertThat(Notes.of(session.state(), Workshop.ENGLISH))
                         .singleElement()
                         .matches(note -> note.kind() == Notes.Kind.FINDING
                                 && note.cell().orElseThrow().equals(new CellAt("r", 5, 1)));
@@ -133,7 +133,7 @@ class SmallThingsTest {
             session.say("settle 5 because answered");
             session.say("void 7 because wrong blade");
 
-            assertThat(Notes.of(session.state()))
+            assertThat(Notes.of(session.state(), Workshop.ENGLISH))
                     .extracting(Notes::entry, Notes::kind)
                     .containsExactly(
                             org.assertj.core.groups.Tuple.tuple(4, Notes.Kind.RECHECK),

@@ -7,6 +7,7 @@ import everyblade.core.entry.ZoneSet;
 import everyblade.core.sight.DeclaredWindow;
 import everyblade.core.surface.Patches;
 import everyblade.core.turning.Remark;
+import everyblade.fact.Fact;
 import everyblade.spi.View;
 import java.util.List;
 import java.util.Optional;
@@ -83,22 +84,19 @@ public record Acceptance(int cells, int seen, int canBeSeen, int coarse, List<St
     }
 
     /** Such as {@code 276 cells, 276 of these can be seen through p1-v, 12 were seen}. */
-    public String told() {
-        String all = cells + (cells == 1 ? " cell" : " cells");
-        String shown = canBeSeen == 0
-                ? "no view shows " + (coarse == cells ? "them finely enough" : "enough of them")
-                : canBeSeen + " of these can be seen" + throughWhich();
-        return all + ", " + shown
-                + (canBeSeen > 0 && coarse > 0 ? ", " + coarse + " only too coarsely" : "")
-                + (seen == 0 ? "" : seen == 1 ? ", 1 was seen" : ", " + seen + " were seen");
+    public Fact told() {
+        int named = Math.min(MOST_VIEWS, through.size());
+        return new Told(
+                cells, seen, canBeSeen, coarse, coarse == cells, through.subList(0, named), through.size() - named);
     }
 
-    private String throughWhich() {
-        if (through.isEmpty()) {
-            return "";
-        }
-        List<String> named = through.subList(0, Math.min(MOST_VIEWS, through.size()));
-        return " through " + String.join(", ", named)
-                + (through.size() > MOST_VIEWS ? " and " + (through.size() - MOST_VIEWS) + " more" : "");
-    }
+    /**
+     * The same to be said.
+     *
+     * @param allCoarse whether all are shown too coarsely
+     * @param through the first of the views
+     * @param more how many views there are besides
+     */
+    record Told(int cells, int seen, int canBeSeen, int coarse, boolean allCoarse, List<String> through, int more)
+            implements Fact {}
 }

@@ -4,6 +4,7 @@ import everyblade.core.entry.Entry;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
+import everyblade.fact.Fact;
 import java.util.Optional;
 
 /**
@@ -24,27 +25,26 @@ record Answered(Fold fold) {
      * A thing, as open as its answer leaves it.
      *
      * @param about the entry that is answered for
-     * @param what it is, in words
-     * @param where it is, in words; empty if it is nowhere
-     * @param toDo what to do if there is no answer yet, before it is said
+     * @param where it is; empty if it is nowhere
+     * @param advice what to do if there is no answer yet, before it is said
      */
-    OpenItem item(Kind kind, Logged about, String what, String where, String toDo) {
+    OpenItem item(Kind kind, Logged about, Fact what, Optional<Where> where, Fact advice) {
         Optional<Logged> answer = answer(about.number());
         if (answer.isEmpty()) {
             String settle = "settle " + about.number() + " because ";
-            return new OpenItem(kind, Optional.of(about), what, where, toDo + ": " + settle + "…", settle);
+            return new OpenItem(kind, Optional.of(about), what, where, new ToDo.Answer(advice, settle.strip()), settle);
         }
         Logged by = answer.get();
         String reason = ((Entry.Settle) by.entry()).reason();
-        String answered = what + "; answered in entry " + by.number() + " by " + by.by() + ": " + reason;
+        Fact answered = new AnswerProblem.Answered(what, by.number(), by.by(), reason);
         return new ReasonGiven(reason).says()
-                ? OpenItem.told(kind, about, answered, where)
+                ? OpenItem.told(kind, Optional.of(about), answered, where)
                 : new OpenItem(
                         kind,
                         Optional.of(about),
                         answered,
                         where,
-                        "void entry " + by.number() + ", and say who decided what",
+                        new ToDo.AnswerAnew(by.number()),
                         "void " + by.number() + " because ");
     }
 }

@@ -3,8 +3,7 @@ package everyblade.core.finding.closing;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Remark;
-import java.util.ArrayList;
-import java.util.List;
+import everyblade.fact.Fact;
 
 /**
  * What stands behind the words that nothing is left: what was accepted as not seen, what is not asked for, what was taken
@@ -15,7 +14,7 @@ import java.util.List;
  * @param narrowed rows of which the task asks only for parts
  * @param taken entries of weight that were taken out
  */
-public record Behind(int accepted, int canBeSeen, int narrowed, int taken) {
+public record Behind(int accepted, int canBeSeen, int narrowed, int taken) implements Fact {
 
     /** Of a record. */
     public static Behind of(Fold fold, Coverage coverage) {
@@ -46,21 +45,5 @@ public record Behind(int accepted, int canBeSeen, int narrowed, int taken) {
     /** Whether there is anything. */
     public boolean any() {
         return accepted + narrowed + taken > 0;
-    }
-
-    /** Such as {@code 276 cells accepted as not seen, of which views can show 276; 1 finding taken out}; empty if nothing is. */
-    public String told() {
-        List<String> parts = new ArrayList<>();
-        if (accepted > 0) {
-            parts.add(accepted + (accepted == 1 ? " cell" : " cells")
-                    + " accepted as not seen, of which views can show " + (canBeSeen == 0 ? "none" : canBeSeen));
-        }
-        if (narrowed > 0) {
-            parts.add(narrowed + (narrowed == 1 ? " row" : " rows") + " asked for in part only");
-        }
-        if (taken > 0) {
-            parts.add(taken + (taken == 1 ? " entry" : " entries") + " of weight taken out");
-        }
-        return String.join("; ", parts);
     }
 }

@@ -8,6 +8,7 @@ import everyblade.core.finding.review.Question;
 import everyblade.core.gap.Gap;
 import everyblade.core.gap.Gaps;
 import everyblade.core.turning.Fold;
+import everyblade.fact.Fact;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -39,17 +40,20 @@ public record ClosingList(List<OpenItem> items, List<OpenItem> told, List<Accept
      * Cells that a person accepted as not seen.
      *
      * @param entry that says so
-     * @param what the cells, in words
+     * @param what the cells
      * @param reason that was given
      * @param by whom
      * @param against what views can show of them
      */
-    public record Accepted(int entry, String what, String reason, String by, Acceptance against) {
+    public record Accepted(int entry, Where what, String reason, String by, Acceptance against) {
 
         /** In one line. */
-        public String line() {
-            return what + ", because " + reason + ", entry " + entry + " by " + by + "; " + against.told();
+        public Fact line() {
+            return new Line(what, reason, entry, by, against.told());
         }
+
+        /** @param against what views can show of it */
+        record Line(Where what, String reason, int entry, String by, Fact against) implements Fact {}
     }
 
     /** The list of a record of which there is nothing but entries. */

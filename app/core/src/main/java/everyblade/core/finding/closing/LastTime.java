@@ -4,13 +4,14 @@ import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.State;
 import everyblade.core.coverage.Why;
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.finding.Finding;
 import everyblade.core.finding.Findings;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.finding.growth.Matching;
-import everyblade.core.gap.GapText;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Remark;
+import everyblade.fact.Fact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -63,24 +64,24 @@ record LastTime(Fold fold, Coverage coverage, Fold last) {
     }
 
     private OpenItem item(RowCoverage row, Finding then) {
-        String what = "the " + then.kind().word() + " of the last record, its entry " + then.entry() + " of "
-                + last.entries().get(then.entry() - 1).at().toString().substring(0, 10)
-                + ", was not looked at again";
-        String where = row.row().name() + " (" + row.row().id() + "), "
-                + row.row().kind().airfoil() + " " + then.airfoil() + ", "
-                + GapText.zones(row.zoning(), then.zones());
+        Where where = new Where.OnAirfoil(
+                row.row().name(),
+                row.row().id(),
+                row.row().kind(),
+                then.airfoil(),
+                ZonePhrase.of(row.zoning(), then.zones()));
         boolean accepted = IntStream.range(0, row.zoning().size())
                 .filter(zone -> then.zones().contains(zone))
                 .allMatch(zone -> isDone(row.state(then.airfoil(), zone))
                         || row.remarked(Remark.What.ACCEPTED, then.airfoil(), zone));
+        Fact what = new FindingProblem.NotLookedAgain(
+                then.kind(),
+                then.entry(),
+                last.entries().get(then.entry() - 1).at().toString().substring(0, 10),
+                accepted);
         return accepted
-                ? new OpenItem(Kind.FINDING, Optional.empty(), what + ", as was accepted", where, "", "")
+                ? OpenItem.told(Kind.FINDING, Optional.empty(), what, Optional.of(where))
                 : new OpenItem(
-                        Kind.FINDING,
-                        Optional.empty(),
-                        what,
-                        where,
-                        "look there again, and enter it as it is now; or accept that it was not: noaccess ZONE N because …",
-                        "");
+                        Kind.FINDING, Optional.empty(), what, Optional.of(where), ToDo.Look.LOOK_THERE_AGAIN, "");
     }
 }

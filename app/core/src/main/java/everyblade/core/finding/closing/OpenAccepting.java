@@ -2,14 +2,15 @@ package everyblade.core.finding.closing;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.finding.closing.ClosingList.Accepted;
 import everyblade.core.finding.closing.OpenItem.Kind;
-import everyblade.core.gap.GapText;
-import everyblade.core.turning.AirfoilNames;
+import everyblade.core.turning.Airfoils;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Remark;
+import everyblade.fact.Fact;
 import everyblade.spi.Row;
 import java.util.List;
 import java.util.Optional;
@@ -33,8 +34,8 @@ record OpenAccepting(Fold fold) {
     private static Accepted accepted(Fold fold, Coverage coverage, Remark remark) {
         Engine engine = fold.situation().engine();
         Row row = engine.rows().get(remark.row());
-        String what = row.name() + " (" + row.id() + "): " + AirfoilNames.of(row, remark.airfoils()) + ", "
-                + zones(engine, row, remark);
+        Where what = new Where.OnAirfoils(
+                row.name(), row.id(), Airfoils.of(row, remark.airfoils()), zones(engine, row, remark));
         Logged logged = fold.entries().get(remark.entry() - 1);
         return new Accepted(
                 remark.entry(),
@@ -44,10 +45,10 @@ record OpenAccepting(Fold fold) {
                 Acceptance.of(coverage, remark));
     }
 
-    private static String zones(Engine engine, Row row, Remark remark) {
+    private static Fact zones(Engine engine, Row row, Remark remark) {
         return remark.what() == Remark.What.ACCEPTED_UNSHOWN
-                ? "all that no view shows"
-                : GapText.zones(engine.zonings().get(row.id()), remark.zones());
+                ? Where.Zones.UNSHOWN
+                : ZonePhrase.of(engine.zonings().get(row.id()), remark.zones());
     }
 
     /** The acceptance as a thing that is open, or was answered for; empty if its reason can stand. */
@@ -58,10 +59,10 @@ record OpenAccepting(Fold fold) {
             return Optional.of(new OpenItem(
                     Kind.ACCEPTED,
                     Optional.of(logged),
-                    "accepted as not seen with no reason in words: " + accepted.reason() + " ("
-                            + accepted.against().told() + ")",
-                    accepted.what(),
-                    "void it, and say noaccess with a reason that others can read",
+                    new AcceptanceProblem.NoReason(
+                            accepted.reason(), accepted.against().told()),
+                    Optional.of(accepted.what()),
+                    ToDo.Look.ACCEPT_ANEW,
                     "void " + accepted.entry() + " because "));
         }
         return reason.claimsOutOfSight() && accepted.against().givenAway() > 0
@@ -69,10 +70,10 @@ record OpenAccepting(Fold fold) {
                         .item(
                                 Kind.ACCEPTED,
                                 logged,
-                                "accepted as not seen, because " + accepted.reason() + ", which is not so: "
-                                        + accepted.against().told(),
-                                accepted.what(),
-                                "void it and look there, or say what kept the view from showing it"))
+                                new AcceptanceProblem.NotSo(
+                                        accepted.reason(), accepted.against().told()),
+                                Optional.of(accepted.what()),
+                                ToDo.Advice.LOOK_THERE))
                 : Optional.empty();
     }
 }

@@ -31,10 +31,9 @@ record OpenAnswers(Fold fold) {
                 .map(kind -> new OpenItem(
                         kind,
                         Optional.of(settle),
-                        "entry " + about.number() + ", " + about.text().strip()
-                                + ", was settled without a word of who decided what: because " + said.reason(),
-                        "",
-                        "void it, and settle entry " + about.number() + " with who decided what",
+                        new AnswerProblem.SaysNothing(EntryLine.of(about), said.reason()),
+                        Optional.empty(),
+                        new ToDo.SettleAnew(about.number()),
                         "void " + settle.number() + " because "));
     }
 

@@ -11,7 +11,6 @@ import everyblade.spi.Row;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -31,7 +30,7 @@ record OpenCounting(Fold fold) {
                 .items(
                         Kind.COUNT,
                         List.copyOf(wide.keySet()),
-                        "say why so much, or identify an airfoil and look again",
+                        ToDo.Advice.IDENTIFY_AGAIN,
                         (first, all) -> told(first, wide.get(first), all)));
         for (CountError error : fold.situation().countErrors()) {
             if (!error.lost() && Math.abs(error.degrees()) >= error.pitch() / 2) {
@@ -39,8 +38,8 @@ record OpenCounting(Fold fold) {
                         Kind.COUNT,
                         fold.entries().get(error.entry() - 1),
                         shared(error),
-                        row(error).name(),
-                        "look again where it was watched between, or say how it is known that nothing was lost"));
+                        Optional.of(new Where.Named(row(error).name())),
+                        ToDo.Advice.LOOK_AGAIN_BETWEEN));
             }
         }
         return items;
@@ -50,33 +49,21 @@ record OpenCounting(Fold fold) {
         return fold.situation().engine().rows().get(error.row());
     }
 
-    private static String told(Logged first, Row row, List<Logged> all) {
-        return String.format(
-                Locale.ROOT,
-                "± wider than half of what lies between two %ss in %s: entry %d, %s, is good to ± %s°, and from one %s of"
-                        + " %s to the next it is %.1f°; no lost count shows against that",
-                row.kind().airfoil(),
-                Several.named(all),
-                first.number(),
-                first.text().strip(),
-                Stated.plusMinus(first.entry())
-                        .orElseThrow()
-                        .stripTrailingZeros()
-                        .toPlainString(),
-                row.kind().airfoil(),
+    private static CountProblem told(Logged first, Row row, List<Logged> all) {
+        return new CountProblem.TooUnsure(
+                EntryNumbers.of(all),
+                EntryLine.of(first),
+                Stated.plusMinus(first.entry()).orElseThrow(),
+                row.kind(),
                 row.id(),
-                Engine.pitch(row));
+                Rounded.tenths(Engine.pitch(row)));
     }
 
-    private String shared(CountError error) {
-        String airfoil = row(error).kind().airfoil();
-        return String.format(
-                Locale.ROOT,
-                "counted and seen differ by %.1f°, about %d %s, between entries %d and %d, and this was shared out as if"
-                        + " nothing was lost, for the stated ± allow for it",
-                Math.abs(error.degrees()),
+    private CountProblem shared(CountError error) {
+        return new CountProblem.SharedOut(
+                Rounded.tenths(Math.abs(error.degrees())),
                 error.airfoils(),
-                airfoil + (error.airfoils() == 1 ? "" : "s"),
+                row(error).kind(),
                 error.since(),
                 error.entry());
     }

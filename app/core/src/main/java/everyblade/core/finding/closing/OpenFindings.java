@@ -1,16 +1,18 @@
 package everyblade.core.finding.closing;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.finding.Finding;
 import everyblade.core.finding.Findings;
 import everyblade.core.finding.Judgement;
 import everyblade.core.finding.Repeat;
 import everyblade.core.finding.Verdict;
+import everyblade.core.finding.closing.FindingProblem.CountLost;
 import everyblade.core.finding.closing.OpenItem.Kind;
-import everyblade.core.gap.GapText;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
+import everyblade.fact.Fact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -37,10 +39,15 @@ record OpenFindings(Fold fold, boolean limited, List<Judgement> judged) {
                 continue;
             }
             Optional<Judgement> judgement = Optional.ofNullable(byEntry.get(finding.entry()));
-            String why = why(judgement);
-            String doubt = doubt(finding);
-            if (!why.isEmpty() || !doubt.isEmpty()) {
-                items.add(item(finding, why.isEmpty() || doubt.isEmpty() ? why + doubt : why + "; " + doubt));
+            Optional<Fact> why = why(judgement);
+            Optional<CountLost> doubt = doubt(finding);
+            if (why.isPresent() || doubt.isPresent()) {
+                items.add(item(
+                        finding,
+                        new FindingProblem.Undecided(finding.kind(), why, doubt),
+                        judgement
+                                .filter(known -> limited && known.verdict() == Verdict.BEYOND)
+                                .isPresent()));
             }
             judgement.ifPresent(known -> known.again().stream()
                     .filter(repeat -> !entered(finding, repeat))
@@ -49,20 +56,20 @@ record OpenFindings(Fold fold, boolean limited, List<Judgement> judged) {
         return items;
     }
 
-    private String why(Optional<Judgement> judgement) {
+    private Optional<Fact> why(Optional<Judgement> judgement) {
         if (!limited || judgement.isEmpty()) {
-            return "no limits were entered, and nobody said what comes of it";
+            return Optional.of(FindingProblem.Unjudged.NO_LIMITS);
         }
         Verdict verdict = judgement.get().verdict();
         return switch (verdict) {
-            case WITHIN -> "";
-            case BEYOND -> verdict.words() + ", and nobody said what comes of it";
-            default -> verdict.words();
+            case WITHIN -> Optional.empty();
+            case BEYOND -> Optional.of(new FindingProblem.Unsaid(verdict));
+            default -> Optional.of(verdict);
         };
     }
 
     /** A finding that was entered while the count was lost may be on another airfoil. */
-    private String doubt(Finding finding) {
+    private Optional<CountLost> doubt(Finding finding) {
         Engine engine = fold.situation().engine();
         return fold.situation().countErrors().stream()
                 .filter(CountError::lost)
@@ -71,27 +78,19 @@ record OpenFindings(Fold fold, boolean limited, List<Judgement> judged) {
                         || engine.spool(finding.row()).isPresent()
                                 && engine.spool(finding.row())
                                         .equals(engine.spool(engine.rows().get(error.row()))))
-                .map(error -> "the count was lost meanwhile, so it may be on another "
-                        + finding.row().kind().airfoil())
-                .findFirst()
-                .orElse("");
+                .map(error -> new CountLost(finding.row().kind()))
+                .findFirst();
     }
 
-    private OpenItem item(Finding finding, String why) {
+    private OpenItem item(Finding finding, Fact what, boolean beyond) {
         String settle = "settle " + finding.entry() + " because ";
         return new OpenItem(
                 Kind.FINDING,
                 Optional.of(fold.entries().get(finding.entry() - 1)),
-                finding.kind().word() + ": " + why,
+                what,
                 where(finding),
-                toDo(why) + "say what comes of it and who decided: " + settle + "…",
+                new ToDo.Decide(beyond, settle.strip()),
                 settle);
-    }
-
-    private static String toDo(String why) {
-        return why.startsWith(Verdict.BEYOND.words())
-                ? "put it to whoever decides (refer …), then "
-                : "measure or look again, or ";
     }
 
     private OpenItem interval(Finding finding, Repeat repeat) {
@@ -99,17 +98,20 @@ record OpenFindings(Fold fold, boolean limited, List<Judgement> judged) {
         return new OpenItem(
                 Kind.INTERVAL,
                 Optional.of(fold.entries().get(finding.entry() - 1)),
-                "the limits ask for a repeat inspection in " + repeat.text() + ", which was not entered",
+                new FindingProblem.RepeatNotEntered(repeat),
                 where(finding),
-                "say: " + again,
+                new ToDo.Enter(again),
                 again);
     }
 
-    private String where(Finding finding) {
-        return finding.row().name() + " (" + finding.row().id() + "), "
-                + finding.row().kind().airfoil() + " " + finding.airfoil() + ", "
-                + GapText.zones(
-                        fold.situation().engine().zonings().get(finding.row().id()), finding.zones());
+    private Optional<Where> where(Finding finding) {
+        return Optional.of(new Where.OnAirfoil(
+                finding.row().name(),
+                finding.row().id(),
+                finding.row().kind(),
+                finding.airfoil(),
+                ZonePhrase.of(
+                        fold.situation().engine().zonings().get(finding.row().id()), finding.zones())));
     }
 
     /** Whether an interval as short was entered after the finding, settled or not, or before it and is still open. */

@@ -3,16 +3,18 @@ package everyblade.core.finding.closing;
 import everyblade.core.finding.review.ReviewedPlace;
 import everyblade.core.gap.Gap;
 import everyblade.core.turning.Logged;
+import everyblade.fact.Fact;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * One thing that is open.
  *
  * @param kind of thing
  * @param opened the entry that opened it; empty of what nobody entered, such as a gap
- * @param what is open, in words
- * @param where it is, in words; empty if it is nowhere
- * @param toDo what closes it, in words; empty if it is closed and only told
+ * @param what is open
+ * @param where it is; empty if it is nowhere
+ * @param toDo what closes it; empty if it is closed and only told
  * @param entry how the entry begins that closes it; empty if no entry alone does
  * @param gap that it is, if it is one
  * @param place where it is, if a reviewer said so
@@ -20,29 +22,29 @@ import java.util.Optional;
 public record OpenItem(
         Kind kind,
         Optional<Logged> opened,
-        String what,
-        String where,
-        String toDo,
+        Fact what,
+        Optional<Where> where,
+        Optional<ToDo> toDo,
         String entry,
         Optional<Gap> gap,
         Optional<ReviewedPlace> place) {
 
-    OpenItem(Kind kind, Optional<Logged> opened, String what, String where, String toDo, String entry) {
-        this(kind, opened, what, where, toDo, entry, Optional.empty(), Optional.empty());
+    OpenItem(Kind kind, Optional<Logged> opened, Fact what, Optional<Where> where, ToDo toDo, String entry) {
+        this(kind, opened, what, where, Optional.of(toDo), entry, Optional.empty(), Optional.empty());
     }
 
     /** A thing that is not open, or no longer, and that must be told all the same. */
-    static OpenItem told(Kind kind, Logged about, String what, String where) {
-        return new OpenItem(kind, Optional.of(about), what, where, "", "");
+    static OpenItem told(Kind kind, Optional<Logged> about, Fact what, Optional<Where> where) {
+        return new OpenItem(kind, about, what, where, Optional.empty(), "", Optional.empty(), Optional.empty());
     }
 
     /** Whether anything is to be done about it. */
     public boolean open() {
-        return !toDo.isEmpty();
+        return toDo.isPresent();
     }
 
     /** Kinds of open things, in the order of the list: what can do most harm first. */
-    public enum Kind {
+    public enum Kind implements Fact {
         TIP("tool"),
         TOOL("tool"),
         LOST("lost"),
@@ -75,17 +77,21 @@ public record OpenItem(
             return compareTo(VOIDED) >= 0;
         }
 
-        /** For people and files; kinds that are one to them share it. */
+        /** In files; kinds that are one to them share it. */
         public String word() {
             return word;
         }
     }
 
     /** In one line, with the entry and who made it. */
-    public String line() {
-        String place = where.isEmpty() ? "" : " (" + where + ")";
-        String since = opened.map(entry -> ", entry " + entry.number() + " by " + entry.by())
-                .orElse("");
-        return what + place + since;
+    public Fact line() {
+        return new Line(
+                what,
+                where,
+                opened.map(entry -> OptionalInt.of(entry.number())).orElse(OptionalInt.empty()),
+                opened.map(Logged::by).orElse(""));
     }
+
+    /** @param by who made the entry, if there is one */
+    record Line(Fact what, Optional<Where> where, OptionalInt entry, String by) implements Fact {}
 }

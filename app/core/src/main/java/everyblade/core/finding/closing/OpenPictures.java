@@ -37,30 +37,25 @@ record OpenPictures(Fold fold, List<Taken> pictures) {
         if (before || picture.at().isAfter(logged.at().plus(ANY_ZONE))) {
             return Optional.of(item(
                     logged,
-                    "the picture " + file(logged.entry()) + " was taken on another day, "
-                            + EntryTime.told(picture.at()) + " by the camera's clock, "
-                            + (before
-                                    ? "before this record begins, " + EntryTime.told(begun)
-                                    : "after the entry that names it, " + EntryTime.told(logged.at()))));
+                    new PictureProblem.OtherDay(
+                            file(logged.entry()),
+                            EntryTime.told(picture.at()),
+                            before,
+                            EntryTime.told(before ? begun : logged.at()))));
         }
         return picture.disagrees()
                 ? Optional.of(item(
                         logged,
-                        "the picture " + file(logged.entry()) + " is entered as of "
-                                + picture.stated().orElseThrow() + ", but when it was taken, "
-                                + EntryTime.told(picture.at()) + " by the camera's clock, "
-                                + picture.place().airfoilText() + " stood in view"))
+                        new PictureProblem.OtherAirfoil(
+                                file(logged.entry()),
+                                picture.stated().orElseThrow(),
+                                EntryTime.told(picture.at()),
+                                picture.place().likely())))
                 : Optional.empty();
     }
 
-    private OpenItem item(Logged logged, String what) {
-        return new Answered(fold)
-                .item(
-                        Kind.PHOTO,
-                        logged,
-                        what,
-                        "",
-                        "void the entry and name the right picture, or say what is wrong with the clock");
+    private OpenItem item(Logged logged, PictureProblem what) {
+        return new Answered(fold).item(Kind.PHOTO, logged, what, Optional.empty(), ToDo.Advice.NAME_RIGHT_PICTURE);
     }
 
     private static String file(Entry entry) {

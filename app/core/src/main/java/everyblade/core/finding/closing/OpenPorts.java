@@ -73,10 +73,9 @@ record OpenPorts(Fold fold) {
         return new OpenItem(
                 Kind.PORT,
                 Optional.of(since),
-                name + " (" + port + ") was looked through "
-                        + (shut ? "after it was shut" : "and never said to be open"),
-                "",
-                "see that the scope is out and the port shut; say: " + open + ", and shut it with what was torqued",
+                new OpeningProblem.LookedThrough(new OpeningProblem.Thing(Optional.of(name), port), shut),
+                Optional.empty(),
+                new ToDo.SayOpen(open),
                 open);
     }
 }

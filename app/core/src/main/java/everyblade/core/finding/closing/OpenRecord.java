@@ -24,15 +24,20 @@ record OpenRecord(Fold fold, Collection<String> facts) {
             Kind kind = question(logged.entry()).orElse(Kind.QUESTION);
             String settle = "settle " + number + " because ";
             items.add(new OpenItem(
-                    kind, Optional.of(logged), words, "", toDo(kind) + ", then say: " + settle + "…", settle));
+                    kind,
+                    Optional.of(logged),
+                    new RecordLack.Unsettled(words),
+                    Optional.empty(),
+                    new ToDo.Settle(step(kind), settle.strip()),
+                    settle));
         });
         handedOver()
                 .ifPresent(logged -> items.add(new OpenItem(
                         Kind.HANDOVER,
                         Optional.of(logged),
-                        "handed over to " + ((Entry.Handover) logged.entry()).name() + ", and nobody has taken over",
-                        "",
-                        "say: takeover NAME",
+                        new RecordLack.HandedOver(((Entry.Handover) logged.entry()).name()),
+                        Optional.empty(),
+                        ToDo.Look.TAKE_OVER,
                         "takeover ")));
         for (String fact : facts) {
             if (!isStated(fact)) {
@@ -40,9 +45,9 @@ record OpenRecord(Fold fold, Collection<String> facts) {
                 items.add(new OpenItem(
                         Kind.FACT,
                         Optional.empty(),
-                        "the record does not state: " + fact,
-                        "",
-                        "say: " + state + "…",
+                        new RecordLack.NotStated(List.of(fact)),
+                        Optional.empty(),
+                        new ToDo.State(state.strip()),
                         state));
             }
         }
@@ -60,12 +65,12 @@ record OpenRecord(Fold fold, Collection<String> facts) {
                                 : entry instanceof Entry.Refer ? Optional.of(Kind.QUESTION) : Optional.empty();
     }
 
-    private static String toDo(Kind kind) {
+    private static ToDo.Step step(Kind kind) {
         return switch (kind) {
-            case RECHECK -> "look again";
-            case REPEAT -> "enter it where repeats are kept";
-            case LOST -> "find it";
-            default -> "get the answer";
+            case RECHECK -> ToDo.Step.LOOK_AGAIN;
+            case REPEAT -> ToDo.Step.ENTER_REPEAT;
+            case LOST -> ToDo.Step.FIND;
+            default -> ToDo.Step.GET_ANSWER;
         };
     }
 

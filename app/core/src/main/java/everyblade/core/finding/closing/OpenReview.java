@@ -2,7 +2,6 @@ package everyblade.core.finding.closing;
 
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.finding.review.Question;
-import everyblade.core.finding.review.ReviewedPlace;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,11 +18,12 @@ record OpenReview(List<Question> questions) {
                 .map(question -> new OpenItem(
                         Kind.SENT_BACK,
                         Optional.empty(),
-                        question.asked().by() + " asks in review "
-                                + question.asked().number() + ": "
-                                + question.asked().text().strip(),
-                        question.asked().place().map(ReviewedPlace::words).orElse(""),
-                        "look, then answer: " + question.answer() + "…",
+                        new RecordLack.Asked(
+                                question.asked().by(),
+                                question.asked().number(),
+                                question.asked().text().strip()),
+                        question.asked().place().map(place -> new Where.AsSaid(place.words())),
+                        Optional.of(new ToDo.Reply(question.answer().strip())),
                         question.answer(),
                         Optional.empty(),
                         question.asked().place()))

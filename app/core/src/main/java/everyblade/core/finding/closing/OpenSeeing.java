@@ -3,14 +3,13 @@ package everyblade.core.finding.closing;
 import everyblade.core.coverage.Why;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.gap.Gap;
-import everyblade.core.gap.GapText;
+import everyblade.core.gap.ToldGap;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import everyblade.spi.Row;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -28,15 +27,9 @@ record OpenSeeing(Fold fold, List<Gap> gaps) {
                 items.add(new OpenItem(
                         Kind.COUNT,
                         Optional.of(fold.entries().get(error.entry() - 1)),
-                        String.format(
-                                Locale.ROOT,
-                                "the count was lost between entries %d and %d, by about %d %s",
-                                error.since(),
-                                error.entry(),
-                                error.airfoils(),
-                                row(error).kind().airfoil() + (error.airfoils() == 1 ? "" : "s")),
-                        row(error).name(),
-                        "watch again what was watched between",
+                        new CountProblem.Lost(error.airfoils(), row(error).kind(), error.since(), error.entry()),
+                        Optional.of(new Where.Named(row(error).name())),
+                        ToDo.Look.WATCH_AGAIN,
                         ""));
             }
         }
@@ -44,9 +37,9 @@ record OpenSeeing(Fold fold, List<Gap> gaps) {
             items.add(new OpenItem(
                     Kind.GAP,
                     Optional.empty(),
-                    GapText.of(gap).replaceFirst("\\.$", ""),
-                    "",
-                    "see it, or accept it: noaccess ZONE N-M because …",
+                    ToldGap.of(gap),
+                    Optional.empty(),
+                    Optional.of(ToDo.Look.SEE_OR_ACCEPT),
                     "", // accepting it is not the first thought
                     Optional.of(gap),
                     Optional.empty()));

@@ -10,7 +10,6 @@ import everyblade.spi.Port;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -27,18 +26,18 @@ record OpenThings(Fold fold) {
             items.add(new OpenItem(
                     Kind.TIP,
                     last(Entry.In.class),
-                    "the scope tip is still among the blades",
-                    lastView().map(view -> "view " + view).orElse(""),
-                    "draw it out, then say: clear",
+                    OpeningProblem.Inside.TIP_AMONG_BLADES,
+                    lastView().map(Where.AtView::new),
+                    new ToDo.DrawOut("clear"),
                     "clear"));
         }
         ledger.toolsOut()
                 .forEach((tool, entry) -> items.add(new OpenItem(
                         Kind.TOOL,
                         Optional.of(entry(entry)),
-                        tool + " is out",
-                        "",
-                        "put it back, then say: tool in " + EntryText.nameToEnd(tool),
+                        new OpeningProblem.ToolOut(tool),
+                        Optional.empty(),
+                        new ToDo.PutBack("tool in " + EntryText.nameToEnd(tool)),
                         "tool in " + EntryText.nameToEnd(tool))));
         // What was opened last lies outermost in the order of shutting: inner plug, plate, cover.
         List<String> openings = new ArrayList<>(ledger.openings().keySet());
@@ -48,9 +47,9 @@ record OpenThings(Fold fold) {
             items.add(new OpenItem(
                     Kind.OPENING,
                     Optional.of(entry(ledger.openings().get(thing))),
-                    name(thing) + " is open",
+                    new OpeningProblem.Open(thing(thing)),
                     where(thing),
-                    "shut it, then say: " + shut + "with what was torqued, sealed and seen by whom",
+                    new ToDo.Shut(shut.strip()),
                     shut));
         }
         return items;
@@ -74,15 +73,13 @@ record OpenThings(Fold fold) {
         return fold.situation().engine().model().port(thing);
     }
 
-    private String name(String thing) {
-        return port(thing).map(port -> port.name() + " (" + thing + ")").orElse(thing);
+    private OpeningProblem.Thing thing(String thing) {
+        return new OpeningProblem.Thing(port(thing).map(Port::name), thing);
     }
 
-    private String where(String thing) {
+    private Optional<Where> where(String thing) {
         return port(thing)
                 .filter(port -> port.clock().isPresent())
-                .map(port -> String.format(
-                        Locale.ROOT, "at %.0f° on the clock", port.clock().getAsDouble()))
-                .orElse("");
+                .map(port -> new Where.AtClock(Math.round(port.clock().getAsDouble())));
     }
 }

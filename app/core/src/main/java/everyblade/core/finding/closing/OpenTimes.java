@@ -4,16 +4,18 @@ import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Stated;
 import everyblade.core.finding.closing.OpenItem.Kind;
+import everyblade.core.finding.closing.TimeProblem.Later;
 import everyblade.core.turning.EntryTime;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Leg;
 import everyblade.core.turning.Logged;
+import everyblade.fact.Fact;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -34,24 +36,22 @@ record OpenTimes(Fold fold, Coverage coverage) {
 
     private static final double SLACK_OF_STATED = 5;
 
-    private static final String TO_DO = "say when it was, and how that is known";
-
     List<OpenItem> items() {
         Several several = new Several(new Answered(fold));
         List<OpenItem> items = new ArrayList<>();
-        items.addAll(several.items(Kind.TIME, close(), TO_DO, this::closeTold));
-        items.addAll(several.items(Kind.TIME, back(), TO_DO, this::backTold));
-        items.addAll(several.items(Kind.TIME, toCome(), TO_DO, OpenTimes::toComeTold));
+        items.addAll(several.items(Kind.TIME, close(), ToDo.Advice.SAY_WHEN, this::closeTold));
+        items.addAll(several.items(Kind.TIME, back(), ToDo.Advice.SAY_WHEN, this::backTold));
+        items.addAll(several.items(Kind.TIME, toCome(), ToDo.Advice.SAY_WHEN, OpenTimes::toComeTold));
         items.addAll(longAfter(several));
         items.addAll(oneTimeOnly());
         items.addAll(several.items(
                 Kind.TIME,
                 untimed(),
-                "say how long they took, or who saw that they were slow enough",
-                (first, all) -> (all.size() == 1 ? "1 view is" : all.size() + " views are")
-                        + " without a time, though the job judges whether each blade was in view for "
-                        + number(coverage.settings().leastView().orElse(0)) + " s: " + Several.named(all)
-                        + (all.size() == 1 ? " counts" : " count") + " as long enough because nobody said how long"));
+                ToDo.Advice.SAY_HOW_LONG,
+                (first, all) -> new TimeProblem.Untimed(
+                        all.size(),
+                        Rounded.tenths(coverage.settings().leastView().orElse(0)),
+                        EntryNumbers.of(all))));
         return items;
     }
 
@@ -87,12 +87,14 @@ record OpenTimes(Fold fold, Coverage coverage) {
                 .orElse(byHand);
     }
 
-    private String closeTold(Logged first, List<Logged> all) {
+    private Fact closeTold(Logged first, List<Logged> all) {
         Logged before = before(first);
-        return (all.size() == 1 ? "1 entry follows" : all.size() + " entries follow")
-                + " sooner than what is said can be done: " + Several.named(all) + "; entry " + first.number() + ", "
-                + first.text().strip() + ", comes " + number(EntryTime.seconds(before.at(), first.at()))
-                + " s after entry " + before.number();
+        return new TimeProblem.TooSoon(
+                all.size(),
+                EntryNumbers.of(all),
+                EntryLine.of(first),
+                Rounded.tenths(EntryTime.seconds(before.at(), first.at())),
+                before.number());
     }
 
     private Logged before(Logged logged) {
@@ -115,18 +117,20 @@ record OpenTimes(Fold fold, Coverage coverage) {
         return back;
     }
 
-    private String backTold(Logged first, List<Logged> all) {
+    private Fact backTold(Logged first, List<Logged> all) {
         Logged before = before(first);
-        String clock = EntryTime.clockRanBack(before, first)
-                ? ": the machine's clock said " + EntryTime.told(first.written().orElseThrow())
-                        + " when it was typed, and "
-                        + EntryTime.told(before.written().orElseThrow())
-                        + " at the entry before"
-                : ": it says " + EntryTime.told(first.at()) + ", and the entry before it "
-                        + EntryTime.told(before.at())
-                        + (isLongAfter(first) ? ", and it was typed " + later(first) + " later" : "");
-        return "time runs back at " + Several.named(all) + "; entry " + first.number() + ", "
-                + first.text().strip() + clock;
+        return EntryTime.clockRanBack(before, first)
+                ? new TimeProblem.ClockRanBack(
+                        EntryNumbers.of(all),
+                        EntryLine.of(first),
+                        EntryTime.told(first.written().orElseThrow()),
+                        EntryTime.told(before.written().orElseThrow()))
+                : new TimeProblem.RunsBack(
+                        EntryNumbers.of(all),
+                        EntryLine.of(first),
+                        EntryTime.told(first.at()),
+                        EntryTime.told(before.at()),
+                        Optional.of(first).filter(this::isLongAfter).map(OpenTimes::later));
     }
 
     private List<Logged> toCome() {
@@ -137,11 +141,13 @@ record OpenTimes(Fold fold, Coverage coverage) {
                 .toList();
     }
 
-    private static String toComeTold(Logged first, List<Logged> all) {
-        return (all.size() == 1 ? "1 entry was" : all.size() + " entries were")
-                + " typed before the time at which it is said to have been: " + Several.named(all) + "; entry "
-                + first.number() + ", " + first.text().strip() + ", says " + EntryTime.told(first.at())
-                + " and was typed " + EntryTime.told(first.written().orElseThrow());
+    private static Fact toComeTold(Logged first, List<Logged> all) {
+        return new TimeProblem.ToCome(
+                all.size(),
+                EntryNumbers.of(all),
+                EntryLine.of(first),
+                EntryTime.told(first.at()),
+                EntryTime.told(first.written().orElseThrow()));
     }
 
     private boolean isLongAfter(Logged logged) {
@@ -163,22 +169,26 @@ record OpenTimes(Fold fold, Coverage coverage) {
         return all
                 ? List.of(OpenItem.told(
                         Kind.TIME,
-                        late.get(0),
-                        "the whole record was typed long after: " + longAfterTold(late.get(0), late),
-                        ""))
-                : several.items(Kind.TIME, late, TO_DO, OpenTimes::longAfterTold);
+                        Optional.of(late.get(0)),
+                        new TimeProblem.AllLongAfter(longAfterTold(late.get(0), late)),
+                        Optional.empty()))
+                : several.items(Kind.TIME, late, ToDo.Advice.SAY_WHEN, OpenTimes::longAfterTold);
     }
 
-    private static String longAfterTold(Logged first, List<Logged> all) {
-        return (all.size() == 1 ? "1 entry was" : all.size() + " entries were")
-                + " typed long after what it tells was done: " + Several.named(all) + "; entry " + first.number()
-                + ", " + first.text().strip() + ", was typed " + later(first) + " later, "
-                + EntryTime.told(first.written().orElseThrow());
+    private static TimeProblem.LongAfter longAfterTold(Logged first, List<Logged> all) {
+        return new TimeProblem.LongAfter(
+                all.size(),
+                EntryNumbers.of(all),
+                EntryLine.of(first),
+                later(first),
+                EntryTime.told(first.written().orElseThrow()));
     }
 
-    private static String later(Logged logged) {
+    private static Later later(Logged logged) {
         Duration later = Duration.between(logged.at(), logged.written().orElseThrow());
-        return later.toDays() > 1 ? later.toDays() + " days" : later.toHours() + " hours";
+        return later.toDays() > 1
+                ? new Later(later.toDays(), TimeProblem.Unit.DAYS)
+                : new Later(later.toHours(), TimeProblem.Unit.HOURS);
     }
 
     /** Old records, and examples, keep only one time. */
@@ -190,10 +200,9 @@ record OpenTimes(Fold fold, Coverage coverage) {
                 ? List.of()
                 : List.of(OpenItem.told(
                         Kind.TIME,
-                        undated.get(0),
-                        "nobody can tell when they were typed: " + Several.named(undated)
-                                + " keep only the time that was said",
-                        ""));
+                        Optional.of(undated.get(0)),
+                        new TimeProblem.OneTimeOnly(EntryNumbers.of(undated)),
+                        Optional.empty()));
     }
 
     /** Watching without a time, where the job asks for a least time in view. */
@@ -212,9 +221,5 @@ record OpenTimes(Fold fold, Coverage coverage) {
         return fold.entries().stream()
                 .filter(logged -> untimed.contains(logged.number()))
                 .toList();
-    }
-
-    private static String number(double value) {
-        return String.format(Locale.ROOT, "%.1f", value).replaceFirst("\\.0$", "");
     }
 }

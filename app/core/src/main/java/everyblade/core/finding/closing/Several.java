@@ -3,6 +3,7 @@ package everyblade.core.finding.closing;
 import everyblade.core.entry.Entry;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Logged;
+import everyblade.fact.Fact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,15 +17,13 @@ import java.util.function.BiFunction;
  */
 record Several(Answered answered) {
 
-    private static final int MOST_NAMED = 3;
-
     /**
      * One thing for each run of these entries that a single answer covers.
      *
      * @param faulty in their order
      * @param what tells of the first of a run and of how many there are
      */
-    List<OpenItem> items(Kind kind, List<Logged> faulty, String toDo, BiFunction<Logged, List<Logged>, String> what) {
+    List<OpenItem> items(Kind kind, List<Logged> faulty, Fact advice, BiFunction<Logged, List<Logged>, Fact> what) {
         List<OpenItem> items = new ArrayList<>();
         List<Logged> left = faulty;
         while (!left.isEmpty()) {
@@ -35,7 +34,7 @@ record Several(Answered answered) {
                     .filter(one ->
                             answer.isEmpty() || one.number() < answer.get().number())
                     .toList();
-            items.add(about.map(one -> answered.item(kind, one, what.apply(one, run), "", toDo))
+            items.add(about.map(one -> answered.item(kind, one, what.apply(one, run), Optional.empty(), advice))
                     .orElseGet(() -> ofFindings(kind, run.get(0), what.apply(run.get(0), run))));
             left = left.subList(run.size(), left.size());
         }
@@ -47,24 +46,8 @@ record Several(Answered answered) {
         return !(logged.entry() instanceof Entry.Find);
     }
 
-    private static OpenItem ofFindings(Kind kind, Logged first, String what) {
+    private static OpenItem ofFindings(Kind kind, Logged first, Fact what) {
         String again = "void " + first.number() + " because ";
-        return new OpenItem(
-                kind, Optional.of(first), what, "", "void it, and say it anew as it was: " + again + "…", again);
-    }
-
-    /** Such as {@code entry 3}, {@code entries 3, 4 and 7} or {@code entries 3, 4, 7 and 9 more}. */
-    static String named(List<Logged> entries) {
-        if (entries.size() == 1) {
-            return "entry " + entries.get(0).number();
-        }
-        List<String> numbers = entries.stream()
-                .limit(entries.size() > MOST_NAMED ? MOST_NAMED : entries.size() - 1L)
-                .map(entry -> Integer.toString(entry.number()))
-                .toList();
-        String last = entries.size() > MOST_NAMED
-                ? (entries.size() - MOST_NAMED) + " more"
-                : Integer.toString(entries.get(entries.size() - 1).number());
-        return "entries " + String.join(", ", numbers) + " and " + last;
+        return new OpenItem(kind, Optional.of(first), what, Optional.empty(), new ToDo.SayAnew(again.strip()), again);
     }
 }

@@ -2,9 +2,10 @@ package everyblade.core.finding.closing;
 
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Refusal;
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.finding.closing.OpenItem.Kind;
-import everyblade.core.gap.GapText;
+import everyblade.core.finding.closing.Removal.Weighty;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.EntryTime;
 import everyblade.core.turning.Fold;
@@ -24,43 +25,6 @@ import java.util.Optional;
  */
 record TakenOut(Fold fold) {
 
-    /** What weighs enough to be asked for when it is taken out. */
-    private enum Weighty {
-        FINDING("a finding"),
-        IDENTIFICATION("an identification"),
-        SLIP("a slip"),
-        OPENING("something opened"),
-        TOOL("a tool that was out"),
-        LOST("a thing that was lost"),
-        QUESTION("a question");
-
-        private final String words;
-
-        Weighty(String words) {
-            this.words = words;
-        }
-
-        static Optional<Weighty> of(Entry entry) {
-            if (entry instanceof Entry.Find) {
-                return Optional.of(FINDING);
-            }
-            if (entry instanceof Entry.Datum || entry instanceof Entry.Here || entry instanceof Entry.Round) {
-                return Optional.of(IDENTIFICATION);
-            }
-            if (entry instanceof Entry.Open) {
-                return Optional.of(OPENING);
-            }
-            if (entry instanceof Entry.Recheck || entry instanceof Entry.Refer || entry instanceof Entry.Again) {
-                return Optional.of(QUESTION);
-            }
-            return entry instanceof Entry.ToolOut
-                    ? Optional.of(TOOL)
-                    : entry instanceof Entry.Lost
-                            ? Optional.of(LOST)
-                            : entry instanceof Entry.Slip ? Optional.of(SLIP) : Optional.empty();
-        }
-    }
-
     List<OpenItem> items() {
         Answered answered = new Answered(fold);
         List<OpenItem> items = new ArrayList<>();
@@ -71,10 +35,10 @@ record TakenOut(Fold fold) {
                 if (lost.containsKey(logged.number())) {
                     items.add(item(answered, logged, lostCount(gone, lost.get(logged.number()), struck.reason())));
                 } else if (fold.isVoid(gone.number())) {
-                    Weighty.of(gone.entry())
+                    weighty(gone.entry())
                             .filter(what -> !saidAnew(logged, gone.entry(), what))
-                            .ifPresent(
-                                    what -> items.add(item(answered, logged, told(what.words, gone, struck.reason()))));
+                            .ifPresent(what -> items.add(item(
+                                    answered, logged, new Removal.Struck(what, EntryLine.of(gone), struck.reason()))));
                 }
             }
         }
@@ -90,6 +54,26 @@ record TakenOut(Fold fold) {
         return (int) items.stream().filter(item -> item.kind() == Kind.VOIDED).count();
     }
 
+    private static Optional<Weighty> weighty(Entry entry) {
+        if (entry instanceof Entry.Find) {
+            return Optional.of(Weighty.FINDING);
+        }
+        if (entry instanceof Entry.Datum || entry instanceof Entry.Here || entry instanceof Entry.Round) {
+            return Optional.of(Weighty.IDENTIFICATION);
+        }
+        if (entry instanceof Entry.Open) {
+            return Optional.of(Weighty.OPENING);
+        }
+        if (entry instanceof Entry.Recheck || entry instanceof Entry.Refer || entry instanceof Entry.Again) {
+            return Optional.of(Weighty.QUESTION);
+        }
+        return entry instanceof Entry.ToolOut
+                ? Optional.of(Weighty.TOOL)
+                : entry instanceof Entry.Lost
+                        ? Optional.of(Weighty.LOST)
+                        : entry instanceof Entry.Slip ? Optional.of(Weighty.SLIP) : Optional.empty();
+    }
+
     /** Whether what counts next after a void is of the same sort: then it was a slip of the tongue, and mended. */
     private boolean saidAnew(Logged strike, Entry gone, Weighty what) {
         return fold.entries().stream()
@@ -97,7 +81,7 @@ record TakenOut(Fold fold) {
                 .filter(later -> !fold.isVoid(later.number()) && !(later.entry() instanceof Entry.Void))
                 .findFirst()
                 .map(Logged::entry)
-                .filter(later -> Weighty.of(later).filter(what::equals).isPresent())
+                .filter(later -> weighty(later).filter(what::equals).isPresent())
                 .filter(later -> !(gone instanceof Entry.Find one) || isOneOf(one, (Entry.Find) later))
                 .isPresent();
     }
@@ -108,24 +92,18 @@ record TakenOut(Fold fold) {
                 || gone.airfoil().value().equals(later.airfoil().value());
     }
 
-    private static OpenItem item(Answered answered, Logged strike, String what) {
-        return answered.item(
-                Kind.VOIDED, strike, what, "", "say it anew if it was so, or say who agreed that it was not");
+    private static OpenItem item(Answered answered, Logged strike, Removal what) {
+        return answered.item(Kind.VOIDED, strike, what, Optional.empty(), ToDo.Advice.SAY_ANEW);
     }
 
-    private static String told(String what, Logged gone, String reason) {
-        return what + ", entry " + gone.number() + ", " + gone.text().strip() + ", was taken out, because " + reason;
-    }
-
-    private String lostCount(Logged gone, CountError error, String reason) {
-        String airfoil =
-                fold.situation().engine().rows().get(error.row()).kind().airfoil();
-        boolean showed = gone.number() == error.entry();
-        return told(
-                (showed ? "what showed a lost count" : "what a lost count came of") + " (by about "
-                        + error.airfoils() + " " + airfoil + (error.airfoils() == 1 ? "" : "s") + ", between entries "
-                        + error.since() + " and " + error.entry() + ")",
-                gone,
+    private Removal lostCount(Logged gone, CountError error, String reason) {
+        return new Removal.LostCount(
+                gone.number() == error.entry(),
+                error.airfoils(),
+                fold.situation().engine().rows().get(error.row()).kind(),
+                error.since(),
+                error.entry(),
+                EntryLine.of(gone),
                 reason);
     }
 
@@ -169,12 +147,14 @@ record TakenOut(Fold fold) {
                 .map(ask -> answered.item(
                         Kind.NARROWED,
                         ask,
-                        (zones.isEmpty()
-                                        ? "the task asks for nothing of it, no longer for "
-                                        : "the task asks only for " + GapText.zones(zoning, zones) + ", no longer for ")
-                                + GapText.zones(zoning, left) + ", as " + ask.by() + " said "
-                                + EntryTime.told(ask.at()),
-                        row.name() + " (" + id + ")",
-                        "say: ask " + id + " all; or say who ordered it so"));
+                        new Removal.Narrowed(
+                                Optional.of(zones)
+                                        .filter(some -> !some.isEmpty())
+                                        .map(some -> ZonePhrase.of(zoning, some)),
+                                ZonePhrase.of(zoning, left),
+                                ask.by(),
+                                EntryTime.told(ask.at())),
+                        Optional.of(new Where.OfRow(row.name(), id)),
+                        new ToDo.AskAll("ask " + id + " all")));
     }
 }

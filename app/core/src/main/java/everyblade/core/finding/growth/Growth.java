@@ -3,6 +3,7 @@ package everyblade.core.finding.growth;
 import everyblade.core.finding.Dimension;
 import everyblade.core.finding.Length;
 import everyblade.core.finding.Measured;
+import everyblade.fact.Fact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,22 +20,14 @@ import java.util.OptionalDouble;
 public record Growth(Dimension dimension, Measured then, Measured now) {
 
     /** What growth there surely is. */
-    public enum Trend {
-        GROWN("grown"),
-        UNSURE("no more than the uncertainty explains"),
-        SHRUNK("smaller than it was: measured otherwise, or another finding"),
-        UNKNOWN("not known how sure");
-
-        private final String words;
-
-        Trend(String words) {
-            this.words = words;
-        }
-
-        /** For people. */
-        public String words() {
-            return words;
-        }
+    public enum Trend implements Fact {
+        GROWN,
+        /** No more than the uncertainty explains. */
+        UNSURE,
+        /** Smaller than it was, so measured otherwise, or another finding. */
+        SHRUNK,
+        /** Nobody said how sure one of the sizes is. */
+        UNKNOWN
     }
 
     /** Of every size that both have. */

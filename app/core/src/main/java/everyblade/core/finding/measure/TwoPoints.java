@@ -2,10 +2,11 @@ package everyblade.core.finding.measure;
 
 import everyblade.core.finding.Length;
 import everyblade.core.finding.Measured;
+import everyblade.core.finding.measure.Warning.Choice;
+import everyblade.core.finding.measure.Warning.Line;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -42,9 +43,9 @@ public final class TwoPoints {
      *
      * @param length with its expanded uncertainty (k = 2)
      * @param budget relative standard uncertainty by source, the largest first
-     * @param warnings one line each
+     * @param warnings why it may be worse than that
      */
-    public record Result(Measured length, Map<String, Double> budget, List<String> warnings) {
+    public record Result(Measured length, Map<Source, Double> budget, List<Warning> warnings) {
 
         public Result {
             warnings = List.copyOf(warnings);
@@ -63,19 +64,18 @@ public final class TwoPoints {
         Seen.Extension extension = seen.extension(line);
         Seen.Extension knownExtension = known.seen().extension(known.line());
         double value = known.length().value().millimetres() * extension.length() / knownExtension.length();
-        Map<String, Double> sources = new LinkedHashMap<>();
+        Map<Source, Double> sources = new LinkedHashMap<>();
         // Of each end only what lies along the line counts to first order, so of a line twice the square of one.
-        sources.put("pointing at the line", Math.sqrt(2) * pointing / line.length());
+        sources.put(Source.POINTING_AT_LINE, Math.sqrt(2) * pointing / line.length());
         sources.put(
-                "pointing at the known length",
-                Math.sqrt(2) * pointing / known.line().length());
+                Source.POINTING_AT_KNOWN, Math.sqrt(2) * pointing / known.line().length());
         sources.put(
-                "the known length",
+                Source.KNOWN_LENGTH,
                 known.length().standardUncertainty() / known.length().value().millimetres());
-        sources.put("distance of the line", extension.ofDistance());
-        sources.put("distance of the known length", knownExtension.ofDistance());
-        sources.put("slant of the line", extension.ofSlant());
-        sources.put("slant of the known length", knownExtension.ofSlant());
+        sources.put(Source.DISTANCE_OF_LINE, extension.ofDistance());
+        sources.put(Source.DISTANCE_OF_KNOWN, knownExtension.ofDistance());
+        sources.put(Source.SLANT_OF_LINE, extension.ofSlant());
+        sources.put(Source.SLANT_OF_KNOWN, knownExtension.ofSlant());
         double relative =
                 Math.sqrt(sources.values().stream().mapToDouble(u -> u * u).sum());
         Length plusMinus = Length.ofMillimetres(COVERAGE_FACTOR * relative * value);
@@ -85,38 +85,33 @@ public final class TwoPoints {
                 warnings(line, seen, known, pointing));
     }
 
-    private static Map<String, Double> sorted(Map<String, Double> sources) {
-        Map<String, Double> sorted = new LinkedHashMap<>();
+    private static Map<Source, Double> sorted(Map<Source, Double> sources) {
+        Map<Source, Double> sorted = new LinkedHashMap<>();
         sources.entrySet().stream()
-                .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+                .sorted(Map.Entry.<Source, Double>comparingByValue().reversed())
                 .forEach(source -> sorted.put(source.getKey(), source.getValue()));
         return sorted;
     }
 
-    private static List<String> warnings(PixelLine line, Seen seen, Known known, double pointing) {
-        List<String> warnings = new ArrayList<>();
-        slanted("the line", seen).ifPresent(warnings::add);
-        slanted("the known length", known.seen()).ifPresent(warnings::add);
+    private static List<Warning> warnings(PixelLine line, Seen seen, Known known, double pointing) {
+        List<Warning> warnings = new ArrayList<>();
+        slanted(Line.MEASURED, seen).ifPresent(warnings::add);
+        slanted(Line.KNOWN, known.seen()).ifPresent(warnings::add);
         if (Math.min(line.length(), known.line().length()) < LEAST_POINTINGS * pointing) {
-            warnings.add("the points are hardly farther apart than they can be set; enlarge the picture or go nearer");
+            warnings.add(Choice.POINTS_TOO_CLOSE);
         }
         if (known.seen().distance() > 1.5 * seen.distance()
                 || seen.distance() > 1.5 * known.seen().distance()) {
-            warnings.add("the known length is not at the same distance; choose one nearer to the line");
+            warnings.add(Choice.OTHER_DISTANCE);
         }
         return warnings;
     }
 
-    private static Optional<String> slanted(String what, Seen seen) {
+    private static Optional<Warning> slanted(Line line, Seen seen) {
         if (seen.incidence() < SLANTED) {
             return Optional.empty();
         }
-        return Optional.of(String.format(
-                Locale.ROOT,
-                "%s is seen %.0f° from square, so along the slant it looks up to %.1f times shorter than it is%s",
-                what,
-                seen.incidence(),
-                1 / Math.cos(Math.toRadians(seen.incidence())),
-                seen.incidence() > GRAZING ? "; look at it more squarely before measuring" : ""));
+        return Optional.of(new Warning.Slanted(
+                line, seen.incidence(), 1 / Math.cos(Math.toRadians(seen.incidence())), seen.incidence() > GRAZING));
     }
 }

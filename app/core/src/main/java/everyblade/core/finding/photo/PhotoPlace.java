@@ -35,14 +35,11 @@ public record PhotoPlace(
         return new PhotoPlace(entry, view, row, OptionalDouble.empty(), 0, Optional.empty(), 0, false, false);
     }
 
-    /** Such as {@code about blade 14 ± 1}. */
-    public String airfoilText() {
-        if (row.isEmpty() || airfoil.isEmpty()) {
-            return "no blade known";
-        }
-        return "about " + row.get().kind().airfoil() + " " + airfoil.get()
-                + (airfoilsOff > 0 ? " ± " + airfoilsOff : "")
-                + (lost ? ", the count was lost" : "");
+    /** The airfoil with what it may be off. */
+    public Likely likely() {
+        return row.isEmpty() || airfoil.isEmpty()
+                ? Likely.Nothing.COUNTED
+                : new Likely.About(row.get().kind(), airfoil.get(), airfoilsOff, lost);
     }
 
     /** Whether a person's word for the airfoil agrees with this. */

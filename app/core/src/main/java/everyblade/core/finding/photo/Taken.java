@@ -3,9 +3,12 @@ package everyblade.core.finding.photo;
 import everyblade.core.entry.Entry;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
@@ -15,11 +18,11 @@ import java.util.stream.IntStream;
  * @param at when, by the camera's clock if it wrote a time, else the time of the entry
  * @param byCamera whether the camera wrote it
  * @param place where the scope tip and the rotor were
- * @param stated the airfoil that a person named with it, such as {@code blade 7}; of several the run
+ * @param stated the airfoil that a person named with it
  * @param disagrees whether the camera's time speaks against that; an entry may be typed long after, and never does
  */
 public record Taken(
-        int entry, Instant at, boolean byCamera, PhotoPlace place, Optional<String> stated, boolean disagrees) {
+        int entry, Instant at, boolean byCamera, PhotoPlace place, Optional<Stated> stated, boolean disagrees) {
 
     /**
      * A picture as an entry names it.
@@ -45,7 +48,7 @@ public record Taken(
         PhotoPlace place = placing.at(at);
         int[] said = said(logged.entry(), place);
         boolean agrees = said.length == 0 || IntStream.of(said).anyMatch(place::agreesWith);
-        String word = place.row().map(row -> row.kind().airfoil()).orElse("blade") + " ";
+        RowKind kind = place.row().map(Row::kind).orElse(RowKind.ROTOR);
         return new Taken(
                 logged.number(),
                 at,
@@ -53,7 +56,10 @@ public record Taken(
                 place,
                 said.length == 0
                         ? Optional.empty()
-                        : Optional.of(word + said[0] + (said.length == 1 ? "" : "–" + said[said.length - 1])),
+                        : Optional.of(new Stated(
+                                kind,
+                                said[0],
+                                said.length == 1 ? OptionalInt.empty() : OptionalInt.of(said[said.length - 1]))),
                 written.isPresent() && !agrees);
     }
 

@@ -6,6 +6,7 @@ import everyblade.core.coverage.State;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.turning.Remark;
+import everyblade.fact.Fact;
 import java.util.Optional;
 
 /**
@@ -48,10 +49,10 @@ public record CellsThere(int cells, int done, int maybe, int accepted) {
     }
 
     /** Such as {@code 12 of 18 cells seen, 2 maybe, 4 not, of which 1 accepted}. */
-    public String words() {
-        return done + " of " + cells + (cells == 1 ? " cell" : " cells") + " seen"
-                + (maybe > 0 ? ", " + maybe + " maybe" : "")
-                + (cells > done + maybe ? ", " + (cells - done - maybe) + " not" : "")
-                + (accepted > 0 ? "; " + accepted + " of these accepted as not seen" : "");
+    public Fact told() {
+        return new Told(cells, done, maybe, cells - done - maybe, accepted);
     }
+
+    /** All of them, parted by their states; {@code not} is neither done nor maybe. */
+    record Told(int cells, int done, int maybe, int not, int accepted) implements Fact {}
 }

@@ -3,6 +3,7 @@ package everyblade.core.finding.closing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.Engines;
+import everyblade.core.English;
 import everyblade.core.Job;
 import everyblade.core.finding.Distances;
 import everyblade.core.finding.Findings;
@@ -55,8 +56,8 @@ class ClosingListTest {
     private static void assertOpen(ClosingList list, Kind kind, String... words) {
         assertThat(list.items()).singleElement().satisfies(item -> {
             assertThat(item.kind()).isEqualTo(kind);
-            assertThat(item.line()).contains(words);
-            assertThat(item.toDo()).isNotBlank();
+            assertThat(English.say(item.line())).contains(words);
+            assertThat(item.toDo()).isPresent();
         });
     }
 
@@ -82,7 +83,7 @@ class ClosingListTest {
     @Test
     void listsOpeningsInTheOrderInWhichTheyAreShut() {
         assertThat(after("open cover", "open plate", "open plug").items())
-                .extracting(OpenItem::what)
+                .extracting(item -> English.say(item.what()))
                 .containsExactly("plug is open", "plate is open", "cover is open");
     }
 
@@ -96,7 +97,7 @@ class ClosingListTest {
     @Test
     void asksForTheFactsThatARecordMustHave() {
         assertThat(list(Optional.empty(), List.of(SEEN)).of(Kind.FACT))
-                .extracting(OpenItem::toDo)
+                .extracting(item -> English.say(item.toDo().orElseThrow()))
                 .containsExactly(
                         "say: fact hours …",
                         "say: fact cycles …",
@@ -112,9 +113,9 @@ class ClosingListTest {
 
         assertThat(list.of(Kind.GAP))
                 .singleElement()
-                .satisfies(gap -> assertThat(gap.line()).contains("row b (b)", "tip", "not seen"));
+                .satisfies(gap -> assertThat(English.say(gap.line())).contains("row b (b)", "tip", "not seen"));
         assertThat(list.accepted())
-                .extracting(ClosingList.Accepted::line)
+                .extracting(accepted -> English.say(accepted.line()))
                 .containsExactly(
                         "row b (b): all 12 blades, root, because the port is blocked, entry 3 by Test; 72 cells,"
                                 + " 72 of these can be seen through vb");
@@ -128,7 +129,7 @@ class ClosingListTest {
         ClosingList list = list(Optional.empty(), lost);
         assertThat(list.of(Kind.COUNT))
                 .singleElement()
-                .satisfies(item -> assertThat(item.line())
+                .satisfies(item -> assertThat(English.say(item.line()))
                         .contains("the count was lost between entries 9 and 12", "entry 12 by Test"));
 
         lost.add("round 3 ± 0");
@@ -155,7 +156,7 @@ class ClosingListTest {
             assertThat(ports("note begun", "view v", "datum c1 1", "turn on 30"))
                     .singleElement()
                     .satisfies(item -> {
-                        assertThat(item.line())
+                        assertThat(English.say(item.line()))
                                 .isEqualTo("port p1 (p1) was looked through and never said to be open, entry 2"
                                         + " by Test");
                         assertThat(item.entry()).isEqualTo("open p1");
@@ -169,7 +170,8 @@ class ClosingListTest {
             String[] shut = {"open p1", "view v", "datum c1 1", "shut p1 torqued", "turn on 30"};
             assertThat(ports(shut))
                     .singleElement()
-                    .satisfies(item -> assertThat(item.line()).contains("looked through after it was shut", "entry 5"));
+                    .satisfies(item -> assertThat(English.say(item.line()))
+                            .contains("looked through after it was shut", "entry 5"));
             assertThat(ports("open p1", "view v", "datum c1 1", "shut p1 torqued", "skip on 30"))
                     .isEmpty();
             assertThat(ports("open p1", "view v", "out", "shut p1 torqued", "skip on 30"))
@@ -200,7 +202,7 @@ class ClosingListTest {
                             after(line, "void 10 because mistaken").of(Kind.VOIDED))
                     .singleElement()
                     .satisfies(item -> {
-                        assertThat(item.line())
+                        assertThat(English.say(item.line()))
                                 .isEqualTo(what + ", entry 10, " + line
                                         + ", was taken out, because mistaken, entry 11 by Test");
                         assertThat(item.entry()).isEqualTo("settle 11 because ");
@@ -284,7 +286,11 @@ class ClosingListTest {
                     "beyond the limits, and nobody said what comes of it",
                     "blade 4",
                     "entry 10");
-            assertThat(after(limits, "a nick 4 tpl 3 ± 0.1").items().get(0).toDo())
+            assertThat(English.say(after(limits, "a nick 4 tpl 3 ± 0.1")
+                            .items()
+                            .get(0)
+                            .toDo()
+                            .orElseThrow()))
                     .contains("refer …", "settle 10 because …");
             assertThat(after(
                                     limits,

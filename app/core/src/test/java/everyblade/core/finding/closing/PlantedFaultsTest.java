@@ -3,6 +3,7 @@ package everyblade.core.finding.closing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.Engines;
+import everyblade.core.English;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Engine;
 import everyblade.spi.Direction;
@@ -324,8 +325,8 @@ class PlantedFaultsTest {
         assertThat(record.closing().of(kind))
                 .as("%s: %s", what, record.closing().items())
                 .anySatisfy(item -> {
-                    assertThat(item.line()).contains(words);
-                    assertThat(item.toDo()).isNotBlank();
+                    assertThat(English.say(item.line())).contains(words);
+                    assertThat(item.toDo()).isPresent();
                 });
     }
 
@@ -352,9 +353,9 @@ class PlantedFaultsTest {
         assertThat(list.items()).isEmpty();
         assertThat(list.told())
                 .singleElement()
-                .satisfies(told -> assertThat(told.line())
+                .satisfies(told -> assertThat(English.say(told.line()))
                         .contains("a thing that was lost", "answered in entry 14 by Test: Bo counted them"));
-        assertThat(list.behind().told()).isEqualTo("1 entry of weight taken out");
+        assertThat(English.say(list.behind())).isEqualTo("1 entry of weight taken out");
     }
 
     @Test
@@ -377,7 +378,7 @@ class PlantedFaultsTest {
         assertThat(list.of(Kind.TIME)).isEmpty();
         assertThat(list.told())
                 .singleElement()
-                .satisfies(told -> assertThat(told.line())
+                .satisfies(told -> assertThat(English.say(told.line()))
                         .contains("the whole record was typed long after", "2 entries", "3 days later"));
         assertThat(new ToldRecord(engine())
                         .undated("note a")
@@ -385,8 +386,8 @@ class PlantedFaultsTest {
                         .closing()
                         .told())
                 .singleElement()
-                .satisfies(
-                        told -> assertThat(told.line()).contains("entries 1 and 2 keep only the time that was said"));
+                .satisfies(told -> assertThat(English.say(told.line()))
+                        .contains("entries 1 and 2 keep only the time that was said"));
     }
 
     @Test
@@ -397,7 +398,7 @@ class PlantedFaultsTest {
         assertThat(list.items()).isEmpty();
         assertThat(list.accepted())
                 .singleElement()
-                .satisfies(accepted -> assertThat(accepted.line())
+                .satisfies(accepted -> assertThat(English.say(accepted.line()))
                         .endsWith("entry 12 by Test; 2 cells, 2 of these can be seen through v, w, edge, 2 were seen"));
     }
 
@@ -411,7 +412,7 @@ class PlantedFaultsTest {
         assertThat(record.closing().of(Kind.TIME)).isEmpty();
         assertThat(record.typed(DAYS).enter("note b").closing().of(Kind.TIME))
                 .singleElement()
-                .satisfies(item -> assertThat(item.line()).contains("entry 14"));
+                .satisfies(item -> assertThat(English.say(item.line())).contains("entry 14"));
     }
 
     @Test
@@ -420,7 +421,7 @@ class PlantedFaultsTest {
         record.enter("settle 12 because within table 2");
 
         assertThat(record.closing().items()).singleElement().satisfies(item -> {
-            assertThat(item.line()).contains("1 entry was typed long after", "nick 3 tip 1");
+            assertThat(English.say(item.line())).contains("1 entry was typed long after", "nick 3 tip 1");
             assertThat(item.entry()).isEqualTo("void 12 because ");
         });
     }
@@ -445,7 +446,8 @@ class PlantedFaultsTest {
 
         assertThat(record.enter("note then").closing().items())
                 .singleElement()
-                .satisfies(item -> assertThat(item.line()).contains("time runs back", "note then", "4 days later"));
+                .satisfies(item ->
+                        assertThat(English.say(item.line())).contains("time runs back", "note then", "4 days later"));
     }
 
     @Test

@@ -2,6 +2,7 @@ package everyblade.core.finding.closing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.English;
 import everyblade.core.finding.Limits;
 import everyblade.core.finding.LimitsUnderTest;
 import everyblade.core.finding.closing.OpenItem.Kind;
@@ -211,7 +212,7 @@ class PlantedOmissionsTest {
                 .isNotEmpty()
                 .allSatisfy(item -> {
                     assertThat(item.kind()).isEqualTo(kind);
-                    assertThat(item.line()).contains(words);
+                    assertThat(English.say(item.line())).contains(words);
                     if (!label.isEmpty()) {
                         int opened =
                                 1 + lines.stream().map(Line::label).toList().indexOf(label);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import everyblade.core.English;
 import everyblade.core.finding.Length;
 import everyblade.core.finding.Measured;
 import everyblade.core.finding.measure.Plane.Camera;
@@ -59,8 +60,8 @@ class TwoPointsTest {
 
         @Test
         void theLargestSourceIsNamedFirst() {
-            assertThat(measured(1, "0.2").budget().keySet()).startsWith("pointing at the line");
-            assertThat(measured(0.01, "0.2").budget().keySet()).startsWith("the known length");
+            assertThat(measured(1, "0.2").budget().keySet()).startsWith(Source.POINTING_AT_LINE);
+            assertThat(measured(0.01, "0.2").budget().keySet()).startsWith(Source.KNOWN_LENGTH);
         }
 
         @Test
@@ -80,7 +81,7 @@ class TwoPointsTest {
                     new TwoPoints.Known(line(0, 0, 50, 0), known("5", "0"), new Slant(0, 20, 0)),
                     0);
 
-            assertThat(result.warnings())
+            assertThat(English.say(result.warnings()))
                     .containsExactly(
                             "the line is seen 60° from square, so along the slant it looks up to 2.0 times shorter than it is");
             // Between 5 and 10 mm, every shortening as likely: 5 / 0.75, u = 0.25 / √3 / 0.75 of it.
@@ -97,7 +98,7 @@ class TwoPointsTest {
                                     0)
                             .warnings())
                     .hasSize(2)
-                    .allSatisfy(warning -> assertThat(warning).contains("more squarely"));
+                    .allSatisfy(warning -> assertThat(English.say(warning)).contains("more squarely"));
         }
 
         /** A plane that runs away to the right at 45°, seen at its middle: along it lengths are √2 of what they look. */

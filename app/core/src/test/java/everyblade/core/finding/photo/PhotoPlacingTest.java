@@ -55,7 +55,7 @@ class PhotoPlacingTest {
             PhotoPlace place = at(70, "10 view v", "20 datum c1 1", "60 turn 90", "300 note lunch");
 
             // Clockwise turning brings lower numbers to the reference: blade 1 went on by nine pitches.
-            assertThat(place.airfoilText()).isEqualTo("about blade 28");
+            assertThat(English.say(place.likely())).isEqualTo("about blade 28");
             assertThat(place.shaftAngle().orElseThrow()).isEqualTo(90, within(1e-6));
             assertThat(place.moving()).isFalse();
             assertThat(place.entry()).isEqualTo(3);
@@ -106,7 +106,7 @@ class PhotoPlacingTest {
                     at(70, "10 view v", "20 datum c1 1", "60 turn 90 ± 1", "100 turn 90 ± 1", "150 here 3 ± 1");
 
             assertThat(place.lost()).isTrue();
-            assertThat(place.airfoilText()).endsWith("the count was lost");
+            assertThat(English.say(place.likely())).endsWith("the count was lost");
         }
 
         @Test

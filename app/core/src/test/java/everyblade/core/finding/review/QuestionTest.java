@@ -53,7 +53,7 @@ class QuestionTest {
     @Test
     void staysOpenAndTellsWhoAsksWhatAndWhere() {
         assertThat(open(List.of(question(1)), "round 1")).singleElement().satisfies(item -> {
-            assertThat(item.line()).contains("R. Viewer", "review 1", "what is the shadow on it", "a 3-4");
+            assertThat(English.say(item.line())).contains("R. Viewer", "review 1", "what is the shadow on it", "a 3-4");
             assertThat(item.entry()).isEqualTo("note review 1: ");
             assertThat(item.place()).contains(new ReviewedPlace("a", 3, 4, ""));
         });
