@@ -2,6 +2,7 @@ package everyblade.record;
 
 import everyblade.record.derived.DerivedFiles;
 import everyblade.record.derived.SeenHeads;
+import everyblade.record.packed.PackedName;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -77,7 +78,7 @@ public final class JobFolder {
     public record InUse(String holder, RecordProblem problem) implements Writing {}
 
     /** It cannot be opened. */
-    public record Refused(RecordProblem problem) implements Reading, Writing, Copying, Packing {}
+    public record Refused(RecordProblem problem) implements Reading, Writing, Copying, Packing, Sending {}
 
     /** What came of verifying. */
     public sealed interface Verification {}
@@ -163,6 +164,62 @@ public final class JobFolder {
      */
     public Packing pack(OutputStream out) throws IOException {
         return new JobPack(files).write(out);
+    }
+
+    /** What came of reading a job to send it. */
+    public sealed interface Sending {}
+
+    /** The job as it travels. */
+    public record Ready(Sent sent) implements Sending {}
+
+    /** Reads the job to be sent to another place. */
+    public Sending send() {
+        try {
+            return new Ready(Sent.of(files));
+        } catch (UnsoundJournal unsound) {
+            return new Refused(unsound.problem());
+        }
+    }
+
+    /**
+     * The bytes of a file of the job.
+     *
+     * @param name one of those that {@link Sent#files} tells
+     * @throws IOException if it cannot be read, or no job has a file of this name
+     */
+    public byte[] bytes(String name) throws IOException {
+        long longest = PackedName.largest(name).orElseThrow(() -> new IOException("no job has a file of this name"));
+        return files.read(name, longest);
+    }
+
+    /** Gives the files of a job that arrives. */
+    @FunctionalInterface
+    public interface Arriving<E extends Exception> {
+
+        /** Hands every file over, the journal last. */
+        void into(Receiver receiver) throws E, IOException;
+    }
+
+    /** Takes the files of a job that arrives. */
+    @FunctionalInterface
+    public interface Receiver {
+
+        /**
+         * Takes one file.
+         *
+         * @param name one that files of a job have; any other is refused
+         */
+        void file(String name, byte[] bytes) throws IOException;
+    }
+
+    /**
+     * Makes the job of files that come from elsewhere, in a folder that is not there yet, or empty. It is there as a whole,
+     * verified, and safe on disk when this returns, or there is nothing new.
+     *
+     * @return what verifying found; of anything but {@link Sound} there is no folder
+     */
+    public <E extends Exception> Verification arrive(Arriving<E> arriving) throws E {
+        return new JobArrival(disk, path).arrive(arriving);
     }
 
     /**

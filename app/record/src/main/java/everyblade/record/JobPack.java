@@ -1,14 +1,8 @@
 package everyblade.record;
 
-import everyblade.record.packed.PackedName;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -23,15 +17,10 @@ final class JobPack {
     /** One that every zip can tell, since the time of a file would be another on each machine. */
     private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
 
-    /** What is only there while somebody writes. */
-    private static final Set<String> NOT_ITS_OWN = Set.of(JobFolder.LOCK, ReviewFile.LOCK);
-
     private static final long MOST = (4L << 30) - (64L << 20);
     private static final int MOST_FILES = 60_000;
 
     private final JobFiles files;
-    private final Map<String, Long> packed = new TreeMap<>();
-    private final List<String> left = new ArrayList<>();
 
     JobPack(JobFiles files) {
         this.files = files;
@@ -39,17 +28,15 @@ final class JobPack {
 
     JobFolder.Packing write(OutputStream out) throws IOException {
         try {
-            for (String folder : PackedName.FOLDERS) {
-                look(folder.isEmpty() ? "" : folder + "/");
-            }
-            if (packed.size() > MOST_FILES) {
+            OwnFiles own = OwnFiles.of(files);
+            if (own.largest().size() > MOST_FILES) {
                 throw unfit("it has more than " + MOST_FILES + " files");
             }
             ZipOutputStream zip = new ZipOutputStream(out);
             zip.setMethod(ZipOutputStream.STORED);
             long all = 0;
-            for (String name : packed.keySet()) {
-                byte[] bytes = bytes(name);
+            for (String name : own.largest().keySet()) {
+                byte[] bytes = own.bytes(files, name);
                 all += bytes.length;
                 if (all > MOST) {
                     throw unfit("it is larger than " + (MOST >> 20) + " MB");
@@ -59,35 +46,9 @@ final class JobPack {
                 zip.closeEntry();
             }
             zip.finish();
-            return new JobFolder.Packed(packed.size(), List.copyOf(left));
+            return new JobFolder.Packed(own.largest().size(), own.left());
         } catch (UnsoundJournal unread) {
             return new JobFolder.Refused(unread.problem());
-        }
-    }
-
-    private void look(String folder) throws UnsoundJournal {
-        if (!folder.isEmpty() && !files.disk().exists(files.root().resolve(folder))) {
-            return;
-        }
-        try {
-            for (String name :
-                    files.disk().list(files.place(folder + Journal.FILE).getParent())) {
-                String whole = folder + name;
-                PackedName.largest(whole).ifPresent(largest -> packed.put(whole, largest));
-                if (!packed.containsKey(whole) && !PackedName.FOLDERS.contains(whole) && !NOT_ITS_OWN.contains(whole)) {
-                    left.add(whole);
-                }
-            }
-        } catch (IOException failure) {
-            throw new UnsoundJournal(new JobReader(files).unreadable(folder.isEmpty() ? "." : folder, failure));
-        }
-    }
-
-    private byte[] bytes(String name) throws UnsoundJournal {
-        try {
-            return files.read(name, packed.get(name));
-        } catch (IOException failure) {
-            throw new UnsoundJournal(new JobReader(files).unreadable(name, failure));
         }
     }
 

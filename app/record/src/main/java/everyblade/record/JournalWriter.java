@@ -114,6 +114,38 @@ public final class JournalWriter implements Closeable {
     }
 
     /**
+     * Keeps lines that were sealed elsewhere, byte for byte, behind those that are there. When it returns with {@link Kept}
+     * they are safe on disk; otherwise none of them is acknowledged.
+     */
+    public Appended follow(List<byte[]> sealed) {
+        if (stopped.isPresent()) {
+            return new NotKept(stopped.get(), false);
+        }
+        List<Line> lines = new ArrayList<>();
+        try {
+            for (SealedLine line : SealedLine.following(head, count + 1, sealed)
+                    .orElseThrow(() -> new Unreadable("a line is not the one that was sealed after the one before"))) {
+                lines.add(new Line(line.n(), LineFormat.readEntry(line.bytes(), line.n(), false), line.hash()));
+            }
+        } catch (Unreadable unreadable) {
+            return new NotKept(
+                    Problem.inFile(
+                            "NOT KEPT",
+                            path.toString(),
+                            "of the lines that came, " + unreadable.getMessage(),
+                            "ask where they came from for a sound copy"),
+                    true);
+        }
+        Optional<String> why = end.append(sealed);
+        if (why.isPresent()) {
+            return stop(why.get());
+        }
+        count += lines.size();
+        head = lines.isEmpty() ? head : lines.get(lines.size() - 1).hash();
+        return new Kept(List.copyOf(lines));
+    }
+
+    /**
      * Keeps a picture in the job, before the entry that names it is appended. It is safe on disk when this returns.
      *
      * @param name plain name of the file

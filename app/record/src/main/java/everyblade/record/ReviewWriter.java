@@ -104,13 +104,45 @@ public final class ReviewWriter implements Closeable {
         for (byte[] line : lines) {
             length += line.length + 1;
         }
+        return keep(lines, new Review(remarks, head, length, false));
+    }
+
+    /** Keeps lines that were sealed elsewhere, byte for byte, behind those that are there; all or none. */
+    public Appended follow(List<byte[]> sealed) {
+        if (stopped.isPresent()) {
+            return new NotKept(stopped.get());
+        }
+        List<ReviewRemark> remarks = new ArrayList<>(review.remarks());
+        String head = review.head();
+        long length = review.length();
+        try {
+            int first = length == 0 ? 0 : remarks.size() + 1;
+            for (SealedLine line : SealedLine.following(head, first, sealed)
+                    .orElseThrow(() -> new Unreadable("a line is not the one that was sealed after the one before"))) {
+                if (line.n() > 0) {
+                    remarks.add(ReviewFormat.readRemark(line.bytes(), line.n()));
+                } else if (!ReviewFormat.readFirst(line.bytes()).equals(job)) {
+                    throw new Unreadable("the first line names another job");
+                }
+                head = line.hash();
+                length += line.bytes().length + 1;
+            }
+        } catch (Unreadable unreadable) {
+            return new NotKept(notKept(
+                    "of the lines that came, " + unreadable.getMessage(), "ask where they came from for a sound copy"));
+        }
+        return keep(sealed, new Review(remarks, head, length, false));
+    }
+
+    private Appended keep(List<byte[]> lines, Review then) {
         Optional<String> why = end.append(lines);
         if (why.isPresent()) {
             stopped = Optional.of(notKept(why.get(), "see to the disk and open the review again"));
             return new NotKept(stopped.get());
         }
-        List<ReviewRemark> added = List.copyOf(remarks.subList(review.remarks().size(), remarks.size()));
-        review = new Review(remarks, head, length, false);
+        List<ReviewRemark> added = List.copyOf(
+                then.remarks().subList(review.remarks().size(), then.remarks().size()));
+        review = then;
         return new Kept(added);
     }
 

@@ -1,0 +1,57 @@
+package everyblade.fleet;
+
+import everyblade.record.JobFolder.NotedHead;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Heads of jobs as they were noted outside the store. Who owns a server can change and seal again whatever is in it; that
+ * shows only by a head that was noted where they do not come.
+ *
+ * @param heads by the hash of the job's first line
+ */
+public record NotedHeads(Map<String, NotedHead> heads) {
+
+    private static final Pattern LINE = Pattern.compile("([0-9a-f]{64}) ([0-9]{1,7}) ([0-9a-f]{64})");
+
+    public NotedHeads {
+        heads = new LinkedHashMap<>(heads);
+    }
+
+    /** As it stands in a file: a line for each job with the hash of its first line, the number of entries, and the head. */
+    public static String text(List<KeptChain> jobs) {
+        StringBuilder text = new StringBuilder();
+        jobs.forEach(job -> text.append(job.first())
+                .append(' ')
+                .append(job.last())
+                .append(' ')
+                .append(job.head())
+                .append('\n'));
+        return text.toString();
+    }
+
+    /**
+     * Reads such a file.
+     *
+     * @throws StoreRefusal if a line is none of these; tells it
+     */
+    public static NotedHeads read(List<String> lines) throws StoreRefusal {
+        Map<String, NotedHead> heads = new LinkedHashMap<>();
+        for (String line : lines) {
+            Matcher matcher = LINE.matcher(line);
+            if (!matcher.matches()) {
+                throw new StoreRefusal(
+                        StoreRefusal.Reason.UNSOUND,
+                        "\"" + line.replaceAll("\\p{Cntrl}", "?") + "\" is no line of a file of heads");
+            }
+            heads.put(
+                    matcher.group(1),
+                    new NotedHead(matcher.group(3), OptionalInt.of(Integer.parseInt(matcher.group(2)))));
+        }
+        return new NotedHeads(heads);
+    }
+}

@@ -1,0 +1,99 @@
+package everyblade.fleet;
+
+import everyblade.record.Disk;
+import everyblade.record.JobFolder;
+import everyblade.record.JobFolder.Broken;
+import everyblade.record.JobFolder.NotedHead;
+import everyblade.record.JobFolder.Sound;
+import everyblade.record.JobFolder.Verification;
+import everyblade.record.Problem;
+import everyblade.record.SealedLine;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Checks jobs of a store as what they are: each is brought into a folder of its own, verified there by the rule for folders,
+ * and held against what the store says of it. It trusts nothing that the server computed.
+ *
+ * @param disk on which the folders are
+ * @param workshop a folder in which they can be made, and are removed again
+ */
+public record StoreCheck(Store store, Disk disk, Path workshop) {
+
+    /** What is wrong with a job, or that it is sound. */
+    public Verification verify(KeptChain job, Optional<NotedHead> noted) throws StoreRefusal {
+        Path place = workshop.resolve(job.first());
+        try {
+            JobFolder folder = new JobFolder(disk, place);
+            Verification found = new Arrival(store).into(folder, job);
+            if (found instanceof Sound) {
+                found = folder.verify(noted);
+            }
+            if (!(found instanceof Sound sound)) {
+                return found;
+            }
+            return otherwise(folder, sound, job).<Verification>map(Broken::new).orElse(found);
+        } finally {
+            remove(place);
+        }
+    }
+
+    /** What is wrong if a job that was noted is not there. */
+    public static Broken missing(String job) {
+        return new Broken(Problem.inFile(
+                "Job missing",
+                job,
+                "it was in the store when the heads were noted",
+                "restore the store, and ask who had access to the server"));
+    }
+
+    /** What the store says of the job that its lines do not bear out. */
+    private Optional<Problem> otherwise(JobFolder folder, Sound sound, KeptChain job) throws StoreRefusal {
+        List<SealedLine> lines = Exchange.read(folder).journal();
+        List<String> hashes = store.ask(
+                "SELECT hash FROM everyblade.line WHERE chain = ? ORDER BY n LIMIT ?",
+                row -> row.getString(1),
+                job.first(),
+                lines.size());
+        if (!hashes.equals(lines.stream().map(SealedLine::hash).toList())) {
+            return Optional.of(problem(job, "a line is there with a hash that is not its own"));
+        }
+        boolean before =
+                job.last() <= sound.entries() && lines.get(job.last()).hash().equals(job.head());
+        KeptChain now = new Chains(store).find(job.first()).orElse(job);
+        if (!before || now.last() < sound.entries()) {
+            return Optional.of(problem(
+                    job,
+                    "the store says that it ends with entry " + now.last() + " and head " + now.head()
+                            + ", its lines end with entry " + sound.entries() + " and head " + sound.head()));
+        }
+        boolean begins = lines.get(0).hash().equals(job.first());
+        return begins ? Optional.empty() : Optional.of(problem(job, "it begins with the line of another job"));
+    }
+
+    private static Problem problem(KeptChain job, String why) {
+        return Problem.inFile(
+                "Store changed by hand",
+                job.first(),
+                why,
+                "compare it with the folder it came from, and ask who had access to the server");
+    }
+
+    private static void remove(Path folder) throws StoreRefusal {
+        if (!Files.exists(folder)) {
+            return;
+        }
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(path);
+            }
+        } catch (IOException failure) {
+            throw new StoreRefusal(StoreRefusal.Reason.NOT_WRITTEN, folder.toString(), StoreRefusal.said(failure));
+        }
+    }
+}
