@@ -37,10 +37,10 @@ public record Export(Store store) {
                         + " t.year WHERE c.site = %2$s AND c.year = %3$d ORDER BY c.first, t.n");
         derived(tables, "airfoil", "row_id, n, seen, part, maybe, unseen, no_view, accepted", "row_id, n");
         derived(tables, "blade_row", "row_id, basis, airfoils, array_to_string(zones, ' ') AS zones", "row_id");
-        derived(tables, "finding", "entry, kind, row_id, airfoil, zones, length, depth, width", "entry");
+        derived(tables, "finding", "entry, t.kind, row_id, airfoil, zones, length, depth, width", "entry");
         derived(tables, "gap", "number, row_id, airfoils, zones, why, view", "number");
         derived(tables, "view_used", "row_id, view, legs", "row_id, view");
-        derived(tables, "open_item", "number, kind, entry, what, place, since", "number");
+        derived(tables, "open_item", "number, t.kind, entry, what, place, since", "number");
         derived(tables, "due", "entry, number, unit, since", "entry");
         return tables;
     }

@@ -56,12 +56,13 @@ public record StoreCheck(Store store, Disk disk, Path workshop) {
     private Optional<Problem> otherwise(JobFolder folder, Sound sound, KeptChain job) throws StoreRefusal {
         List<SealedLine> lines = Exchange.read(folder).journal();
         List<String> hashes = store.ask(
-                "SELECT hash FROM everyblade.line WHERE chain = ? ORDER BY n LIMIT ?",
+                "SELECT n || ' ' || hash FROM everyblade.line WHERE chain = ? ORDER BY n LIMIT ?",
                 row -> row.getString(1),
                 job.first(),
                 lines.size());
-        if (!hashes.equals(lines.stream().map(SealedLine::hash).toList())) {
-            return Optional.of(problem(job, "a line is there with a hash that is not its own"));
+        if (!hashes.equals(
+                lines.stream().map(line -> line.n() + " " + line.hash()).toList())) {
+            return Optional.of(problem(job, "a line is there with a number or a hash that is not its own"));
         }
         boolean before =
                 job.last() <= sound.entries() && lines.get(job.last()).hash().equals(job.head());

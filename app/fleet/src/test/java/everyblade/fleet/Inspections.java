@@ -53,7 +53,7 @@ final class Inspections {
     static JobFolder started(Path place, String serial, Instant at) {
         JobFolder folder = new JobFolder(new LocalDisk(), place);
         Beginning beginning = new Beginning(
-                at, "Ada Vane", "sedge-2", serial, "routine, Überholung", new TreeMap<>(Map.of()), Optional.empty());
+                at, "Ada Vane", "sedge-2", serial, "routine, Überholung", Settings.USUAL.values(), Optional.empty());
         assertThat(folder.start(beginning, ENGINE)).isEmpty();
         return folder;
     }

@@ -22,6 +22,9 @@ import java.util.stream.Stream;
  */
 final class PostgresServer implements AutoCloseable {
 
+    /** For tests in which no power is cut. */
+    static final String QUICK = "-c fsync=off";
+
     static final String CHIEF = "chief";
     static final String PASSWORD = "a secret of the tests";
 
@@ -31,9 +34,11 @@ final class PostgresServer implements AutoCloseable {
     private final Path programs;
     private final Path folder;
     private final int port;
+    private final String options;
     private int databases;
 
-    private PostgresServer(Path programs, Path folder, int port) {
+    private PostgresServer(Path programs, Path folder, int port, String options) {
+        this.options = options;
         this.programs = programs;
         this.folder = folder;
         this.port = port;
@@ -54,8 +59,12 @@ final class PostgresServer implements AutoCloseable {
         }
     }
 
-    /** Starts a new one. */
-    static PostgresServer start() {
+    /**
+     * Starts a new one.
+     *
+     * @param options beside the usual ones, as the server takes them
+     */
+    static PostgresServer start(String options) {
         Path programs = programs().orElseThrow();
         String made = run(List.of("mktemp", "-d", "/tmp/everyblade-postgres-XXXXXX"));
         Path folder = Path.of(made.strip());
@@ -69,14 +78,14 @@ final class PostgresServer implements AutoCloseable {
                 "--encoding=UTF8",
                 "--locale=C.UTF-8",
                 "--no-sync"));
-        PostgresServer server = new PostgresServer(programs, folder, freePort());
+        PostgresServer server = new PostgresServer(programs, folder, freePort(), options);
         server.up();
         return server;
     }
 
     /** Another one of the data in a folder, which is below this one's. */
     PostgresServer on(Path data) {
-        PostgresServer other = new PostgresServer(programs, data.getParent(), freePort());
+        PostgresServer other = new PostgresServer(programs, data.getParent(), freePort(), options);
         other.up();
         return other;
     }
@@ -139,7 +148,7 @@ final class PostgresServer implements AutoCloseable {
                 programs.resolve("pg_ctl").toString(),
                 "--pgdata=" + folder.resolve("data"),
                 "--log=" + folder.resolve("log"),
-                "--options=-p " + port + " -k " + folder + " -c listen_addresses=127.0.0.1",
+                "--options=-p " + port + " -k " + folder + " -c listen_addresses=127.0.0.1 " + options,
                 "--wait",
                 "--timeout=60",
                 "start"));
@@ -156,7 +165,9 @@ final class PostgresServer implements AutoCloseable {
                 .flatMap(pid -> ProcessHandle.of(pid).stream())
                 .toList();
         all.forEach(ProcessHandle::destroyForcibly);
-        all.forEach(process -> process.onExit().orTimeout(20, TimeUnit.SECONDS).join());
+        while (all.stream().anyMatch(ProcessHandle::isAlive)) {
+            Thread.onSpinWait();
+        }
     }
 
     int port() {

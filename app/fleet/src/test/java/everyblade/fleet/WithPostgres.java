@@ -49,7 +49,10 @@ import org.junit.jupiter.api.extension.ParameterResolver;
         public Object resolveParameter(ParameterContext parameter, ExtensionContext context) {
             return context.getRoot()
                     .getStore(ExtensionContext.Namespace.GLOBAL)
-                    .getOrComputeIfAbsent(Running.class, key -> new Running(PostgresServer.start()), Running.class)
+                    .getOrComputeIfAbsent(
+                            Running.class,
+                            key -> new Running(PostgresServer.start(PostgresServer.QUICK)),
+                            Running.class)
                     .server();
         }
     }

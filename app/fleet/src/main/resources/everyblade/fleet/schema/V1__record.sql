@@ -106,7 +106,7 @@ LANGUAGE plpgsql SECURITY DEFINER SET search_path = everyblade, pg_temp
 AS $$
 BEGIN
   IF to_regclass(format('everyblade.line_%s', wanted)) IS NULL THEN
-    PERFORM pg_advisory_xact_lock(hashtext('everyblade.open_year'));
+    LOCK TABLE member IN SHARE ROW EXCLUSIVE MODE; -- one at a time; those who read it go on
     IF to_regclass(format('everyblade.line_%s', wanted)) IS NULL THEN
       EXECUTE format('CREATE TABLE line_%s (LIKE line INCLUDING ALL)', wanted);
       EXECUTE format('ALTER TABLE line ATTACH PARTITION line_%s FOR VALUES IN (%s)', wanted, wanted);
