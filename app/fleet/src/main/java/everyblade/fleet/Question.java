@@ -11,7 +11,7 @@ import java.util.Optional;
 public enum Question {
     /** Blades of which the same zones were not seen at the last two inspections of their engine. */
     UNSEEN_TWICE,
-    /** Findings that were there at the last inspection and the one before, with their sizes then and now. */
+    /** Findings that were larger at the last inspection than at the one before, with their sizes then and now. */
     GROWTH,
     /** Gaps that are left in many jobs, by model and view: the station to improve. */
     RECURRING_GAPS,

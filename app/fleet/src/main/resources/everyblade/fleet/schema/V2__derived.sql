@@ -40,6 +40,8 @@ CREATE TABLE airfoil (
   PRIMARY KEY (derived, row_id, n)
 );
 
+CREATE INDEX airfoil_left ON airfoil (derived) WHERE unseen | maybe <> 0;
+
 -- Sizes in mm.
 CREATE TABLE finding (
   derived bigint NOT NULL REFERENCES derived (id) ON DELETE CASCADE,
