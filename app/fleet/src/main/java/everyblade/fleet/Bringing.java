@@ -3,10 +3,10 @@ package everyblade.fleet;
 import everyblade.fleet.StoreRefusal.Reason;
 import everyblade.record.JobFolder;
 import everyblade.record.JournalWriter;
-import everyblade.record.Problem;
+import everyblade.record.RecordProblem;
 import everyblade.record.ReviewFile;
 import everyblade.record.ReviewWriter;
-import everyblade.record.Sent;
+import everyblade.record.SentJob;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +26,7 @@ record Bringing(Store store, JobFolder folder, String by, Instant now) {
     private static final Pattern SIGNATURE = Pattern.compile("signatures/([1-9][0-9]{0,4})\\.(json|tsr)");
 
     /** Files come before the lines that name them; gives 0, since they are no lines. */
-    int files(Sent here, Map<String, String> there) throws StoreRefusal {
+    int files(SentJob here, Map<String, String> there) throws StoreRefusal {
         for (Map.Entry<String, String> file : there.entrySet()) {
             if (!here.files().contains(file.getKey())) {
                 keep(file.getKey(), new Contents(store).bytes(file.getValue()));
@@ -94,7 +94,7 @@ record Bringing(Store store, JobFolder folder, String by, Instant now) {
                         : ((JobFolder.Refused) writing).problem().message());
     }
 
-    private static void refuse(Optional<Problem> problem) throws StoreRefusal {
+    private static void refuse(Optional<RecordProblem> problem) throws StoreRefusal {
         if (problem.isPresent()) {
             throw new StoreRefusal(Reason.NOT_WRITTEN, problem.get().message());
         }

@@ -44,7 +44,7 @@ public record DerivedTables(Store store, String program) {
      *
      * @return whether it counts; not if the journal has gone on since
      */
-    public boolean keep(String job, Facts facts) throws StoreRefusal {
+    public boolean keep(String job, JobFacts facts) throws StoreRefusal {
         boolean[] counts = {true};
         store.together(() -> {
             try {
@@ -67,39 +67,39 @@ public record DerivedTables(Store store, String program) {
         return counts[0];
     }
 
-    private void parts(String job, Facts facts) throws SQLException {
+    private void parts(String job, JobFacts facts) throws SQLException {
         insert(
                 job,
                 "blade_row",
                 facts.rows(),
                 List.of(
-                        Column.of("row_id", "text", Facts.BladeRow::id),
-                        Column.of("basis", "text", Facts.BladeRow::basis),
-                        Column.of("airfoils", "int4", Facts.BladeRow::airfoils),
+                        Column.of("row_id", "text", JobFacts.BladeRow::id),
+                        Column.of("basis", "text", JobFacts.BladeRow::basis),
+                        Column.of("airfoils", "int4", JobFacts.BladeRow::airfoils),
                         Column.of("zones", "text", row -> String.join(",", row.zones()))));
         insert(
                 job,
                 "airfoil",
                 facts.airfoils(),
                 List.of(
-                        Column.of("row_id", "text", Facts.Airfoil::row),
-                        Column.of("n", "int4", Facts.Airfoil::n),
-                        Column.of("seen", "int8", Facts.Airfoil::seen),
-                        Column.of("part", "int8", Facts.Airfoil::part),
-                        Column.of("maybe", "int8", Facts.Airfoil::maybe),
-                        Column.of("unseen", "int8", Facts.Airfoil::unseen),
-                        Column.of("no_view", "int8", Facts.Airfoil::noView),
-                        Column.of("accepted", "int8", Facts.Airfoil::accepted)));
+                        Column.of("row_id", "text", JobFacts.Airfoil::row),
+                        Column.of("n", "int4", JobFacts.Airfoil::n),
+                        Column.of("seen", "int8", JobFacts.Airfoil::seen),
+                        Column.of("part", "int8", JobFacts.Airfoil::part),
+                        Column.of("maybe", "int8", JobFacts.Airfoil::maybe),
+                        Column.of("unseen", "int8", JobFacts.Airfoil::unseen),
+                        Column.of("no_view", "int8", JobFacts.Airfoil::noView),
+                        Column.of("accepted", "int8", JobFacts.Airfoil::accepted)));
         insert(
                 job,
                 "finding",
                 facts.findings(),
                 List.of(
-                        Column.of("entry", "int4", Facts.Found::entry),
-                        Column.of("kind", "text", Facts.Found::kind),
-                        Column.of("row_id", "text", Facts.Found::row),
-                        Column.of("airfoil", "int4", Facts.Found::airfoil),
-                        Column.of("zones", "int8", Facts.Found::zones),
+                        Column.of("entry", "int4", JobFacts.Found::entry),
+                        Column.of("kind", "text", JobFacts.Found::kind),
+                        Column.of("row_id", "text", JobFacts.Found::row),
+                        Column.of("airfoil", "int4", JobFacts.Found::airfoil),
+                        Column.of("zones", "int8", JobFacts.Found::zones),
                         Column.of("length", "numeric", found -> found.length().orElse(null)),
                         Column.of("depth", "numeric", found -> found.depth().orElse(null)),
                         Column.of("width", "numeric", found -> found.width().orElse(null))));
@@ -119,9 +119,9 @@ public record DerivedTables(Store store, String program) {
                 "view_used",
                 facts.views(),
                 List.of(
-                        Column.of("row_id", "text", Facts.Used::row),
-                        Column.of("view", "text", Facts.Used::view),
-                        Column.of("legs", "int4", Facts.Used::legs)));
+                        Column.of("row_id", "text", JobFacts.Used::row),
+                        Column.of("view", "text", JobFacts.Used::view),
+                        Column.of("legs", "int4", JobFacts.Used::legs)));
         insert(
                 job,
                 "open_item",
@@ -138,9 +138,9 @@ public record DerivedTables(Store store, String program) {
                 "due",
                 facts.due(),
                 List.of(
-                        Column.of("entry", "int4", Facts.Due::entry),
-                        Column.of("number", "numeric", Facts.Due::number),
-                        Column.of("unit", "text", Facts.Due::unit),
+                        Column.of("entry", "int4", JobFacts.Due::entry),
+                        Column.of("number", "numeric", JobFacts.Due::number),
+                        Column.of("unit", "text", JobFacts.Due::unit),
                         Column.of("since", "timestamptz", due -> time(Optional.of(due.since())))));
     }
 

@@ -35,7 +35,7 @@ public final class Store implements AutoCloseable {
      *
      * @throws StoreRefusal if that cannot be, or the store is of another version
      */
-    public static Store open(StoreAddress address, Secret secret) throws StoreRefusal {
+    public static Store open(StoreAddress address, StoreSecret secret) throws StoreRefusal {
         Store store = connect(address, secret);
         try {
             store.requireVersion();
@@ -47,7 +47,7 @@ public final class Store implements AutoCloseable {
     }
 
     /** Connects to a database in which there may be no store yet. */
-    static Store connect(StoreAddress address, Secret secret) throws StoreRefusal {
+    static Store connect(StoreAddress address, StoreSecret secret) throws StoreRefusal {
         Optional<String> password = secret.of(address);
         try {
             return new Store(DriverManager.getConnection(address.jdbc(), address.properties(password)), address);
@@ -57,7 +57,7 @@ public final class Store implements AutoCloseable {
     }
 
     /** Connections for who needs several of them. */
-    static DataSource source(StoreAddress address, Secret secret) throws StoreRefusal {
+    static DataSource source(StoreAddress address, StoreSecret secret) throws StoreRefusal {
         Properties properties = address.properties(secret.of(address));
         PGSimpleDataSource source = new PGSimpleDataSource();
         source.setUrl(address.jdbc());

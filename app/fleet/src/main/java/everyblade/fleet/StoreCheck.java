@@ -6,7 +6,7 @@ import everyblade.record.JobFolder.Broken;
 import everyblade.record.JobFolder.NotedHead;
 import everyblade.record.JobFolder.Sound;
 import everyblade.record.JobFolder.Verification;
-import everyblade.record.Problem;
+import everyblade.record.RecordProblem;
 import everyblade.record.SealedLine;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -30,7 +30,7 @@ public record StoreCheck(Store store, Disk disk, Path workshop) {
         Path place = workshop.resolve(job.first());
         try {
             JobFolder folder = new JobFolder(disk, place);
-            Verification found = new Arrival(store).into(folder, job);
+            Verification found = new StoreArrival(store).into(folder, job);
             if (found instanceof Sound) {
                 found = folder.verify(noted);
             }
@@ -45,7 +45,7 @@ public record StoreCheck(Store store, Disk disk, Path workshop) {
 
     /** What is wrong if a job that was noted is not there. */
     public static Broken missing(String job) {
-        return new Broken(Problem.inFile(
+        return new Broken(RecordProblem.inFile(
                 "Job missing",
                 job,
                 "it was in the store when the heads were noted",
@@ -53,8 +53,8 @@ public record StoreCheck(Store store, Disk disk, Path workshop) {
     }
 
     /** What the store says of the job that its lines do not bear out. */
-    private Optional<Problem> otherwise(JobFolder folder, Sound sound, KeptChain job) throws StoreRefusal {
-        List<SealedLine> lines = Exchange.read(folder).journal();
+    private Optional<RecordProblem> otherwise(JobFolder folder, Sound sound, KeptChain job) throws StoreRefusal {
+        List<SealedLine> lines = StoreExchange.read(folder).journal();
         List<String> hashes = store.ask(
                 "SELECT n || ' ' || hash FROM everyblade.line WHERE chain = ? ORDER BY n LIMIT ?",
                 row -> row.getString(1),
@@ -77,8 +77,8 @@ public record StoreCheck(Store store, Disk disk, Path workshop) {
         return begins ? Optional.empty() : Optional.of(problem(job, "it begins with the line of another job"));
     }
 
-    private static Problem problem(KeptChain job, String why) {
-        return Problem.inFile(
+    private static RecordProblem problem(KeptChain job, String why) {
+        return RecordProblem.inFile(
                 "Store changed by hand",
                 job.first(),
                 why,

@@ -36,7 +36,7 @@ public final class StoreSchema {
      *
      * @return how many steps that took
      */
-    public static int make(StoreAddress address, Secret secret) throws StoreRefusal {
+    public static int make(StoreAddress address, StoreSecret secret) throws StoreRefusal {
         try (Store store = Store.connect(address, secret)) {
             if (!store.ask("SELECT rolsuper FROM pg_roles WHERE rolname = current_user", row -> row.getBoolean(1))
                     .get(0)) {
@@ -67,7 +67,7 @@ public final class StoreSchema {
      * @param login a role of the server that is there and can log in
      * @param site its name, or {@code *} for all sites, to read
      */
-    public static void admit(StoreAddress address, Secret secret, String login, String site, Role role)
+    public static void admit(StoreAddress address, StoreSecret secret, String login, String site, Role role)
             throws StoreRefusal {
         try (Store store = Store.open(address, secret)) {
             store.together(() -> {

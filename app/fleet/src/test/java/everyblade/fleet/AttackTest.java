@@ -13,7 +13,7 @@ import everyblade.record.JobFolder.Sound;
 import everyblade.record.JobFolder.Verification;
 import everyblade.record.LocalDisk;
 import everyblade.record.SealedLine;
-import everyblade.record.Sent;
+import everyblade.record.SentJob;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.sql.SQLException;
@@ -52,7 +52,7 @@ class AttackTest {
         folder = started(temp.resolve("job"), "SN 1");
         log(folder, "Ada Vane", notes(1, 4));
         try (Store ada = server.as("ada", database)) {
-            job = new Exchange(ada, "here").push(folder, Optional.empty()).job();
+            job = new StoreExchange(ada, "here").push(folder, Optional.empty()).job();
             assertThat(new DerivedTables(ada, "1").keep(job, Inspections.facts(folder)))
                     .isTrue();
         }
@@ -76,14 +76,14 @@ class AttackTest {
         try (Store otto = server.as("otto", database)) {
             return new StoreCheck(otto, new LocalDisk(), temp.resolve("check"))
                     .verify(
-                            new Arrival(otto).find(job),
+                            new StoreArrival(otto).find(job),
                             Optional.ofNullable(noted.heads().get(job)));
         }
     }
 
     private List<SealedLine> more(int entries) throws StoreRefusal {
         log(folder, "Ada Vane", notes(5, 4 + entries));
-        Sent sent = Exchange.read(folder);
+        SentJob sent = StoreExchange.read(folder);
         return sent.journal().subList(5, sent.journal().size());
     }
 
@@ -223,7 +223,7 @@ class AttackTest {
     @Test
     void aFirstLineBeginsOnlyTheChainThatIsCalledByIt() throws StoreRefusal {
         JobFolder other = started(temp.resolve("other"), "SN 2");
-        SealedLine first = Exchange.read(other).journal().get(0);
+        SealedLine first = StoreExchange.read(other).journal().get(0);
         String open = "INSERT INTO everyblade.chain (first, kind, job, site, year) VALUES (?, ?, ?, 'north', ?)";
         try (Store ada = server.as("ada", database)) {
             ada.together(() -> ada.execute(open, "e".repeat(64), "journal", "e".repeat(64), 2026));
@@ -275,11 +275,11 @@ class AttackTest {
         NotedHeads noted;
         try (Store otto = server.as("otto", database)) {
             noted = NotedHeads.read(
-                    NotedHeads.text(new Arrival(otto).jobs()).lines().toList());
+                    NotedHeads.text(new StoreArrival(otto).jobs()).lines().toList());
         }
         JobFolder again = started(temp.resolve("again"), "SN 1");
         log(again, "Ada Vane", "note number 1", "note something else", "note number 3", "note number 4");
-        Sent forged = Exchange.read(again);
+        SentJob forged = StoreExchange.read(again);
         assertThat(forged.journal().get(0).hash()).isEqualTo(job);
         for (SealedLine line : forged.journal()) {
             server.execute(
@@ -316,17 +316,17 @@ class AttackTest {
     @CsvSource({"' OR '1'='1", "'; DROP TABLE everyblade.line; --", "$$ || pg_sleep(10)", "abcd%", "abcd_", "\\"})
     void whatIsAskedForIsNeverTakenForSomethingElse(String text) throws StoreRefusal {
         try (Store otto = server.as("otto", database)) {
-            assertThatThrownBy(() -> new Arrival(otto).find(text)).isInstanceOf(StoreRefusal.class);
+            assertThatThrownBy(() -> new StoreArrival(otto).find(text)).isInstanceOf(StoreRefusal.class);
             assertThatThrownBy(() -> otto.site(Optional.of(text))).isInstanceOf(StoreRefusal.class);
         }
         JobFolder odd = started(temp.resolve("odd"), text);
         log(odd, text, "note " + text, "view p1-c1");
         try (Store ada = server.as("ada", database)) {
-            String first = new Exchange(ada, text).push(odd, Optional.empty()).job();
+            String first = new StoreExchange(ada, text).push(odd, Optional.empty()).job();
             assertThat(new DerivedTables(ada, text).keep(first, Inspections.facts(odd)))
                     .isTrue();
-            assertThat(new Arrival(ada).find(first).serial()).isEqualTo(text);
-            assertThat(Answer.of(ada, Question.ENGINES).rows())
+            assertThat(new StoreArrival(ada).find(first).serial()).isEqualTo(text);
+            assertThat(FleetAnswer.of(ada, FleetQuestion.ENGINES).rows())
                     .anySatisfy(row -> assertThat(row).contains(text));
         }
         assertThat(verified()).isInstanceOf(Sound.class);

@@ -10,7 +10,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import everyblade.core.finding.review.ReviewRemark;
-import everyblade.fleet.Exchange.Done;
+import everyblade.fleet.StoreExchange.Done;
 import everyblade.fleet.StoreRefusal.Reason;
 import everyblade.record.JobFolder;
 import everyblade.record.JobFolder.Sound;
@@ -59,8 +59,8 @@ class ExchangeTest {
         ada.close();
     }
 
-    private static Exchange exchange(Store store) {
-        return new Exchange(store, "a machine of the tests");
+    private static StoreExchange exchange(Store store) {
+        return new StoreExchange(store, "a machine of the tests");
     }
 
     private Done push(JobFolder from) throws StoreRefusal {
@@ -69,7 +69,7 @@ class ExchangeTest {
 
     private JobFolder brought(Store by, String name, String job) throws StoreRefusal {
         JobFolder there = new JobFolder(new LocalDisk(), temp.resolve(name));
-        Arrival arrival = new Arrival(by);
+        StoreArrival arrival = new StoreArrival(by);
         assertThat(arrival.into(there, arrival.find(job))).isInstanceOf(Sound.class);
         return there;
     }
@@ -147,9 +147,9 @@ class ExchangeTest {
         assertThat(refusal.reason()).isEqualTo(Reason.PARTED);
         assertThat(refusal.facts()).startsWith("4", "Ben Stator", "2026-03-01T08:04:00Z", "ben", "north");
         assertThat(files(folder)).isEqualTo(before);
-        assertThat(new Arrival(ada).find(journal(folder).firstHash()).head())
+        assertThat(new StoreArrival(ada).find(journal(folder).firstHash()).head())
                 .isEqualTo(journal(there).head());
-        assertThat(new Partings(ada).all())
+        assertThat(new StorePartings(ada).all())
                 .filteredOn(one -> one.chain().equals(journal(folder).firstHash()))
                 .singleElement()
                 .satisfies(parting -> {
@@ -168,15 +168,15 @@ class ExchangeTest {
 
         try (Store carl = server.as("carl", database);
                 Store otto = server.as("otto", database)) {
-            assertThat(new Arrival(carl).jobs()).isEmpty();
-            assertThat(refusal(() -> new Arrival(carl).find(job)).reason()).isEqualTo(Reason.NO_JOB);
+            assertThat(new StoreArrival(carl).jobs()).isEmpty();
+            assertThat(refusal(() -> new StoreArrival(carl).find(job)).reason()).isEqualTo(Reason.NO_JOB);
             assertThat(refusal(() -> exchange(carl).push(folder, Optional.empty()))
                             .reason())
                     .isEqualTo(Reason.ELSEWHERE);
             assertThat(refusal(() -> exchange(carl).push(folder, Optional.of("north")))
                             .reason())
                     .isEqualTo(Reason.WHICH_SITE);
-            assertThat(new Arrival(otto).find(job).site()).isEqualTo("north");
+            assertThat(new StoreArrival(otto).find(job).site()).isEqualTo("north");
         }
     }
 
@@ -222,7 +222,7 @@ class ExchangeTest {
         log(folder, "Ada Vane", "note one");
         String job = push(folder).job();
         var before = files(folder);
-        Arrival arrival = new Arrival(ada);
+        StoreArrival arrival = new StoreArrival(ada);
 
         assertThat(arrival.into(folder, arrival.find(job))).isInstanceOf(JobFolder.Broken.class);
         assertThat(files(folder)).isEqualTo(before);

@@ -72,17 +72,17 @@ class FiguresTest {
         server.close();
     }
 
-    private static Facts facts(String head, Random random) {
-        List<Facts.BladeRow> rows = new ArrayList<>();
-        List<Facts.Airfoil> airfoils = new ArrayList<>();
-        List<Facts.Found> findings = new ArrayList<>();
+    private static JobFacts facts(String head, Random random) {
+        List<JobFacts.BladeRow> rows = new ArrayList<>();
+        List<JobFacts.Airfoil> airfoils = new ArrayList<>();
+        List<JobFacts.Found> findings = new ArrayList<>();
         for (int row = 0; row < 10; row++) {
-            rows.add(new Facts.BladeRow("r" + row, "computed", 50, ZONES));
+            rows.add(new JobFacts.BladeRow("r" + row, "computed", 50, ZONES));
             for (int n = 1; n <= 50; n++) {
                 long unseen = random.nextInt(20) == 0 ? random.nextInt(1 << 12) : 0;
-                airfoils.add(new Facts.Airfoil("r" + row, n, 0xfff & ~unseen, 0, 0, unseen, 0, 0));
+                airfoils.add(new JobFacts.Airfoil("r" + row, n, 0xfff & ~unseen, 0, 0, unseen, 0, 0));
             }
-            findings.add(new Facts.Found(
+            findings.add(new JobFacts.Found(
                     row + 1,
                     "nick",
                     "r" + row,
@@ -92,13 +92,13 @@ class FiguresTest {
                     Optional.empty(),
                     Optional.empty()));
         }
-        return new Facts(
+        return new JobFacts(
                 head,
                 new Usage(Optional.empty(), Optional.empty()),
                 rows,
                 airfoils,
                 findings,
-                List.of(new Facts.Left("r1", 3, 7, "skipped", Optional.of("v1"))),
+                List.of(new JobFacts.Left("r1", 3, 7, "skipped", Optional.of("v1"))),
                 List.of(),
                 List.of(),
                 List.of());
@@ -127,15 +127,15 @@ class FiguresTest {
     @Test
     void questionsOverAThousandJobs() throws Exception {
         try (Store otto = server.as("otto", database)) {
-            for (Question q : List.of(Question.GROWTH, Question.UNSEEN_TWICE)) {
+            for (FleetQuestion q : List.of(FleetQuestion.GROWTH, FleetQuestion.UNSEEN_TWICE)) {
                 otto.ask("EXPLAIN (ANALYZE, COSTS) " + q.sql(), row -> row.getString(1)).forEach(System.out::println);
             }
-            double unseen = median(5, () -> Answer.of(otto, Question.UNSEEN_TWICE));
-            double growth = median(9, () -> Answer.of(otto, Question.GROWTH));
-            tell("unseen twice, " + Answer.of(otto, Question.UNSEEN_TWICE).rows().size() + " rows", unseen);
-            tell("growth, " + Answer.of(otto, Question.GROWTH).rows().size() + " rows", growth);
-            tell("recurring gaps", median(5, () -> Answer.of(otto, Question.RECURRING_GAPS)));
-            tell("engines", median(5, () -> Answer.of(otto, Question.ENGINES)));
+            double unseen = median(5, () -> FleetAnswer.of(otto, FleetQuestion.UNSEEN_TWICE));
+            double growth = median(9, () -> FleetAnswer.of(otto, FleetQuestion.GROWTH));
+            tell("unseen twice, " + FleetAnswer.of(otto, FleetQuestion.UNSEEN_TWICE).rows().size() + " rows", unseen);
+            tell("growth, " + FleetAnswer.of(otto, FleetQuestion.GROWTH).rows().size() + " rows", growth);
+            tell("recurring gaps", median(5, () -> FleetAnswer.of(otto, FleetQuestion.RECURRING_GAPS)));
+            tell("engines", median(5, () -> FleetAnswer.of(otto, FleetQuestion.ENGINES)));
 
             assertThat(unseen).isLessThan(1000);
             assertThat(growth).isLessThan(50);
@@ -158,14 +158,14 @@ class FiguresTest {
             List<Double> inserts = new ArrayList<>();
             List<Double> bares = new ArrayList<>();
             for (JobFolder folder : folders) {
-                List<SealedLine> lines = Exchange.read(folder).journal();
+                List<SealedLine> lines = StoreExchange.read(folder).journal();
                 bares.add(median(1, () -> bare(chief, lines, "bare" + count[0]++)));
-                whole.add(median(1, () -> new Exchange(ada, "here").push(folder, Optional.empty())));
+                whole.add(median(1, () -> new StoreExchange(ada, "here").push(folder, Optional.empty())));
             }
             for (int i = 0; i < 9; i++) {
                 JobFolder folder = started(temp.resolve("lines" + i), "L " + i);
                 log(folder, "Ada Vane", notes(1, 400));
-                List<SealedLine> lines = Exchange.read(folder).journal();
+                List<SealedLine> lines = StoreExchange.read(folder).journal();
                 String first = lines.get(0).hash();
                 chains.open(first, "journal", first, "north", Inspections.TIME);
                 KeptChain chain = chains.find(first).orElseThrow();
@@ -202,7 +202,7 @@ class FiguresTest {
     void oneEntry() throws Exception {
         JobFolder folder = started(temp.resolve("single"), "E 1");
         log(folder, "Ada Vane", notes(1, 300));
-        List<SealedLine> lines = Exchange.read(folder).journal();
+        List<SealedLine> lines = StoreExchange.read(folder).journal();
         String first = lines.get(0).hash();
         try (Store ada = server.as("ada", database)) {
             Chains chains = new Chains(ada);

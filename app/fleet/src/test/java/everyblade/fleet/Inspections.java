@@ -17,7 +17,7 @@ import everyblade.record.Beginning;
 import everyblade.record.JobFolder;
 import everyblade.record.Journal;
 import everyblade.record.JournalWriter;
-import everyblade.record.Line;
+import everyblade.record.JournalLine;
 import everyblade.record.LocalDisk;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -126,17 +126,17 @@ final class Inspections {
     }
 
     /** What is computed of a job. */
-    static Facts facts(JobFolder folder) {
+    static JobFacts facts(JobFolder folder) {
         Journal journal = journal(folder);
         try {
             Fold fold = Fold.start(Engine.of(((Reading.Read) EngineJsonReader.read("engine.json", ENGINE)).model()));
-            for (Line line : journal.lines()) {
+            for (JournalLine line : journal.lines()) {
                 Addition said = line.entry();
                 fold = fold.with(new Logged(line.k(), said.at(), said.by(), said.live(), said.text(), said.means()));
             }
             Coverage coverage = Coverage.of(
                     fold.situation(), new Settings(journal.beginning().settings()));
-            return Facts.of(
+            return JobFacts.of(
                     journal.head(), fold, coverage, ClosingList.of(fold, coverage, Optional.empty(), List.of()));
         } catch (Refusal refusal) {
             throw new IllegalArgumentException(refusal);

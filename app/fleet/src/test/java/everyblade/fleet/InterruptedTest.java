@@ -92,8 +92,8 @@ class InterruptedTest {
         };
         another.run();
 
-        int messages = cutEverywhere(store -> new Exchange(store, "here").push(folder[0], Optional.empty()), store -> {
-            new Exchange(store, "here").push(folder[0], Optional.empty());
+        int messages = cutEverywhere(store -> new StoreExchange(store, "here").push(folder[0], Optional.empty()), store -> {
+            new StoreExchange(store, "here").push(folder[0], Optional.empty());
             requireSame(store, folder[0]);
             another.run();
         });
@@ -102,9 +102,9 @@ class InterruptedTest {
     }
 
     private static void requireSame(Store store, JobFolder folder) throws StoreRefusal {
-        KeptChain kept = new Arrival(store).find(journal(folder).firstHash());
+        KeptChain kept = new StoreArrival(store).find(journal(folder).firstHash());
         assertThat(kept.head()).isEqualTo(journal(folder).head());
-        List<SealedLine> here = Exchange.read(folder).journal();
+        List<SealedLine> here = StoreExchange.read(folder).journal();
         List<byte[]> there = new Chains(store).lines(kept.first(), 0);
         assertThat(there).hasSameSizeAs(here);
         for (int n = 0; n < here.size(); n++) {
@@ -120,15 +120,15 @@ class InterruptedTest {
             try (Store store = through(server.port())) {
                 JobFolder elsewhere = started(temp.resolve("elsewhere" + ++count[0]), "SN " + count[0]);
                 log(elsewhere, "Ada Vane", notes(1, 3));
-                Arrival arrival = new Arrival(store);
-                String job = new Exchange(store, "there")
+                StoreArrival arrival = new StoreArrival(store);
+                String job = new StoreExchange(store, "there")
                         .push(elsewhere, Optional.empty())
                         .job();
                 folder[0] = new JobFolder(new LocalDisk(), temp.resolve("here" + count[0]));
                 assertThat(arrival.into(folder[0], arrival.find(job))).isInstanceOf(Sound.class);
                 picture(elsewhere, "late.png");
                 log(elsewhere, "Ada Vane", notes(4, 6));
-                new Exchange(store, "there").push(elsewhere, Optional.empty());
+                new StoreExchange(store, "there").push(elsewhere, Optional.empty());
             } catch (StoreRefusal refusal) {
                 throw new IllegalStateException(refusal);
             }
@@ -136,9 +136,9 @@ class InterruptedTest {
         another.run();
 
         int messages = cutEverywhere(
-                store -> new Exchange(store, "here").sync(folder[0], Optional.empty(), "Ada Vane", TIME), store -> {
+                store -> new StoreExchange(store, "here").sync(folder[0], Optional.empty(), "Ada Vane", TIME), store -> {
                     assertThat(folder[0].verify(Optional.empty())).isInstanceOf(Sound.class);
-                    new Exchange(store, "here").sync(folder[0], Optional.empty(), "Ada Vane", TIME);
+                    new StoreExchange(store, "here").sync(folder[0], Optional.empty(), "Ada Vane", TIME);
                     requireSame(store, folder[0]);
                     another.run();
                 });
@@ -151,12 +151,12 @@ class InterruptedTest {
         JobFolder folder = started(temp.resolve("job"), "SN pull");
         picture(folder, "one.png");
         try (Store store = through(server.port())) {
-            new Exchange(store, "here").push(folder, Optional.empty());
+            new StoreExchange(store, "here").push(folder, Optional.empty());
         }
         String job = journal(folder).firstHash();
         JobFolder there = new JobFolder(new LocalDisk(), temp.resolve("places").resolve("there"));
 
-        int messages = cutEverywhere(store -> new Arrival(store).into(there, new Arrival(store).find(job)), store -> {
+        int messages = cutEverywhere(store -> new StoreArrival(store).into(there, new StoreArrival(store).find(job)), store -> {
             if (there.path().toFile().exists()) {
                 assertThat(there.verify(Optional.empty())).isInstanceOf(Sound.class);
             } else {
@@ -183,7 +183,7 @@ class InterruptedTest {
                 while (!over.get()) {
                     log(folder, "Ada Vane", notes(++number, number));
                     try (Store store = Store.open(address, PostgresServer.secret())) {
-                        acknowledged.add(new Exchange(store, "here")
+                        acknowledged.add(new StoreExchange(store, "here")
                                 .push(folder, Optional.empty())
                                 .head());
                     } catch (StoreRefusal cut) {
@@ -205,12 +205,12 @@ class InterruptedTest {
             writer.shutdown();
 
             try (Store store = Store.open(address, PostgresServer.secret())) {
-                new Exchange(store, "here").push(folder, Optional.empty());
+                new StoreExchange(store, "here").push(folder, Optional.empty());
                 requireSame(store, folder);
                 List<String> kept = store.ask("SELECT hash FROM everyblade.line ORDER BY n", row -> row.getString(1));
                 assertThat(kept).doesNotHaveDuplicates().containsAll(acknowledged);
                 assertThat(new StoreCheck(store, new LocalDisk(), temp.resolve("check"))
-                                .verify(new Arrival(store).jobs().get(0), Optional.empty()))
+                                .verify(new StoreArrival(store).jobs().get(0), Optional.empty()))
                         .isInstanceOf(Sound.class);
             }
         }
@@ -229,9 +229,9 @@ class InterruptedTest {
                 try (Store store = through(server.port())) {
                     for (int piece = 0; piece < 5; piece++) {
                         log(own, "Ada Vane", notes(piece * 10 + 1, piece * 10 + 10));
-                        new Exchange(store, "here").push(own, Optional.empty());
+                        new StoreExchange(store, "here").push(own, Optional.empty());
                     }
-                    new Exchange(store, "here").push(shared, Optional.empty());
+                    new StoreExchange(store, "here").push(shared, Optional.empty());
                 }
                 return own;
             }));

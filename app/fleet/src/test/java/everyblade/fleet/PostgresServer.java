@@ -183,8 +183,8 @@ final class PostgresServer implements AutoCloseable {
         return new StoreAddress(user, "127.0.0.1", port, database, Optional.empty());
     }
 
-    static Secret secret() {
-        return new Secret(Map.of(Secret.VARIABLE, PASSWORD), Optional.empty());
+    static StoreSecret secret() {
+        return new StoreSecret(Map.of(StoreSecret.VARIABLE, PASSWORD), Optional.empty());
     }
 
     Connection chief(String database) throws SQLException {

@@ -72,15 +72,15 @@ class QuestionTest {
     private JobFolder keep(String name, String serial, Instant at, String... entries) throws StoreRefusal {
         JobFolder folder = started(temp.resolve(name), serial, at);
         log(folder, "Ada Vane", entries);
-        String job = new Exchange(ada, "here").push(folder, Optional.empty()).job();
+        String job = new StoreExchange(ada, "here").push(folder, Optional.empty()).job();
         assertThat(new DerivedTables(ada, "1").keep(job, Inspections.facts(folder)))
                 .isTrue();
         return folder;
     }
 
     /** The answer without what depends on hashes and on today. */
-    private static List<List<Object>> rows(Store store, Question question, String... columns) throws StoreRefusal {
-        Answer answer = Answer.of(store, question);
+    private static List<List<Object>> rows(Store store, FleetQuestion question, String... columns) throws StoreRefusal {
+        FleetAnswer answer = FleetAnswer.of(store, question);
         return answer.rows().stream()
                 .map(row -> List.of(columns).stream()
                         .map(column -> row.get(answer.columns().indexOf(column)))
@@ -96,7 +96,7 @@ class QuestionTest {
                 .map(Object.class::cast)
                 .toList();
 
-        List<List<Object>> rows = rows(ada, Question.UNSEEN_TWICE, "serial", "row", "airfoil", "zones");
+        List<List<Object>> rows = rows(ada, FleetQuestion.UNSEEN_TWICE, "serial", "row", "airfoil", "zones");
 
         assertThat(rows)
                 .allSatisfy(row -> assertThat(row).startsWith("A 1", "c1").endsWith("all"));
@@ -107,7 +107,7 @@ class QuestionTest {
     void aFindingThatGrewIsToldWithItsSizesThenAndNow() throws StoreRefusal {
         assertThat(rows(
                         ada,
-                        Question.GROWTH,
+                        FleetQuestion.GROWTH,
                         "serial",
                         "row",
                         "airfoil",
@@ -120,25 +120,25 @@ class QuestionTest {
 
     @Test
     void gapsThatRecurAreToldByModelAndView() throws StoreRefusal {
-        assertThat(rows(ada, Question.RECURRING_GAPS, "model", "row", "view", "why", "left in", "of jobs", "engines"))
+        assertThat(rows(ada, FleetQuestion.RECURRING_GAPS, "model", "row", "view", "why", "left in", "of jobs", "engines"))
                 .hasToString("[[sedge-2, c1, p1-c1, skipped, 2, 3, 1]]");
     }
 
     @Test
     void whatIsDueIsToldWithWhereTheCyclesStandThen() throws StoreRefusal {
-        assertThat(rows(ada, Question.DUE, "serial", "number", "unit", "at"))
+        assertThat(rows(ada, FleetQuestion.DUE, "serial", "number", "unit", "at"))
                 .hasToString("[[A 2, 30, days, 2026-03-31], [A 1, 50, cycles, 1250 cycles]]");
     }
 
     @Test
     void whatIsOpenIsToldBySite() throws StoreRefusal {
-        assertThat(rows(ada, Question.OPEN, "site", "serial", "kind", "entry").toString())
+        assertThat(rows(ada, FleetQuestion.OPEN, "site", "serial", "kind", "entry").toString())
                 .contains("[north, A 1, recheck, 7]");
     }
 
     @Test
     void eachEngineIsToldAsItsLastInspectionLeftIt() throws StoreRefusal {
-        List<List<Object>> rows = rows(ada, Question.ENGINES, "serial", "row", "seen", "unseen", "findings");
+        List<List<Object>> rows = rows(ada, FleetQuestion.ENGINES, "serial", "row", "seen", "unseen", "findings");
 
         assertThat(rows).hasSize(2);
         assertThat(rows.get(1)).hasToString("[A 2, c1, 48, 0, 0]");
@@ -151,12 +151,12 @@ class QuestionTest {
         DerivedTables tables = new DerivedTables(ada, "1");
         assertThat(tables.behind()).isEmpty();
         assertThat(new DerivedTables(ada, "2").behind()).hasSize(4);
-        Facts early = Inspections.facts(folder);
+        JobFacts early = Inspections.facts(folder);
         log(folder, "Ada Vane", "nick 3 tip 0.4");
-        String job = new Exchange(ada, "here").push(folder, Optional.empty()).job();
+        String job = new StoreExchange(ada, "here").push(folder, Optional.empty()).job();
 
         assertThat(tables.behind()).extracting(KeptChain::serial).containsExactly("A 3");
-        assertThat(rows(ada, Question.ENGINES, "serial")).hasSize(2);
+        assertThat(rows(ada, FleetQuestion.ENGINES, "serial")).hasSize(2);
         assertThat(tables.keep(job, early)).isFalse();
         assertThat(tables.keep(job, Inspections.facts(folder))).isTrue();
         assertThat(tables.behind()).isEmpty();
@@ -166,19 +166,19 @@ class QuestionTest {
     void throwingAwayWhatWasComputedAndComputingItAgainOfTheLinesAloneGivesTheSameAnswers() throws StoreRefusal {
         StringBuilder before = new StringBuilder();
         StringBuilder after = new StringBuilder();
-        for (Question question : Question.values()) {
-            before.append(Answer.of(ada, question));
+        for (FleetQuestion question : FleetQuestion.values()) {
+            before.append(FleetAnswer.of(ada, question));
         }
         server.execute(database, "DELETE FROM everyblade.derived");
         DerivedTables tables = new DerivedTables(ada, "1");
         assertThat(tables.behind()).hasSize(3);
         for (KeptChain job : tables.behind()) {
             JobFolder folder = new JobFolder(new everyblade.record.LocalDisk(), temp.resolve(job.first()));
-            assertThat(new Arrival(ada).into(folder, job)).isInstanceOf(JobFolder.Sound.class);
+            assertThat(new StoreArrival(ada).into(folder, job)).isInstanceOf(JobFolder.Sound.class);
             assertThat(tables.keep(job.first(), Inspections.facts(folder))).isTrue();
         }
-        for (Question question : Question.values()) {
-            after.append(Answer.of(ada, question));
+        for (FleetQuestion question : FleetQuestion.values()) {
+            after.append(FleetAnswer.of(ada, question));
         }
 
         assertThat(after).hasToString(before.toString());
@@ -188,7 +188,7 @@ class QuestionTest {
     void anExportLiesByTableSiteAndYearAndHoldsWhatTheUserMaySee() throws StoreRefusal, IOException {
         Path folder = temp.resolve("export");
         try (Store otto = server.as("otto", database)) {
-            assertThat(new Export(otto).into(folder)).isEqualTo(9);
+            assertThat(new StoreExport(otto).into(folder)).isEqualTo(9);
         }
 
         List<String> airfoils = Files.readAllLines(folder.resolve("airfoil/site=north/year=2026/part.csv"));
@@ -198,7 +198,7 @@ class QuestionTest {
         List<String> lines = Files.readAllLines(folder.resolve("line/site=north/year=2026/part.csv"));
         assertThat(lines).hasSize(1 + 7 + 8 + 5);
         try (Store carl = server.as("carl", database)) {
-            assertThat(new Export(carl).into(temp.resolve("nothing"))).isZero();
+            assertThat(new StoreExport(carl).into(temp.resolve("nothing"))).isZero();
         }
     }
 }

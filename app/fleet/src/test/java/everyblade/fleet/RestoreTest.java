@@ -36,7 +36,7 @@ class RestoreTest {
                 server.program("pg_basebackup", "--pgdata=" + folder + "/backup/data", "--checkpoint=fast");
                 keep(ada, "after", "A 2");
                 noted = NotedHeads.read(
-                        NotedHeads.text(new Arrival(ada).jobs()).lines().toList());
+                        NotedHeads.text(new StoreArrival(ada).jobs()).lines().toList());
             }
             server.execute("postgres", "SELECT pg_switch_wal()");
             server.execute("postgres", "CHECKPOINT");
@@ -50,7 +50,7 @@ class RestoreTest {
                             + "/archive/%f %p'\" >> " + folder + "/backup/data/postgresql.auto.conf"));
             try (PostgresServer restored = server.on(folder.resolve("backup/data"));
                     Store otto = restored.as("otto", name)) {
-                List<KeptChain> jobs = new Arrival(otto).jobs();
+                List<KeptChain> jobs = new StoreArrival(otto).jobs();
 
                 assertThat(jobs).extracting(KeptChain::serial).containsExactly("A 1", "A 2");
                 assertThat(noted.heads()).hasSize(2);
@@ -68,6 +68,6 @@ class RestoreTest {
     private void keep(Store store, String name, String serial) throws StoreRefusal {
         JobFolder folder = started(temp.resolve(name), serial);
         log(folder, "Ada Vane", notes(1, 5));
-        new Exchange(store, "here").push(folder, Optional.empty());
+        new StoreExchange(store, "here").push(folder, Optional.empty());
     }
 }

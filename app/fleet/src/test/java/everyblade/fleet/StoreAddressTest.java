@@ -83,14 +83,14 @@ class StoreAddressTest {
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
         Map<String, String> environment = Map.of("EVERYBLADE_STORE_PASSWORD", "from the environment");
 
-        assertThat(new Secret(environment, Optional.empty()).of(address)).contains("from the environment");
-        assertThat(new Secret(environment, Optional.of(file)).of(address)).contains("from the file");
-        assertThat(new Secret(Map.of(), Optional.empty()).of(address)).isEmpty();
+        assertThat(new StoreSecret(environment, Optional.empty()).of(address)).contains("from the environment");
+        assertThat(new StoreSecret(environment, Optional.of(file)).of(address)).contains("from the file");
+        assertThat(new StoreSecret(Map.of(), Optional.empty()).of(address)).isEmpty();
 
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r-----"));
         StoreRefusal refusal =
-                catchThrowableOfType(StoreRefusal.class, () -> new Secret(environment, Optional.of(file)).of(address));
+                catchThrowableOfType(StoreRefusal.class, () -> new StoreSecret(environment, Optional.of(file)).of(address));
         assertThat(refusal.reason()).isEqualTo(Reason.UNSAFE_SECRET);
-        assertThat(new Secret(environment, Optional.empty())).hasToString("Secret");
+        assertThat(new StoreSecret(environment, Optional.empty())).hasToString("Secret");
     }
 }

@@ -27,7 +27,7 @@ final class JobArrival {
         boolean there = false;
         try {
             if (disk.exists(target) && !disk.list(target).isEmpty()) {
-                return new JobFolder.Broken(Problem.inFile(
+                return new JobFolder.Broken(RecordProblem.inFile(
                         "Job not brought",
                         target.toString(),
                         "something is there already",
@@ -45,7 +45,7 @@ final class JobArrival {
             }
             return found;
         } catch (IOException failure) {
-            return new JobFolder.Broken(Problem.inFile(
+            return new JobFolder.Broken(RecordProblem.inFile(
                     "Job not brought",
                     target.toString(),
                     Reasons.of(failure),

@@ -170,12 +170,12 @@ public final class JobFolder {
     public sealed interface Sending {}
 
     /** The job as it travels. */
-    public record Ready(Sent sent) implements Sending {}
+    public record Ready(SentJob sent) implements Sending {}
 
     /** Reads the job to be sent to another place. */
     public Sending send() {
         try {
-            return new Ready(Sent.of(files));
+            return new Ready(SentJob.of(files));
         } catch (UnsoundJournal unsound) {
             return new Refused(unsound.problem());
         }
@@ -184,7 +184,7 @@ public final class JobFolder {
     /**
      * The bytes of a file of the job.
      *
-     * @param name one of those that {@link Sent#files} tells
+     * @param name one of those that {@link SentJob#files} tells
      * @throws IOException if it cannot be read, or no job has a file of this name
      */
     public byte[] bytes(String name) throws IOException {

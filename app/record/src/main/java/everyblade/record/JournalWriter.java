@@ -121,15 +121,15 @@ public final class JournalWriter implements Closeable {
         if (stopped.isPresent()) {
             return new NotKept(stopped.get(), false);
         }
-        List<Line> lines = new ArrayList<>();
+        List<JournalLine> lines = new ArrayList<>();
         try {
             for (SealedLine line : SealedLine.following(head, count + 1, sealed)
                     .orElseThrow(() -> new Unreadable("a line is not the one that was sealed after the one before"))) {
-                lines.add(new Line(line.n(), LineFormat.readEntry(line.bytes(), line.n(), false), line.hash()));
+                lines.add(new JournalLine(line.n(), LineFormat.readEntry(line.bytes(), line.n(), false), line.hash()));
             }
         } catch (Unreadable unreadable) {
             return new NotKept(
-                    Problem.inFile(
+                    RecordProblem.inFile(
                             "NOT KEPT",
                             path.toString(),
                             "of the lines that came, " + unreadable.getMessage(),

@@ -17,7 +17,7 @@ import org.postgresql.PGConnection;
  *
  * @param store to be read, as far as the user may see it
  */
-public record Export(Store store) {
+public record StoreExport(Store store) {
 
     private static final String DERIVED =
             " FROM everyblade.%s t JOIN everyblade.derived d ON d.id = t.derived JOIN everyblade.chain c ON c.first = d.chain"

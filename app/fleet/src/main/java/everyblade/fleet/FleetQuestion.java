@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** What can be asked of a shop's fleet. */
-public enum Question {
+public enum FleetQuestion {
     /** Blades of which the same zones were not seen at the last two inspections of their engine. */
     UNSEEN_TWICE,
     /** Findings that were larger at the last inspection than at the one before, with their sizes then and now. */
@@ -28,13 +28,13 @@ public enum Question {
     }
 
     /** The question of this word. */
-    public static Optional<Question> of(String word) {
+    public static Optional<FleetQuestion> of(String word) {
         return Arrays.stream(values()).filter(one -> one.word().equals(word)).findFirst();
     }
 
     /** How it is asked of the database. */
     String sql() {
-        try (InputStream in = Question.class.getResourceAsStream("question/" + word() + ".sql")) {
+        try (InputStream in = FleetQuestion.class.getResourceAsStream("question/" + word() + ".sql")) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException impossible) {
             throw new IllegalStateException("it lies beside this class", impossible);

@@ -34,7 +34,7 @@ import java.util.TreeMap;
  * @param head of the journal that was folded
  * @param usage what the engine had run
  */
-public record Facts(
+public record JobFacts(
         String head,
         Usage usage,
         List<BladeRow> rows,
@@ -85,7 +85,7 @@ public record Facts(
      *
      * @param head hash of the last line that was folded
      */
-    public static Facts of(String head, Fold fold, Coverage coverage, ClosingList closing) {
+    public static JobFacts of(String head, Fold fold, Coverage coverage, ClosingList closing) {
         List<BladeRow> rows = new ArrayList<>();
         List<Airfoil> airfoils = new ArrayList<>();
         List<Used> views = new ArrayList<>();
@@ -100,17 +100,17 @@ public record Facts(
             }
             views.addAll(views(fold, row.row()));
         }
-        return new Facts(
+        return new JobFacts(
                 head,
                 Usage.of(fold),
                 rows,
                 airfoils,
-                Findings.of(fold).stream().map(Facts::found).toList(),
-                Gaps.of(coverage).stream().map(Facts::left).toList(),
+                Findings.of(fold).stream().map(JobFacts::found).toList(),
+                Gaps.of(coverage).stream().map(JobFacts::left).toList(),
                 views,
                 closing.items().stream()
                         .filter(item -> item.kind() != OpenItem.Kind.GAP)
-                        .map(Facts::open)
+                        .map(JobFacts::open)
                         .toList(),
                 closing.items().stream().flatMap(item -> due(item).stream()).toList());
     }

@@ -14,14 +14,14 @@ import java.util.List;
  * @param columns their names
  * @param rows of each the values of these columns: a {@link String}, a {@link Number}, or null where nothing is known
  */
-public record Answer(List<String> columns, List<List<Object>> rows) {
+public record FleetAnswer(List<String> columns, List<List<Object>> rows) {
 
     /** Asks. */
-    public static Answer of(Store store, Question question) throws StoreRefusal {
+    public static FleetAnswer of(Store store, FleetQuestion question) throws StoreRefusal {
         return of(store, question.sql());
     }
 
-    static Answer of(Store store, String sql, Object... values) throws StoreRefusal {
+    static FleetAnswer of(Store store, String sql, Object... values) throws StoreRefusal {
         List<String> columns = new ArrayList<>();
         List<List<Object>> rows = store.ask(
                 sql,
@@ -32,7 +32,7 @@ public record Answer(List<String> columns, List<List<Object>> rows) {
                     return values(row);
                 },
                 values);
-        return new Answer(columns, rows);
+        return new FleetAnswer(columns, rows);
     }
 
     private static List<String> columns(ResultSet row) throws SQLException {

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param store in which they are told of
  */
-public record Partings(Store store) {
+public record StorePartings(Store store) {
 
     /**
      * One of them.

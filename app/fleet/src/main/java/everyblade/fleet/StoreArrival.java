@@ -11,7 +11,7 @@ import java.util.Optional;
  *
  * @param store that has it
  */
-public record Arrival(Store store) {
+public record StoreArrival(Store store) {
 
     /**
      * The one job whose first hash begins so.

@@ -16,20 +16,20 @@ import java.util.TreeSet;
  * @param review the same of what reviewers said; empty if nobody did
  * @param files names of the other files, with / between folders
  */
-public record Sent(List<SealedLine> journal, List<SealedLine> review, List<String> files) {
+public record SentJob(List<SealedLine> journal, List<SealedLine> review, List<String> files) {
 
-    public Sent {
+    public SentJob {
         journal = List.copyOf(journal);
         review = List.copyOf(review);
         files = List.copyOf(files);
     }
 
-    static Sent of(JobFiles files) throws UnsoundJournal {
+    static SentJob of(JobFiles files) throws UnsoundJournal {
         TreeSet<String> names = new TreeSet<>(OwnFiles.of(files).largest().keySet());
         boolean reviewed = names.remove(Review.FILE);
         names.remove(Journal.FILE);
         List<SealedLine> journal = journal(files);
-        return new Sent(journal, reviewed ? review(files, journal.get(0).hash()) : List.of(), List.copyOf(names));
+        return new SentJob(journal, reviewed ? review(files, journal.get(0).hash()) : List.of(), List.copyOf(names));
     }
 
     private static List<SealedLine> journal(JobFiles files) throws UnsoundJournal {

@@ -18,7 +18,7 @@ import java.util.concurrent.TimeUnit;
  * @param environment variables by name
  * @param file with the password in its first line, if one was named
  */
-public record Secret(Map<String, String> environment, Optional<Path> file) {
+public record StoreSecret(Map<String, String> environment, Optional<Path> file) {
 
     /** The variable that holds the password. */
     public static final String VARIABLE = "EVERYBLADE_STORE_PASSWORD";

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import everyblade.fleet.StoreRefusal.Reason;
 import everyblade.record.JobFolder;
 import everyblade.record.SealedLine;
-import everyblade.record.Sent;
+import everyblade.record.SentJob;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -17,7 +17,7 @@ import java.util.Optional;
  * Brings a job in a folder and the store to the same, in either direction. Wherever it is interrupted, the next time goes on
  * from there: nothing is lost and nothing kept twice. What was gone on with in two ways is left as it is, and refused.
  */
-public final class Exchange {
+public final class StoreExchange {
 
     private static final String JOURNAL = "journal";
     private static final String REVIEW = "review";
@@ -35,7 +35,7 @@ public final class Exchange {
      *
      * @param place where the folders are, in words for people at other sites, such as the name of the machine
      */
-    public Exchange(Store store, String place) {
+    public StoreExchange(Store store, String place) {
         this.store = store;
         this.chains = new Chains(store);
         this.contents = new Contents(store);
@@ -62,7 +62,7 @@ public final class Exchange {
         return exchange(folder, site, true, Optional.empty());
     }
 
-    /** Brings to a folder what it lacks of its job; one that is not there yet is made by {@link Arrival}. */
+    /** Brings to a folder what it lacks of its job; one that is not there yet is made by {@link StoreArrival}. */
     public Done pull(JobFolder folder, String by, Instant now) throws StoreRefusal {
         return exchange(folder, Optional.empty(), false, Optional.of(new Bringing(store, folder, by, now)));
     }
@@ -74,7 +74,7 @@ public final class Exchange {
 
     private Done exchange(JobFolder folder, Optional<String> site, boolean send, Optional<Bringing> bring)
             throws StoreRefusal {
-        Sent here = read(folder);
+        SentJob here = read(folder);
         String job = here.journal().get(0).hash();
         Optional<KeptChain> known = chains.find(job);
         if (known.isEmpty() && !send) {
@@ -111,7 +111,7 @@ public final class Exchange {
     }
 
     /** What the folder holds, as it may be told of. */
-    static Sent read(JobFolder folder) throws StoreRefusal {
+    static SentJob read(JobFolder folder) throws StoreRefusal {
         JobFolder.Sending sending = folder.send();
         if (sending instanceof JobFolder.Ready ready) {
             return ready.sent();
@@ -124,7 +124,7 @@ public final class Exchange {
         return Course.of(here, there.last(), n -> chains.hash(there.first(), n));
     }
 
-    private void sendFiles(JobFolder folder, Sent here, String job, Map<String, String> there) throws StoreRefusal {
+    private void sendFiles(JobFolder folder, SentJob here, String job, Map<String, String> there) throws StoreRefusal {
         for (String name : here.files()) {
             if (!there.containsKey(name) || name.startsWith("signatures/")) {
                 try {
@@ -153,7 +153,7 @@ public final class Exchange {
         throw new StoreRefusal(Reason.REFUSED, "others add to this job at the same time");
     }
 
-    private int sendReview(JobFolder folder, Sent here, String job, KeptChain journal, Instant begun)
+    private int sendReview(JobFolder folder, SentJob here, String job, KeptChain journal, Instant begun)
             throws StoreRefusal {
         String first = here.review().get(0).hash();
         if (chains.find(first).isEmpty()) {
@@ -162,7 +162,7 @@ public final class Exchange {
         return send(folder, chains.find(first).orElseThrow(), here.review(), Reason.REVIEW_PARTED);
     }
 
-    private int bringReview(Bringing bringing, Sent here, String job) throws StoreRefusal {
+    private int bringReview(Bringing bringing, SentJob here, String job) throws StoreRefusal {
         Optional<KeptChain> review = chains.review(job);
         if (review.isEmpty()) {
             return 0;
