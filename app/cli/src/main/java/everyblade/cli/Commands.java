@@ -63,6 +63,7 @@ public final class Commands {
             "sight",
             "mesh",
             "picture",
+            "fleet",
             "drill",
             "rehearse",
             "ship");
@@ -171,6 +172,7 @@ public final class Commands {
             case "sight" -> new SightCommand(around, everyblade);
             case "mesh" -> new MeshCommand(around, everyblade);
             case "picture" -> new PictureCommand(around, everyblade);
+            case "fleet" -> FleetCommand.line(around);
             case "drill" -> DrillCommand.line(around, everyblade, window);
             case "rehearse" -> new RehearseCommand(around, window);
             case "ship" -> new ShipCommand(around, everyblade);
