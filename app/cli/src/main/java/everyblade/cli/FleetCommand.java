@@ -70,8 +70,8 @@ final class FleetCommand implements Callable<Integer> {
         }
     }
 
-    private FleetRun at(At at) {
-        return FleetRun.at(around, Optional.ofNullable(at.store), Optional.ofNullable(at.passwordFile));
+    private FleetStore at(At at) {
+        return FleetStore.at(around, Optional.ofNullable(at.store), Optional.ofNullable(at.passwordFile));
     }
 
     @Command(
@@ -91,7 +91,7 @@ final class FleetCommand implements Callable<Integer> {
             throw new Failure("everyblade fleet init: "
                     + around.words().say("fleet.memberNeeds", member == null ? "NAME" : member));
         }
-        return at(at).init(Optional.ofNullable(member), site, as);
+        return new FleetExchange(at(at)).init(Optional.ofNullable(member), site, as);
     }
 
     @Command(name = "push", description = "Sends to the store what it lacks of these jobs.")
@@ -100,7 +100,7 @@ final class FleetCommand implements Callable<Integer> {
             @Option(names = "--site", paramLabel = "SITE", description = "where new jobs are kept, if you work at several")
                     String site,
             @Parameters(arity = "1..*", paramLabel = JOB, description = "a job folder, or a folder of them") List<Path> jobs) {
-        return at(at).push(jobs, Optional.ofNullable(site));
+        return new FleetExchange(at(at)).push(jobs, Optional.ofNullable(site));
     }
 
     @Command(
@@ -111,7 +111,7 @@ final class FleetCommand implements Callable<Integer> {
             @Mixin At at,
             @Parameters(index = "0", paramLabel = "ID", description = "how the job begins in fleet list") String job,
             @Parameters(index = "1", paramLabel = "FOLDER", description = "where it is to be") Path folder) {
-        return at(at).pull(job, folder);
+        return new FleetExchange(at(at)).pull(job, folder);
     }
 
     @Command(
@@ -125,12 +125,12 @@ final class FleetCommand implements Callable<Integer> {
             @Option(names = "--follow", description = "goes on until it is ended, every 30 s and as the store tells")
                     boolean follow,
             @Parameters(arity = "1..*", paramLabel = JOB, description = "a job folder, or a folder of them") List<Path> jobs) {
-        return at(at).sync(jobs, Optional.ofNullable(site), follow);
+        return new FleetExchange(at(at)).sync(jobs, Optional.ofNullable(site), follow);
     }
 
     @Command(name = "list", description = "Tells the jobs of the store that you may see.")
     int list(@Mixin At at, @Mixin Form form) {
-        return at(at).list(form.form());
+        return new FleetView(at(at)).list(form.form());
     }
 
     @Command(
@@ -145,7 +145,7 @@ final class FleetCommand implements Callable<Integer> {
                     Path note,
             @Parameters(arity = "0..*", paramLabel = "ID", description = "how a job begins in fleet list; all, unless said")
                     List<String> jobs) {
-        return at(at).verify(jobs == null ? List.of() : jobs, Optional.ofNullable(heads), Optional.ofNullable(note));
+        return new FleetView(at(at)).verify(jobs == null ? List.of() : jobs, Optional.ofNullable(heads), Optional.ofNullable(note));
     }
 
     @Command(
@@ -160,7 +160,7 @@ final class FleetCommand implements Callable<Integer> {
             @Option(names = "--renew", description = "first computes what the store lacks of jobs at your sites")
                     boolean renew,
             @Parameters(index = "0", paramLabel = "QUESTION", description = "one of these") String question) {
-        return at(at).ask(question, form.form(), renew);
+        return new FleetView(at(at)).ask(question, form.form(), renew);
     }
 
     @Command(
@@ -171,7 +171,7 @@ final class FleetCommand implements Callable<Integer> {
             @Mixin At at,
             @Option(names = "--out", required = true, paramLabel = "FOLDER", description = "one that is not there yet")
                     Path out) {
-        return at(at).export(out);
+        return new FleetView(at(at)).export(out);
     }
 
     @Override

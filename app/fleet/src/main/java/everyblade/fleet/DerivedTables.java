@@ -28,6 +28,15 @@ public record DerivedTables(Store store, String program) {
                 .jobs().stream().filter(job -> !computed.contains(job.first())).toList();
     }
 
+    /** How many jobs are in no answer, since nothing is computed of them as they stand. */
+    public static int missing(Store store) throws StoreRefusal {
+        return store.ask(
+                        "SELECT count(*) FROM everyblade.chain c WHERE kind = 'journal' AND entries >= 0 AND NOT EXISTS"
+                                + " (SELECT FROM everyblade.derived d WHERE d.chain = c.first AND d.head = c.head)",
+                        row -> row.getInt(1))
+                .get(0);
+    }
+
     /** Whether what is computed of a job is of this head and by this version. */
     public boolean has(String job, String head) throws StoreRefusal {
         return !store.ask(

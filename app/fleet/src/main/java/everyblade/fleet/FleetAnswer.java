@@ -21,6 +21,15 @@ public record FleetAnswer(List<String> columns, List<List<Object>> rows) {
         return of(store, question.sql());
     }
 
+    /** All jobs, by site, engine and time. */
+    public static FleetAnswer jobs(Store store) throws StoreRefusal {
+        return of(
+                store,
+                "SELECT left(first, 12) AS job, site, model, serial, begun, begun_by AS by, task, entries, head"
+                        + " FROM everyblade.chain WHERE kind = 'journal' AND entries >= 0"
+                        + " ORDER BY site, model, serial, begun, first");
+    }
+
     static FleetAnswer of(Store store, String sql, Object... values) throws StoreRefusal {
         List<String> columns = new ArrayList<>();
         List<List<Object>> rows = store.ask(

@@ -4,6 +4,7 @@ import everyblade.record.JobFolder.NotedHead;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -18,8 +19,23 @@ public record NotedHeads(Map<String, NotedHead> heads) {
 
     private static final Pattern LINE = Pattern.compile("([0-9a-f]{64}) ([0-9]{1,7}) ([0-9a-f]{64})");
 
+    /** None was noted. */
+    public static final NotedHeads NONE = new NotedHeads(Map.of());
+
     public NotedHeads {
         heads = new LinkedHashMap<>(heads);
+    }
+
+    /** That of a job. */
+    public Optional<NotedHead> of(KeptChain job) {
+        return Optional.ofNullable(heads.get(job.first()));
+    }
+
+    /** The jobs that were noted and are not among these. */
+    public List<String> without(List<KeptChain> jobs) {
+        return heads.keySet().stream()
+                .filter(noted -> jobs.stream().noneMatch(job -> job.first().equals(noted)))
+                .toList();
     }
 
     /** As it stands in a file: a line for each job with the hash of its first line, the number of entries, and the head. */

@@ -8,26 +8,22 @@ import everyblade.record.JobFolder.Sound;
 import everyblade.record.JobFolder.Verification;
 import everyblade.record.RecordProblem;
 import everyblade.record.SealedLine;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Checks jobs of a store as what they are: each is brought into a folder of its own, verified there by the rule for folders,
  * and held against what the store says of it. It trusts nothing that the server computed.
  *
  * @param disk on which the folders are
- * @param workshop a folder in which they can be made, and are removed again
+ * @param workshop in which they are made
  */
-public record StoreCheck(Store store, Disk disk, Path workshop) {
+public record StoreCheck(Store store, Disk disk, Workshop workshop) {
 
     /** What is wrong with a job, or that it is sound. */
     public Verification verify(KeptChain job, Optional<NotedHead> noted) throws StoreRefusal {
-        Path place = workshop.resolve(job.first());
+        Path place = workshop.place(job);
         try {
             JobFolder folder = new JobFolder(disk, place);
             Verification found = new StoreArrival(store).into(folder, job);
@@ -39,7 +35,7 @@ public record StoreCheck(Store store, Disk disk, Path workshop) {
             }
             return otherwise(folder, sound, job).<Verification>map(Broken::new).orElse(found);
         } finally {
-            remove(place);
+            workshop.clear(place);
         }
     }
 
@@ -83,18 +79,5 @@ public record StoreCheck(Store store, Disk disk, Path workshop) {
                 job.first(),
                 why,
                 "compare it with the folder it came from, and ask who had access to the server");
-    }
-
-    private static void remove(Path folder) throws StoreRefusal {
-        if (!Files.exists(folder)) {
-            return;
-        }
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(path);
-            }
-        } catch (IOException failure) {
-            throw new StoreRefusal(StoreRefusal.Reason.NOT_WRITTEN, folder.toString(), StoreRefusal.said(failure));
-        }
     }
 }

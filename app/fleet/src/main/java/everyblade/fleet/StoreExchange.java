@@ -62,8 +62,12 @@ public final class StoreExchange {
         return exchange(folder, site, true, Optional.empty());
     }
 
-    /** Brings to a folder what it lacks of its job; one that is not there yet is made by {@link StoreArrival}. */
-    public Done pull(JobFolder folder, String by, Instant now) throws StoreRefusal {
+    /** Brings to a folder what it lacks of this job; one that is not there yet is made by {@link StoreArrival}. */
+    public Done pull(JobFolder folder, KeptChain wanted, String by, Instant now) throws StoreRefusal {
+        String there = read(folder).journal().get(0).hash();
+        if (!there.equals(wanted.first())) {
+            throw new StoreRefusal(Reason.OTHER_JOB, there, wanted.first());
+        }
         return exchange(folder, Optional.empty(), false, Optional.of(new Bringing(store, folder, by, now)));
     }
 

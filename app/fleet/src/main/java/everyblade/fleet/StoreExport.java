@@ -65,7 +65,7 @@ public record StoreExport(Store store) {
             if (Files.exists(folder)) {
                 try (var there = Files.list(folder)) {
                     if (there.findAny().isPresent()) {
-                        throw new StoreRefusal(Reason.NOT_WRITTEN, folder.toString(), "something is there already");
+                        throw new StoreRefusal(Reason.NOT_WRITTEN, folder + ": something is there already; name a folder that is not there yet");
                     }
                 }
             }
@@ -84,7 +84,7 @@ public record StoreExport(Store store) {
             }
             return files;
         } catch (IOException failure) {
-            throw new StoreRefusal(Reason.NOT_WRITTEN, folder.toString(), StoreRefusal.said(failure));
+            throw new StoreRefusal(Reason.NOT_WRITTEN, folder + ": " + StoreRefusal.said(failure));
         }
     }
 

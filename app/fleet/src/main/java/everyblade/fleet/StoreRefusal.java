@@ -62,11 +62,13 @@ public final class StoreRefusal extends Exception {
         OTHER_FILE,
         /** No job of the store begins so; tells what was asked. */
         NO_JOB,
+        /** The folder has another job than the one that was asked for; tells both. */
+        OTHER_JOB,
         /** Several jobs begin so; tells what was asked. */
         SEVERAL_JOBS,
         /** The folder, or what is there, is not sound; tells the line for people. */
         UNSOUND,
-        /** A file cannot be written; tells what and why. */
+        /** A file cannot be written; tells the line for people. */
         NOT_WRITTEN,
         /** The server refused; tells what it said. */
         REFUSED

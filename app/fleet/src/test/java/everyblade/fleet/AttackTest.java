@@ -69,12 +69,12 @@ class AttackTest {
     }
 
     private Verification verified() throws StoreRefusal {
-        return verified(new NotedHeads(java.util.Map.of()));
+        return verified(NotedHeads.NONE);
     }
 
     private Verification verified(NotedHeads noted) throws StoreRefusal {
         try (Store otto = server.as("otto", database)) {
-            return new StoreCheck(otto, new LocalDisk(), temp.resolve("check"))
+            return new StoreCheck(otto, new LocalDisk(), new Workshop(temp.resolve("check")))
                     .verify(
                             new StoreArrival(otto).find(job),
                             Optional.ofNullable(noted.heads().get(job)));

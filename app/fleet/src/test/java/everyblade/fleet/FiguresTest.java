@@ -82,6 +82,9 @@ class FiguresTest {
                 long unseen = random.nextInt(20) == 0 ? random.nextInt(1 << 12) : 0;
                 airfoils.add(new JobFacts.Airfoil("r" + row, n, 0xfff & ~unseen, 0, 0, unseen, 0, 0));
             }
+            if (row >= 4) {
+                continue;
+            }
             findings.add(new JobFacts.Found(
                     row + 1,
                     "nick",
@@ -127,9 +130,6 @@ class FiguresTest {
     @Test
     void questionsOverAThousandJobs() throws Exception {
         try (Store otto = server.as("otto", database)) {
-            for (FleetQuestion q : List.of(FleetQuestion.GROWTH, FleetQuestion.UNSEEN_TWICE)) {
-                otto.ask("EXPLAIN (ANALYZE, COSTS) " + q.sql(), row -> row.getString(1)).forEach(System.out::println);
-            }
             double unseen = median(5, () -> FleetAnswer.of(otto, FleetQuestion.UNSEEN_TWICE));
             double growth = median(9, () -> FleetAnswer.of(otto, FleetQuestion.GROWTH));
             tell("unseen twice, " + FleetAnswer.of(otto, FleetQuestion.UNSEEN_TWICE).rows().size() + " rows", unseen);

@@ -209,7 +209,7 @@ class InterruptedTest {
                 requireSame(store, folder);
                 List<String> kept = store.ask("SELECT hash FROM everyblade.line ORDER BY n", row -> row.getString(1));
                 assertThat(kept).doesNotHaveDuplicates().containsAll(acknowledged);
-                assertThat(new StoreCheck(store, new LocalDisk(), temp.resolve("check"))
+                assertThat(new StoreCheck(store, new LocalDisk(), new Workshop(temp.resolve("check")))
                                 .verify(new StoreArrival(store).jobs().get(0), Optional.empty()))
                         .isInstanceOf(Sound.class);
             }

@@ -20,13 +20,13 @@ import java.util.stream.Stream;
  * A real server of our own: its own data folder and port, as another user where we are root, since PostgreSQL refuses to run
  * as root. Ended, and its folder removed, when it is closed.
  */
-final class PostgresServer implements AutoCloseable {
+public final class PostgresServer implements AutoCloseable {
 
     /** For tests in which no power is cut. */
     static final String QUICK = "-c fsync=off";
 
-    static final String CHIEF = "chief";
-    static final String PASSWORD = "a secret of the tests";
+    public static final String CHIEF = "chief";
+    public static final String PASSWORD = "a secret of the tests";
 
     private static final String TEMPLATE = "empty_store";
     private static final Path DEBIAN = Path.of("/usr/lib/postgresql");
@@ -175,7 +175,7 @@ final class PostgresServer implements AutoCloseable {
     }
 
     /** The address of a database as this user. */
-    StoreAddress address(String database, String user) {
+    public StoreAddress address(String database, String user) {
         return address(database, user, port);
     }
 
@@ -191,7 +191,7 @@ final class PostgresServer implements AutoCloseable {
         return DriverManager.getConnection("jdbc:postgresql://127.0.0.1:" + port + "/" + database, CHIEF, PASSWORD);
     }
 
-    void execute(String database, String sql) {
+    public void execute(String database, String sql) {
         try (Connection connection = chief(database);
                 Statement statement = connection.createStatement()) {
             statement.execute(sql);
@@ -201,7 +201,7 @@ final class PostgresServer implements AutoCloseable {
     }
 
     /** A new store with people at two sites: ada, ben and a reviewer in the north, carl in the south, a reader of all. */
-    synchronized String store() {
+    public synchronized String store() {
         if (databases == 0) {
             execute("postgres", "CREATE DATABASE " + TEMPLATE);
             fill(TEMPLATE);

@@ -55,7 +55,7 @@ class RestoreTest {
                 assertThat(jobs).extracting(KeptChain::serial).containsExactly("A 1", "A 2");
                 assertThat(noted.heads()).hasSize(2);
                 for (KeptChain job : jobs) {
-                    assertThat(new StoreCheck(otto, new LocalDisk(), temp.resolve("check"))
+                    assertThat(new StoreCheck(otto, new LocalDisk(), new Workshop(temp.resolve("check")))
                                     .verify(job, Optional.of(noted.heads().get(job.first()))))
                             .isInstanceOf(Sound.class);
                 }

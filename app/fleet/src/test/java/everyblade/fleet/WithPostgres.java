@@ -18,7 +18,7 @@ import org.junit.jupiter.api.extension.ParameterResolver;
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
 @ExtendWith(WithPostgres.Server.class)
-@interface WithPostgres {
+public @interface WithPostgres {
 
     /** Starts the server when it is first needed; the end of all tests ends it. */
     final class Server implements ExecutionCondition, ParameterResolver {

@@ -20,7 +20,7 @@ WITH inspection AS MATERIALIZED (
   WHERE i.last
   ORDER BY i.id, f.entry, bit_count((g.zones & f.zones)::bit(64)) DESC,
            abs(coalesce(f.length - g.length, 0)) + abs(coalesce(f.depth - g.depth, 0)) + abs(coalesce(f.width - g.width, 0))
-, grown AS (
+), grown AS (
   SELECT * FROM pair WHERE length_now > length_before OR depth_now > depth_before OR width_now > width_before
 ), named AS (
   SELECT zones, mask, (SELECT string_agg(name, ' ' ORDER BY i) FROM unnest(zones) WITH ORDINALITY AS z (name, i)

@@ -1,0 +1,48 @@
+package everyblade.cli;
+
+import everyblade.core.coverage.Coverage;
+import everyblade.fleet.DerivedTables;
+import everyblade.fleet.JobFacts;
+import everyblade.fleet.KeptChain;
+import everyblade.fleet.Store;
+import everyblade.fleet.StoreArrival;
+import everyblade.fleet.StoreRefusal;
+import everyblade.fleet.Workshop;
+import everyblade.record.JobFolder;
+import everyblade.record.JobFolder.Sound;
+import everyblade.session.around.Surroundings;
+import everyblade.session.job.OpenedJob;
+import java.nio.file.Path;
+
+/** Computes of jobs what a store answers questions from. */
+record FleetFacts(Surroundings around, Store store) {
+
+    private DerivedTables tables() {
+        return new DerivedTables(store, Everyblade.Version.number());
+    }
+
+    /** Of a job as it stands in a folder, unless that is kept already, or the store has another head. */
+    void renew(Path folder, KeptChain job) throws StoreRefusal {
+        if (tables().has(job.first(), job.head())) {
+            return;
+        }
+        OpenedJob opened = OpenedJob.read(around, folder);
+        if (opened.journal().head().equals(job.head())) {
+            Coverage coverage = opened.coverage();
+            tables().keep(job.first(), JobFacts.of(job.head(), opened.fold(), coverage, opened.closing(coverage)));
+        }
+    }
+
+    /** Of all jobs of which something is missing, of their lines alone: each is brought into a folder for a moment. */
+    void renewAll() throws StoreRefusal {
+        try (Workshop workshop = Workshop.open(around.variable("TMPDIR").map(Path::of))) {
+            for (KeptChain job : tables().behind()) {
+                Path place = workshop.place(job);
+                if (new StoreArrival(store).into(new JobFolder(around.disk(), place), job) instanceof Sound) {
+                    renew(place, job);
+                }
+                workshop.clear(place);
+            }
+        }
+    }
+}

@@ -1,0 +1,88 @@
+package everyblade.cli;
+
+import everyblade.fleet.Store;
+import everyblade.fleet.StoreAddress;
+import everyblade.fleet.StoreRefusal;
+import everyblade.fleet.StoreSecret;
+import everyblade.record.JobFolder;
+import everyblade.record.JobFolder.Broken;
+import everyblade.record.JobFolder.Verification;
+import everyblade.session.around.Failure;
+import everyblade.session.around.OneLine;
+import everyblade.session.around.Surroundings;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * The store that a command under {@code fleet} works with, and how it tells people of it.
+ *
+ * @param around the world outside
+ * @param address of the store
+ * @param secret that opens it
+ */
+record FleetStore(Surroundings around, StoreAddress address, StoreSecret secret) {
+
+    private static final String STORE = "EVERYBLADE_STORE";
+    private static final String COMMAND = "everyblade fleet: ";
+    private static final int SHORT = 12;
+
+    /** The store that was named, or that the environment names. */
+    static FleetStore at(Surroundings around, Optional<String> store, Optional<Path> passwordFile) {
+        String named = store.or(() -> around.variable(STORE))
+                .orElseThrow(() -> new Failure(COMMAND + around.words().say("fleet.noStore")));
+        try {
+            return new FleetStore(
+                    around,
+                    StoreAddress.of(named),
+                    new StoreSecret(around.environment(), passwordFile.map(around::path)));
+        } catch (StoreRefusal refusal) {
+            throw new Failure(COMMAND + told(around, refusal));
+        }
+    }
+
+    /** Something that is done with the store, and the exit status that it leads to. */
+    @FunctionalInterface
+    interface Work {
+
+        int with(Store store) throws StoreRefusal;
+    }
+
+    int open(Work work) {
+        try (Store store = Store.open(address, secret)) {
+            return work.with(store);
+        } catch (StoreRefusal refusal) {
+            throw failure(refusal);
+        }
+    }
+
+    Failure failure(StoreRefusal refusal) {
+        return new Failure(COMMAND + told(refusal));
+    }
+
+    /** A refusal in the words of whoever reads it. */
+    String told(StoreRefusal refusal) {
+        return told(around, refusal);
+    }
+
+    private static String told(Surroundings around, StoreRefusal refusal) {
+        return around.words()
+                .say("fleet.refused." + refusal.reason(), refusal.facts().toArray());
+    }
+
+    void say(String key, Object... parts) {
+        around.out().println(OneLine.of(around.words().say(key, parts)));
+        around.out().flush();
+    }
+
+    /** A job as lists call it. */
+    static String shorter(String job) {
+        return job.substring(0, SHORT);
+    }
+
+    /** What is not sound, for people. */
+    static String problem(Verification found) {
+        return found instanceof Broken broken
+                ? broken.problem().message()
+                : ((JobFolder.Torn) found).problem().message();
+    }
+}
