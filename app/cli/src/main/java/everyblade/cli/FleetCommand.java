@@ -20,8 +20,9 @@ import picocli.CommandLine.Spec;
 /** All that is done with a shop's store; what it takes to reach one is loaded only then. */
 @Command(
         name = "fleet",
-        description = "A shop's jobs in one store on PostgreSQL, brought there and back line by line, and questions over"
-                + " all of them. A job folder is complete without it.",
+        description =
+                "A shop's jobs in one store on PostgreSQL, brought there and back line by line, and questions over"
+                        + " all of them. A job folder is complete without it.",
         synopsisSubcommandLabel = "COMMAND")
 final class FleetCommand implements Callable<Integer> {
 
@@ -76,17 +77,23 @@ final class FleetCommand implements Callable<Integer> {
 
     @Command(
             name = "init",
-            description = "Makes the store in a database that is there, or brings it up to this version; lets somebody in."
-                    + " Only a superuser of the server can.")
+            description =
+                    "Makes the store in a database that is there, or brings it up to this version; lets somebody in."
+                            + " Only a superuser of the server can.")
     int init(
             @Mixin At at,
             @Option(names = "--member", paramLabel = "NAME", description = "a role of the server that can log in")
                     String member,
-            @Option(names = "--site", paramLabel = "SITE", description = "where that one works; * is all sites, to read")
+            @Option(
+                            names = "--site",
+                            paramLabel = "SITE",
+                            description = "where that one works; * is all sites, to read")
                     String site,
-            @Option(names = "--role", paramLabel = "ROLE", description = "technician, reviewer or reader") String role) {
-        Optional<Role> as =
-                Arrays.stream(Role.values()).filter(one -> one.word().equals(role)).findFirst();
+            @Option(names = "--role", paramLabel = "ROLE", description = "technician, reviewer or reader")
+                    String role) {
+        Optional<Role> as = Arrays.stream(Role.values())
+                .filter(one -> one.word().equals(role))
+                .findFirst();
         if (member == null ? site != null || role != null : site == null || as.isEmpty()) {
             throw new Failure("everyblade fleet init: "
                     + around.words().say("fleet.memberNeeds", member == null ? "NAME" : member));
@@ -97,16 +104,21 @@ final class FleetCommand implements Callable<Integer> {
     @Command(name = "push", description = "Sends to the store what it lacks of these jobs.")
     int push(
             @Mixin At at,
-            @Option(names = "--site", paramLabel = "SITE", description = "where new jobs are kept, if you work at several")
+            @Option(
+                            names = "--site",
+                            paramLabel = "SITE",
+                            description = "where new jobs are kept, if you work at several")
                     String site,
-            @Parameters(arity = "1..*", paramLabel = JOB, description = "a job folder, or a folder of them") List<Path> jobs) {
+            @Parameters(arity = "1..*", paramLabel = JOB, description = "a job folder, or a folder of them")
+                    List<Path> jobs) {
         return new FleetExchange(at(at)).push(jobs, Optional.ofNullable(site));
     }
 
     @Command(
             name = "pull",
-            description = "Brings a job of the store into a folder, verified before it is there; to a folder that has the"
-                    + " job, what it lacks.")
+            description =
+                    "Brings a job of the store into a folder, verified before it is there; to a folder that has the"
+                            + " job, what it lacks.")
     int pull(
             @Mixin At at,
             @Parameters(index = "0", paramLabel = "ID", description = "how the job begins in fleet list") String job,
@@ -116,15 +128,20 @@ final class FleetCommand implements Callable<Integer> {
 
     @Command(
             name = "sync",
-            description = "Brings these jobs and the store to the same. What was gone on with in two ways is left as it is,"
-                    + " refused, and told with who, where and when; the others are brought all the same.")
+            description =
+                    "Brings these jobs and the store to the same. What was gone on with in two ways is left as it is,"
+                            + " refused, and told with who, where and when; the others are brought all the same.")
     int sync(
             @Mixin At at,
-            @Option(names = "--site", paramLabel = "SITE", description = "where new jobs are kept, if you work at several")
+            @Option(
+                            names = "--site",
+                            paramLabel = "SITE",
+                            description = "where new jobs are kept, if you work at several")
                     String site,
             @Option(names = "--follow", description = "goes on until it is ended, every 30 s and as the store tells")
                     boolean follow,
-            @Parameters(arity = "1..*", paramLabel = JOB, description = "a job folder, or a folder of them") List<Path> jobs) {
+            @Parameters(arity = "1..*", paramLabel = JOB, description = "a job folder, or a folder of them")
+                    List<Path> jobs) {
         return new FleetExchange(at(at)).sync(jobs, Optional.ofNullable(site), follow);
     }
 
@@ -143,17 +160,22 @@ final class FleetCommand implements Callable<Integer> {
                     Path heads,
             @Option(names = "--note", paramLabel = "F", description = "writes the heads of the jobs, if all are sound")
                     Path note,
-            @Parameters(arity = "0..*", paramLabel = "ID", description = "how a job begins in fleet list; all, unless said")
+            @Parameters(
+                            arity = "0..*",
+                            paramLabel = "ID",
+                            description = "how a job begins in fleet list; all, unless said")
                     List<String> jobs) {
-        return new FleetView(at(at)).verify(jobs == null ? List.of() : jobs, Optional.ofNullable(heads), Optional.ofNullable(note));
+        return new FleetView(at(at))
+                .verify(jobs == null ? List.of() : jobs, Optional.ofNullable(heads), Optional.ofNullable(note));
     }
 
     @Command(
             name = "ask",
-            description = "Asks something of all jobs that you may see: unseen-twice (blades of which the same zones were not"
-                    + " seen at the last two inspections of their engine), growth (findings that grew since the inspection"
-                    + " before, mm), recurring-gaps (by model and view: the station to improve), open (by site and age), due"
-                    + " (repeat inspections), engines (each row as its last inspection left it).")
+            description =
+                    "Asks something of all jobs that you may see: unseen-twice (blades of which the same zones were not"
+                            + " seen at the last two inspections of their engine), growth (findings that grew since the inspection"
+                            + " before, mm), recurring-gaps (by model and view: the station to improve), open (by site and age), due"
+                            + " (repeat inspections), engines (each row as its last inspection left it).")
     int ask(
             @Mixin At at,
             @Mixin Form form,
@@ -165,8 +187,9 @@ final class FleetCommand implements Callable<Integer> {
 
     @Command(
             name = "export",
-            description = "Writes everything that you may see as CSV, in folders by table, site and year, for programs that"
-                    + " analyse.")
+            description =
+                    "Writes everything that you may see as CSV, in folders by table, site and year, for programs that"
+                            + " analyse.")
     int export(
             @Mixin At at,
             @Option(names = "--out", required = true, paramLabel = "FOLDER", description = "one that is not there yet")

@@ -89,7 +89,11 @@ record FleetExchange(FleetStore to) {
         boolean works = store.sites().stream().anyMatch(one -> !one.equals("*"));
         return each(folders, folder -> {
             StoreExchange.Done done = exchange(store)
-                    .sync(folder(folder), site, to.address().user(), around().clock().instant());
+                    .sync(
+                            folder(folder),
+                            site,
+                            to.address().user(),
+                            around().clock().instant());
             if (works) {
                 renew(store, folder, done.job());
             }
@@ -102,8 +106,14 @@ record FleetExchange(FleetStore to) {
             StoreArrival arrival = new StoreArrival(store);
             KeptChain kept = arrival.find(job);
             if (Files.exists(around().path(place).resolve(JOURNAL))) {
-                return each(List.of(place), folder -> exchange(store)
-                        .pull(folder(folder), kept, to.address().user(), around().clock().instant()));
+                return each(
+                        List.of(place),
+                        folder -> exchange(store)
+                                .pull(
+                                        folder(folder),
+                                        kept,
+                                        to.address().user(),
+                                        around().clock().instant()));
             }
             Verification found = arrival.into(folder(place), kept);
             if (found instanceof Sound sound) {

@@ -45,8 +45,7 @@ record FleetView(FleetStore of) {
     }
 
     private String parting(StorePartings.Parting parting) {
-        return around()
-                .words()
+        return around().words()
                 .say(
                         "fleet.parted",
                         FleetStore.shorter(parting.chain()),
@@ -127,8 +126,8 @@ record FleetView(FleetStore of) {
 
     int ask(String word, FleetTable.Form form, boolean renew) {
         FleetQuestion question = FleetQuestion.of(word)
-                .orElseThrow(() ->
-                        new Failure("everyblade fleet ask: " + around().words().say("fleet.noQuestion", word, questions())));
+                .orElseThrow(() -> new Failure(
+                        "everyblade fleet ask: " + around().words().say("fleet.noQuestion", word, questions())));
         return of.open(store -> {
             if (renew) {
                 new FleetFacts(around(), store).renewAll();

@@ -62,7 +62,8 @@ class FleetCommandTest {
 
         assertThat(ada.run("fleet", "list").out()).contains(job, "north", "ring", "routine");
         assertThat(ada.run("fleet", "pull", job, "copy").out()).startsWith("copy: job " + job + ", 4 entries, head ");
-        assertThat(ada.run("verify", "copy").out()).isEqualTo(ada.run("verify", "job").out());
+        assertThat(ada.run("verify", "copy").out())
+                .isEqualTo(ada.run("verify", "job").out());
         assertThat(ada.run("coverage", "copy", "--json").out())
                 .isEqualTo(ada.run("coverage", "job", "--json").out());
         assertThat(as("otto").run("fleet", "verify", "--note", "heads.txt").outLines())
@@ -85,7 +86,9 @@ class FleetCommandTest {
         Ran refused = ada.run("fleet", "sync", "job", "other");
 
         assertThat(refused.status()).isEqualTo(2);
-        assertThat(refused.errLines()).singleElement().asString()
+        assertThat(refused.errLines())
+                .singleElement()
+                .asString()
                 .startsWith("job: the job was gone on with in two ways from line 6: the store has what Ben said at ")
                 .contains("brought by ben to north at ");
         assertThat(refused.out()).startsWith("other: job ");
@@ -136,10 +139,13 @@ class FleetCommandTest {
     @Test
     void whoeverRunsTheServerMakesTheStoreAndLetsPeopleIn() {
         server.execute("postgres", "CREATE DATABASE fresh");
-        Console chief = ada.with("EVERYBLADE_STORE", server.address("fresh", PostgresServer.CHIEF).toString());
+        Console chief = ada.with(
+                "EVERYBLADE_STORE",
+                server.address("fresh", PostgresServer.CHIEF).toString());
 
         assertThat(chief.run("fleet", "list").err()).startsWith("everyblade fleet: there is no store in ");
-        assertThat(chief.run("fleet", "init", "--member", "ada", "--site", "west", "--role", "technician").outLines())
+        assertThat(chief.run("fleet", "init", "--member", "ada", "--site", "west", "--role", "technician")
+                        .outLines())
                 .hasSize(2)
                 .last()
                 .isEqualTo("ada works as technician at west.");
@@ -153,16 +159,21 @@ class FleetCommandTest {
         Console nowhere = ada.with("EVERYBLADE_STORE", "postgresql://ada@127.0.0.1:1/fleet");
         Console wrong = ada.with("EVERYBLADE_STORE_PASSWORD", "mistyped secret");
 
-        assertThat(nowhere.run("fleet", "list").errLines()).singleElement().asString().contains("does not answer");
+        assertThat(nowhere.run("fleet", "list").errLines())
+                .singleElement()
+                .asString()
+                .contains("does not answer");
         assertThat(wrong.run("fleet", "list").errLines())
                 .singleElement()
                 .asString()
                 .contains("does not let in ada")
                 .doesNotContain("mistyped");
-        assertThat(ada.run("fleet", "list", "--store", "postgresql://ada:hidden@db/fleet").err())
+        assertThat(ada.run("fleet", "list", "--store", "postgresql://ada:hidden@db/fleet")
+                        .err())
                 .contains("a password stands in the address")
                 .doesNotContain("hidden");
-        assertThat(ada.run("fleet", "ask", "why").err()).contains("\"why\" is no question of a fleet; ask one of unseen-twice, growth");
+        assertThat(ada.run("fleet", "ask", "why").err())
+                .contains("\"why\" is no question of a fleet; ask one of unseen-twice, growth");
         assertThat(ada.run("fleet", "push", "ring").err()).contains("there is no job in it");
         assertThat(ada.run("fleet", "pull", "00000000", "copy").err()).contains("begins with \"00000000\"");
         assertThat(ada.run("fleet").err()).contains("Missing required subcommand");

@@ -24,7 +24,9 @@ public record Workshop(Path folder) implements AutoCloseable {
         try {
             String name = "everyblade-fleet-";
             return new Workshop(
-                    within.isPresent() ? Files.createTempDirectory(within.get(), name) : Files.createTempDirectory(name));
+                    within.isPresent()
+                            ? Files.createTempDirectory(within.get(), name)
+                            : Files.createTempDirectory(name));
         } catch (IOException failure) {
             throw new StoreRefusal(Reason.NOT_WRITTEN, StoreRefusal.said(failure));
         }

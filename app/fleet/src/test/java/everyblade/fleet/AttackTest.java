@@ -322,7 +322,8 @@ class AttackTest {
         JobFolder odd = started(temp.resolve("odd"), text);
         log(odd, text, "note " + text, "view p1-c1");
         try (Store ada = server.as("ada", database)) {
-            String first = new StoreExchange(ada, text).push(odd, Optional.empty()).job();
+            String first =
+                    new StoreExchange(ada, text).push(odd, Optional.empty()).job();
             assertThat(new DerivedTables(ada, text).keep(first, Inspections.facts(odd)))
                     .isTrue();
             assertThat(new StoreArrival(ada).find(first).serial()).isEqualTo(text);

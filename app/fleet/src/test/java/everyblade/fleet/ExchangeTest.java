@@ -189,7 +189,10 @@ class ExchangeTest {
             review(hers, "which blade?");
             assertThat(exchange(rita).push(hers, Optional.empty()).sent()).isEqualTo(2);
 
-            assertThat(exchange(ada).pull(folder, new StoreArrival(ada).find(job), "Ada Vane", TIME).brought()).isEqualTo(2);
+            assertThat(exchange(ada)
+                            .pull(folder, new StoreArrival(ada).find(job), "Ada Vane", TIME)
+                            .brought())
+                    .isEqualTo(2);
             assertThat(files(folder)).isEqualTo(files(hers));
             assertThat(files(brought(ada, "fresh", job))).isEqualTo(files(hers));
 

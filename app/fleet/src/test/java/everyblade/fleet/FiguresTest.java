@@ -33,7 +33,8 @@ import org.junit.jupiter.api.io.TempDir;
 class FiguresTest {
 
     private static final int ENGINES = 500;
-    private static final List<String> ZONES = IntStream.range(0, 12).mapToObj(i -> "z" + i).toList();
+    private static final List<String> ZONES =
+            IntStream.range(0, 12).mapToObj(i -> "z" + i).toList();
 
     @TempDir
     Path temp;
@@ -61,7 +62,8 @@ class FiguresTest {
                 insert.setString(5, "S " + job % ENGINES);
                 insert.setInt(6, year);
                 insert.executeUpdate();
-                assertThat(new DerivedTables(ada, "1").keep(first, facts(first, random))).isTrue();
+                assertThat(new DerivedTables(ada, "1").keep(first, facts(first, random)))
+                        .isTrue();
             }
         }
         server.execute(database, "VACUUM ANALYZE");
@@ -132,7 +134,12 @@ class FiguresTest {
         try (Store otto = server.as("otto", database)) {
             double unseen = median(5, () -> FleetAnswer.of(otto, FleetQuestion.UNSEEN_TWICE));
             double growth = median(9, () -> FleetAnswer.of(otto, FleetQuestion.GROWTH));
-            tell("unseen twice, " + FleetAnswer.of(otto, FleetQuestion.UNSEEN_TWICE).rows().size() + " rows", unseen);
+            tell(
+                    "unseen twice, "
+                            + FleetAnswer.of(otto, FleetQuestion.UNSEEN_TWICE)
+                                    .rows()
+                                    .size() + " rows",
+                    unseen);
             tell("growth, " + FleetAnswer.of(otto, FleetQuestion.GROWTH).rows().size() + " rows", growth);
             tell("recurring gaps", median(5, () -> FleetAnswer.of(otto, FleetQuestion.RECURRING_GAPS)));
             tell("engines", median(5, () -> FleetAnswer.of(otto, FleetQuestion.ENGINES)));
@@ -150,7 +157,9 @@ class FiguresTest {
             folders.add(started(temp.resolve("push" + i), "P " + i));
             log(folders.get(i), "Ada Vane", notes(1, 400));
         }
-        server.execute(database, "CREATE TABLE bare (year int, chain text, n int, raw bytea, hash text, PRIMARY KEY (chain, n, year))");
+        server.execute(
+                database,
+                "CREATE TABLE bare (year int, chain text, n int, raw bytea, hash text, PRIMARY KEY (chain, n, year))");
         try (Store ada = server.as("ada", database);
                 Connection chief = server.chief(database)) {
             Chains chains = new Chains(ada);

@@ -92,11 +92,12 @@ class InterruptedTest {
         };
         another.run();
 
-        int messages = cutEverywhere(store -> new StoreExchange(store, "here").push(folder[0], Optional.empty()), store -> {
-            new StoreExchange(store, "here").push(folder[0], Optional.empty());
-            requireSame(store, folder[0]);
-            another.run();
-        });
+        int messages =
+                cutEverywhere(store -> new StoreExchange(store, "here").push(folder[0], Optional.empty()), store -> {
+                    new StoreExchange(store, "here").push(folder[0], Optional.empty());
+                    requireSame(store, folder[0]);
+                    another.run();
+                });
 
         assertThat(messages).isGreaterThan(15);
     }
@@ -136,7 +137,8 @@ class InterruptedTest {
         another.run();
 
         int messages = cutEverywhere(
-                store -> new StoreExchange(store, "here").sync(folder[0], Optional.empty(), "Ada Vane", TIME), store -> {
+                store -> new StoreExchange(store, "here").sync(folder[0], Optional.empty(), "Ada Vane", TIME),
+                store -> {
                     assertThat(folder[0].verify(Optional.empty())).isInstanceOf(Sound.class);
                     new StoreExchange(store, "here").sync(folder[0], Optional.empty(), "Ada Vane", TIME);
                     requireSame(store, folder[0]);
@@ -156,13 +158,14 @@ class InterruptedTest {
         String job = journal(folder).firstHash();
         JobFolder there = new JobFolder(new LocalDisk(), temp.resolve("places").resolve("there"));
 
-        int messages = cutEverywhere(store -> new StoreArrival(store).into(there, new StoreArrival(store).find(job)), store -> {
-            if (there.path().toFile().exists()) {
-                assertThat(there.verify(Optional.empty())).isInstanceOf(Sound.class);
-            } else {
-                assertThat(temp.resolve("places").toFile().list()).isNullOrEmpty();
-            }
-        });
+        int messages = cutEverywhere(
+                store -> new StoreArrival(store).into(there, new StoreArrival(store).find(job)), store -> {
+                    if (there.path().toFile().exists()) {
+                        assertThat(there.verify(Optional.empty())).isInstanceOf(Sound.class);
+                    } else {
+                        assertThat(temp.resolve("places").toFile().list()).isNullOrEmpty();
+                    }
+                });
 
         assertThat(messages).isGreaterThan(5);
         assertThat(files(there)).isEqualTo(files(folder));

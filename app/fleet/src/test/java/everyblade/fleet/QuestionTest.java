@@ -72,7 +72,8 @@ class QuestionTest {
     private JobFolder keep(String name, String serial, Instant at, String... entries) throws StoreRefusal {
         JobFolder folder = started(temp.resolve(name), serial, at);
         log(folder, "Ada Vane", entries);
-        String job = new StoreExchange(ada, "here").push(folder, Optional.empty()).job();
+        String job =
+                new StoreExchange(ada, "here").push(folder, Optional.empty()).job();
         assertThat(new DerivedTables(ada, "1").keep(job, Inspections.facts(folder)))
                 .isTrue();
         return folder;
@@ -120,7 +121,16 @@ class QuestionTest {
 
     @Test
     void gapsThatRecurAreToldByModelAndView() throws StoreRefusal {
-        assertThat(rows(ada, FleetQuestion.RECURRING_GAPS, "model", "row", "view", "why", "left in", "of jobs", "engines"))
+        assertThat(rows(
+                        ada,
+                        FleetQuestion.RECURRING_GAPS,
+                        "model",
+                        "row",
+                        "view",
+                        "why",
+                        "left in",
+                        "of jobs",
+                        "engines"))
                 .hasToString("[[sedge-2, c1, p1-c1, skipped, 2, 3, 1]]");
     }
 
@@ -132,7 +142,8 @@ class QuestionTest {
 
     @Test
     void whatIsOpenIsToldBySite() throws StoreRefusal {
-        assertThat(rows(ada, FleetQuestion.OPEN, "site", "serial", "kind", "entry").toString())
+        assertThat(rows(ada, FleetQuestion.OPEN, "site", "serial", "kind", "entry")
+                        .toString())
                 .contains("[north, A 1, recheck, 7]");
     }
 
@@ -153,7 +164,8 @@ class QuestionTest {
         assertThat(new DerivedTables(ada, "2").behind()).hasSize(4);
         JobFacts early = Inspections.facts(folder);
         log(folder, "Ada Vane", "nick 3 tip 0.4");
-        String job = new StoreExchange(ada, "here").push(folder, Optional.empty()).job();
+        String job =
+                new StoreExchange(ada, "here").push(folder, Optional.empty()).job();
 
         assertThat(tables.behind()).extracting(KeptChain::serial).containsExactly("A 3");
         assertThat(rows(ada, FleetQuestion.ENGINES, "serial")).hasSize(2);

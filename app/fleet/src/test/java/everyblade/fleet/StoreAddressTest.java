@@ -88,8 +88,8 @@ class StoreAddressTest {
         assertThat(new StoreSecret(Map.of(), Optional.empty()).of(address)).isEmpty();
 
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r-----"));
-        StoreRefusal refusal =
-                catchThrowableOfType(StoreRefusal.class, () -> new StoreSecret(environment, Optional.of(file)).of(address));
+        StoreRefusal refusal = catchThrowableOfType(
+                StoreRefusal.class, () -> new StoreSecret(environment, Optional.of(file)).of(address));
         assertThat(refusal.reason()).isEqualTo(Reason.UNSAFE_SECRET);
         assertThat(new StoreSecret(environment, Optional.empty())).hasToString("Secret");
     }
