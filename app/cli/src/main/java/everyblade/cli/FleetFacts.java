@@ -12,7 +12,9 @@ import everyblade.record.JobFolder;
 import everyblade.record.JobFolder.Sound;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
+import everyblade.words.Words;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /** Computes of jobs what a store answers questions from. */
 record FleetFacts(Surroundings around, Store store) {
@@ -29,7 +31,9 @@ record FleetFacts(Surroundings around, Store store) {
         OpenedJob opened = OpenedJob.read(around, folder);
         if (opened.journal().head().equals(job.head())) {
             Coverage coverage = opened.coverage();
-            tables().keep(job.first(), JobFacts.of(job.head(), opened.fold(), coverage, opened.closing(coverage)));
+            JobFacts facts = JobFacts.of(
+                    job.head(), opened.fold(), coverage, opened.closing(coverage), Words.of(Locale.ENGLISH)::say);
+            tables().keep(job.first(), facts);
         }
     }
 

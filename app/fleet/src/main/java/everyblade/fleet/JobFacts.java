@@ -17,6 +17,7 @@ import everyblade.core.turning.Fold;
 import everyblade.core.turning.Leg;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Remark;
+import everyblade.fact.Fact;
 import everyblade.spi.Row;
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -26,6 +27,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /**
  * What a shop asks of a job, computed of its record alone. Masks hold a zone as bit i, where i is its place in the names of
@@ -84,8 +86,10 @@ public record JobFacts(
      * Of a job.
      *
      * @param head hash of the last line that was folded
+     * @param words in which what is open is kept for people of the whole shop
      */
-    public static JobFacts of(String head, Fold fold, Coverage coverage, ClosingList closing) {
+    public static JobFacts of(
+            String head, Fold fold, Coverage coverage, ClosingList closing, Function<Fact, String> words) {
         List<BladeRow> rows = new ArrayList<>();
         List<Airfoil> airfoils = new ArrayList<>();
         List<Used> views = new ArrayList<>();
@@ -110,7 +114,7 @@ public record JobFacts(
                 views,
                 closing.items().stream()
                         .filter(item -> item.kind() != OpenItem.Kind.GAP)
-                        .map(JobFacts::open)
+                        .map(item -> open(item, words))
                         .toList(),
                 closing.items().stream().flatMap(item -> due(item).stream()).toList());
     }
@@ -172,12 +176,12 @@ public record JobFacts(
                 gap.view());
     }
 
-    private static Open open(OpenItem item) {
+    private static Open open(OpenItem item, Function<Fact, String> words) {
         return new Open(
                 item.kind().word(),
                 item.opened().map(Logged::number),
-                item.what(),
-                item.where(),
+                words.apply(item.what()),
+                item.where().map(words).orElse(""),
                 item.opened().map(Logged::at));
     }
 

@@ -137,7 +137,11 @@ final class Inspections {
             Coverage coverage = Coverage.of(
                     fold.situation(), new Settings(journal.beginning().settings()));
             return JobFacts.of(
-                    journal.head(), fold, coverage, ClosingList.of(fold, coverage, Optional.empty(), List.of()));
+                    journal.head(),
+                    fold,
+                    coverage,
+                    ClosingList.of(fold, coverage, Optional.empty(), List.of()),
+                    Object::toString);
         } catch (Refusal refusal) {
             throw new IllegalArgumentException(refusal);
         }
