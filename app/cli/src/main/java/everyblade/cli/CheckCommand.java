@@ -118,7 +118,7 @@ final class CheckCommand implements Callable<Integer> {
         Optional<Rules> rules = allRules ? Optional.of(rules(path)) : Optional.empty();
         return models.stream()
                 .filter(found -> !(found instanceof Found.Code))
-                .map(found -> Checked.model(found, !noSight, rules))
+                .map(found -> Checked.model(found, !noSight, rules, around.words()))
                 .toList();
     }
 

@@ -13,6 +13,7 @@ import everyblade.session.around.Surroundings;
 import everyblade.session.model.SurfaceProblems;
 import everyblade.testkit.JudgedRule;
 import everyblade.testkit.RulesReport;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -42,11 +43,11 @@ record Checked(
      * @param sight whether to compute what views see, too
      * @param rules to judge by as well
      */
-    static Checked model(Found found, boolean sight, Optional<Rules> rules) {
+    static Checked model(Found found, boolean sight, Optional<Rules> rules, Words words) {
         String origin = found.origin().toString();
         if (found instanceof Found.Loaded loaded) {
             List<Problem> problems = new ArrayList<>(loaded.warnings());
-            problems.addAll(SurfaceProblems.of(loaded, sight));
+            problems.addAll(SurfaceProblems.of(loaded, sight, words));
             return new Checked(
                     "model",
                     origin,

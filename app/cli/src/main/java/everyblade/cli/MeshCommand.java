@@ -57,7 +57,7 @@ final class MeshCommand implements Callable<Integer> {
                 files.put(beside(wall), PlyText.write(Walls.of(wall)));
             }
         } catch (UnusableShape unusable) {
-            throw new Failure(model + ": " + unusable.getMessage());
+            throw Failure.of("stopped.noSurface", model, unusable.told());
         }
         files.forEach((file, text) -> NewFile.at(around, "--out", file).write(text.getBytes(StandardCharsets.UTF_8)));
         return Commands.FINE;

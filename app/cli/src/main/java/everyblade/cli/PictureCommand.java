@@ -86,7 +86,7 @@ final class PictureCommand implements Callable<Integer> {
             Vantage vantage = vantage(chosen, seen);
             file.write(kind.equals(TIP) ? tip(vantage, seen) : unrolled(vantage, ending));
         } catch (UnusableShape unusable) {
-            throw new Failure(model + ": " + unusable.getMessage());
+            throw Failure.of("stopped.noSurface", model, unusable.told());
         }
         return Commands.FINE;
     }

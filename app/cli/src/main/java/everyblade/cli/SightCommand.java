@@ -132,7 +132,7 @@ final class SightCommand implements Callable<Integer> {
             warn(scene, arcs, between);
             return told(engine, seen, from, of, scene, arcs, between);
         } catch (UnusableShape unusable) {
-            throw new Failure(model + ": " + unusable.getMessage());
+            throw Failure.of("stopped.noSurface", model, unusable.told());
         }
     }
 

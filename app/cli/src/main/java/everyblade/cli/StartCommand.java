@@ -172,7 +172,7 @@ final class StartCommand implements Callable<Integer> {
                 chosen.scene().airfoil(row);
             }
         } catch (UnusableShape unusable) {
-            throw Failure.of("stopped.start.line", model, unusable.getMessage());
+            throw Failure.of("stopped.start.line", model, unusable.told());
         }
         TreeMap<String, FrozenFile> meshes = new TreeMap<>();
         chosen.meshes().forEach((name, bytes) -> meshes.put(name, FrozenFile.of(bytes)));

@@ -9,10 +9,15 @@ public interface Fact {
 
     /** By what name its pattern is found: the last part of its package, and the names of its classes, such as {@code turning.Stopped.NoView}. */
     default String key() {
-        Class<?> type = this instanceof Enum<?> constant ? constant.getDeclaringClass() : getClass();
+        return this instanceof Enum<?> constant
+                ? key(constant.getDeclaringClass()) + "." + constant.name()
+                : key(getClass());
+    }
+
+    /** The name of all facts of a class, without that of a constant. */
+    static String key(Class<?> type) {
         String name =
                 type.getName().substring(type.getPackageName().length() + 1).replace('$', '.');
-        String area = type.getPackageName().substring(type.getPackageName().lastIndexOf('.') + 1);
-        return area + "." + name + (this instanceof Enum<?> constant ? "." + constant.name() : "");
+        return type.getPackageName().substring(type.getPackageName().lastIndexOf('.') + 1) + "." + name;
     }
 }

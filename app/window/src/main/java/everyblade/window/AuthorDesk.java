@@ -89,7 +89,7 @@ final class AuthorDesk {
         Optional<String> row = state.row();
         door.run(
                 words.say("author.wait.check"),
-                () -> Checked.of(folder.read(names, clock.instant()).checked(), row),
+                () -> Checked.of(folder.read(names, clock.instant()).checked(words), row),
                 this::read);
     }
 
@@ -186,13 +186,14 @@ final class AuthorDesk {
         if (last.isEmpty() || viewsChecked.equals(last)) {
             return;
         }
-        seeing = door.watched(words.say("author.wait.views"), last.get()::checkedViews, checked -> {
-            seeing = NOTHING;
-            if (checked.isPresent() && state.last().equals(last)) {
-                viewsChecked = checked;
-                show(state.told(checked.get()));
-            }
-        });
+        seeing = door.watched(
+                words.say("author.wait.views"), progress -> last.get().checkedViews(progress, words), checked -> {
+                    seeing = NOTHING;
+                    if (checked.isPresent() && state.last().equals(last)) {
+                        viewsChecked = checked;
+                        show(state.told(checked.get()));
+                    }
+                });
     }
 
     /** Stops what is being worked out. */

@@ -10,10 +10,12 @@ import everyblade.json.Problem;
 import everyblade.json.Reading;
 import everyblade.spi.EngineModel;
 import everyblade.spi.EngineModelSource;
+import everyblade.words.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -33,6 +35,8 @@ public record Evidence(
         List<EngineModel> handed,
         Map<String, byte[]> files,
         boolean sight) {
+
+    private static final Words ENGLISH = Words.of(Locale.ENGLISH);
 
     /**
      * One thing that was said of a model.
@@ -105,6 +109,8 @@ public record Evidence(
     }
 
     private static Told told(Flaw flaw) {
-        return new Told(flaw.kind().code(), flaw.what() + ", " + flaw.why() + ", " + flaw.mend());
+        return new Told(
+                flaw.kind().code(),
+                ENGLISH.say(flaw.what()) + ", " + ENGLISH.say(flaw.why()) + ", " + ENGLISH.say(flaw.mend()));
     }
 }

@@ -8,7 +8,6 @@ import everyblade.spi.Station;
 import everyblade.spi.View;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -45,17 +44,9 @@ record AimCheck(EngineModel model, Map<String, byte[]> files, List<CheckedSurfac
                 .ifPresent(station -> flaws.add(new Flaw(
                         Flaw.Kind.AIM_WITHIN_TOLERANCE,
                         new CheckedPart.AimOf(index),
-                        String.format(
-                                Locale.ROOT,
-                                "the view %s states an aim of %s°, but the tolerance of its station %s moves the middle"
-                                        + " of the picture by %.1f°",
-                                view.id(),
-                                number(view.aim()),
-                                station.id(),
-                                aims.at(view, station)),
-                        "a blade said to be at the reference stands farther from it than the program counts with",
-                        "delete \"aim\", so that it follows from each station, unless something else than the"
-                                + " picture's middle tells")));
+                        new Wrong.AimWithinTolerance(view.id(), view.aim(), station.id(), aims.at(view, station)),
+                        Wrong.Because.FARTHER_THAN_COUNTED,
+                        Wrong.Mend.DELETE_AIM)));
     }
 
     private void derived(int index, View view, StationAims aims, double halfPitch) {
@@ -66,22 +57,10 @@ record AimCheck(EngineModel model, Map<String, byte[]> files, List<CheckedSurfac
                 flaws.add(new Flaw(
                         Flaw.Kind.TOLERANCE_OF_HALF_A_PITCH,
                         new CheckedPart.StationAt(index, s),
-                        String.format(
-                                Locale.ROOT,
-                                "the tolerance of the station %s of the view %s moves the middle of the picture by %.1f°,"
-                                        + " and half a pitch of the row %s is %.1f°",
-                                station.id(),
-                                view.id(),
-                                aim,
-                                view.row(),
-                                halfPitch),
-                        "one airfoil is easily taken for its neighbour",
-                        "let the scope tip look at the row more squarely, or state how it is held closer"));
+                        new Wrong.HalfAPitch(station.id(), view.id(), aim, view.row(), halfPitch),
+                        Wrong.Because.NEIGHBOUR_TAKEN,
+                        Wrong.Mend.LOOK_SQUARELY));
             }
         }
-    }
-
-    private static String number(double value) {
-        return value == Math.rint(value) ? Long.toString(Math.round(value)) : Double.toString(value);
     }
 }

@@ -46,9 +46,9 @@ record AirfoilCheck(EngineModel model, List<CheckedSurface> airfoils, List<Flaw>
             flaws.add(new Flaw(
                     Flaw.Kind.BLADES_CUT,
                     surface.part(),
-                    "neighbours of " + surface.named() + " cut each other",
-                    "there is no way between them",
-                    "look for a wrong count, chord, stagger or thickness"));
+                    new Wrong.NeighboursCut(surface.id()),
+                    Wrong.Because.NO_WAY_BETWEEN,
+                    Wrong.Mend.CHECK_COUNT));
         }
     }
 
@@ -62,9 +62,9 @@ record AirfoilCheck(EngineModel model, List<CheckedSurface> airfoils, List<Flaw>
                 flaws.add(new Flaw(
                         Flaw.Kind.VANES_CUT,
                         new CheckedPart.PositionOf(surface.index(), position.getKey()),
-                        "neighbours of " + surface.named() + " cut each other at the position " + position.getKey(),
-                        "real vanes would touch before",
-                        "look for a wrong stagger, or one of the wrong sign"));
+                        new Wrong.NeighboursCutAt(surface.id(), position.getKey()),
+                        Wrong.Because.TOUCH_BEFORE,
+                        Wrong.Mend.CHECK_STAGGER));
             }
         }
     }
@@ -91,9 +91,9 @@ record AirfoilCheck(EngineModel model, List<CheckedSurface> airfoils, List<Flaw>
                 flaws.add(new Flaw(
                         Flaw.Kind.RING_MATES_CUT,
                         second.part(),
-                        second.named() + " cuts " + first.named() + " in one ring",
-                        "there is no way between them",
-                        "look for a wrong \"ringOffset\" or \"wrap\""));
+                        new Wrong.RingMatesCut(second.id(), first.id()),
+                        Wrong.Because.NO_WAY_BETWEEN,
+                        Wrong.Mend.CHECK_RING));
                 return;
             }
         }
@@ -123,9 +123,9 @@ record AirfoilCheck(EngineModel model, List<CheckedSurface> airfoils, List<Flaw>
             flaws.add(new Flaw(
                     Flaw.Kind.ROWS_CUT,
                     other.part(),
-                    other.named() + " and " + one.named() + " cut each other as they turn",
-                    "one stands in what the other sweeps",
-                    "look for a wrong \"x\" or \"chord\""));
+                    new Wrong.RowsCut(other.id(), one.id()),
+                    Wrong.Because.STANDS_IN_SWEPT,
+                    Wrong.Mend.CHECK_CHORD));
         }
     }
 
@@ -143,9 +143,9 @@ record AirfoilCheck(EngineModel model, List<CheckedSurface> airfoils, List<Flaw>
                 flaws.add(new Flaw(
                         Flaw.Kind.BLADE_CUTS_WALL,
                         surface.part(),
-                        surface.named() + " passes through the wall " + wall.id(),
-                        "what lies behind the wall can never be seen",
-                        "let the shape end at the wall, or correct the wall's curve"));
+                        new Wrong.CutsWall(surface.id(), wall.id()),
+                        Wrong.Because.BEHIND_WALL,
+                        Wrong.Mend.END_AT_WALL));
             }
         }
     }

@@ -16,9 +16,8 @@ record CheckedSurface(int index, Row row, Mesh mesh, BoxTree inSpace, BoxTree sw
                 index, row, mesh, new BoxTree(Triangles.of(mesh, 0)), new BoxTree(Triangles.swept(mesh)));
     }
 
-    /** "the row c1", for messages. */
-    String named() {
-        return "the row " + row.id();
+    String id() {
+        return row.id();
     }
 
     CheckedPart part() {

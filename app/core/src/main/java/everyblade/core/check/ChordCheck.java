@@ -2,8 +2,9 @@ package everyblade.core.check;
 
 import everyblade.core.surface.Mesh;
 import everyblade.spi.Shape;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Judges whether the chords of an axial row can be in millimetres: by chord over pitch at its middle radius, which is
@@ -29,9 +30,10 @@ final class ChordCheck {
             flaws.add(new Flaw(
                     Flaw.Kind.UNLIKELY_CHORD,
                     surface.part(),
-                    String.format(Locale.ROOT, "the chords of %s are %.2g of its pitch", surface.named(), ratio),
-                    "airfoils are hardly ever so " + (ratio < LEAST ? "slender" : "long"),
-                    "see whether chords and walls are all in millimetres"));
+                    new Wrong.UnlikelyChord(
+                            surface.id(), BigDecimal.valueOf(ratio).round(new MathContext(2))),
+                    ratio < LEAST ? Wrong.Because.SLENDER : Wrong.Because.LONG,
+                    Wrong.Mend.CHECK_UNITS));
         }
     }
 

@@ -1,5 +1,7 @@
 package everyblade.core.check;
 
+import everyblade.fact.Fact;
+
 /**
  * One thing wrong with a model, told so that its author can mend it.
  *
@@ -9,7 +11,7 @@ package everyblade.core.check;
  * @param why why that is a problem
  * @param mend what to do
  */
-public record Flaw(Kind kind, CheckedPart part, String what, String why, String mend) {
+public record Flaw(Kind kind, CheckedPart part, Wrong what, Fact why, Fact mend) {
 
     /** What sort of thing is wrong. */
     public enum Kind {

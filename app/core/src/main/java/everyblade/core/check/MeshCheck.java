@@ -19,17 +19,17 @@ final class MeshCheck {
             flaws.add(new Flaw(
                     Flaw.Kind.MESH_INSIDE_OUT,
                     surface.part(),
-                    "the faces of the mesh of " + surface.named() + " look into the metal",
-                    "no scope tip would see any of them",
-                    "write the corners of each face the other way round"));
+                    new Wrong.InsideOut(surface.id()),
+                    Wrong.Because.METAL_SEEN,
+                    Wrong.Mend.TURN_FACES));
         }
         if (!spansClockZero(surface.mesh())) {
             flaws.add(new Flaw(
                     Flaw.Kind.MESH_OFF_CLOCK,
                     surface.part(),
-                    "the airfoil in the mesh of " + surface.named() + " does not stand at 12 o'clock",
-                    "every clock angle of the row would be off by as much",
-                    "turn it there; x is aft and z is up"));
+                    new Wrong.OffClock(surface.id()),
+                    Wrong.Because.CLOCK_OFF,
+                    Wrong.Mend.TURN_MESH));
         }
     }
 

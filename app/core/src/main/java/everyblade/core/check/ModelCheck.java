@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /**
  * Finds what is wrong with the surfaces of a model, without computing sight. A row whose shape gives no surface is told as
@@ -50,30 +49,22 @@ public final class ModelCheck {
             flaws.add(new Flaw(
                     Flaw.Kind.MISSING_MESH,
                     new CheckedPart.ShapeOf(index),
-                    "the mesh file " + file.get() + " of the row " + row.id() + " is not there",
-                    "nothing is known of the surface",
-                    "put it beside engine.json, or correct its name"));
+                    new Wrong.MissingMesh(file.get(), row.id()),
+                    Wrong.Because.NOTHING_KNOWN,
+                    Wrong.Mend.PUT_MESH_BESIDE));
             return Optional.empty();
         }
         try {
             Optional<Mesh> mesh = Surfaces.of(model, row, Optional.empty(), Fineness.STANDARD, files);
             return mesh.map(one -> CheckedSurface.of(index, row, one));
         } catch (UnusableShape unusable) {
-            flaws.add(unusable(file.isPresent() ? Flaw.Kind.BAD_MESH : Flaw.Kind.NO_SURFACE, index, row, unusable));
+            flaws.add(new Flaw(
+                    file.isPresent() ? Flaw.Kind.BAD_MESH : Flaw.Kind.NO_SURFACE,
+                    new CheckedPart.ShapeOf(index),
+                    new Wrong.NoSurface(row.id()),
+                    unusable.told().fault(),
+                    unusable.told().mend()));
             return Optional.empty();
         }
-    }
-
-    /** What follows the last semicolon of the message is what to do. */
-    private static Flaw unusable(Flaw.Kind kind, int index, Row row, UnusableShape unusable) {
-        String subject = "row " + row.id() + ": ";
-        String message = unusable.getMessage().replaceFirst("^" + Pattern.quote(subject), "");
-        int end = message.lastIndexOf("; ");
-        return new Flaw(
-                kind,
-                new CheckedPart.ShapeOf(index),
-                "the shape of the row " + row.id() + " gives no surface",
-                end < 0 ? message : message.substring(0, end),
-                end < 0 ? "correct the shape" : message.substring(end + 2));
     }
 }

@@ -18,7 +18,6 @@ import everyblade.spi.View;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -76,31 +75,26 @@ public final class SightCheck {
             flaws.add(new Flaw(
                     Flaw.Kind.SEES_NOTHING,
                     new CheckedPart.ViewAt(index),
-                    "the view " + view.id() + " sees nothing of the row " + row.id() + " properly",
-                    "nothing of it is in the cone, near enough, at an angle of 30° and not hidden",
-                    "correct where its stations stand or look"));
+                    new Wrong.SeesNothing(view.id(), row.id()),
+                    Wrong.Because.NOTHING_PROPER,
+                    Wrong.Mend.CORRECT_STATIONS));
             return;
         }
         for (int station : blind) {
             flaws.add(new Flaw(
                     Flaw.Kind.STATION_SEES_NOTHING,
                     new CheckedPart.StationAt(index, station),
-                    "the station " + view.stations().get(station).id() + " of the view " + view.id()
-                            + " sees nothing of the row " + row.id() + " properly",
-                    "nothing of it is in the cone, near enough, at an angle of 30° and not hidden",
-                    "correct where it stands or looks"));
+                    new Wrong.StationSeesNothing(view.stations().get(station).id(), view.id(), row.id()),
+                    Wrong.Because.NOTHING_PROPER,
+                    Wrong.Mend.CORRECT_STATION));
         }
         if (sights.stream().noneMatch(arcs -> sees(arcs, view.reference(), 180.0 / row.count()))) {
             flaws.add(new Flaw(
                     Flaw.Kind.REFERENCE_UNSEEN,
                     new CheckedPart.ViewAt(index),
-                    String.format(
-                            Locale.ROOT,
-                            "the view %s shows nothing of an airfoil at its reference, %.1f°",
-                            view.id(),
-                            view.reference()),
-                    "datum and here say which airfoil stands there, so it must be the one that is looked at",
-                    "correct the reference, or the clock of its stations"));
+                    new Wrong.ReferenceUnseen(view.id(), view.reference()),
+                    Wrong.Because.NOT_LOOKED_AT,
+                    Wrong.Mend.CORRECT_REFERENCE));
         }
     }
 

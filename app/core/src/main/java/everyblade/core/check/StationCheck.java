@@ -32,17 +32,16 @@ record StationCheck(EngineModel model, List<CheckedSurface> airfoils, List<Flaw>
             for (int s = 0; s < view.stations().size(); s++) {
                 Station station = view.stations().get(s);
                 CheckedPart part = new CheckedPart.StationAt(v, s);
-                String named = "the station " + station.id() + " of the view " + view.id();
-                channel.ifPresent(walls -> walls(walls, view, station, radius, part, named));
+                channel.ifPresent(walls -> walls(walls, view, station, radius, part));
                 airfoils.stream()
                         .filter(surface -> !fitsBetween(surface, station, radius))
                         .findFirst()
                         .ifPresent(surface -> flaws.add(new Flaw(
                                 Flaw.Kind.STATION_IN_BLADES,
                                 part,
-                                named + " lies in " + surface.named(),
-                                "the scope tip does not fit between two of its airfoils, however they stand",
-                                "correct its \"x\" or \"r\", or take a thinner scope tip")));
+                                new Wrong.StationInBlades(station.id(), view.id(), surface.id()),
+                                Wrong.Because.TIP_DOES_NOT_FIT,
+                                Wrong.Mend.MOVE_OR_THINNER)));
             }
         }
     }
@@ -61,7 +60,7 @@ record StationCheck(EngineModel model, List<CheckedSurface> airfoils, List<Flaw>
         return model.walls().stream().filter(wall -> wall.id().equals(id)).findFirst();
     }
 
-    private void walls(Channel channel, View view, Station station, double radius, CheckedPart part, String named) {
+    private void walls(Channel channel, View view, Station station, double radius, CheckedPart part) {
         if (!channel.reaches(station.x())) {
             return;
         }
@@ -71,13 +70,13 @@ record StationCheck(EngineModel model, List<CheckedSurface> airfoils, List<Flaw>
             flaws.add(new Flaw(
                     Flaw.Kind.STATION_OUTSIDE_WALLS,
                     part,
-                    named + " stands " + (inside ? "too close to a wall" : "outside the walls hub and casing"),
                     inside
-                            ? "the wall is nearer than half of the scope tip's diameter"
-                            : inOpening
-                                    ? "it is in the opening of its port, and walls count as hiding there, too"
-                                    : "there is metal",
-                    inOpening ? "put it where the opening ends within the walls" : "correct its \"x\" or \"r\""));
+                            ? new Wrong.StationAtWall(station.id(), view.id())
+                            : new Wrong.StationOutsideWalls(station.id(), view.id()),
+                    inside
+                            ? Wrong.Because.WALL_TOO_NEAR
+                            : inOpening ? Wrong.Because.IN_OPENING : Wrong.Because.IN_METAL,
+                    inOpening ? Wrong.Mend.PUT_WITHIN_WALLS : Wrong.Mend.MOVE_STATION));
         }
     }
 

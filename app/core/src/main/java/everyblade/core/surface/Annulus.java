@@ -2,7 +2,6 @@ package everyblade.core.surface;
 
 import everyblade.spi.EngineModel;
 import everyblade.spi.Wall;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -38,10 +37,9 @@ final class Annulus {
         Optional<Wall> wall =
                 model.walls().stream().filter(one -> one.id().equals(id)).findFirst();
         if (wall.isEmpty()) {
-            throw new UnusableShape("the model has no wall " + id
-                    + ", between which and its like axial airfoils stand; add the walls hub and casing");
+            throw new UnusableShape(new ShapeFault.NoWall(id));
         }
-        return new Curve(wall.get().curve(), "the wall " + id);
+        return new Curve(wall.get().curve(), new CurveName.OfWall(id));
     }
 
     /**
@@ -53,14 +51,7 @@ final class Annulus {
         double root = hub.radiusAt(x);
         double tip = casing.radiusAt(x) - clearance;
         if (!(root > 0 && tip > root)) {
-            throw new UnusableShape(String.format(
-                    Locale.ROOT,
-                    "at x = %.2f mm the casing (r = %.2f) leaves no room above the hub (r = %.2f), which must be above 0"
-                            + " and %.1f mm of clearance below it; correct the walls or the sections' x",
-                    x,
-                    tip + clearance,
-                    root,
-                    clearance));
+            throw new UnusableShape(new ShapeFault.NoRoom(x, tip + clearance, root, clearance));
         }
         return Between.mix(root, tip, span);
     }

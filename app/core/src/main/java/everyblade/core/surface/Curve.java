@@ -18,7 +18,7 @@ final class Curve {
      *
      * @throws UnusableShape if it has no length
      */
-    Curve(List<MeridionalPoint> points, String name) throws UnusableShape {
+    Curve(List<MeridionalPoint> points, CurveName name) throws UnusableShape {
         int n = points.size();
         x = points.stream().mapToDouble(MeridionalPoint::x).toArray();
         r = points.stream().mapToDouble(MeridionalPoint::r).toArray();
@@ -27,8 +27,7 @@ final class Curve {
             along[i] = along[i - 1] + StrictMath.hypot(x[i] - x[i - 1], r[i] - r[i - 1]);
         }
         if (n < 2 || !(along[n - 1] > 0)) {
-            throw new UnusableShape("the curve of " + name
-                    + " has no length, so that no surface follows from it; give two points apart");
+            throw new UnusableShape(new ShapeFault.NoLength(name));
         }
     }
 

@@ -48,7 +48,7 @@ public final class Facets {
         }
         double length = Math.sqrt(vector[0] * vector[0] + vector[1] * vector[1] + vector[2] * vector[2]);
         if (!(area > 0 && length > 0)) {
-            throw new IllegalArgumentException("face " + face + " of the mesh has no area");
+            throw new FlatFace(face);
         }
         values[at] = area;
         for (int i = 0; i < 3; i++) {

@@ -27,8 +27,9 @@ final class LinerSector {
         double sector = 2 * Math.PI / count;
         int steps = split * Math.max(fineness.span(), (int) Math.ceil(360.0 / count / WIDEST));
         for (boolean outer : new boolean[] {true, false}) {
-            Curve curve =
-                    frontToRear(outer ? liner.outer() : liner.inner(), outer ? "the outer liner" : "the inner liner");
+            Curve curve = outer
+                    ? frontToRear(liner.outer(), CurveName.OfShape.OUTER_LINER)
+                    : frontToRear(liner.inner(), CurveName.OfShape.INNER_LINER);
             double[] shares = shares(curve, fineness.chord(), split);
             double[] x = Arrays.stream(shares).map(curve::xAt).toArray();
             double[] r = Arrays.stream(shares).map(curve::rAt).toArray();
@@ -48,7 +49,7 @@ final class LinerSector {
         return new Grid(mesh.built(), steps, column -> false);
     }
 
-    private static Curve frontToRear(List<MeridionalPoint> points, String name) throws UnusableShape {
+    private static Curve frontToRear(List<MeridionalPoint> points, CurveName name) throws UnusableShape {
         List<MeridionalPoint> inOrder = new ArrayList<>(points);
         if (points.get(0).x() > points.get(points.size() - 1).x()) {
             Collections.reverse(inOrder);

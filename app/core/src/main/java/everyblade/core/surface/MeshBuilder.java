@@ -55,8 +55,7 @@ final class MeshBuilder {
     Mesh built() throws UnusableShape {
         for (int i = 0; i < 3 * pointCount; i++) {
             if (!Double.isFinite(points[i])) {
-                throw new UnusableShape(
-                        "the shape has points that lie nowhere; look for a radius of 0 or a blade that lies flat");
+                throw new UnusableShape(new ShapeFault.Nowhere());
             }
         }
         Mesh mesh = new Mesh(
@@ -66,9 +65,8 @@ final class MeshBuilder {
                 Arrays.copyOf(zones, faceCount));
         try {
             Facets.of(mesh);
-        } catch (IllegalArgumentException flat) {
-            throw new UnusableShape(
-                    "the shape has a part without area (" + flat.getMessage() + "); look for two points in one place");
+        } catch (FlatFace flat) {
+            throw new UnusableShape(new ShapeFault.Flat(flat.face()));
         }
         return mesh;
     }

@@ -29,8 +29,7 @@ public final class MeshFile {
         try {
             return mesh(content);
         } catch (Damaged e) {
-            throw new UnusableShape("the mesh file " + name + " cannot be used: " + e.getMessage()
-                    + "; save it again as PLY 1.0 or STL");
+            throw new UnusableShape(new ShapeFault.DamagedFile(name, e.damage()));
         }
     }
 
@@ -44,7 +43,7 @@ public final class MeshFile {
         if (beginsWith(content, "solid")) {
             return StlReader.ascii(new String(content, StandardCharsets.ISO_8859_1));
         }
-        throw new Damaged("it begins neither like PLY nor like STL");
+        throw new Damaged(FileDamage.Plain.UNKNOWN_BEGINNING);
     }
 
     private static boolean beginsWith(byte[] content, String word) {
@@ -67,8 +66,15 @@ public final class MeshFile {
 
         private static final long serialVersionUID = 1L;
 
-        Damaged(String message) {
-            super(message, null, false, false);
+        private final transient FileDamage damage;
+
+        Damaged(FileDamage damage) {
+            super(damage.toString(), null, false, false);
+            this.damage = damage;
+        }
+
+        FileDamage damage() {
+            return damage;
         }
     }
 }

@@ -13,7 +13,7 @@ final class MeshGatherer {
 
     int point(double x, double y, double z) throws Damaged {
         if (!(Double.isFinite(x) && Double.isFinite(y) && Double.isFinite(z))) {
-            throw new Damaged("point " + points.size() + " lies nowhere");
+            throw new Damaged(new FileDamage.PointNowhere(points.size()));
         }
         points.add(new double[] {x, y, z});
         return mesh.point(x, y, z);
@@ -21,11 +21,11 @@ final class MeshGatherer {
 
     void face(int... corners) throws Damaged {
         if (corners.length < 3) {
-            throw new Damaged("a face has fewer than three corners");
+            throw new Damaged(FileDamage.Plain.FEW_CORNERS);
         }
         for (int corner : corners) {
             if (corner < 0 || corner >= points.size()) {
-                throw new Damaged("a face names the point " + corner + " of " + points.size());
+                throw new Damaged(new FileDamage.NoSuchPoint(corner, points.size()));
             }
         }
         if (hasArea(corners)) {
@@ -51,7 +51,7 @@ final class MeshGatherer {
 
     Mesh built() throws Damaged, UnusableShape {
         if (faces == 0) {
-            throw new Damaged("it has no face with an area");
+            throw new Damaged(FileDamage.Plain.NO_AREA);
         }
         return mesh.built();
     }
@@ -60,7 +60,7 @@ final class MeshGatherer {
         try {
             return Double.parseDouble(word);
         } catch (NumberFormatException e) {
-            throw new Damaged("a number is expected instead of \"" + word + "\"");
+            throw new Damaged(new FileDamage.NoNumber(word));
         }
     }
 }

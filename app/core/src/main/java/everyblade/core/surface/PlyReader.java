@@ -32,7 +32,7 @@ final class PlyReader {
                 }
             }
         } catch (BufferUnderflowException e) {
-            throw new Damaged("it ends too early");
+            throw new Damaged(FileDamage.Plain.ENDS_EARLY);
         }
         return mesh.built();
     }
@@ -49,7 +49,7 @@ final class PlyReader {
                 case "element" -> elements.add(new Element(at(words, 1), count(at(words, 2)), new ArrayList<>()));
                 case "property" -> {
                     if (elements.isEmpty()) {
-                        throw new Damaged("a property belongs to no element");
+                        throw new Damaged(FileDamage.Plain.STRAY_PROPERTY);
                     }
                     elements.get(elements.size() - 1).properties().add(property(words));
                 }
@@ -71,7 +71,7 @@ final class PlyReader {
             case "ascii" -> ascii = true;
             case "binary_little_endian" -> bytes.order(ByteOrder.LITTLE_ENDIAN);
             case "binary_big_endian" -> bytes.order(ByteOrder.BIG_ENDIAN);
-            default -> throw new Damaged("its format \"" + format + "\" is not known");
+            default -> throw new Damaged(new FileDamage.UnknownFormat(format));
         }
     }
 
@@ -79,7 +79,7 @@ final class PlyReader {
     private int count(String word) throws Damaged {
         double count = MeshGatherer.number(word);
         if (!(count >= 0 && count <= bytes.capacity() && count == Math.rint(count))) {
-            throw new Damaged("it cannot have " + word + " items of a kind");
+            throw new Damaged(new FileDamage.ManyItems(word));
         }
         return (int) count;
     }
@@ -105,7 +105,7 @@ final class PlyReader {
             mesh.point(place[0], place[1], place[2]);
         } else if (element.name().equals("face")) {
             if (corners == null) {
-                throw new Damaged("its faces have no vertex_indices");
+                throw new Damaged(FileDamage.Plain.NO_CORNERS);
             }
             mesh.face(corners);
         }
@@ -114,7 +114,7 @@ final class PlyReader {
     private int[] list(Property property) throws Damaged {
         double length = value(property.count());
         if (!(length >= 0 && length <= bytes.capacity())) {
-            throw new Damaged("a list cannot have " + length + " items");
+            throw new Damaged(new FileDamage.LongList(String.valueOf(length)));
         }
         int[] list = new int[(int) length];
         for (int i = 0; i < list.length; i++) {
@@ -155,7 +155,7 @@ final class PlyReader {
 
     private static String at(String[] words, int i) throws Damaged {
         if (i >= words.length) {
-            throw new Damaged("its header lacks a word after \"" + String.join(" ", words) + "\"");
+            throw new Damaged(new FileDamage.ShortHeader(String.join(" ", words)));
         }
         return words[i];
     }
@@ -180,7 +180,7 @@ final class PlyReader {
                 case "uint", "uint32" -> UINT32;
                 case "float", "float32" -> FLOAT32;
                 case "double", "float64" -> FLOAT64;
-                default -> throw new Damaged("its number type \"" + word + "\" is not known");
+                default -> throw new Damaged(new FileDamage.UnknownType(word));
             };
         }
 

@@ -24,8 +24,8 @@ final class RadialAirfoil implements Airfoil {
 
     RadialAirfoil(Shape.Radial shape) throws UnusableShape {
         this.shape = shape;
-        this.hub = new Curve(shape.hub(), "the blade's hub");
-        this.shroud = new Curve(shape.shroud(), "the blade's shroud");
+        this.hub = new Curve(shape.hub(), CurveName.OfShape.BLADE_HUB);
+        this.shroud = new Curve(shape.shroud(), CurveName.OfShape.BLADE_SHROUD);
         this.begin = shape.splitterFrom().orElse(0);
         this.rightHanded = area() > 0;
         double bend = metalAngle(begin) - metalAngle(1);

@@ -45,12 +45,12 @@ final class StlReader {
             String word = words.nextToken();
             if (word.equalsIgnoreCase("vertex")) {
                 if (k == 3) {
-                    throw new Damaged("a facet has more than three corners");
+                    throw new Damaged(FileDamage.Plain.MANY_CORNERS);
                 }
                 corners[k++] = reader.point(number(words), number(words), number(words));
             } else if (word.equalsIgnoreCase("endloop")) {
                 if (k != 3) {
-                    throw new Damaged("a facet has fewer than three corners");
+                    throw new Damaged(FileDamage.Plain.FEW_CORNERS_OF_FACET);
                 }
                 reader.mesh.face(corners);
                 k = 0;
@@ -61,7 +61,7 @@ final class StlReader {
 
     private static double number(StringTokenizer words) throws Damaged {
         if (!words.hasMoreTokens()) {
-            throw new Damaged("it ends within a point");
+            throw new Damaged(FileDamage.Plain.ENDS_WITHIN_POINT);
         }
         return MeshGatherer.number(words.nextToken());
     }

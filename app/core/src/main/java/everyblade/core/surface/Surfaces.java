@@ -44,7 +44,7 @@ public final class Surfaces {
         try {
             return Optional.of(of(model, row, turned, fineness, files));
         } catch (UnusableShape e) {
-            throw new UnusableShape("row " + row.id() + ": " + e.getMessage());
+            throw e.of(row.id());
         }
     }
 
@@ -99,8 +99,7 @@ public final class Surfaces {
         String file = ((Shape.Mesh) row.shape().orElseThrow()).file();
         byte[] content = files.get(file);
         if (content == null) {
-            throw new UnusableShape("the mesh file " + file
-                    + " is not there, so that nothing is known of the surface; put it beside engine.json");
+            throw new UnusableShape(new ShapeFault.MissingFile(file));
         }
         return ZonedMesh.of(MeshFile.read(content, file), zoning, file);
     }

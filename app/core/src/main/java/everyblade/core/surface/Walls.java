@@ -31,7 +31,7 @@ public final class Walls {
      * @param chordalError how far a facet may stand off the true wall, mm, above 0
      */
     public static Mesh of(Wall wall, double chordalError) throws UnusableShape {
-        Curve curve = new Curve(wall.curve(), "the wall " + wall.id());
+        Curve curve = new Curve(wall.curve(), new CurveName.OfWall(wall.id()));
         double[] shares = IntStream.range(0, curve.size())
                 .mapToDouble(curve::shareOf)
                 .distinct()

@@ -1,5 +1,6 @@
 package everyblade.core.surface;
 
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.entry.Zoning;
 import java.util.Arrays;
 
@@ -58,9 +59,8 @@ final class ZonedMesh {
         }
         for (int zone = 0; zone < used.length; zone++) {
             if (!used[zone]) {
-                throw new UnusableShape("the mesh file " + file + " has no facet in the zone "
-                        + zoning.names().get(zone)
-                        + ", so that nothing there could be accounted for; make it finer or divide the row less");
+                throw new UnusableShape(new ShapeFault.EmptyZone(
+                        file, ZonePhrase.named(zoning.names().get(zone))));
             }
         }
         return built.built();

@@ -4,6 +4,7 @@ import static everyblade.core.check.CheckedModel.at;
 import static everyblade.core.check.CheckedModel.plate;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.English;
 import everyblade.spi.MeridionalPoint;
 import everyblade.spi.Shape;
 import everyblade.spi.Station;
@@ -126,7 +127,8 @@ class ModelCheckTest {
 
             assertThat(model.flaws())
                     .singleElement()
-                    .satisfies(flaw -> assertThat(flaw.what()).isEqualTo("the row imp passes through the wall casing"));
+                    .satisfies(flaw -> assertThat(English.say(flaw.what()))
+                            .isEqualTo("the row imp passes through the wall casing"));
         }
 
         @Test
@@ -148,8 +150,10 @@ class ModelCheckTest {
                     .singleElement()
                     .satisfies(flaw -> {
                         assertThat(flaw.kind()).isEqualTo(Flaw.Kind.NO_SURFACE);
-                        assertThat(flaw.why()).startsWith("at x = ").contains("leaves no room");
-                        assertThat(flaw.mend()).isEqualTo("correct the walls or the sections' x");
+                        assertThat(English.say(flaw.why()))
+                                .startsWith("at x = ")
+                                .contains("leaves no room");
+                        assertThat(English.say(flaw.mend())).isEqualTo("correct the walls or the sections' x");
                     });
         }
     }
@@ -196,7 +200,7 @@ class ModelCheckTest {
                     .singleElement()
                     .satisfies(flaw -> {
                         assertThat(flaw.kind()).isEqualTo(Flaw.Kind.STATION_OUTSIDE_WALLS);
-                        assertThat(flaw.why()).contains(why);
+                        assertThat(English.say(flaw.why())).contains(why);
                     });
         }
 
@@ -263,7 +267,7 @@ class ModelCheckTest {
             assertThat(flaws(0.3, 2)).singleElement().satisfies(flaw -> {
                 assertThat(flaw.kind()).isEqualTo(Flaw.Kind.AIM_WITHIN_TOLERANCE);
                 assertThat(flaw.part()).isEqualTo(new CheckedPart.AimOf(0));
-                assertThat(flaw.what()).contains("view-r", "0.3°", "loose", "0.4°");
+                assertThat(English.say(flaw.what())).contains("view-r", "0.3°", "loose", "0.4°");
             });
         }
 
@@ -272,7 +276,7 @@ class ModelCheckTest {
             assertThat(flaws(0, 40)).singleElement().satisfies(flaw -> {
                 assertThat(flaw.kind()).isEqualTo(Flaw.Kind.TOLERANCE_OF_HALF_A_PITCH);
                 assertThat(flaw.part()).isEqualTo(new CheckedPart.StationAt(0, 1));
-                assertThat(flaw.what()).contains("loose", "view-r", "half a pitch of the row r is 9.0°");
+                assertThat(English.say(flaw.what())).contains("loose", "view-r", "half a pitch of the row r is 9.0°");
             });
         }
 
@@ -329,7 +333,7 @@ class ModelCheckTest {
         void without_facets_in_some_zone_is_told_with_the_zone() {
             assertThat(flaws(WEDGE))
                     .singleElement()
-                    .satisfies(flaw -> assertThat(flaw.why()).contains("no facet in the zone"));
+                    .satisfies(flaw -> assertThat(English.say(flaw.why())).contains("no facet in the zone"));
         }
     }
 

@@ -4,6 +4,7 @@ import static everyblade.core.surface.Shapes.annulus;
 import static everyblade.core.surface.Shapes.prism;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import everyblade.spi.Shape;
 import java.io.ByteArrayOutputStream;
@@ -160,8 +161,8 @@ class MeshFileTest {
 
         private void refuses(UnaryOperator<String> damage, String why) {
             assertThatThrownBy(() -> read(damage.apply(TRIANGLE)))
-                    .isInstanceOf(UnusableShape.class)
-                    .hasMessage("the mesh file blade.ply cannot be used: " + why + "; save it again as PLY 1.0 or STL");
+                    .extracting(Shapes::told, STRING)
+                    .isEqualTo("the mesh file blade.ply cannot be used: " + why + "; save it again as PLY 1.0 or STL");
         }
 
         @Test
@@ -228,17 +229,16 @@ class MeshFileTest {
                             .solid(
                                     new Shape.Mesh("blade.ply"),
                                     Map.of("blade.ply", TRIANGLE.getBytes(StandardCharsets.US_ASCII))))
-                    .isInstanceOf(UnusableShape.class)
-                    .hasMessageMatching(
-                            "row c1: the mesh file blade.ply has no facet in the zone root/.*; make it finer or"
-                                    + " divide the row less");
+                    .extracting(Shapes::told, STRING)
+                    .matches("row c1: the mesh file blade.ply has no facet in the zone root/.*; make it finer or"
+                            + " divide the row less");
         }
 
         @Test
         void aFileThatIsNotThereIsNamed() {
             assertThatThrownBy(() -> annulus().solid(new Shape.Mesh("blade.ply")))
-                    .isInstanceOf(UnusableShape.class)
-                    .hasMessageStartingWith("row c1: the mesh file blade.ply is not there");
+                    .extracting(Shapes::told, STRING)
+                    .startsWith("row c1: the mesh file blade.ply is not there");
         }
     }
 }

@@ -1,5 +1,6 @@
 package everyblade.core.surface;
 
+import everyblade.core.English;
 import everyblade.core.entry.Zoning;
 import everyblade.spi.ChordBand;
 import everyblade.spi.Direction;
@@ -149,5 +150,10 @@ final class Shapes {
         Row row = row(shape);
         return new Solid(
                 Surfaces.of(model(shape), row, position, fineness, files).orElseThrow(), Zoning.of(row));
+    }
+
+    /** What a person is told of a shape that gave no surface. */
+    static String told(Throwable refused) {
+        return English.say(((UnusableShape) refused).told());
     }
 }

@@ -60,7 +60,7 @@ public final class DrillMaker {
                     Reachable.faces(chosen.scene(), lesson.drill().views()),
                     seed.orElseGet(chance::nextLong));
         } catch (UnusableShape unusable) {
-            throw Failure.of("stopped.drillMaker.line", lesson.model(), unusable.getMessage());
+            throw Failure.of("stopped.drillMaker.line", lesson.model(), unusable.told());
         }
         byte[] random = new byte[Sealed.RANDOM];
         chance.nextBytes(random);

@@ -119,7 +119,7 @@ public record DrillRecord(Path path, OpenedJob job, Drill drill, Sealed sealed, 
             SeenFacets seen = DrillReplay.of(scene(), truth, track, progress);
             return new Told(truth, Debrief.of(truth, seen, Findings.of(fold)), seen, track, coverage);
         } catch (UnusableShape unusable) {
-            throw new Failure(path + ": " + unusable.getMessage());
+            throw Failure.of("stopped.noSurface", path, unusable.told());
         }
     }
 }

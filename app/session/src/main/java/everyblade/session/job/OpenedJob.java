@@ -210,7 +210,7 @@ public record OpenedJob(
                                     .orElse(0))
                     .withAims(new StationAims(scene));
         } catch (UnusableShape unusable) {
-            throw Failure.of("stopped.openedJob.itsFrozenEngineModelGives", folder.path(), unusable.getMessage());
+            throw Failure.of("stopped.openedJob.itsFrozenEngineModelGives", folder.path(), unusable.told());
         }
     }
 

@@ -67,7 +67,7 @@ public record Prepared(EngineModel model, Coverage before, Plan plan, List<OutOf
                             Clearances.of(scene), settings.number("clearance").orElse(0))
                     .withAims(new StationAims(scene));
         } catch (UnusableShape unusable) {
-            throw Failure.of("stopped.prepared.engineModelGivesNoSurface", unusable.getMessage());
+            throw Failure.of("stopped.prepared.engineModelGivesNoSurface", unusable.told());
         }
     }
 

@@ -9,6 +9,7 @@ import everyblade.json.Found;
 import everyblade.json.Problem;
 import everyblade.json.Severity;
 import everyblade.json.TextPlaces;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,18 +20,18 @@ public final class SurfaceProblems {
     private SurfaceProblems() {}
 
     /** @param sight whether to compute what its views see, too */
-    public static List<Problem> of(Found.Loaded loaded, boolean sight) {
+    public static List<Problem> of(Found.Loaded loaded, boolean sight, Words words) {
         ModelFiles files = ModelFiles.of(loaded);
         Map<String, byte[]> meshes = files.meshes(loaded.model());
         List<Flaw> flaws = new ArrayList<>(ModelCheck.of(loaded.model(), meshes));
         if (sight) {
             flaws.addAll(SightCheck.of(loaded.model(), meshes, Progress.NONE));
         }
-        return of(flaws, files);
+        return of(flaws, files, words);
     }
 
     /** Flaws at their places in the file that the model was read from. */
-    public static List<Problem> of(List<Flaw> flaws, ModelFiles files) {
+    public static List<Problem> of(List<Flaw> flaws, ModelFiles files, Words words) {
         if (flaws.isEmpty()) {
             return List.of();
         }
@@ -41,9 +42,9 @@ public final class SurfaceProblems {
                         flaw.kind().refuses() ? Severity.ERROR : Severity.WARNING,
                         files.name(),
                         pointer(flaw.part()),
-                        flaw.what(),
-                        flaw.why(),
-                        flaw.mend()))
+                        words.say(flaw.what()),
+                        words.say(flaw.why()),
+                        words.say(flaw.mend())))
                 .toList();
     }
 

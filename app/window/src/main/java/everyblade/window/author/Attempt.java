@@ -9,6 +9,7 @@ import everyblade.json.ProblemList;
 import everyblade.json.Severity;
 import everyblade.session.model.ModelFiles;
 import everyblade.session.model.SurfaceProblems;
+import everyblade.words.Words;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -62,8 +63,8 @@ public record Attempt(Instant at, Stamp stamp, ModelFiles files, List<Problem> p
     }
 
     /** With what only the surfaces show to be wrong. Takes up to a second. */
-    public Attempt checked() {
-        return model.map(read -> with(ModelCheck.of(read.model(), read.meshes())))
+    public Attempt checked(Words words) {
+        return model.map(read -> with(ModelCheck.of(read.model(), read.meshes()), words))
                 .orElse(this);
     }
 
@@ -72,14 +73,14 @@ public record Attempt(Instant at, Stamp stamp, ModelFiles files, List<Problem> p
      *
      * @throws java.util.concurrent.CancellationException if {@code progress} says so
      */
-    public Attempt checkedViews(Progress progress) {
-        return model.map(read -> with(SightCheck.of(read.model(), read.meshes(), progress)))
+    public Attempt checkedViews(Progress progress, Words words) {
+        return model.map(read -> with(SightCheck.of(read.model(), read.meshes(), progress), words))
                 .orElse(this);
     }
 
-    private Attempt with(List<Flaw> flaws) {
+    private Attempt with(List<Flaw> flaws, Words words) {
         List<Problem> all = new ArrayList<>(problems);
-        all.addAll(SurfaceProblems.of(flaws, files));
+        all.addAll(SurfaceProblems.of(flaws, files, words));
         List<Problem> sorted = ProblemList.of(all);
         boolean sound = !Problem.anyError(sorted);
         return new Attempt(

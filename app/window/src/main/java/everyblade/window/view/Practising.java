@@ -66,7 +66,7 @@ public final class Practising {
                     truth.recipe().grime());
             hands = new Hands(drill.scene(), mockup);
         } catch (UnusableShape unusable) {
-            throw new Failure(drill.path() + ": " + unusable.getMessage());
+            throw Failure.of("stopped.noSurface", drill.path(), unusable.told());
         }
         List<Sample> before = drill.folder().track().samples();
         Optional<Sample> last = before.isEmpty() ? Optional.empty() : Optional.of(before.get(before.size() - 1));

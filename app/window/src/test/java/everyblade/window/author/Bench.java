@@ -1,11 +1,13 @@
 package everyblade.window.author;
 
+import everyblade.words.Words;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Instant;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -71,7 +73,7 @@ public record Bench(Path folder) {
     /** Saves and reads. */
     Attempt read(String text, Instant now) {
         save(text);
-        return model().read(ModelFolder.files(), now).checked();
+        return model().read(ModelFolder.files(), now).checked(Words.of(Locale.ENGLISH));
     }
 
     /** A text saved, read and checked, as the screen would have it. */

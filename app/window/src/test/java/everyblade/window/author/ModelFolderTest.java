@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.sight.Progress;
 import everyblade.json.Problem;
+import everyblade.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.concurrent.CancellationException;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Nested;
@@ -89,10 +91,14 @@ class ModelFolderTest {
                             Bench.FIRST);
 
             assertThat(attempt.problems()).isEmpty();
-            assertThat(attempt.checkedViews(Progress.NONE).problems())
+            assertThat(attempt.checkedViews(Progress.NONE, Words.of(Locale.ENGLISH))
+                            .problems())
                     .extracting(Problem::code)
                     .containsExactly("sees-nothing");
-            assertThat(attempt.checkedViews(Progress.NONE).model().orElseThrow().sound())
+            assertThat(attempt.checkedViews(Progress.NONE, Words.of(Locale.ENGLISH))
+                            .model()
+                            .orElseThrow()
+                            .sound())
                     .isTrue();
         }
 
@@ -106,7 +112,7 @@ class ModelFolderTest {
                 }
             };
 
-            Assertions.assertThatThrownBy(() -> attempt.checkedViews(stopped))
+            Assertions.assertThatThrownBy(() -> attempt.checkedViews(stopped, Words.of(Locale.ENGLISH)))
                     .isInstanceOf(CancellationException.class);
         }
 
