@@ -22,6 +22,7 @@ class HouseRulesTest {
 
     private final JavaClasses program = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
+            .withImportOption(location -> !location.contains("-tests.jar"))
             .importPackages(
                     "everyblade.words",
                     "everyblade.session",
