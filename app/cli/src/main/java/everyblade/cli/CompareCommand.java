@@ -46,10 +46,8 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        OpenedJob first = OpenedJob.read(around, job);
-        OpenedJob second = OpenedJob.read(around, later);
-        first.doubts().forEach(around.err()::println);
-        second.doubts().forEach(around.err()::println);
+        OpenedJob first = OpenedJob.readWithDoubts(around, job);
+        OpenedJob second = OpenedJob.readWithDoubts(around, later);
         Comparison compared = Comparison.of(first, first.coverage(), second, around.words());
         compared.leftOut()
                 .forEach(id -> around.err().println("row " + id + " is not in both, or divided otherwise; left out"));

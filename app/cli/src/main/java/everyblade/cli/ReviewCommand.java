@@ -88,8 +88,7 @@ final class ReviewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        OpenedJob opened = OpenedJob.read(around, job);
-        opened.doubts().forEach(around.err()::println);
+        OpenedJob opened = OpenedJob.readWithDoubts(around, job);
         if (speaks()) {
             say(opened);
         } else if (blind) {

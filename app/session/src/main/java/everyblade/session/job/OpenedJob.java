@@ -71,6 +71,13 @@ public record OpenedJob(
         return read(around, path, RecordKind.JOB);
     }
 
+    /** The same; also tells what must not stay unsaid where it is shown, see {@link #doubts}. */
+    public static OpenedJob readWithDoubts(Surroundings around, Path path) {
+        OpenedJob opened = read(around, path);
+        opened.doubts().forEach(around.err()::println);
+        return opened;
+    }
+
     /** Reads a record of this kind; one of the other kind is refused. */
     public static OpenedJob read(Surroundings around, Path path, RecordKind kind) {
         JobFolder folder = new JobFolder(around.disk(), around.job(path), kind);
