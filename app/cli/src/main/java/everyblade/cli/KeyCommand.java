@@ -53,9 +53,7 @@ final class KeyCommand implements Callable<Integer> {
                     String licence,
             @Option(names = "--number", paramLabel = "N", description = "number of the licence") String number,
             @Mixin Passphrase passphrase) {
-        if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".p12")) {
-            throw Failure.of("stopped.key.keyNewWhatMadePkcs", file);
-        }
+        OutputFormat.PKCS12.require("key new", file);
         if (Files.exists(around.path(file))) {
             throw Failure.of("stopped.key.keyNewSomethingThereAlready", file);
         }

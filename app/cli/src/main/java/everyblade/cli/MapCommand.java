@@ -2,17 +2,13 @@ package everyblade.cli;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.picture.MapFacts;
-import everyblade.picture.MapPdf;
-import everyblade.picture.MapPng;
-import everyblade.picture.MapSvg;
+import everyblade.picture.MapScene;
+import everyblade.picture.MapStyle;
 import everyblade.record.RecordKind;
-import everyblade.session.around.Failure;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
 import everyblade.spi.EngineModel;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -29,16 +25,16 @@ final class MapCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
     private Path job;
 
-    @Option(names = "--out", required = true, paramLabel = "F", description = "the file to write: .svg, .png or .pdf")
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "F",
+            completionCandidates = OutputFormat.Drawings.class,
+            description = "the file to write: ${COMPLETION-CANDIDATES}")
     private Path out;
 
     @Option(names = "--row", paramLabel = "ID", description = "this row only, large")
     private String row;
-
-    /** Draws a picture into bytes. */
-    private interface Drawing {
-        byte[] of(Coverage coverage, MapFacts facts, Optional<String> row);
-    }
 
     /** @param kind of record that it draws */
     MapCommand(Surroundings around, RecordKind kind) {
@@ -48,29 +44,14 @@ final class MapCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Drawing drawing = drawing();
+        OutputFormat format = OutputFormat.ofDrawing("--out", out);
         NewFile file = NewFile.at(around, "--out", out);
         OpenedJob opened = OpenedJob.read(around, job, kind);
         Coverage coverage = opened.coverage();
         Optional<String> wanted = Optional.ofNullable(row);
         CoverageCommand.rows(opened, coverage, wanted);
-        file.write(drawing.of(coverage, facts(opened), wanted));
+        file.write(format.draw(MapScene.of(coverage, facts(opened), wanted, MapStyle.PLAIN), MapStyle.PLAIN.theme()));
         return Commands.FINE;
-    }
-
-    private Drawing drawing() {
-        String name = String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT);
-        if (name.endsWith(".svg")) {
-            return (coverage, facts, wanted) ->
-                    MapSvg.write(coverage, facts, wanted).getBytes(StandardCharsets.UTF_8);
-        }
-        if (name.endsWith(".png")) {
-            return MapPng::write;
-        }
-        if (name.endsWith(".pdf")) {
-            return MapPdf::write;
-        }
-        throw Failure.of("stopped.map.notSaidWhatKindPicture", out);
     }
 
     private static MapFacts facts(OpenedJob job) {

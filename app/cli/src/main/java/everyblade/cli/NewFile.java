@@ -13,7 +13,6 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -62,9 +61,7 @@ record NewFile(String option, Path named, Path place) {
 
     /** The same, if its name says that it is a PDF. */
     static NewFile pdf(Surroundings around, String option, Path named) {
-        if (!named.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
-            throw Failure.of("stopped.newFile.whatWrittenPdfEndName", option, named);
-        }
+        OutputFormat.PDF.require(option, named);
         return at(around, option, named);
     }
 

@@ -6,7 +6,6 @@ import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicReference;
 import picocli.CommandLine.Command;
@@ -35,12 +34,9 @@ final class PackCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (!out.toString().toLowerCase(Locale.ROOT).endsWith(".zip")) {
-            throw Failure.of("stopped.pack.whatWrittenZipEndName", out);
-        }
+        OutputFormat.ZIP.require("--out", out);
         NewFile file = NewFile.at(around, "--out", out);
-        OpenedJob opened = OpenedJob.read(around, job);
-        opened.doubts().forEach(around.err()::println);
+        OpenedJob opened = OpenedJob.readWithDoubts(around, job);
         AtomicReference<JobFolder.Packed> packed = new AtomicReference<>();
         file.write(stream -> {
             JobFolder.Packing packing = opened.folder().pack(stream);

@@ -3,14 +3,10 @@ package everyblade.cli;
 import everyblade.core.angle.Turn;
 import everyblade.core.sight.Criteria;
 import everyblade.core.surface.UnusableShape;
-import everyblade.picture.paint.ScenePdf;
-import everyblade.picture.paint.ScenePng;
-import everyblade.picture.scene.Scene;
 import everyblade.picture.scene.Theme;
 import everyblade.picture.sight.TipPicture;
 import everyblade.picture.sight.UnrolledScene;
 import everyblade.picture.sight.Vantage;
-import everyblade.picture.svg.SvgWriter;
 import everyblade.session.around.Failure;
 import everyblade.session.around.Surroundings;
 import everyblade.session.model.Shelf;
@@ -18,9 +14,7 @@ import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.Station;
 import everyblade.spi.View;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -53,7 +47,7 @@ final class PictureCommand implements Callable<Integer> {
             names = "--kind",
             paramLabel = "KIND",
             defaultValue = UNROLLED,
-            description = "unrolled (.svg, .png or .pdf) or tip (.png); unrolled unless given")
+            description = "unrolled or tip (.png); unrolled unless given")
     private String kind;
 
     @Option(
@@ -68,7 +62,12 @@ final class PictureCommand implements Callable<Integer> {
     @Option(names = "--dark", description = "light on a dark ground")
     private boolean dark;
 
-    @Option(names = "--out", required = true, paramLabel = "F", description = "the file to write")
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "F",
+            completionCandidates = OutputFormat.Drawings.class,
+            description = "the file to write: ${COMPLETION-CANDIDATES}")
     private Path out;
 
     PictureCommand(Surroundings around, Everyblade everyblade) {
@@ -78,36 +77,32 @@ final class PictureCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String ending = ending();
+        OutputFormat format = format();
         NewFile file = NewFile.at(around, "--out", out);
         Shelf.Chosen chosen = everyblade.shelf().choose(model);
         View seen = view(chosen.model());
         try {
             Vantage vantage = vantage(chosen, seen);
-            file.write(kind.equals(TIP) ? tip(vantage, seen) : unrolled(vantage, ending));
+            file.write(kind.equals(TIP) ? tip(vantage, seen) : format.draw(UnrolledScene.of(vantage), theme()));
         } catch (UnusableShape unusable) {
             throw Failure.of("stopped.noSurface", model, unusable.told());
         }
         return Commands.FINE;
     }
 
-    /** How the file's name ends, if that goes with the kind of picture. */
-    private String ending() {
-        String name = String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT);
-        String ending = name.substring(name.lastIndexOf('.') + 1);
+    /** In what it is drawn, if that goes with the kind of picture. */
+    private OutputFormat format() {
         if (!kind.equals(UNROLLED) && !kind.equals(TIP)) {
             throw Failure.of("stopped.picture.thereNoSuchPictureSay", kind);
         }
         if (kind.equals(UNROLLED) && at != null) {
             throw Failure.of("stopped.picture.unrolledAirfoilShowsWholeTurn", at);
         }
-        if (kind.equals(TIP) && !ending.equals("png")) {
+        OutputFormat format = OutputFormat.ofDrawing("--out", out);
+        if (kind.equals(TIP) && format != OutputFormat.PNG) {
             throw Failure.of("stopped.picture.whatScopeTipSeesDrawn", out);
         }
-        if (!ending.matches("svg|png|pdf")) {
-            throw Failure.of("stopped.picture.notSaidWhatKindPicture", out);
-        }
-        return ending;
+        return format;
     }
 
     private Vantage vantage(Shelf.Chosen chosen, View seen) throws UnusableShape {
@@ -136,15 +131,6 @@ final class PictureCommand implements Callable<Integer> {
     private byte[] tip(Vantage vantage, View seen) throws UnusableShape {
         Turn first = at == null ? Turn.ofDegrees(seen.reference()) : Turn.ofDegrees(Given.number("--at", at, "deg"));
         return TipPicture.of(vantage, first).png(theme());
-    }
-
-    private byte[] unrolled(Vantage vantage, String ending) {
-        Scene scene = UnrolledScene.of(vantage);
-        return switch (ending) {
-            case "svg" -> SvgWriter.write(scene, theme()).getBytes(StandardCharsets.UTF_8);
-            case "png" -> ScenePng.write(scene, theme());
-            default -> ScenePdf.write(scene, theme());
-        };
     }
 
     private Theme theme() {

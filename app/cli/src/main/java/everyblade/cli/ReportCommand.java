@@ -16,7 +16,6 @@ import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -39,7 +38,8 @@ final class ReportCommand implements Callable<Integer> {
             names = "--out",
             required = true,
             paramLabel = "F.pdf",
-            description = "the file to write; F.html is one file for a browser")
+            completionCandidates = OutputFormat.Printed.class,
+            description = "the file to write: ${COMPLETION-CANDIDATES} (one file for a browser)")
     private Path out;
 
     /** @param kind of record that it is of */
@@ -50,15 +50,13 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        boolean html = out.toString().toLowerCase(Locale.ROOT).endsWith(".html");
-        NewFile file = html ? NewFile.at(around, "--out", out) : NewFile.pdf(around, "--out", out);
+        OutputFormat format = OutputFormat.ofPages("--out", out);
+        NewFile file = NewFile.at(around, "--out", out);
         OpenedJob opened = OpenedJob.read(around, job, kind);
         ReportFacts facts = facts(opened);
         facts.doubts().forEach(around.err()::println);
-        file.write(
-                html
-                        ? ReportPdf.html(opened.fold(), opened.coverage(), facts, exhibits(opened), around.words())
-                        : ReportPdf.write(opened.fold(), opened.coverage(), facts, exhibits(opened), around.words()));
+        file.write(format.print(
+                ReportPdf.pages(opened.fold(), opened.coverage(), facts, exhibits(opened), around.words())));
         return Commands.FINE;
     }
 

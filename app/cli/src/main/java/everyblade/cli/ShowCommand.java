@@ -1,17 +1,12 @@
 package everyblade.cli;
 
-import everyblade.picture.paint.ScenePng;
 import everyblade.picture.scene.Scene;
 import everyblade.picture.scene.Theme;
 import everyblade.picture.section.ModelSheet;
-import everyblade.picture.svg.SvgWriter;
-import everyblade.session.around.Failure;
 import everyblade.session.around.Surroundings;
 import everyblade.session.model.Shelf;
 import everyblade.spi.EngineModel;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -31,7 +26,12 @@ final class ShowCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "M", description = "an engine model: an id, a folder or a jar")
     private String model;
 
-    @Option(names = "--out", required = true, paramLabel = "F", description = "the file to write: .svg or .png")
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "F",
+            completionCandidates = OutputFormat.Drawings.class,
+            description = "the file to write: ${COMPLETION-CANDIDATES}")
     private Path out;
 
     @Option(
@@ -47,10 +47,7 @@ final class ShowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String name = String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT);
-        if (!name.endsWith(".svg") && !name.endsWith(".png")) {
-            throw Failure.of("stopped.show.notSaidWhatKindPicture", out);
-        }
+        OutputFormat format = OutputFormat.ofDrawing("--out", out);
         NewFile file = NewFile.at(around, "--out", out);
         Shelf.Chosen chosen = everyblade.shelf().choose(model);
         EngineModel engine = chosen.model();
@@ -58,10 +55,7 @@ final class ShowCommand implements Callable<Integer> {
             MeshCommand.row(engine, row);
         }
         Scene scene = ModelSheet.of(engine, Optional.ofNullable(row), chosen.meshes());
-        file.write(
-                name.endsWith(".svg")
-                        ? SvgWriter.write(scene, Theme.LIGHT).getBytes(StandardCharsets.UTF_8)
-                        : ScenePng.write(scene, Theme.LIGHT));
+        file.write(format.draw(scene, Theme.LIGHT));
         return Commands.FINE;
     }
 }

@@ -61,15 +61,17 @@ class ShowCommandTest {
     }
 
     @Test
-    void writesPngToo() throws IOException {
+    void writesPngAndPdfToo() throws IOException {
         console.run("show", "ring", "--out", "ring.png", "--row", "v");
+        console.run("show", "ring", "--out", "ring.pdf", "--row", "v");
 
         assertThat(Files.readAllBytes(console.file("ring.png"))).startsWith(0x89, 'P', 'N', 'G');
+        assertThat(Files.readAllBytes(console.file("ring.pdf"))).startsWith('%', 'P', 'D', 'F');
     }
 
     @Test
     void refusesOtherPicturesAndRowsThatThereAreNot() {
-        assertThat(console.run("show", "ring", "--out", "ring.bmp").err()).contains(".svg or .png");
+        assertThat(console.run("show", "ring", "--out", "ring.bmp").err()).contains(".svg, .png or .pdf");
         Ran none = console.run("show", "ring", "--out", "ring.svg", "--row", "x");
         assertThat(none.status()).isEqualTo(2);
         assertThat(none.errLines()).singleElement().asString().contains("it has r, v");

@@ -14,6 +14,8 @@ import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.json.EngineJsonReader;
 import everyblade.json.Reading;
+import everyblade.picture.scene.Scene;
+import everyblade.picture.svg.SvgWriter;
 import everyblade.spi.EngineModel;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -91,6 +93,10 @@ final class Job {
     }
 
     String svg(Optional<String> row, MapStyle style) {
-        return MapSvg.write(coverage(), facts(), row, style);
+        return SvgWriter.write(scene(row, style), style.theme());
+    }
+
+    Scene scene(Optional<String> row, MapStyle style) {
+        return MapScene.of(coverage(), facts(), row, style);
     }
 }

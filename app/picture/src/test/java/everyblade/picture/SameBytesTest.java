@@ -2,6 +2,9 @@ package everyblade.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.picture.paint.ScenePdf;
+import everyblade.picture.paint.ScenePng;
+import everyblade.picture.scene.Theme;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -38,15 +41,15 @@ class SameBytesTest {
     @Test
     void pdf_is_the_same_each_time() {
         Job job = Jobs.tansy();
-        assertThat(MapPdf.write(job.coverage(), job.facts(), Optional.of("t")))
-                .isEqualTo(MapPdf.write(job.coverage(), job.facts(), Optional.of("t")));
+        assertThat(ScenePdf.write(job.scene(Optional.of("t"), MapStyle.PLAIN), Theme.LIGHT))
+                .isEqualTo(ScenePdf.write(job.scene(Optional.of("t"), MapStyle.PLAIN), Theme.LIGHT));
     }
 
     @Test
     void png_is_the_same_each_time() {
         Job job = Jobs.tansy();
-        assertThat(MapPng.write(job.coverage(), job.facts(), Optional.of("t")))
-                .isEqualTo(MapPng.write(job.coverage(), job.facts(), Optional.of("t")));
+        assertThat(ScenePng.write(job.scene(Optional.of("t"), MapStyle.PLAIN), Theme.LIGHT))
+                .isEqualTo(ScenePng.write(job.scene(Optional.of("t"), MapStyle.PLAIN), Theme.LIGHT));
     }
 
     @Test

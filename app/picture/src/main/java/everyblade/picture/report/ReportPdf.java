@@ -42,12 +42,8 @@ public final class ReportPdf {
         return pages(fold, coverage, facts, exhibits, words).pdf();
     }
 
-    /** The same report as one HTML file. */
-    public static byte[] html(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits, Words words) {
-        return pages(fold, coverage, facts, exhibits, words).html();
-    }
-
-    private static Pages pages(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits, Words words) {
+    /** The same before it is written in any format. */
+    public static Pages pages(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits, Words words) {
         Reported job = Reported.of(fold, coverage, facts, exhibits, words);
         String engine = job.say("engine.of", job.model().name(), facts.serial());
         return new Pages(
