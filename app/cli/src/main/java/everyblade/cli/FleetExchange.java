@@ -29,6 +29,7 @@ record FleetExchange(FleetStore to) {
 
     private static final String JOURNAL = "journal.jsonl";
     private static final Duration PATIENCE = Duration.ofSeconds(30);
+    private static final Duration SECOND = Duration.ofSeconds(1);
 
     private Surroundings around() {
         return to.around();
@@ -62,16 +63,27 @@ record FleetExchange(FleetStore to) {
             return to.open(store -> syncOnce(store, folders(jobs), site));
         }
         to.say("fleet.follows", PATIENCE.toSeconds());
-        while (true) {
+        while (!Thread.currentThread().isInterrupted()) {
             try (Store store = Store.open(to.address(), to.secret())) {
-                while (true) {
+                while (!Thread.currentThread().isInterrupted()) {
                     syncOnce(store, folders(jobs), site);
-                    // A hint, so that we need not wait; what there is to do is found by looking.
-                    store.awaitNews(PATIENCE);
+                    await(store);
                 }
             } catch (StoreRefusal refusal) {
                 around().err().println(OneLine.of(to.told(refusal)));
+                around().err().flush();
                 pause();
+            }
+        }
+        return Commands.FINE;
+    }
+
+    /** What the store tells is a hint, so that we need not wait; what there is to do is found by looking. */
+    private static void await(Store store) throws StoreRefusal {
+        for (long second = 0; second < PATIENCE.toSeconds(); second++) {
+            if (Thread.currentThread().isInterrupted()
+                    || !store.awaitNews(SECOND).isEmpty()) {
+                return;
             }
         }
     }
@@ -81,7 +93,6 @@ record FleetExchange(FleetStore to) {
             Thread.sleep(PATIENCE.toMillis());
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
-            throw new Failure("everyblade fleet sync: ended");
         }
     }
 

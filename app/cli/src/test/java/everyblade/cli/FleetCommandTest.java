@@ -5,9 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import everyblade.cli.Console.Ran;
 import everyblade.fleet.PostgresServer;
 import everyblade.fleet.WithPostgres;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -94,6 +98,34 @@ class FleetCommandTest {
         assertThat(refused.out()).startsWith("other: job ");
         assertThat(ada.run("fleet", "list").err()).contains("gone on with in two ways from line 6");
         assertThat(ada.run("fleet", "list", "--lang", "de").err()).contains("auf zwei Weisen fortgesetzt");
+    }
+
+    @Test
+    void whoFollowsHasWhatOthersSayAtOnceAndSaysAsMuch() throws Exception {
+        pushed();
+        copy("job", "other");
+        ByteArrayOutputStream told = new ByteArrayOutputStream();
+        Thread following =
+                new Thread(() -> ada.feed(InputStream.nullInputStream(), told, "fleet", "sync", "job", "--follow"));
+        following.start();
+        until(() -> told.toString(StandardCharsets.UTF_8).contains("0 lines sent, 0 brought"));
+        ada.run("log", "other", "--by", "Ben", "note there");
+
+        as("ben").run("fleet", "push", "other");
+
+        until(() -> told.toString(StandardCharsets.UTF_8).contains("0 lines sent, 1 brought"));
+        following.interrupt();
+        following.join(20_000);
+        assertThat(following.isAlive()).isFalse();
+        assertThat(ada.run("verify", "job").out()).startsWith("sound: 5 entries");
+    }
+
+    /** Waits until this is so, and fails if it never is. */
+    private static void until(BooleanSupplier so) throws InterruptedException {
+        for (int tenth = 0; tenth < 200 && !so.getAsBoolean(); tenth++) {
+            Thread.sleep(100);
+        }
+        assertThat(so.getAsBoolean()).isTrue();
     }
 
     @Test
