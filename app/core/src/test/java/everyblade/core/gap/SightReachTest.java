@@ -4,13 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.Job;
 import everyblade.core.ShapedEngine;
+import everyblade.core.angle.Arc;
+import everyblade.core.angle.Circle;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Why;
+import everyblade.core.sight.Reach;
+import everyblade.core.sight.StationSight;
 import everyblade.spi.RowKind;
 import everyblade.spi.Station;
 import everyblade.spi.Station.Heading;
+import java.util.BitSet;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -41,6 +47,59 @@ class SightReachTest {
             assertThat(++steps).isLessThan(MOST_STEPS);
         }
         assertThat(Gaps.of(coverage)).allMatch(gap -> gap.why() == Why.NO_ACCESS);
+    }
+
+    /** What passes where it is in sight of the stated pose passes so for every other one as well. */
+    @Test
+    void howFarToTurnIsEnoughForEveryPoseOfTheTolerance() {
+        Job job = new Job(engine.built()).enter("view front", "datum r 1");
+        for (Reach.FromStation from :
+                job.coverage().row("r").reach().orElseThrow().stations()) {
+            StationSight sight = from.sight();
+            for (int facet = 0; facet < sight.facets(); facet++) {
+                if (!Need.of(sight, facet).isEmpty()) {
+                    assertPassesEveryPose(sight, facet);
+                }
+            }
+        }
+    }
+
+    private static void assertPassesEveryPose(StationSight sight, int facet) {
+        BitSet alone = new BitSet();
+        alone.set(facet);
+        Showing showing = Showing.of(sight, alone);
+        Arc passed = new Arc(
+                Circle.STANDARD,
+                showing.from().wrapped().floorTicks(),
+                showing.width().ceilTicks());
+        for (int patch = 0; patch < sight.patches(facet); patch++) {
+            if (sight.arcs(0, 0, facet, patch).arcs().stream().anyMatch(arc -> meet(arc, passed))) {
+                for (int pose = 0; pose < sight.poses(); pose++) {
+                    assertThat(sight.arcs(0, pose, facet, patch).arcs())
+                            .as("facet %d, patch %d, pose %d", facet, patch, pose)
+                            .anyMatch(arc -> meet(arc, passed));
+                }
+            }
+        }
+    }
+
+    private static boolean meet(Arc one, Arc other) {
+        return Circle.STANDARD.wrap(one.start() - other.start()) < other.length()
+                || Circle.STANDARD.wrap(other.start() - one.start()) < one.length();
+    }
+
+    @Test
+    void ofTwoStationsThatShowAsMuchTheOneInUseIsTaken() {
+        Station twin = ShapedEngine.station("twin", 45, 130, new Heading(-1, -0.4, -0.1), 0, 0);
+        ShapedEngine twins =
+                new ShapedEngine().row("r", RowKind.ROTOR, 20, 35, 0).view("rear", "r", behind, twin);
+        for (String inUse : List.of("behind", "twin")) {
+            Job job = new Job(twins.built()).enter("view rear", "at " + inUse, "datum r 1");
+
+            assertThat(Gaps.of(job.coverage()).stream().flatMap(gap -> gap.reach().stream()))
+                    .isNotEmpty()
+                    .allSatisfy(reach -> assertThat(reach.station()).contains(inUse));
+        }
     }
 
     private static Optional<Gap> largest(Coverage coverage) {

@@ -100,6 +100,23 @@ class PhotoPlacingTest {
                     .contains(1);
         }
 
+        /** Turned back, what the pad takes up is not known yet: blade 1 stands 4° clockwise of the reference, or up to 10°. */
+        @Test
+        void takenAfterABacklashMayShowTheNextBladeOnThatSideOnly() {
+            Engine engine = new Engines()
+                    .rotor("c1", 36)
+                    .view("v", "c1", 0, 2)
+                    .pad("pad", Ratio.ONE, 0, 6, 0)
+                    .built();
+            PhotoPlace place = PhotoPlacing.of(
+                            fold(engine, List.of("10 view v", "20 datum c1 1", "60 turn 94", "90 turn back 90")))
+                    .at(START.plusSeconds(95));
+
+            assertThat(place.airfoil()).contains(1);
+            assertThat(place.plusMinus()).isEqualTo(6, within(1e-6));
+            assertThat(place.airfoilsOff()).isEqualTo(1);
+        }
+
         @Test
         void saysThatTheCountWasLost() {
             PhotoPlace place =
