@@ -86,18 +86,44 @@ public final class FineCaster {
         return this;
     }
 
-    /** Of each facet the steps of the airfoil's clock at which it is in sight. */
-    public BitSet[] sees(Pose pose, Criteria criteria) {
-        Seen[] at = IntStream.range(0, STEPS)
-                .mapToObj(step -> new Seen(pose, 360.0 * step / STEPS))
-                .toArray(Seen[]::new);
-        BitSet[] seen = new BitSet[facets.count()];
-        Arrays.setAll(
-                seen,
-                facet -> IntStream.range(0, STEPS)
-                        .filter(step -> sees(facet, at[step], pose, criteria))
-                        .collect(BitSet::new, BitSet::set, BitSet::or));
-        return seen;
+    /** What is in sight from a pose at the steps of the airfoil's clock, cast when it is asked for, and once only. */
+    public final class FromPose {
+
+        private final Pose pose;
+        private final Criteria criteria;
+        private final Seen[] at;
+        private final BitSet[] asked;
+        private final BitSet[] seen;
+
+        private FromPose(Pose pose, Criteria criteria) {
+            this.pose = pose;
+            this.criteria = criteria;
+            this.at = IntStream.range(0, STEPS)
+                    .mapToObj(step -> new Seen(pose, 360.0 * step / STEPS))
+                    .toArray(Seen[]::new);
+            this.asked = none();
+            this.seen = none();
+        }
+
+        private BitSet[] none() {
+            return IntStream.range(0, facets.count())
+                    .mapToObj(facet -> new BitSet(STEPS))
+                    .toArray(BitSet[]::new);
+        }
+
+        /** Whether a facet is in sight at a step. */
+        public boolean sees(int facet, int step) {
+            if (!asked[facet].get(step)) {
+                asked[facet].set(step);
+                seen[facet].set(step, FineCaster.this.sees(facet, at[step], pose, criteria));
+            }
+            return seen[facet].get(step);
+        }
+    }
+
+    /** What is in sight from a pose. */
+    public FromPose from(Pose pose, Criteria criteria) {
+        return new FromPose(pose, criteria);
     }
 
     /** Whether a facet is in sight while the airfoil stands at a clock angle, degrees; criteria are alike in all zones. */

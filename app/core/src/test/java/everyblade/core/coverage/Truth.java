@@ -9,11 +9,12 @@ import everyblade.core.surface.Fineness;
 import everyblade.core.surface.Mesh;
 import everyblade.core.surface.Surfaces;
 import everyblade.core.surface.UnusableShape;
+import everyblade.core.turning.Engine;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Wall;
-import java.util.BitSet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,7 +33,10 @@ final class Truth {
     private final Mesh mesh;
     private final Facets facets;
     private final FineCaster caster;
-    private final BitSet[] seen;
+    private final List<Watched> watched = new ArrayList<>();
+
+    /** From a pose while airfoil 1 ran from one clock angle to another, degrees. */
+    private record Watched(FineCaster.FromPose sight, double from, double to) {}
 
     /** Of a row that is seen past no other. */
     Truth(EngineModel model, Row row) throws UnusableShape {
@@ -68,8 +72,6 @@ final class Truth {
             cast.still(fine(model, other.getKey()), other.getKey().count(), Math.toRadians(other.getValue()));
         }
         this.caster = cast;
-        this.seen = new BitSet[facets.count()];
-        java.util.Arrays.setAll(seen, facet -> new BitSet(row.count()));
     }
 
     private static double offset(List<Row> ring, Row row) {
@@ -87,23 +89,21 @@ final class Truth {
      * @param to degrees, not less
      */
     void watch(Pose pose, double from, double to) {
-        BitSet[] steps = caster.sees(pose, Criteria.USUAL);
-        for (int facet = 0; facet < seen.length; facet++) {
-            for (int n = 1; n <= row.count(); n++) {
-                double clock = everyblade.core.turning.Engine.fromFirst(row, n).degrees();
-                if (meets(steps[facet], from + clock, to + clock)) {
-                    seen[facet].set(n - 1);
-                }
-            }
-        }
+        watched.add(new Watched(caster.from(pose, Criteria.USUAL), from, to));
     }
 
-    private static boolean meets(BitSet steps, double from, double to) {
+    private boolean isSeen(int n, int facet) {
+        double clock = Engine.fromFirst(row, n).degrees();
+        return watched.stream()
+                .anyMatch(watch -> meets(watch.sight(), facet, watch.from() + clock, watch.to() + clock));
+    }
+
+    private static boolean meets(FineCaster.FromPose sight, int facet, double from, double to) {
         double step = 360.0 / FineCaster.STEPS;
         long first = (long) Math.ceil(from / step - 1e-9);
         long last = Math.min(first + FineCaster.STEPS - 1, (long) Math.floor(to / step + 1e-9));
         for (long at = first; at <= last; at++) {
-            if (steps.get((int) Math.floorMod(at, (long) FineCaster.STEPS))) {
+            if (sight.sees(facet, (int) Math.floorMod(at, (long) FineCaster.STEPS))) {
                 return true;
             }
         }
@@ -124,12 +124,12 @@ final class Truth {
         int columns = FINE.chord();
         double all = 0;
         double sum = 0;
-        for (int facet = 0; facet < seen.length; facet++) {
+        for (int facet = 0; facet < facets.count(); facet++) {
             int column = facet % columns;
             boolean within = !stripOnly || column < STRIP || column >= columns - STRIP;
             if (mesh.zone(facet) == zone && within) {
                 all += facets.area(facet);
-                sum += seen[facet].get(n - 1) ? facets.area(facet) : 0;
+                sum += isSeen(n, facet) ? facets.area(facet) : 0;
             }
         }
         return sum / all;

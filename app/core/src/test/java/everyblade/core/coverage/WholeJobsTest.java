@@ -26,13 +26,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
  * Whole jobs on the shipped engines, the scope tip truly somewhere within each station's tolerance, each move off by an error
  * drawn by lot, rows of which nobody says where they stand standing somewhere; judged by the tests' own caster on a surface
- * twenty times as fine: what is called seen is so, and little of what would be so from every place within the tolerance, and
- * with every error within its bounds, is called less.
+ * twenty times as fine: what is called seen is so, and little is called less that would be so wherever within the tolerance the
+ * scope tip stands, wherever those rows do, and with every error within its bounds.
+ *
+ * <p>What was truly seen, but would not have been from another such place, is called less and ought to be: nobody knows which of
+ * these places it was. It is counted and told, not judged.
  */
 class WholeJobsTest {
 
@@ -42,10 +46,16 @@ class WholeJobsTest {
     /** ± of a move, the 95 % of an error. */
     private static final double PLAY = 1;
 
-    private static final String SOMEWHERE = ", past rows somewhere";
+    /** So many places in a pitch are tried of rows of which nobody says where they stand. */
+    private static final int PLACES = 8;
 
-    /** @param others rows between the station and the row */
-    private record Chance(EngineModel model, Row row, View view, Station station, List<Row> others) {}
+    /**
+     * A station that may be drawn.
+     *
+     * @param job on its engine, nothing entered yet
+     * @param others rows between the station and the row
+     */
+    private record Chance(Job job, EngineModel model, Row row, View view, Station station, List<Row> others) {}
 
     /** Of one class of jobs. */
     private static final class Figures {
@@ -54,13 +64,16 @@ class WholeJobsTest {
         int seen;
         int trulySeen;
         int calledLess;
-        /** Of these, what another place within the tolerance, or the least that the moves may have been, does not show. */
-        int elsewhereNot;
+        /** Of these, those that are called seen as far as they can be. */
+        int calledPart;
+        /** Of these, those that would be seen from everywhere, too. */
+        int lost;
 
         @Override
         public String toString() {
             return held + " of " + jobs + " jobs held, " + seen + " cells called seen; of " + trulySeen
-                    + " truly seen, called less: " + calledLess + ", of which not seen from elsewhere: " + elsewhereNot;
+                    + " truly seen, called less: " + calledLess + ", of these as far as can be: " + calledPart
+                    + ", seen from everywhere: " + lost;
         }
     }
 
@@ -80,9 +93,9 @@ class WholeJobsTest {
         }
         assertThat(classes).isNotEmpty().allSatisfy((name, figures) -> {
             assertThat(figures.held).as("%s: %s", name, figures).isGreaterThanOrEqualTo((int) (0.95 * figures.jobs));
-            assertThat(name.endsWith(SOMEWHERE) ? 0 : figures.calledLess - figures.elsewhereNot)
+            assertThat(figures.lost)
                     .as("%s: %s", name, figures)
-                    .isLessThanOrEqualTo((int) Math.ceil(0.06 * figures.trulySeen) + (CAMPAIGN ? 0 : 2));
+                    .isLessThanOrEqualTo((int) Math.ceil(0.06 * (figures.seen + figures.lost)) + (CAMPAIGN ? 0 : 2));
         });
     }
 
@@ -97,6 +110,8 @@ class WholeJobsTest {
         for (String id : CAMPAIGN ? List.of("larkspur-4", "corncrake-12", "tansy-a1") : List.of("tansy-a1")) {
             Path file = Path.of("..", "..", "engine-models", id, EngineJsonReader.FILE);
             EngineModel model = ((Reading.Read) EngineJsonReader.read(file)).model();
+            Job job = new Job(Engine.of(model));
+            job.coverage();
             ViewScene scene = new ViewScene(model, Map.of(), Map.of());
             for (View view : model.views()) {
                 Row row = model.row(view.row()).orElseThrow();
@@ -111,7 +126,7 @@ class WholeJobsTest {
                             pose(model, view, station),
                             station.within().mm());
                     if (station.forClock().isEmpty()) {
-                        chances.add(new Chance(model, row, view, station, others));
+                        chances.add(new Chance(job, model, row, view, station, others));
                     }
                 }
             }
@@ -128,7 +143,8 @@ class WholeJobsTest {
         boolean rotor = row.kind() == RowKind.ROTOR;
         boolean whole = random.nextInt(3) > 0;
         int amount = whole ? 360 : 60 + random.nextInt(240);
-        Job job = new Job(Engine.of(chance.model()))
+        Job job = chance.job()
+                .another()
                 .enter(
                         "heat 20 C",
                         "view " + chance.view().id(),
@@ -156,7 +172,7 @@ class WholeJobsTest {
         Course least = new Course(chance, turning, still, amount - PLAY * Math.sqrt(moves));
         String name = (rotor ? "rotor" : "static row")
                 + (whole ? ", once round" : ", a part of a turn")
-                + (chance.others().isEmpty() ? "" : SOMEWHERE);
+                + (chance.others().isEmpty() ? "" : ", past rows somewhere");
         count(coverage, truth, least, classes.computeIfAbsent(name, key -> new Figures()));
     }
 
@@ -175,16 +191,32 @@ class WholeJobsTest {
             return truth;
         }
 
-        /** How many of these cells are not in sight from some place within the tolerance. */
-        int notFromEverywhere(List<int[]> cells) throws UnusableShape {
+        /** How many of these cells are in sight from everywhere. */
+        int fromEverywhere(List<int[]> cells) throws UnusableShape {
             List<int[]> left = new ArrayList<>(cells);
-            Pose nominal = pose(chance.model(), chance.view(), chance.station());
-            List<Pose> poses = PoseFamily.of(nominal, chance.station().within());
-            for (int pose = poses.size() - 1; pose >= 0 && !left.isEmpty(); pose--) {
-                Truth truth = from(poses.get(pose));
-                left.removeIf(cell -> !isSeen(truth, cell[0], cell[1]));
+            List<Pose> poses = PoseFamily.of(
+                    pose(chance.model(), chance.view(), chance.station()),
+                    chance.station().within());
+            for (Course course : standings()) {
+                for (int pose = poses.size() - 1; pose >= 0 && !left.isEmpty(); pose--) {
+                    Truth truth = course.from(poses.get(pose));
+                    left.removeIf(cell -> !isSeen(truth, cell[0], cell[1]));
+                }
             }
-            return cells.size() - left.size();
+            return left.size();
+        }
+
+        /** The same with the rows between standing elsewhere, each by another part of its pitch. */
+        private List<Course> standings() {
+            return IntStream.range(0, chance.others().isEmpty() ? 1 : PLACES)
+                    .mapToObj(place -> new Course(chance, moved(turning, place), moved(still, place), turned))
+                    .toList();
+        }
+
+        private static Map<Row, Double> moved(Map<Row, Double> rows, int place) {
+            Map<Row, Double> moved = new HashMap<>();
+            rows.forEach((row, clock) -> moved.put(row, clock + 360.0 / row.count() * place / PLACES));
+            return moved;
         }
     }
 
@@ -212,11 +244,12 @@ class WholeJobsTest {
                 figures.trulySeen += truly ? 1 : 0;
                 if (truly && !seen) {
                     less.add(new int[] {n, zone});
+                    figures.calledPart += coverage.state(n, zone) == State.PART ? 1 : 0;
                 }
             }
         }
         figures.calledLess += less.size();
-        figures.elsewhereNot += least.notFromEverywhere(less);
+        figures.lost += least.fromEverywhere(less);
         figures.jobs++;
         figures.held += held ? 1 : 0;
     }
