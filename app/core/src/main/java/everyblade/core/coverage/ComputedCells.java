@@ -17,8 +17,8 @@ import java.util.Optional;
  * Cells whose states rest on computed sight: each has its own surface, what of it is within reach, and what of it was surely
  * and maybe seen. Surfaces are mm².
  *
- * <p>An edge of sight runs somewhere through the patches along it, so half of those that were seen is taken off before a
- * cell counts as done. A cell at the leading or trailing edge counts only if its outermost strip does by itself, where nicks
+ * <p>An edge of sight runs somewhere through the patches along it, so half of those that were seen, but not up to their borders,
+ * is taken off before a cell counts as done. A cell at the leading or trailing edge counts only if its outermost strip does by itself, where nicks
  * sit.
  */
 final class ComputedCells implements Cells {

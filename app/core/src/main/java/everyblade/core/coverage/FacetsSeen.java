@@ -4,6 +4,7 @@ package everyblade.core.coverage;
  * Facets in sight and watched, airfoil by airfoil; what is sure, patch by patch where an edge of sight crosses a facet.
  *
  * @param sure surely, wherever within its tolerance the scope tip stood
+ * @param whole of these, patches along an edge of sight that were surely in sight as a whole
  * @param maybe surely or maybe
  * @param placed surely, from some place at which the scope tip may have stood
  * @param counted maybe, where the count held
@@ -13,6 +14,7 @@ package everyblade.core.coverage;
  */
 record FacetsSeen(
         PatchBits sure,
+        PatchBits whole,
         CellBits maybe,
         CellBits placed,
         CellBits counted,
@@ -22,6 +24,7 @@ record FacetsSeen(
 
     static FacetsSeen none(int airfoils, int facets) {
         return new FacetsSeen(
+                PatchBits.none(airfoils, facets),
                 PatchBits.none(airfoils, facets),
                 CellBits.none(airfoils, facets),
                 CellBits.none(airfoils, facets),
@@ -33,6 +36,13 @@ record FacetsSeen(
 
     FacetsSeen copy() {
         return new FacetsSeen(
-                sure.copy(), maybe.copy(), placed.copy(), counted.copy(), lost.copy(), brief.copy(), unwatched.copy());
+                sure.copy(),
+                whole.copy(),
+                maybe.copy(),
+                placed.copy(),
+                counted.copy(),
+                lost.copy(),
+                brief.copy(),
+                unwatched.copy());
     }
 }

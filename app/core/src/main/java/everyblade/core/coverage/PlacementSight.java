@@ -2,7 +2,7 @@ package everyblade.core.coverage;
 
 import everyblade.core.turning.Leg;
 import everyblade.core.turning.Stance;
-import java.util.List;
+import java.util.Arrays;
 
 /**
  * What was surely in sight from one placement of the scope tip, told apart by where within its tolerance it may have stood:
@@ -14,11 +14,13 @@ final class PlacementSight {
     private final int placement;
     private final boolean all;
     private final PatchBits[][] sure;
+    private final PatchBits[][] whole;
 
-    private PlacementSight(int placement, boolean all, PatchBits[][] sure) {
+    private PlacementSight(int placement, boolean all, PatchBits[][] sure, PatchBits[][] whole) {
         this.placement = placement;
         this.all = all;
         this.sure = sure;
+        this.whole = whole;
     }
 
     /**
@@ -30,21 +32,29 @@ final class PlacementSight {
     static PlacementSight start(Leg leg, int poses, int airfoils, int facets) {
         Stance stance = leg.stance();
         int slots = stance.moved() ? stance.stations().size() : 1;
-        PatchBits[][] sure = new PatchBits[slots][poses];
-        for (PatchBits[] slot : sure) {
-            for (int pose = 0; pose < poses; pose++) {
-                slot[pose] = PatchBits.none(airfoils, facets);
-            }
+        return new PlacementSight(
+                leg.placement(),
+                leg.from() != leg.to(),
+                none(slots, poses, airfoils, facets),
+                none(slots, poses, airfoils, facets));
+    }
+
+    private static PatchBits[][] none(int slots, int poses, int airfoils, int facets) {
+        PatchBits[][] none = new PatchBits[slots][poses];
+        for (PatchBits[] slot : none) {
+            Arrays.setAll(slot, pose -> PatchBits.none(airfoils, facets));
         }
-        return new PlacementSight(leg.placement(), leg.from() != leg.to(), sure);
+        return none;
     }
 
     PlacementSight copy() {
-        PatchBits[][] copies = new PatchBits[sure.length][];
-        for (int slot = 0; slot < sure.length; slot++) {
-            copies[slot] = List.of(sure[slot]).stream().map(PatchBits::copy).toArray(PatchBits[]::new);
-        }
-        return new PlacementSight(placement, all, copies);
+        return new PlacementSight(placement, all, copy(sure), copy(whole));
+    }
+
+    private static PatchBits[][] copy(PatchBits[][] of) {
+        return Arrays.stream(of)
+                .map(slot -> Arrays.stream(slot).map(PatchBits::copy).toArray(PatchBits[]::new))
+                .toArray(PatchBits[][]::new);
     }
 
     int placement() {
@@ -60,13 +70,23 @@ final class PlacementSight {
         return sure[station][pose];
     }
 
+    /** Of that, patches along an edge of sight that were in sight as a whole. */
+    PatchBits whole(int station, int pose) {
+        return whole[station][pose];
+    }
+
     /**
      * Adds what this placement surely showed: what every pose shows; of a scope tip moved at rest what any station on the
      * way shows, of one moved while the rotor turned what all of them show.
      */
     void addTo(FacetsSeen sum) {
+        sum.sure().add(shown(sure));
+        sum.whole().add(shown(whole));
+    }
+
+    private PatchBits shown(PatchBits[][] bits) {
         PatchBits shown = null;
-        for (PatchBits[] slot : sure) {
+        for (PatchBits[] slot : bits) {
             PatchBits every = slot[0].copy();
             for (PatchBits pose : slot) {
                 every.keep(pose);
@@ -79,6 +99,6 @@ final class PlacementSight {
                 shown.add(every);
             }
         }
-        sum.sure().add(shown);
+        return shown;
     }
 }

@@ -200,7 +200,7 @@ final class SeenSurface {
 
     /**
      * By how much less than what adds up may have been surely seen of a zone, mm², by airfoil from 0: the edge of sight runs
-     * somewhere through the patches along it, so half of those that were seen.
+     * somewhere through the patches along it, so half of those that were seen, but not as a whole.
      *
      * @param ofReach whether only what is within reach beyond that edge makes it one
      */
@@ -208,14 +208,19 @@ final class SeenSurface {
         double[] off = new double[row.count()];
         for (int word = 0; word < CellBits.words(row.count()); word++) {
             for (int patch : ofZone[zone]) {
-                long isSure = sure(word, patch);
-                long bordering = isSure == 0 ? 0 : isSure & missedBeyond(word, patch, ofReach);
+                long cut = sure(word, patch) & ~whole(word, patch);
+                long bordering = cut == 0 ? 0 : cut & missedBeyond(word, patch, ofReach);
                 for (long rest = bordering; rest != 0; rest &= rest - 1) {
                     off[word * Long.SIZE + Long.numberOfTrailingZeros(rest)] += area(patch) / 2;
                 }
             }
         }
         return off;
+    }
+
+    private long whole(int word, int patch) {
+        int facet = patches.facet(patch);
+        return facets.whole().word(word, facet, patch - patches.first(facet));
     }
 
     private long missedBeyond(int word, int patch, boolean ofReach) {
@@ -234,11 +239,16 @@ final class SeenSurface {
         IntPredicate missed = beyond -> !parts.get(beyond) && (!ofReach || within.of(n, beyond));
         double off = 0;
         for (int patch : ofZone[zone]) {
-            if (parts.get(patch) && borders(patch, missed)) {
+            if (parts.get(patch) && !isWhole(n, patch) && borders(patch, missed)) {
                 off += area(patch) / 2;
             }
         }
         return off;
+    }
+
+    private boolean isWhole(int n, int patch) {
+        int facet = patches.facet(patch);
+        return facets.whole().contains(n, facet, patch - patches.first(facet));
     }
 
     private boolean borders(int patch, IntPredicate missed) {

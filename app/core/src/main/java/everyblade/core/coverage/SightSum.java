@@ -1,5 +1,6 @@
 package everyblade.core.coverage;
 
+import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.core.angle.IndexRun;
@@ -167,6 +168,11 @@ final class SightSum {
                     }
                 }
             }
+            if (sweep.sure() && sight.showsWhole(facet)) {
+                for (int pose = 0; pose < placed.poses(); pose++) {
+                    addWhole(sight, pose, facet, sweep, glances, placed.whole(part.slot(), pose));
+                }
+            }
         }
     }
 
@@ -212,6 +218,20 @@ final class SightSum {
             for (IndexRun of : ofKind(sweep.surely(row, low, high), sight, kind)) {
                 for (IndexRun run : glances.longEnough(of)) {
                     sure.add(run, facet, patch, sight.patches(facet));
+                }
+            }
+        }
+    }
+
+    private void addWhole(StationSight sight, int pose, int facet, Sweep sweep, Glances glances, PatchBits whole) {
+        int patches = sights.grain(row).patches().count(facet);
+        for (int patch = 0; patch < patches; patch++) {
+            if (sight.showsWhole(facet, patch) && !whole.isFull(facet, patch, patches)) {
+                Arc arc = sight.whole(pose % sight.poses(), facet, patch);
+                Turn low = Turn.ofTicks(arc.start());
+                Turn high = low.plus(Turn.ofTicks(arc.length()));
+                for (IndexRun run : glances.longEnough(sweep.surely(row, low, high))) {
+                    whole.add(run, facet, patch, patches);
                 }
             }
         }

@@ -31,14 +31,21 @@ final class StationBytes {
      * @param arcs by kind, facet and pose
      * @param why by kind, number of the hindrance of each facet, −1 if there is none
      * @param divided by facet, patch and pose; null where a facet is not divided, or a patch is as its facet
+     * @param whole by facet, patch and pose, the number of an arc; null where it says nothing of a facet or a patch
      */
-    static byte[] of(ArcSet[][][] arcs, byte[][] why, ArcSet[][][] divided) {
+    static byte[] of(ArcSet[][][] arcs, byte[][] why, ArcSet[][][] divided, byte[][][] whole) {
         int size = 3 * Integer.BYTES + arcs.length * divided.length + divided.length;
         for (ArcSet[][] kind : arcs) {
             size += size(kind);
         }
         for (ArcSet[][] facet : divided) {
             size += facet == null ? 0 : size(facet);
+        }
+        for (byte[][] facet : whole) {
+            size += 1;
+            for (int patch = 0; facet != null && patch < facet.length; patch++) {
+                size += 1 + (facet[patch] == null ? 0 : facet[patch].length);
+            }
         }
         StationBytes to = new StationBytes(ByteBuffer.allocate(size));
         to.bytes.putInt(arcs.length).putInt(arcs[0][0].length).putInt(divided.length);
@@ -49,6 +56,12 @@ final class StationBytes {
             to.put(kind);
         }
         for (ArcSet[][] facet : divided) {
+            to.bytes.put((byte) (facet == null ? 0 : 1));
+            if (facet != null) {
+                to.put(facet);
+            }
+        }
+        for (byte[][] facet : whole) {
             to.bytes.put((byte) (facet == null ? 0 : 1));
             if (facet != null) {
                 to.put(facet);
@@ -91,6 +104,15 @@ final class StationBytes {
         }
     }
 
+    private void put(byte[][] whole) {
+        for (byte[] patch : whole) {
+            bytes.put((byte) (patch == null ? 0 : 1));
+            if (patch != null) {
+                bytes.put(patch);
+            }
+        }
+    }
+
     /** What was written for an airfoil of this grain; empty if these bytes are something else. */
     static Optional<StationSight> read(byte[] content, Grain grain) {
         try {
@@ -125,9 +147,27 @@ final class StationBytes {
                 get(divided[facet], true);
             }
         }
-        return known && !bytes.hasRemaining()
-                ? Optional.of(new StationSight(arcs, why, divided, grain))
-                : Optional.empty();
+        byte[][][] whole = new byte[facets][][];
+        for (int facet = 0; facet < facets; facet++) {
+            if (bytes.get() != 0) {
+                whole[facet] = new byte[grain.patches().count(facet)][];
+                get(whole[facet], kinds == 1 ? poses : 0);
+            }
+        }
+        if (!known || bytes.hasRemaining()) {
+            return Optional.empty();
+        }
+        StationSight sight = new StationSight(arcs, why, divided, whole, grain);
+        return sight.isSound() ? Optional.of(sight) : Optional.empty();
+    }
+
+    private void get(byte[][] whole, int poses) {
+        for (int patch = 0; patch < whole.length; patch++) {
+            if (bytes.get() != 0) {
+                whole[patch] = new byte[poses];
+                bytes.get(whole[patch]);
+            }
+        }
     }
 
     private void get(ArcSet[][] places, boolean ofPatches) {

@@ -1,7 +1,9 @@
 package everyblade.core.sight;
 
+import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
+import everyblade.core.sight.Environment.Way;
 import everyblade.spi.Row;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -20,7 +22,8 @@ import java.util.stream.IntStream;
  *
  * <p>The arcs of a facet are those of its middle. Where an edge of sight crosses it, it is divided, and each of its patches
  * has arcs of its own; elsewhere {@link #slack} says by how much they may change towards its borders. It is not divided past
- * rows between that make several kinds, or may stand in several ways.
+ * rows between that make several kinds, or may stand in several ways. Of patches along an edge of sight it is known whether
+ * they are in sight as a whole, or the edge may run through them.
  */
 public final class StationSight {
 
@@ -34,15 +37,18 @@ public final class StationSight {
 
     /** By facet, patch and pose; null where a facet is not divided, or a patch is as its facet. */
     private final ArcSet[][][] divided;
+    /** By facet, patch and pose, what {@link PatchBorders} finds. */
+    private final byte[][][] whole;
     /** By kind, facet and pose, ticks. */
     private final long[][][] slack;
     /** By kind, facet and patch, whether every pose shows it; null where a facet is not divided. */
     private final boolean[][][] shown;
 
-    StationSight(ArcSet[][][] arcs, byte[][] why, ArcSet[][][] divided, Grain grain) {
+    StationSight(ArcSet[][][] arcs, byte[][] why, ArcSet[][][] divided, byte[][][] whole, Grain grain) {
         this.arcs = arcs;
         this.why = why;
         this.divided = divided;
+        this.whole = whole;
         this.slack =
                 Arrays.stream(arcs).map(kind -> Slack.of(kind, grain.smooth())).toArray(long[][][]::new);
         this.shown = new boolean[arcs.length][divided.length][];
@@ -75,22 +81,19 @@ public final class StationSight {
                         kinds.get(kind).addAll(ways.subList(kind * each, (kind + 1) * each));
                     }
                 });
-        return of(kinds, grain, arcs -> {
-            boolean once = arcs.length == 1 && arcs[0][0].length == family.size();
-            return once
-                    ? EdgeOfSight.find(
-                            setting.scene(),
-                            grain,
-                            family,
-                            family.stream()
-                                    .map(pose -> others.ways(pose).get(0))
-                                    .toList(),
-                            others.swept(),
-                            asked,
-                            arcs[0],
-                            progress)
-                    : new ArcSet[arcs[0].length][][];
-        });
+        boolean once = kinds.size() == 1 && kinds.get(0).size() == family.size();
+        if (!once) {
+            return of(kinds, grain, arcs -> new ArcSet[arcs[0].length][][]);
+        }
+        List<Way> ways = family.stream().map(pose -> others.ways(pose).get(0)).toList();
+        StationSight sight = of(
+                kinds,
+                grain,
+                arcs -> EdgeOfSight.find(
+                        setting.scene(), grain, family, ways, others.swept(), asked, arcs[0], progress));
+        byte[][][] whole =
+                PatchBorders.find(setting.scene(), grain, family, ways, others.swept(), asked, sight, progress);
+        return new StationSight(sight.arcs, sight.why, sight.divided, whole, grain);
     }
 
     /**
@@ -119,7 +122,7 @@ public final class StationSight {
                 }
             }
         }
-        return new StationSight(arcs, why, edges.apply(arcs), grain);
+        return new StationSight(arcs, why, edges.apply(arcs), new byte[facets][][], grain);
     }
 
     static ArcSet counted(ArcSet arcs) {
@@ -184,6 +187,37 @@ public final class StationSight {
         return asItsFacet(pose, facet, patch) ? slack[kind][facet][pose] : 0;
     }
 
+    /** Whether what is in sight as a whole is so during an arc. */
+    boolean isSound() {
+        for (int facet = 0; facet < whole.length; facet++) {
+            for (int patch = 0; showsWhole(facet) && patch < whole[facet].length; patch++) {
+                for (int pose = 0; showsWhole(facet, patch) && pose < poses(); pose++) {
+                    int arc = whole[facet][patch][pose];
+                    if (arc < 0 || arc >= arcs(0, pose, facet, patch).size()) {
+                        return false;
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
+    /** Whether {@link #showsWhole(int, int)} holds of any patch of a facet. */
+    public boolean showsWhole(int facet) {
+        return whole[facet] != null;
+    }
+
+    /** Whether every pose shows all of a patch along an edge of sight at some clock angle. */
+    public boolean showsWhole(int facet, int patch) {
+        return showsWhole(facet) && whole[facet][patch] != null;
+    }
+
+    /** The clock angles of an airfoil, no more than are needed, at which a pose shows all of such a patch. */
+    public Arc whole(int pose, int facet, int patch) {
+        Arc arc = arcs(0, pose, facet, patch).arcs().get(whole[facet][patch][pose]);
+        return new Arc(arc.circle(), arc.circle().wrap(arc.start() + (arc.length() - LEAST_ARC) / 2), LEAST_ARC);
+    }
+
     private boolean asItsFacet(int pose, int facet, int patch) {
         return divided[facet] == null || divided[facet][patch][pose] == null;
     }
@@ -229,6 +263,6 @@ public final class StationSight {
 
     /** What {@link StationBytes#read} reads. */
     byte[] written() {
-        return StationBytes.of(arcs, why, divided);
+        return StationBytes.of(arcs, why, divided, whole);
     }
 }

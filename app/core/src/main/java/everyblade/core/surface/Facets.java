@@ -28,6 +28,17 @@ public final class Facets {
         return new Facets(values);
     }
 
+    /**
+     * One place without area.
+     *
+     * @param x mm, as y and z
+     * @param towards where its surface faces, of any length but 0: components along x, y and z
+     */
+    static Facets place(double x, double y, double z, double[] towards) {
+        double length = Math.sqrt(towards[0] * towards[0] + towards[1] * towards[1] + towards[2] * towards[2]);
+        return new Facets(new double[] {0, x, y, z, towards[0] / length, towards[1] / length, towards[2] / length});
+    }
+
     private static void measure(Mesh mesh, int face, double[] values, int at) {
         double area = 0;
         double[] moment = new double[3];

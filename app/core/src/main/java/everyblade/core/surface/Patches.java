@@ -151,6 +151,19 @@ public final class Patches {
         return beside[patch][edge];
     }
 
+    /** The middle of an edge of a patch, facing as the patches on both sides of it do; there must be one beyond. */
+    public Facets border(int patch, int edge) {
+        int beyond = beside[patch][edge];
+        int a = mesh.corner(patch, edge);
+        int b = mesh.corner(patch, (edge + 1) % mesh.cornerCount(patch));
+        double[] towards = new double[3];
+        for (int axis = 0; axis < towards.length; axis++) {
+            towards[axis] = facets.normal(patch, axis) + facets.normal(beyond, axis);
+        }
+        return Facets.place(
+                (mesh.x(a) + mesh.x(b)) / 2, (mesh.y(a) + mesh.y(b)) / 2, (mesh.z(a) + mesh.z(b)) / 2, towards);
+    }
+
     /** Under way: a mesh file's faces are divided. */
     private static final class Dividing {
 
