@@ -1,6 +1,5 @@
 package everyblade.core.coverage;
 
-import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.core.angle.IndexRun;
@@ -226,12 +225,14 @@ final class SightSum {
     private void addWhole(StationSight sight, int pose, int facet, Sweep sweep, Glances glances, PatchBits whole) {
         int patches = sights.grain(row).patches().count(facet);
         for (int patch = 0; patch < patches; patch++) {
-            if (sight.showsWhole(facet, patch) && !whole.isFull(facet, patch, patches)) {
-                Arc arc = sight.whole(pose % sight.poses(), facet, patch);
-                Turn low = Turn.ofTicks(arc.start());
-                Turn high = low.plus(Turn.ofTicks(arc.length()));
-                for (IndexRun run : glances.longEnough(sweep.surely(row, low, high))) {
-                    whole.add(run, facet, patch, patches);
+            if (!whole.isFull(facet, patch, patches)) {
+                ArcSet arcs = sight.whole(pose % sight.poses(), facet, patch);
+                for (int arc = 0; arc < arcs.size(); arc++) {
+                    Turn low = Turn.ofTicks(arcs.from(arc));
+                    Turn high = Turn.ofTicks(arcs.to(arc));
+                    for (IndexRun run : glances.longEnough(sweep.surely(row, low, high))) {
+                        whole.add(run, facet, patch, patches);
+                    }
                 }
             }
         }

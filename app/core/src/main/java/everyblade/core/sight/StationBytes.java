@@ -31,20 +31,16 @@ final class StationBytes {
      * @param arcs by kind, facet and pose
      * @param why by kind, number of the hindrance of each facet, −1 if there is none
      * @param divided by facet, patch and pose; null where a facet is not divided, or a patch is as its facet
-     * @param whole by facet, patch and pose, the number of an arc; null where it says nothing of a facet or a patch
+     * @param whole by facet, patch and pose; null where it says nothing of a facet
      */
-    static byte[] of(ArcSet[][][] arcs, byte[][] why, ArcSet[][][] divided, byte[][][] whole) {
-        int size = 3 * Integer.BYTES + arcs.length * divided.length + divided.length;
+    static byte[] of(ArcSet[][][] arcs, byte[][] why, ArcSet[][][] divided, ArcSet[][][] whole) {
+        int size = 3 * Integer.BYTES + arcs.length * divided.length + divided.length + whole.length;
         for (ArcSet[][] kind : arcs) {
             size += size(kind);
         }
-        for (ArcSet[][] facet : divided) {
-            size += facet == null ? 0 : size(facet);
-        }
-        for (byte[][] facet : whole) {
-            size += 1;
-            for (int patch = 0; facet != null && patch < facet.length; patch++) {
-                size += 1 + (facet[patch] == null ? 0 : facet[patch].length);
+        for (ArcSet[][][] ofPatches : List.of(divided, whole)) {
+            for (ArcSet[][] facet : ofPatches) {
+                size += facet == null ? 0 : size(facet);
             }
         }
         StationBytes to = new StationBytes(ByteBuffer.allocate(size));
@@ -55,16 +51,12 @@ final class StationBytes {
         for (ArcSet[][] kind : arcs) {
             to.put(kind);
         }
-        for (ArcSet[][] facet : divided) {
-            to.bytes.put((byte) (facet == null ? 0 : 1));
-            if (facet != null) {
-                to.put(facet);
-            }
-        }
-        for (byte[][] facet : whole) {
-            to.bytes.put((byte) (facet == null ? 0 : 1));
-            if (facet != null) {
-                to.put(facet);
+        for (ArcSet[][][] ofPatches : List.of(divided, whole)) {
+            for (ArcSet[][] facet : ofPatches) {
+                to.bytes.put((byte) (facet == null ? 0 : 1));
+                if (facet != null) {
+                    to.put(facet);
+                }
             }
         }
         return to.bytes.array();
@@ -104,15 +96,6 @@ final class StationBytes {
         }
     }
 
-    private void put(byte[][] whole) {
-        for (byte[] patch : whole) {
-            bytes.put((byte) (patch == null ? 0 : 1));
-            if (patch != null) {
-                bytes.put(patch);
-            }
-        }
-    }
-
     /** What was written for an airfoil of this grain; empty if these bytes are something else. */
     static Optional<StationSight> read(byte[] content, Grain grain) {
         try {
@@ -140,37 +123,26 @@ final class StationBytes {
         for (ArcSet[][] kind : arcs) {
             get(kind, false);
         }
-        ArcSet[][][] divided = new ArcSet[facets][][];
-        for (int facet = 0; facet < facets; facet++) {
-            if (bytes.get() != 0) {
-                divided[facet] = new ArcSet[grain.patches().count(facet)][poses];
-                get(divided[facet], true);
-            }
-        }
-        byte[][][] whole = new byte[facets][][];
-        for (int facet = 0; facet < facets; facet++) {
-            if (bytes.get() != 0) {
-                whole[facet] = new byte[grain.patches().count(facet)][];
-                get(whole[facet], kinds == 1 ? poses : 0);
-            }
-        }
-        if (!known || bytes.hasRemaining()) {
-            return Optional.empty();
-        }
-        StationSight sight = new StationSight(arcs, why, divided, whole, grain);
-        return sight.isSound() ? Optional.of(sight) : Optional.empty();
+        ArcSet[][][] divided = ofPatches(grain, poses, true);
+        ArcSet[][][] whole = ofPatches(grain, poses, false);
+        return known && !bytes.hasRemaining()
+                ? Optional.of(new StationSight(arcs, why, divided, whole, grain))
+                : Optional.empty();
     }
 
-    private void get(byte[][] whole, int poses) {
-        for (int patch = 0; patch < whole.length; patch++) {
+    /** @param asFacets whether a patch may be as its facet */
+    private ArcSet[][][] ofPatches(Grain grain, int poses, boolean asFacets) {
+        ArcSet[][][] of = new ArcSet[grain.patches().facetCount()][][];
+        for (int facet = 0; facet < of.length; facet++) {
             if (bytes.get() != 0) {
-                whole[patch] = new byte[poses];
-                bytes.get(whole[patch]);
+                of[facet] = new ArcSet[grain.patches().count(facet)][poses];
+                get(of[facet], asFacets);
             }
         }
+        return of;
     }
 
-    private void get(ArcSet[][] places, boolean ofPatches) {
+    private void get(ArcSet[][] places, boolean asFacets) {
         for (ArcSet[] place : places) {
             for (int pose = 0; pose < place.length; pose++) {
                 int head = bytes.get();
@@ -179,7 +151,7 @@ final class StationBytes {
                 } else if (head >= 0) {
                     place[pose] = arcs(head);
                 } else {
-                    known &= head == AS_ITS_FACET && ofPatches;
+                    known &= head == AS_ITS_FACET && asFacets;
                 }
             }
         }

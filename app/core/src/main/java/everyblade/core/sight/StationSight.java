@@ -1,6 +1,5 @@
 package everyblade.core.sight;
 
-import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.core.sight.Environment.Way;
@@ -38,13 +37,13 @@ public final class StationSight {
     /** By facet, patch and pose; null where a facet is not divided, or a patch is as its facet. */
     private final ArcSet[][][] divided;
     /** By facet, patch and pose, what {@link PatchBorders} finds. */
-    private final byte[][][] whole;
+    private final ArcSet[][][] whole;
     /** By kind, facet and pose, ticks. */
     private final long[][][] slack;
     /** By kind, facet and patch, whether every pose shows it; null where a facet is not divided. */
     private final boolean[][][] shown;
 
-    StationSight(ArcSet[][][] arcs, byte[][] why, ArcSet[][][] divided, byte[][][] whole, Grain grain) {
+    StationSight(ArcSet[][][] arcs, byte[][] why, ArcSet[][][] divided, ArcSet[][][] whole, Grain grain) {
         this.arcs = arcs;
         this.why = why;
         this.divided = divided;
@@ -91,7 +90,7 @@ public final class StationSight {
                 grain,
                 arcs -> EdgeOfSight.find(
                         setting.scene(), grain, family, ways, others.swept(), asked, arcs[0], progress));
-        byte[][][] whole =
+        ArcSet[][][] whole =
                 PatchBorders.find(setting.scene(), grain, family, ways, others.swept(), asked, sight, progress);
         return new StationSight(sight.arcs, sight.why, sight.divided, whole, grain);
     }
@@ -122,7 +121,7 @@ public final class StationSight {
                 }
             }
         }
-        return new StationSight(arcs, why, edges.apply(arcs), new byte[facets][][], grain);
+        return new StationSight(arcs, why, edges.apply(arcs), new ArcSet[facets][][], grain);
     }
 
     static ArcSet counted(ArcSet arcs) {
@@ -187,35 +186,19 @@ public final class StationSight {
         return asItsFacet(pose, facet, patch) ? slack[kind][facet][pose] : 0;
     }
 
-    /** Whether what is in sight as a whole is so during an arc. */
-    boolean isSound() {
-        for (int facet = 0; facet < whole.length; facet++) {
-            for (int patch = 0; showsWhole(facet) && patch < whole[facet].length; patch++) {
-                for (int pose = 0; showsWhole(facet, patch) && pose < poses(); pose++) {
-                    int arc = whole[facet][patch][pose];
-                    if (arc < 0 || arc >= arcs(0, pose, facet, patch).size()) {
-                        return false;
-                    }
-                }
-            }
-        }
-        return true;
-    }
-
-    /** Whether {@link #showsWhole(int, int)} holds of any patch of a facet. */
+    /** Whether every pose shows all of some patch of a facet that lies along an edge of sight. */
     public boolean showsWhole(int facet) {
         return whole[facet] != null;
     }
 
-    /** Whether every pose shows all of a patch along an edge of sight at some clock angle. */
-    public boolean showsWhole(int facet, int patch) {
-        return showsWhole(facet) && whole[facet][patch] != null;
-    }
-
-    /** The clock angles of an airfoil, no more than are needed, at which a pose shows all of such a patch. */
-    public Arc whole(int pose, int facet, int patch) {
-        Arc arc = arcs(0, pose, facet, patch).arcs().get(whole[facet][patch][pose]);
-        return new Arc(arc.circle(), arc.circle().wrap(arc.start() + (arc.length() - LEAST_ARC) / 2), LEAST_ARC);
+    /**
+     * Clock angles, no more than are needed, at which a pose shows all of a patch along an edge of sight; none where some pose
+     * does not, and elsewhere than along such an edge.
+     *
+     * @param patch counted from the first of the facet, of which {@link #showsWhole} says so
+     */
+    public ArcSet whole(int pose, int facet, int patch) {
+        return whole[facet][patch][pose];
     }
 
     private boolean asItsFacet(int pose, int facet, int patch) {
