@@ -111,10 +111,9 @@ final class Following {
         Optional<Fact> note = new Pictures(writer, job.folder(), List.of(around.folder())).keep(said);
         if (writer.append(List.of(said.addition())) instanceof JournalWriter.NotKept notKept) {
             if (notKept.canGoOn()) {
-                throw new Refusal(
-                        1, new KeepingProblem.NotWritten(notKept.problem().message()));
+                throw new Refusal(1, notKept.problem());
             }
-            throw new Failure(notKept.problem().message());
+            throw new Failure(around.words().say(notKept.problem()));
         }
         speech = said.after();
         around.out().println("kept " + said.number());

@@ -7,7 +7,9 @@ import everyblade.record.KeptPhoto;
 import everyblade.record.photo.Thumbnail;
 import everyblade.session.job.OpenedJob;
 import everyblade.session.photo.PhotoBytes;
+import everyblade.words.Words;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The pictures that a job's entries name, made ready to be shown. */
@@ -34,6 +36,6 @@ final class JobPhotos {
                 photo.file(),
                 photo.facts().taken(),
                 decoded.map(Thumbnail.Decoded::image),
-                decoded.flatMap(Thumbnail.Decoded::damage));
+                decoded.flatMap(Thumbnail.Decoded::damage).map(Words.of(Locale.ENGLISH)::say));
     }
 }

@@ -41,7 +41,7 @@ final class PackCommand implements Callable<Integer> {
         file.write(stream -> {
             JobFolder.Packing packing = opened.folder().pack(stream);
             if (packing instanceof JobFolder.Refused refused) {
-                throw new Failure(refused.problem().message());
+                throw new Failure(around.words().say(refused.problem()));
             }
             packed.set((JobFolder.Packed) packing);
         });

@@ -14,6 +14,7 @@ import everyblade.record.signing.SignedAs;
 import everyblade.record.signing.Statement;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
+import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -96,12 +97,13 @@ final class ReportCommand implements Callable<Integer> {
     }
 
     private static SignedAccount signed(CheckedSignature checked) {
+        Words english = Words.of(Locale.ENGLISH);
         Optional<Statement> says = checked.file().map(SignatureFile::statement);
         return new SignedAccount(
                 checked.number(),
                 says.map(statement -> statement.as().role() == SignedAs.Role.INSPECTOR)
                         .orElse(false),
-                says.map(statement -> statement.as().told()).orElse(""),
+                says.map(statement -> english.say(statement.as())).orElse(""),
                 says.map(statement -> statement.signer().name()).orElse(""),
                 says.flatMap(statement -> statement.signer().licenceAndNumber()),
                 says.map(Statement::at),
@@ -109,6 +111,6 @@ final class ReportCommand implements Callable<Integer> {
                 says.map(Statement::entries).orElse(0),
                 checked.after(),
                 checked.file().map(SignatureFile::fingerprint).orElse(""),
-                checked.wrong());
+                english.say(checked.wrong()));
     }
 }

@@ -73,12 +73,13 @@ final class SignCommand implements Callable<Integer> {
         Optional<RecordProblem> unkept =
                 opened.folder().signatures().keep(number, SignatureFile.write(statement, signing));
         if (unkept.isPresent()) {
-            throw new Failure(unkept.get().message());
+            throw new Failure(around.words().say(unkept.get()));
         }
         around.out()
-                .println(OneLine.of("signature " + number + ": " + meaning.told() + " "
-                        + signing.signer().name() + ", entries 1…" + statement.entries() + ", head "
-                        + statement.head()));
+                .println(
+                        OneLine.of("signature " + number + ": " + around.words().say(meaning) + " "
+                                + signing.signer().name() + ", entries 1…" + statement.entries() + ", head "
+                                + statement.head()));
         around.out().println(OneLine.of("what was signed: " + SignedFigures.line(statement.figures())));
         return Commands.FINE;
     }
@@ -88,13 +89,13 @@ final class SignCommand implements Callable<Integer> {
         return Everyblade.Version.number() + " " + ProgramMark.of();
     }
 
-    private static void requireSound(JobFolder folder) {
+    private void requireSound(JobFolder folder) {
         JobFolder.Verification found = folder.verify(Optional.empty());
         if (found instanceof JobFolder.Torn torn) {
-            throw new Failure(torn.problem().message());
+            throw new Failure(around.words().say(torn.problem()));
         }
         if (found instanceof JobFolder.Broken broken) {
-            throw new Failure(broken.problem().message());
+            throw new Failure(around.words().say(broken.problem()));
         }
     }
 

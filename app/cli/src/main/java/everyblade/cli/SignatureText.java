@@ -6,6 +6,7 @@ import everyblade.record.signing.Statement;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
 import everyblade.session.job.OpenedJob;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -16,12 +17,14 @@ import java.util.Optional;
 final class SignatureText {
 
     private final OpenedJob job;
+    private final Words words;
     private final Map<String, String> trusted;
     private final Map<Integer, Optional<Map<String, String>>> computed = new HashMap<>();
 
-    SignatureText(OpenedJob job, TrustedKeys trusted) {
+    SignatureText(OpenedJob job, TrustedKeys trusted, Words words) {
         this.job = job;
         this.trusted = trusted.all();
+        this.words = words;
     }
 
     /**
@@ -40,7 +43,7 @@ final class SignatureText {
     }
 
     private Told told(CheckedSignature checked) {
-        List<String> wrong = new ArrayList<>(checked.wrong());
+        List<String> wrong = new ArrayList<>(words.say(checked.wrong()));
         List<String> notes = new ArrayList<>();
         checked.file().ifPresent(file -> {
             Statement statement = file.statement();
@@ -64,8 +67,8 @@ final class SignatureText {
                 wrong.isEmpty());
     }
 
-    private static String says(Statement statement, int after) {
-        return statement.as().told() + " " + statement.signer().name()
+    private String says(Statement statement, int after) {
+        return words.say(statement.as()) + " " + statement.signer().name()
                 + statement
                         .signer()
                         .licenceAndNumber()

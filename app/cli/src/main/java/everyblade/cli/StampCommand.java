@@ -51,14 +51,14 @@ final class StampCommand implements Callable<Integer> {
             TimeStamp read = TimeStamp.read(stamp, signature);
             Optional<RecordProblem> unkept = opened.folder().signatures().keepStamp(number, stamp);
             if (unkept.isPresent()) {
-                throw new Failure(unkept.get().message());
+                throw new Failure(around.words().say(unkept.get()));
             }
             around.out()
                     .println(OneLine.of(
                             "signature " + number + ": was there at " + read.at() + ", says " + read.authority()));
             return Commands.FINE;
         } catch (Unsigned unfit) {
-            throw Failure.of("stopped.stamp.askAuthorityForStampSignatures", file, unfit.getMessage(), number);
+            throw Failure.of("stopped.stamp.askAuthorityForStampSignatures", file, unfit.why(), number);
         } catch (IOException failure) {
             throw Failure.of("stopped.stamp.cannotBeReadAsTime", file);
         }

@@ -51,7 +51,7 @@ final class VerifyCommand implements Callable<Integer> {
         Path path = around.job(job);
         JobFolder folder = new JobFolder(around.disk(), path);
         if (!around.disk().exists(path.resolve(JOURNAL)) && folder.read() instanceof JobFolder.Refused refused) {
-            throw new Failure(refused.problem().message());
+            throw new Failure(around.words().say(refused.problem()));
         }
         JobFolder.Verification found =
                 folder.verify(Optional.ofNullable(head).map(VerifyCommand::noted), around.seenHeads());
@@ -61,10 +61,11 @@ final class VerifyCommand implements Callable<Integer> {
             return signatures(folder);
         }
         around.out()
-                .println(OneLine.of(
-                        found instanceof JobFolder.Torn torn
-                                ? torn.problem().message()
-                                : ((JobFolder.Broken) found).problem().message()));
+                .println(OneLine.of(around.words()
+                        .say(
+                                found instanceof JobFolder.Torn torn
+                                        ? torn.problem()
+                                        : ((JobFolder.Broken) found).problem())));
         return Commands.NOT_COMPLETE;
     }
 
@@ -74,7 +75,8 @@ final class VerifyCommand implements Callable<Integer> {
                 || folder.signatures().of(readable.job().journal()).isEmpty()) {
             return Commands.FINE;
         }
-        List<SignatureText.Told> told = new SignatureText(OpenedJob.read(around, job), new TrustedKeys(around)).all();
+        List<SignatureText.Told> told =
+                new SignatureText(OpenedJob.read(around, job), new TrustedKeys(around), around.words()).all();
         told.forEach(one -> around.out().println(one.line()));
         return told.stream().allMatch(SignatureText.Told::sound) ? Commands.FINE : Commands.NOT_COMPLETE;
     }

@@ -32,7 +32,7 @@ final class ForcedLines implements Closeable {
     private static final String COPY = ".new";
 
     /** A file that was replaced, removed or written to would swallow what we say is kept, and is not ours to cut. */
-    private static final String CHANGED = "something else has changed or replaced the file";
+    private static final WriteFlaw CHANGED = WriteFlaw.Whole.FILE_CHANGED;
 
     private final Disk disk;
     private final Path path;
@@ -105,9 +105,9 @@ final class ForcedLines implements Closeable {
     /**
      * Appends these, given without newline, in this order.
      *
-     * @return why not all are safe, as the end of a sentence, and then nothing more may be appended; empty if they are
+     * @return why not all are safe, and then nothing more may be appended; empty if they are
      */
-    Optional<String> append(List<byte[]> lines) {
+    Optional<WriteFlaw> append(List<byte[]> lines) {
         try {
             if (disk.size(path) != length) {
                 return Optional.of(CHANGED);
@@ -120,7 +120,7 @@ final class ForcedLines implements Closeable {
             length = end;
             return Optional.empty();
         } catch (IOException failure) {
-            return Optional.of(Reasons.of(failure) + "; " + cutBack());
+            return Optional.of(new WriteFlaw.NotForced(DiskFailure.of(failure), cutBack()));
         }
     }
 
@@ -207,13 +207,13 @@ final class ForcedLines implements Closeable {
     }
 
     /** Cuts off what is not acknowledged and says whether that went well. */
-    private String cutBack() {
+    private boolean cutBack() {
         try {
             file.truncate(length);
             file.force();
-            return "nothing of this entry is left in the journal";
+            return true;
         } catch (IOException alsoRefused) {
-            return "what is left of this entry could not be cut off, so it may show when the job is opened again";
+            return false;
         }
     }
 

@@ -1,5 +1,6 @@
 package everyblade.record;
 
+import everyblade.fact.Fact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,16 +30,10 @@ public record Job(
     }
 
     /** What a person should be told on opening the job, one line each; nothing of it hinders reading. */
-    public List<String> notices() {
-        List<String> notices = new ArrayList<>();
-        journal.torn()
-                .ifPresent(torn -> notices.add("Torn line: " + Journal.FILE + " line " + torn.line() + ": its last "
-                        + torn.bytes() + " bytes have no newline, so that entry was never acknowledged; it is left out,"
-                        + " and set aside when the job is next written to"));
-        journal.newerVersion()
-                .ifPresent(version -> notices.add("Newer journal: " + Journal.FILE + " line 1: it is of version "
-                        + version + " and this program writes version 1.0; it can only be read, use a newer program to"
-                        + " add to it"));
+    public List<Fact> notices() {
+        List<Fact> notices = new ArrayList<>();
+        journal.torn().ifPresent(torn -> notices.add(new Notice.Torn(torn.line(), torn.bytes())));
+        journal.newerVersion().ifPresent(version -> notices.add(new Notice.Newer(version)));
         return notices;
     }
 }

@@ -9,7 +9,6 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -75,7 +74,7 @@ public final class JobFolder {
      * @param holder who, and since when
      * @param problem the same for a person
      */
-    public record InUse(String holder, RecordProblem problem) implements Writing {}
+    public record InUse(LockHolder holder, RecordProblem problem) implements Writing {}
 
     /** It cannot be opened. */
     public record Refused(RecordProblem problem) implements Reading, Writing, Copying, Packing, Sending {}
@@ -243,9 +242,9 @@ public final class JobFolder {
         }
         Disk.Lock lock;
         try {
-            Disk.LockAnswer answer = disk.lock(path.resolve(LOCK), holder(by, since));
+            Disk.LockAnswer answer = disk.lock(path.resolve(LOCK), LockHolder.text(by, since));
             if (answer instanceof Disk.Held held) {
-                return inUse(held.holder().isEmpty() ? "somebody who has just begun" : held.holder());
+                return inUse(held.holder().isEmpty() ? LockHolder.Unnamed.JUST_BEGUN : LockHolder.of(held.holder()));
             }
             lock = (Disk.Lock) answer;
         } catch (IOException failure) {
@@ -266,11 +265,11 @@ public final class JobFolder {
         Job job = ((Readable) reading).job();
         if (job.journal().newerVersion().isPresent()) {
             return new Refused(new RecordProblem(
-                    "Newer journal",
+                    RecordProblem.What.NEWER_JOURNAL,
                     Journal.FILE,
                     1,
-                    "it is of version " + job.journal().newerVersion().get() + ", this program writes version 1.0",
-                    "open it for reading, or use a newer program"));
+                    new JournalFlaw.NotWritten(job.journal().newerVersion().get()),
+                    Remedy.READ_ONLY_OR_NEWER_PROGRAM));
         }
         try {
             return new Writable(JournalWriter.open(disk, path, job, lock));
@@ -316,26 +315,18 @@ public final class JobFolder {
         }
     }
 
-    private InUse inUse(String holder) {
+    private InUse inUse(LockHolder holder) {
         return new InUse(
                 holder,
                 RecordProblem.inFile(
-                        "Job in use",
+                        RecordProblem.What.JOB_IN_USE,
                         path.toString(),
-                        "it is being written by " + holder,
-                        "open it for reading, or ask them to close it"));
-    }
-
-    static String holder(String by, Instant since) {
-        return by.replaceAll("\\R", " ") + " since " + since.truncatedTo(ChronoUnit.SECONDS) + " (process "
-                + ProcessHandle.current().pid() + ")\n";
+                        new FolderFlaw.InUse(holder),
+                        Remedy.READ_ONLY_OR_ASK_TO_CLOSE));
     }
 
     static RecordProblem unwritable(String file, IOException failure) {
         return RecordProblem.inFile(
-                "File not written",
-                file,
-                Reasons.of(failure),
-                "open the job for reading, or check the disk and the file's permissions");
+                RecordProblem.What.FILE_NOT_WRITTEN, file, DiskFailure.of(failure), Remedy.READ_ONLY_OR_CHECK_DISK);
     }
 }

@@ -31,7 +31,7 @@ final class JobJson {
         try {
             return MAPPER.writeValueAsString(node);
         } catch (JsonProcessingException failure) {
-            throw new Unreadable("it cannot be written as JSON: " + firstLine(failure.getOriginalMessage()));
+            throw new Unreadable(new LineFlaw.NotWritable(firstLine(failure.getOriginalMessage())));
         }
     }
 
@@ -40,14 +40,14 @@ final class JobJson {
         try {
             node = MAPPER.readTree(line);
         } catch (JsonProcessingException failure) {
-            throw new Unreadable("it is not JSON: " + firstLine(failure.getOriginalMessage()));
+            throw new Unreadable(new LineFlaw.NoJson(firstLine(failure.getOriginalMessage())));
         } catch (IOException failure) {
-            throw new Unreadable("it is not UTF-8: " + firstLine(failure.getMessage()));
+            throw new Unreadable(new LineFlaw.NoUtf8(firstLine(failure.getMessage())));
         }
         if (node instanceof ObjectNode object) {
             return object;
         }
-        throw new Unreadable("it is not a JSON object");
+        throw new Unreadable(LineFlaw.Whole.NO_OBJECT);
     }
 
     private static String firstLine(String message) {

@@ -30,7 +30,7 @@ final class JobPack {
         try {
             OwnFiles own = OwnFiles.of(files);
             if (own.largest().size() > MOST_FILES) {
-                throw unfit("it has more than " + MOST_FILES + " files");
+                throw unfit(new FolderFlaw.TooManyFiles(MOST_FILES));
             }
             ZipOutputStream zip = new ZipOutputStream(out);
             zip.setMethod(ZipOutputStream.STORED);
@@ -39,7 +39,7 @@ final class JobPack {
                 byte[] bytes = own.bytes(files, name);
                 all += bytes.length;
                 if (all > MOST) {
-                    throw unfit("it is larger than " + (MOST >> 20) + " MB");
+                    throw unfit(new FolderFlaw.TooLarge(MOST >> 20));
                 }
                 zip.putNextEntry(entry(name, bytes));
                 zip.write(bytes);
@@ -62,11 +62,8 @@ final class JobPack {
         return entry;
     }
 
-    private UnsoundJournal unfit(String why) {
+    private UnsoundJournal unfit(FolderFlaw why) {
         return new UnsoundJournal(RecordProblem.inFile(
-                "Job not packed",
-                files.root().toString(),
-                why,
-                "copy the folder instead, or pack it with another program"));
+                RecordProblem.What.JOB_NOT_PACKED, files.root().toString(), why, Remedy.COPY_THE_FOLDER));
     }
 }

@@ -11,8 +11,6 @@ import java.util.TreeMap;
 /** Reads a job with the files that are frozen into it, each of which must be the one that its journal names. */
 final class JobReader {
 
-    private static final String PUT_BACK = "put back the file as it was, from a copy of the job";
-
     private final JobFiles files;
     private final RecordKind kind;
 
@@ -54,28 +52,31 @@ final class JobReader {
                 JobFolder.MODEL_FOLDER + "/" + JobFolder.MODEL_FILE,
                 JobFiles.LARGEST_MODEL,
                 journal.modelHash(),
-                "Engine model changed");
+                RecordProblem.What.MODEL_CHANGED);
         TreeMap<String, FrozenFile> meshes = new TreeMap<>();
         for (Map.Entry<String, String> mesh : journal.meshHashes().entrySet()) {
             String file = JobFolder.MODEL_FOLDER + "/" + mesh.getValue();
-            meshes.put(mesh.getKey(), frozen(file, JobFiles.LARGEST_MESH, mesh.getValue(), "Shape changed"));
+            meshes.put(
+                    mesh.getKey(),
+                    frozen(file, JobFiles.LARGEST_MESH, mesh.getValue(), RecordProblem.What.SHAPE_CHANGED));
         }
         Optional<FrozenFile> limits = Optional.empty();
         if (journal.limitsHash().isPresent()) {
             String file = JobFolder.LIMITS_FOLDER + "/" + JobFolder.LIMITS_FILE;
-            limits = Optional.of(
-                    frozen(file, JobFiles.LARGEST_LIMITS, journal.limitsHash().get(), "Limits changed"));
+            limits = Optional.of(frozen(
+                    file, JobFiles.LARGEST_LIMITS, journal.limitsHash().get(), RecordProblem.What.LIMITS_CHANGED));
         }
         Optional<FrozenFile> drill = Optional.empty();
         if (journal.drillHash().isPresent()) {
             String file = JobFolder.DRILL_FOLDER + "/" + JobFolder.DRILL_FILE;
             drill = Optional.of(
-                    frozen(file, JobFiles.LARGEST_DRILL, journal.drillHash().get(), "Drill changed"));
+                    frozen(file, JobFiles.LARGEST_DRILL, journal.drillHash().get(), RecordProblem.What.DRILL_CHANGED));
         }
         return new Job(journal, model, meshes, limits, drill, Optional.empty());
     }
 
-    private FrozenFile frozen(String file, long longest, String hash, String otherwise) throws UnsoundJournal {
+    private FrozenFile frozen(String file, long longest, String hash, RecordProblem.What otherwise)
+            throws UnsoundJournal {
         try {
             FrozenFile found = FrozenFile.of(files.read(file, longest));
             if (found.hash().equals(hash)) {
@@ -102,7 +103,7 @@ final class JobReader {
             Journal earlier = ((Journal.Sound) reading).journal();
             if (!earlier.head().equals(job.journal().previousHead().get())
                     || earlier.torn().isPresent()) {
-                throw changed(file, "Previous record changed");
+                throw changed(file, RecordProblem.What.PREVIOUS_CHANGED);
             }
             return new Job(
                     job.journal(),
@@ -133,9 +134,8 @@ final class JobReader {
                 problem.toDo());
     }
 
-    private static UnsoundJournal changed(String file, String what) {
-        return new UnsoundJournal(
-                RecordProblem.inFile(what, file, "it is not the one that the job was started with", PUT_BACK));
+    private static UnsoundJournal changed(String file, RecordProblem.What what) {
+        return new UnsoundJournal(RecordProblem.inFile(what, file, FolderFlaw.Whole.OTHER_FILE, Remedy.PUT_BACK_FILE));
     }
 
     JobFolder.Copying copy() {
@@ -157,12 +157,12 @@ final class JobReader {
     RecordProblem unreadable(String file, IOException failure) {
         return files.disk().exists(files.root().resolve(Journal.FILE))
                 ? RecordProblem.inFile(
-                        "File not read", file, Reasons.of(failure), "check the disk and the file's permissions")
+                        RecordProblem.What.FILE_NOT_READ, file, DiskFailure.of(failure), Remedy.CHECK_DISK)
                 : noJob(files.root());
     }
 
     static RecordProblem noJob(Path path) {
         return RecordProblem.inFile(
-                "No job", path.toString(), "there is no " + Journal.FILE + " in it", "name a job folder, or start one");
+                RecordProblem.What.NO_JOB, path.toString(), FolderFlaw.Whole.NO_JOURNAL, Remedy.NAME_OR_START_A_JOB);
     }
 }

@@ -31,19 +31,20 @@ final class JobStart {
         try {
             journal = firstLine(beginning, frozen);
         } catch (Unreadable unreadable) {
-            return problem("what it begins with cannot be kept, " + unreadable.getMessage(), "say it in other words");
+            return problem(new FolderFlaw.Unkeepable(unreadable.flaw()), Remedy.OTHER_WORDS);
         }
         try {
             if (disk.exists(target) && !isEmptyFolder()) {
-                return problem("something is there already", "name a folder that is not there yet");
+                return problem(FolderFlaw.Whole.SOMETHING_THERE, Remedy.NAME_A_NEW_FOLDER);
+            }
+            if (target.getParent() == null) {
+                return problem(FolderFlaw.Whole.WHOLE_DISK, Remedy.NAME_A_NEW_FOLDER);
             }
             build(journal, frozen);
             return Optional.empty();
         } catch (IOException failure) {
-            String left = removeWhatWasMade()
-                    .map(path -> ", and " + path + " is left over, which could not be removed")
-                    .orElse("");
-            return problem(Reasons.of(failure) + left, "check the disk, or name another folder");
+            Optional<String> left = removeWhatWasMade().map(Path::toString);
+            return problem(new FolderFlaw.NotMade(DiskFailure.of(failure), left), Remedy.CHECK_DISK_OR_NAME_ANOTHER);
         }
     }
 
@@ -59,7 +60,7 @@ final class JobStart {
         FirstLine first = FirstLine.of(beginning, frozen);
         byte[] line = Chain.seal(Chain.START, LineFormat.firstLine(first)).bytes();
         if (!LineFormat.readFirst(line, false).equals(first)) {
-            throw new Unreadable("it would not read back as it was said");
+            throw new Unreadable(LineFlaw.Whole.NOT_AS_SAID);
         }
         byte[] journal = Arrays.copyOf(line, line.length + 1);
         journal[line.length] = '\n';
@@ -68,9 +69,6 @@ final class JobStart {
 
     private void build(byte[] journal, Frozen frozen) throws IOException {
         Path parent = target.getParent();
-        if (parent == null) {
-            throw new IOException("a whole disk cannot be a job");
-        }
         createParents(parent);
         Path building = freeName(parent);
         createFolder(building);
@@ -173,7 +171,7 @@ final class JobStart {
         return Optional.empty();
     }
 
-    private Optional<RecordProblem> problem(String why, String toDo) {
-        return Optional.of(RecordProblem.inFile("Job not started", target.toString(), why, toDo));
+    private Optional<RecordProblem> problem(FolderFlaw why, Remedy toDo) {
+        return Optional.of(RecordProblem.inFile(RecordProblem.What.JOB_NOT_STARTED, target.toString(), why, toDo));
     }
 }

@@ -12,8 +12,6 @@ final class JournalStream {
     /** More entries than any job has; whoever made such a journal wants to exhaust whoever reads it. */
     static final int MOST_ENTRIES = 1_000_000;
 
-    private static final String RESTORE = "compare it with a copy of the job, and go on with the copy if that is sound";
-
     private final LineSource source;
     private final Version version;
     private final FirstLine first;
@@ -30,18 +28,18 @@ final class JournalStream {
     /** Reads the first line; a journal of the other kind is refused. */
     JournalStream(InputStream in, RecordKind kind) throws IOException, UnsoundJournal {
         this.source = new LineSource(in);
-        byte[] line = bytes(1).orElseThrow(() -> damaged(1, "it has no newline, so the journal has no first line"));
+        byte[] line = bytes(1).orElseThrow(() -> damaged(1, JournalFlaw.Whole.NO_FIRST_LINE));
         version = LineFormat.version(line).orElse(new Version(kind, 1, 0));
         if (version.kind() != kind) {
             throw new UnsoundJournal(version.kind().refused());
         }
         if (version.isForeign()) {
             throw new UnsoundJournal(new RecordProblem(
-                    "Journal of another version",
+                    RecordProblem.What.FOREIGN_JOURNAL,
                     Journal.FILE,
                     1,
-                    "it is of version " + version + ", this program reads version 1",
-                    "open the job with a program of that version"));
+                    new JournalFlaw.ForeignVersion(version.toString()),
+                    Remedy.USE_PROGRAM_OF_THAT_VERSION));
         }
         firstHash = checked(Chain.START, line, 1);
         head = firstHash;
@@ -58,11 +56,11 @@ final class JournalStream {
         if (line.isPresent()) {
             if (entries == MOST_ENTRIES) {
                 throw new UnsoundJournal(new RecordProblem(
-                        "Too many lines",
+                        RecordProblem.What.TOO_MANY_LINES,
                         Journal.FILE,
                         entries + 2,
-                        "no job has more than " + MOST_ENTRIES + " entries",
-                        "ask whoever gave you the job for a sound copy"));
+                        new JournalFlaw.TooManyEntries(MOST_ENTRIES),
+                        Remedy.ASK_FOR_SOUND_COPY));
             }
             head = checked(head, line.get(), entries + 2);
             entries++;
@@ -93,9 +91,7 @@ final class JournalStream {
     }
 
     private String checked(String before, byte[] line, int number) throws UnsoundJournal {
-        String hash = Chain.check(before, line)
-                .orElseThrow(() -> damaged(
-                        number, "its hash does not fit it and the lines before, so it was changed, lost or moved"));
+        String hash = Chain.check(before, line).orElseThrow(() -> damaged(number, JournalFlaw.Whole.OTHER_HASH));
         length += line.length + 1;
         return hash;
     }
@@ -126,16 +122,17 @@ final class JournalStream {
                 version.isNewer() ? Optional.of(version.toString()) : Optional.empty());
     }
 
-    private static UnsoundJournal damaged(int line, String why) {
-        return new UnsoundJournal(new RecordProblem("Damaged line", Journal.FILE, line, why, RESTORE));
+    private static UnsoundJournal damaged(int line, JournalFlaw why) {
+        return new UnsoundJournal(new RecordProblem(
+                RecordProblem.What.DAMAGED_LINE, Journal.FILE, line, why, Remedy.GO_ON_WITH_SOUND_COPY));
     }
 
     private static UnsoundJournal notUnderstood(int line, Unreadable why) {
         return new UnsoundJournal(new RecordProblem(
-                "Line not understood",
+                RecordProblem.What.LINE_NOT_UNDERSTOOD,
                 Journal.FILE,
                 line,
-                why.getMessage(),
-                "open the job with the program that wrote it"));
+                why.flaw(),
+                Remedy.USE_PROGRAM_THAT_WROTE_IT));
     }
 }

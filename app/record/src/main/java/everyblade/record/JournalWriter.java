@@ -1,5 +1,6 @@
 package everyblade.record;
 
+import everyblade.fact.Fact;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -66,12 +67,11 @@ public final class JournalWriter implements Closeable {
     }
 
     /** What a person should be told about the opening, one line each. */
-    public List<String> notices() {
+    public List<Fact> notices() {
         return end
                 .setAside()
-                .map(name -> "Torn line set aside: " + Journal.FILE + " line "
-                        + opened.journal().torn().orElseThrow().line() + ": it had no newline, so it was never"
-                        + " acknowledged; its bytes are in " + name + ", say the entry again if it is wanted")
+                .<Fact>map(name -> new Notice.SetAside(
+                        opened.journal().torn().orElseThrow().line(), name))
                 .stream()
                 .toList();
     }
@@ -104,7 +104,7 @@ public final class JournalWriter implements Closeable {
             lines.add(new JournalLine(k, entry, last));
             texts.add(line.get().bytes());
         }
-        Optional<String> why = end.append(texts);
+        Optional<WriteFlaw> why = end.append(texts);
         if (why.isPresent()) {
             return stop(why.get());
         }
@@ -169,29 +169,29 @@ public final class JournalWriter implements Closeable {
         }
     }
 
-    private NotKept stop(String why) {
+    private NotKept stop(WriteFlaw why) {
         RecordProblem problem = RecordProblem.inFile(
-                "NOT KEPT",
+                RecordProblem.What.NOT_KEPT,
                 path.toString(),
-                why + "; the " + count + " entries kept before stand",
-                "see to the disk and open the job again, or go on in a job elsewhere");
+                new WriteFlaw.Stopped(why, count),
+                Remedy.SEE_TO_DISK_AND_REOPEN_JOB);
         stopped = Optional.of(problem);
         return new NotKept(problem, false);
     }
 
     private RecordProblem unreadable(Addition entry) {
         return RecordProblem.inFile(
-                "NOT KEPT",
+                RecordProblem.What.NOT_KEPT,
                 path.toString(),
-                "the entry \"" + entry.text() + "\" would not read back as it was said",
-                "say it in plain characters");
+                new WriteFlaw.NotReadBack(entry.text()),
+                Remedy.PLAIN_CHARACTERS);
     }
 
     /** Gives the job free for other writers. */
     @Override
     public void close() {
-        stopped = stopped.or(() ->
-                Optional.of(RecordProblem.inFile("NOT KEPT", path.toString(), "the job was closed", "open it again")));
+        stopped = stopped.or(() -> Optional.of(RecordProblem.inFile(
+                RecordProblem.What.NOT_KEPT, path.toString(), WriteFlaw.Whole.JOB_CLOSED, Remedy.REOPEN)));
         end.close();
         closeQuietly(lock);
     }

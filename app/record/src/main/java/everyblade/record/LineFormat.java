@@ -163,10 +163,10 @@ final class LineFormat {
         Matcher schema = VERSION.matcher(text(node, "schema"));
         Meaning.require(schema.matches() && schema.group(1).equals(kind.schema()), "schema", kind.schema() + MAJOR);
         JsonNode settings = node.path("settings");
-        Meaning.require(settings.isObject(), "settings", "an object of numbers");
+        Meaning.require(settings.isObject(), "settings", LineFlaw.Sort.NUMBERS);
         TreeMap<String, BigDecimal> numbers = new TreeMap<>();
         for (Map.Entry<String, JsonNode> setting : settings.properties()) {
-            Meaning.require(setting.getValue().isNumber(), setting.getKey(), "a number");
+            Meaning.require(setting.getValue().isNumber(), setting.getKey(), LineFlaw.Sort.NUMBER);
             numbers.put(setting.getKey(), setting.getValue().decimalValue());
         }
         Beginning beginning = new Beginning(
@@ -188,12 +188,12 @@ final class LineFormat {
 
     private static SortedMap<String, String> meshHashes(ObjectNode node) throws Unreadable {
         JsonNode meshes = node.path("meshHashes");
-        Meaning.require(meshes.isMissingNode() || meshes.isObject(), "meshHashes", "an object of hashes");
+        Meaning.require(meshes.isMissingNode() || meshes.isObject(), "meshHashes", LineFlaw.Sort.HASHES);
         TreeMap<String, String> hashes = new TreeMap<>();
         for (Map.Entry<String, JsonNode> mesh : meshes.properties()) {
             boolean hash = mesh.getValue().isTextual()
                     && SHA_256.matcher(mesh.getValue().textValue()).matches();
-            Meaning.require(hash, mesh.getKey(), "a hash");
+            Meaning.require(hash, mesh.getKey(), LineFlaw.Sort.HASH);
             hashes.put(mesh.getKey(), mesh.getValue().textValue());
         }
         return hashes;
@@ -206,8 +206,8 @@ final class LineFormat {
             Meaning.requireKnown(node, ENTRY_KEYS);
         }
         Meaning.require(node.path("k").isInt() && node.path("k").intValue() == k, "k", Integer.toString(k));
-        Meaning.require(node.path("live").isBoolean(), "live", "true or false");
-        Meaning.require(node.path("means").isObject(), "means", "an object");
+        Meaning.require(node.path("live").isBoolean(), "live", LineFlaw.Sort.TRUTH);
+        Meaning.require(node.path("means").isObject(), "means", LineFlaw.Sort.OBJECT);
         return new Addition(
                 text(node, "text"),
                 Meaning.read(node.get("means"), unknownKeysToo),
@@ -223,7 +223,7 @@ final class LineFormat {
     }
 
     static String text(ObjectNode node, String key) throws Unreadable {
-        Meaning.require(node.path(key).isTextual(), key, "a text");
+        Meaning.require(node.path(key).isTextual(), key, LineFlaw.Sort.TEXT);
         return node.get(key).textValue();
     }
 
@@ -237,6 +237,6 @@ final class LineFormat {
         } catch (DateTimeException notATime) {
             // said below
         }
-        throw new Unreadable("\"" + key + "\" should be a time such as 2026-01-31T08:15:00Z");
+        throw new Unreadable(new LineFlaw.OtherSort(key, LineFlaw.Sort.TIME));
     }
 }

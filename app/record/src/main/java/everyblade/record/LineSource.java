@@ -36,7 +36,7 @@ final class LineSource {
                 }
             }
             if (end - start > LONGEST) {
-                throw new Unreadable("it is longer than any line that is written");
+                throw new Unreadable(LineFlaw.Whole.TOO_LONG);
             }
             seen = end - start;
             makeRoom();

@@ -137,13 +137,13 @@ final class Meaning {
                 return list(inner, node, where);
             }
             if (node == null) {
-                throw new Unreadable("\"" + where + "\" is missing");
+                throw new Unreadable(new LineFlaw.Missing(where));
             }
             return plain((Class<?>) type, node, where);
         }
 
         private List<Object> list(Type inner, JsonNode node, String where) throws Unreadable {
-            require(node != null && node.isArray(), where, "a list");
+            require(node != null && node.isArray(), where, LineFlaw.Sort.LIST);
             List<Object> list = new ArrayList<>();
             for (JsonNode element : node) {
                 list.add(value(inner, element, where));
@@ -153,19 +153,19 @@ final class Meaning {
 
         private Object plain(Class<?> type, JsonNode node, String where) throws Unreadable {
             if (type == String.class) {
-                require(node.isTextual(), where, "a text");
+                require(node.isTextual(), where, LineFlaw.Sort.TEXT);
                 return node.textValue();
             }
             if (type == Integer.class) {
-                require(node.isInt(), where, "a whole number");
+                require(node.isInt(), where, LineFlaw.Sort.WHOLE_NUMBER);
                 return node.intValue();
             }
             if (type == boolean.class) {
-                require(node.isBoolean(), where, "true or false");
+                require(node.isBoolean(), where, LineFlaw.Sort.TRUTH);
                 return node.booleanValue();
             }
             if (type == BigDecimal.class) {
-                require(node.isNumber(), where, "a number");
+                require(node.isNumber(), where, LineFlaw.Sort.NUMBER);
                 return node.decimalValue();
             }
             if (type.isEnum()) {
@@ -176,7 +176,7 @@ final class Meaning {
                 }
                 throw unknown(node, where);
             }
-            require(node.isObject(), where, "an object");
+            require(node.isObject(), where, LineFlaw.Sort.OBJECT);
             Map<String, Class<?>> choices = RecordForm.CHOICES.get(type);
             if (choices == null) {
                 return object(type, node, "");
@@ -191,9 +191,7 @@ final class Meaning {
 
         private static Unreadable unknown(JsonNode node, String where) {
             return new Unreadable(
-                    node.isTextual()
-                            ? "\"" + where + "\" is \"" + node.textValue() + "\", which is not known"
-                            : "\"" + where + "\" should be a word");
+                    node.isTextual() ? new LineFlaw.UnknownWord(where, node.textValue()) : new LineFlaw.NoWord(where));
         }
 
         private Record object(Class<?> type, JsonNode node, String choiceKey) throws Unreadable {
@@ -214,7 +212,7 @@ final class Meaning {
             try {
                 return (Record) form.maker().newInstance(values);
             } catch (ReflectiveOperationException failure) {
-                throw new Unreadable("\"" + form.word() + "\" cannot be said with these values");
+                throw new Unreadable(new LineFlaw.Unsayable(form.word()));
             }
         }
     }
@@ -224,15 +222,20 @@ final class Meaning {
         for (var names = node.fieldNames(); names.hasNext(); ) {
             String name = names.next();
             if (!known.contains(name)) {
-                throw new Unreadable(
-                        "the key \"" + name + "\" is not known (known are " + String.join(", ", known) + ")");
+                throw new Unreadable(new LineFlaw.UnknownKey(name, List.copyOf(known)));
             }
         }
     }
 
-    static void require(boolean holds, String where, String expected) throws Unreadable {
+    static void require(boolean holds, String where, LineFlaw.Sort wanted) throws Unreadable {
         if (!holds) {
-            throw new Unreadable("\"" + where + "\" should be " + expected);
+            throw new Unreadable(new LineFlaw.OtherSort(where, wanted));
+        }
+    }
+
+    static void require(boolean holds, String where, String wanted) throws Unreadable {
+        if (!holds) {
+            throw new Unreadable(new LineFlaw.OtherText(where, wanted));
         }
     }
 }

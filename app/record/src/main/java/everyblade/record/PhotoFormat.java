@@ -29,12 +29,12 @@ final class PhotoFormat {
     }
 
     static KeptPhoto read(JsonNode node, boolean unknownKeysToo) throws Unreadable {
-        Meaning.require(node.isObject(), "photo", "an object");
+        Meaning.require(node.isObject(), "photo", LineFlaw.Sort.OBJECT);
         ObjectNode photo = (ObjectNode) node;
         if (!unknownKeysToo) {
             Meaning.requireKnown(photo, KEYS);
         }
-        Meaning.require(photo.path("bytes").isIntegralNumber(), "bytes", "a whole number");
+        Meaning.require(photo.path("bytes").isIntegralNumber(), "bytes", LineFlaw.Sort.WHOLE_NUMBER);
         return new KeptPhoto(
                 LineFormat.text(photo, "file"),
                 LineFormat.text(photo, "sha256"),
@@ -48,7 +48,7 @@ final class PhotoFormat {
     }
 
     private static int whole(ObjectNode node, String key) throws Unreadable {
-        Meaning.require(node.path(key).isInt(), key, "a whole number");
+        Meaning.require(node.path(key).isInt(), key, LineFlaw.Sort.WHOLE_NUMBER);
         return node.get(key).intValue();
     }
 }

@@ -1,5 +1,6 @@
 package everyblade.record;
 
+import everyblade.fact.Fact;
 import everyblade.record.photo.PhotoFile;
 import everyblade.record.photo.PhotoName;
 import java.io.IOException;
@@ -42,12 +43,12 @@ final class Photos {
             if (!disk.exists(place) && !isThereInOtherLetters(name, place.getParent())) {
                 copy(picture, place);
             } else if (!disk.exists(place) || !Arrays.equals(bytes(name), picture)) {
-                return problem(name, "the job has another picture of that name", "give this one another name");
+                return problem(name, PhotoFlaw.Whole.ANOTHER_OF_THAT_NAME, Remedy.ANOTHER_NAME);
             }
             disk.forceFolder(place.getParent());
             return Optional.empty();
         } catch (IOException failure) {
-            return problem(name, Reasons.of(failure), "see to the disk and say it again");
+            return problem(name, DiskFailure.of(failure), Remedy.SEE_TO_DISK_AND_REPEAT);
         }
     }
 
@@ -76,11 +77,12 @@ final class Photos {
                 return new Stamped(
                         entry.with(new KeptPhoto(name, Chain.sha256(picture), picture.length, sound.facts())));
             }
-            return new Missing(problem(name, "it is damaged", "copy it again").orElseThrow());
-        } catch (IOException | InvalidPathException failure) {
-            String why = failure instanceof IOException refused ? Reasons.of(refused) : "it has no usable name";
             return new Missing(
-                    problem(name, why, "see to the disk and say it again").orElseThrow());
+                    problem(name, PhotoFlaw.Whole.DAMAGED, Remedy.COPY_AGAIN).orElseThrow());
+        } catch (IOException | InvalidPathException failure) {
+            Fact why =
+                    failure instanceof IOException refused ? DiskFailure.of(refused) : PhotoFlaw.Whole.NO_USABLE_NAME;
+            return new Missing(problem(name, why, Remedy.SEE_TO_DISK_AND_REPEAT).orElseThrow());
         }
     }
 
@@ -90,27 +92,27 @@ final class Photos {
                 .photo()
                 .flatMap(photo -> whyNot(photo)
                         .map(why -> new RecordProblem(
-                                "Picture changed",
+                                RecordProblem.What.PICTURE_CHANGED,
                                 Journal.FILE,
                                 line.k() + 1,
-                                "its picture " + JobFolder.PHOTOS + "/" + photo.file() + " " + why,
-                                "put back the picture, from a copy of the job")));
+                                why,
+                                Remedy.PUT_BACK_PICTURE)));
     }
 
-    private Optional<String> whyNot(KeptPhoto photo) {
+    private Optional<PhotoFlaw> whyNot(KeptPhoto photo) {
         if (!isPlain(photo.file())) {
-            return Optional.of("has no usable name");
+            return Optional.of(new PhotoFlaw.HasNoUsableName(photo.file()));
         }
         try {
             byte[] picture = bytes(photo.file());
             boolean same =
                     picture.length == photo.bytes() && Chain.sha256(picture).equals(photo.sha256());
-            return same ? Optional.empty() : Optional.of("is not the one that was kept");
+            return same ? Optional.empty() : Optional.of(new PhotoFlaw.NotTheOneKept(photo.file()));
         } catch (IOException | InvalidPathException failure) {
             return Optional.of(
                     failure instanceof IOException refused
-                            ? "cannot be read: " + Reasons.of(refused)
-                            : "has no usable name");
+                            ? new PhotoFlaw.NotRead(photo.file(), DiskFailure.of(refused))
+                            : new PhotoFlaw.HasNoUsableName(photo.file()));
         }
     }
 
@@ -146,7 +148,8 @@ final class Photos {
         disk.rename(part, place);
     }
 
-    private static Optional<RecordProblem> problem(String name, String why, String toDo) {
-        return Optional.of(RecordProblem.inFile("Picture not kept", JobFolder.PHOTOS + "/" + name, why, toDo));
+    private static Optional<RecordProblem> problem(String name, Fact why, Fact toDo) {
+        return Optional.of(
+                RecordProblem.inFile(RecordProblem.What.PICTURE_NOT_KEPT, JobFolder.PHOTOS + "/" + name, why, toDo));
     }
 }

@@ -15,7 +15,7 @@ public sealed interface PictureNote extends Fact {
      * @param damage what is wrong with it
      * @param as the name under which it is kept, if that is another one
      */
-    record Kept(Optional<String> damage, Optional<String> as) implements PictureNote {}
+    record Kept(Optional<Fact> damage, Optional<String> as) implements PictureNote {}
 
     /** One of these, told where it is not clear about which entry it is. */
     record OfEntry(int entry, PictureNote note) implements PictureNote {}

@@ -9,13 +9,11 @@ import everyblade.record.JobFolder.Sound;
 import everyblade.record.JobFolder.Torn;
 import everyblade.record.JobFolder.Verification;
 import everyblade.record.derived.SeenHeads;
-import everyblade.words.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -98,11 +96,11 @@ final class RecordCheck {
                     lines.entries(),
                     lines.head(),
                     new RecordProblem(
-                            "Torn line",
+                            RecordProblem.What.TORN_LINE,
                             Journal.FILE,
                             journal.torn().get().line(),
-                            "it has no newline, so it is not acknowledged, or not yet if somebody is writing",
-                            "open the job for writing, which sets the line aside"));
+                            JournalFlaw.Whole.NO_NEWLINE,
+                            Remedy.OPEN_TO_WRITE));
         }
         return new Sound(lines.entries(), lines.head(), notedAt);
     }
@@ -122,47 +120,39 @@ final class RecordCheck {
     private static Optional<RecordProblem> newer(Journal journal) {
         return journal.newerVersion()
                 .map(version -> new RecordProblem(
-                        "Newer journal",
+                        RecordProblem.What.NEWER_JOURNAL,
                         Journal.FILE,
                         1,
-                        "it is of version " + version
-                                + "; every line is the one that was written, but this program knows"
-                                + " only what version 1.0 says",
-                        "verify it with a newer program"));
+                        new JournalFlaw.NotAllKnown(version),
+                        Remedy.VERIFY_WITH_NEWER_PROGRAM));
     }
 
     private Optional<RecordProblem> missing(Journal journal, JournalStream lines) {
         return noted.filter(head -> notedAt.isEmpty()).map(head -> {
             int end = lines.entries() + 2;
-            String none = "no line has the hash " + head.hash();
             OptionalInt entry = head.entry().isPresent() ? head.entry() : seen.entry(journal.firstHash(), head.hash());
             if (entry.isEmpty()) {
                 return new RecordProblem(
-                        "Lines missing or rewritten",
+                        RecordProblem.What.LINES_MISSING_OR_REWRITTEN,
                         Journal.FILE,
                         end,
-                        none
-                                + ", though every line follows from the one before: the journal once went on beyond its end,"
-                                + " or was written anew from some line on; with the number of the entry, as --head"
-                                + " K:HASH, it can be told which",
-                        "look for a copy of the job that has it");
+                        new JournalFlaw.HashGone(head.hash()),
+                        Remedy.FIND_COPY);
             }
             int k = entry.getAsInt();
             return k > lines.entries()
                     ? new RecordProblem(
-                            "Lines missing",
+                            RecordProblem.What.LINES_MISSING,
                             Journal.FILE,
                             end,
-                            none + "; it was that of entry " + k + ", and the journal ends with entry "
-                                    + lines.entries() + ", so it was cut short",
-                            "look for a copy of the job that has it")
+                            new JournalFlaw.CutShort(head.hash(), k, lines.entries()),
+                            Remedy.FIND_COPY)
                     : new RecordProblem(
-                            "Journal rewritten",
+                            RecordProblem.What.JOURNAL_REWRITTEN,
                             Journal.FILE,
                             k + 1,
-                            none + "; it was that of entry " + k + ", and this line now has another, so it or a line"
-                                    + " before it was written anew, and all after it",
-                            "compare it with a copy of the job that has it, and ask who rewrote it");
+                            new JournalFlaw.Rewritten(head.hash(), k),
+                            Remedy.COMPARE_AND_ASK_WHO_REWROTE);
         });
     }
 
@@ -172,25 +162,15 @@ final class RecordCheck {
             if (Meaning.isSame(EntryParser.parse(line.text()), line.means())) {
                 return Optional.empty();
             }
-            return Optional.of(twofold(
-                    line,
-                    "its text says \"" + line.text() + "\", but what counts of it means \"" + EntryText.of(line.means())
-                            + "\""));
+            return Optional.of(twofold(line, new JournalFlaw.OtherMeaning(line.text(), EntryText.of(line.means()))));
         } catch (Refusal refusal) {
             return Optional.of(twofold(
-                    line,
-                    "its text \"" + line.text() + "\" is no entry ("
-                            + Words.of(Locale.ENGLISH).say(refusal.why()) + "), but what counts of it" + " means \""
-                            + EntryText.of(line.means()) + "\""));
+                    line, new JournalFlaw.NoEntry(line.text(), refusal.why(), EntryText.of(line.means()))));
         }
     }
 
-    private static RecordProblem twofold(JournalLine line, String why) {
+    private static RecordProblem twofold(JournalLine line, JournalFlaw why) {
         return new RecordProblem(
-                "Text and meaning differ",
-                Journal.FILE,
-                line.k() + 1,
-                why,
-                "ask who kept it; if it should not count, void entry " + line.k());
+                RecordProblem.What.TWO_MEANINGS, Journal.FILE, line.k() + 1, why, new JournalFlaw.VoidIt(line.k()));
     }
 }

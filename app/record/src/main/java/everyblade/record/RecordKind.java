@@ -3,20 +3,16 @@ package everyblade.record;
 /** What a folder with a journal is of. Neither is ever taken for the other. */
 public enum RecordKind {
     /** An inspection of an engine. */
-    JOB("everyblade/journal/", "A job, not a drill", "it is the record of an engine", "open it as a job"),
+    JOB("everyblade/journal/", RecordProblem.What.JOB_NOT_DRILL, JournalFlaw.Whole.A_JOB, Remedy.OPEN_AS_JOB),
     /** Practice. */
-    DRILL(
-            "everyblade/drill/",
-            "A drill, not a job",
-            "it was made for practice, and is the record of no engine",
-            "use everyblade drill with it");
+    DRILL("everyblade/drill/", RecordProblem.What.DRILL_NOT_JOB, JournalFlaw.Whole.A_DRILL, Remedy.OPEN_AS_DRILL);
 
     private final String schema;
-    private final String what;
-    private final String why;
-    private final String toDo;
+    private final RecordProblem.What what;
+    private final JournalFlaw why;
+    private final Remedy toDo;
 
-    RecordKind(String schema, String what, String why, String toDo) {
+    RecordKind(String schema, RecordProblem.What what, JournalFlaw why, Remedy toDo) {
         this.schema = schema;
         this.what = what;
         this.why = why;

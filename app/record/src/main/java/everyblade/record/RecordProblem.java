@@ -1,5 +1,7 @@
 package everyblade.record;
 
+import everyblade.fact.Fact;
+
 /**
  * Something that stops the work on a job, told to a person in one line: what, where, why, what to do.
  *
@@ -9,16 +11,43 @@ package everyblade.record;
  * @param why it is so
  * @param toDo what to do about it
  */
-public record RecordProblem(String what, String file, int line, String why, String toDo) {
+public record RecordProblem(What what, String file, int line, Fact why, Fact toDo) implements Fact {
 
-    /** A problem of a whole file. */
-    public static RecordProblem inFile(String what, String file, String why, String toDo) {
-        return new RecordProblem(what, file, 0, why, toDo);
+    /** What is wrong, before anybody looks where and why. */
+    public enum What implements Fact {
+        NO_JOB,
+        JOB_NOT_DRILL,
+        DRILL_NOT_JOB,
+        JOB_NOT_STARTED,
+        JOB_IN_USE,
+        JOB_NOT_PACKED,
+        FILE_NOT_READ,
+        FILE_NOT_WRITTEN,
+        NOT_KEPT,
+        NOT_SIGNED,
+        DAMAGED_LINE,
+        LINE_NOT_UNDERSTOOD,
+        TORN_LINE,
+        TOO_MANY_LINES,
+        LINES_MISSING,
+        LINES_MISSING_OR_REWRITTEN,
+        JOURNAL_REWRITTEN,
+        FOREIGN_JOURNAL,
+        NEWER_JOURNAL,
+        TWO_MEANINGS,
+        MODEL_CHANGED,
+        SHAPE_CHANGED,
+        LIMITS_CHANGED,
+        DRILL_CHANGED,
+        PREVIOUS_CHANGED,
+        PICTURE_NOT_KEPT,
+        PICTURE_CHANGED,
+        REVIEW_IN_USE,
+        REVIEW_OF_ANOTHER_JOB
     }
 
-    /** The line for the person. */
-    public String message() {
-        String place = line == 0 ? file : file + " line " + line;
-        return what + ": " + place + ": " + why + "; " + toDo;
+    /** A problem of a whole file. */
+    public static RecordProblem inFile(What what, String file, Fact why, Fact toDo) {
+        return new RecordProblem(what, file, 0, why, toDo);
     }
 }

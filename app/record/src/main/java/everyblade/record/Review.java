@@ -1,6 +1,7 @@
 package everyblade.record;
 
 import everyblade.core.finding.review.ReviewRemark;
+import everyblade.fact.Fact;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -26,8 +27,6 @@ public record Review(List<ReviewRemark> remarks, String head, long length, boole
     /** Of a job that nobody has reviewed. */
     public static final Review NONE = new Review(List.of(), Chain.START, 0, false);
 
-    private static final String RESTORE = "compare it with a copy of the job, and ask the reviewer what was said";
-
     public Review {
         remarks = List.copyOf(remarks);
     }
@@ -48,10 +47,10 @@ public record Review(List<ReviewRemark> remarks, String head, long length, boole
             int here = number;
             head = Chain.check(head, line)
                     .orElseThrow(() -> unsound(
-                            "Damaged line",
+                            RecordProblem.What.DAMAGED_LINE,
                             here,
-                            "its hash does not fit it and the lines before, so it was changed, lost or moved",
-                            RESTORE));
+                            JournalFlaw.Whole.OTHER_HASH,
+                            Remedy.COMPARE_AND_ASK_REVIEWER));
             length += line.length + 1;
             understand(line, number, job).ifPresent(remarks::add);
             number++;
@@ -67,10 +66,10 @@ public record Review(List<ReviewRemark> remarks, String head, long length, boole
             }
             if (!ReviewFormat.readFirst(line).equals(job)) {
                 throw unsound(
-                        "Review of another job",
+                        RecordProblem.What.REVIEW_OF_ANOTHER_JOB,
                         1,
-                        "its first line names another journal than the one beside it",
-                        "put it back to the job that it belongs to");
+                        JournalFlaw.Whole.OTHER_JOURNAL_BESIDE,
+                        Remedy.PUT_BACK_REVIEW);
             }
             return Optional.empty();
         } catch (Unreadable unreadable) {
@@ -87,10 +86,10 @@ public record Review(List<ReviewRemark> remarks, String head, long length, boole
     }
 
     private static UnsoundJournal notUnderstood(int line, Unreadable why) {
-        return unsound("Line not understood", line, why.getMessage(), "open the job with the program that wrote it");
+        return unsound(RecordProblem.What.LINE_NOT_UNDERSTOOD, line, why.flaw(), Remedy.USE_PROGRAM_THAT_WROTE_IT);
     }
 
-    private static UnsoundJournal unsound(String what, int line, String why, String toDo) {
+    private static UnsoundJournal unsound(RecordProblem.What what, int line, Fact why, Remedy toDo) {
         return new UnsoundJournal(new RecordProblem(what, FILE, line, why, toDo));
     }
 
@@ -106,15 +105,13 @@ public record Review(List<ReviewRemark> remarks, String head, long length, boole
             Optional<String> there = heads.after(remark.entries());
             if (!there.equals(Optional.of(remark.head()))) {
                 return Optional.of(new RecordProblem(
-                        there.isEmpty() ? "Lines missing" : "Journal rewritten",
+                        there.isEmpty() ? RecordProblem.What.LINES_MISSING : RecordProblem.What.JOURNAL_REWRITTEN,
                         Journal.FILE,
                         remark.entries() + 1,
-                        "remark " + remark.number() + " in " + FILE + " was made when this line had the hash "
-                                + remark.head()
-                                + (there.isEmpty()
-                                        ? ", and the journal ends before it, so it was cut short after that"
-                                        : ", and now it has another, so it or a line before it was written anew"),
-                        "look for a copy of the job that has it"));
+                        there.isEmpty()
+                                ? new JournalFlaw.RemarkCutShort(remark.number(), remark.head())
+                                : new JournalFlaw.RemarkRewritten(remark.number(), remark.head()),
+                        Remedy.FIND_COPY));
             }
         }
         return Optional.empty();
@@ -134,11 +131,11 @@ public record Review(List<ReviewRemark> remarks, String head, long length, boole
     public Optional<RecordProblem> tornLine() {
         return torn
                 ? Optional.of(new RecordProblem(
-                        "Torn line",
+                        RecordProblem.What.TORN_LINE,
                         FILE,
                         remarks.size() + (length == 0 ? 1 : 2),
-                        "it has no newline, so it is not acknowledged, or not yet if somebody is writing",
-                        "say the remark again if it is wanted; the line is set aside then"))
+                        JournalFlaw.Whole.NO_NEWLINE,
+                        Remedy.REPEAT_REMARK))
                 : Optional.empty();
     }
 }

@@ -53,7 +53,7 @@ public final class ReviewFile {
             return new Refused(unsound.problem());
         } catch (IOException failure) {
             return new Refused(RecordProblem.inFile(
-                    "File not read", Review.FILE, Reasons.of(failure), "check the disk and the file's permissions"));
+                    RecordProblem.What.FILE_NOT_READ, Review.FILE, DiskFailure.of(failure), Remedy.CHECK_DISK));
         }
     }
 
@@ -67,13 +67,14 @@ public final class ReviewFile {
     public Writing write(String by, Instant since, String job) {
         Disk.Lock lock;
         try {
-            Disk.LockAnswer answer = disk.lock(folder.resolve(LOCK), JobFolder.holder(by, since));
+            Disk.LockAnswer answer = disk.lock(folder.resolve(LOCK), LockHolder.text(by, since));
             if (answer instanceof Disk.Held held) {
                 return new Refused(RecordProblem.inFile(
-                        "Review in use",
+                        RecordProblem.What.REVIEW_IN_USE,
                         folder.toString(),
-                        "it is being written by " + (held.holder().isEmpty() ? "somebody" : held.holder()),
-                        "ask them to close it"));
+                        new FolderFlaw.InUse(
+                                held.holder().isEmpty() ? LockHolder.Unnamed.SOMEBODY : LockHolder.of(held.holder())),
+                        Remedy.ASK_TO_CLOSE));
             }
             lock = (Disk.Lock) answer;
         } catch (IOException failure) {

@@ -66,7 +66,7 @@ final class ReviewFormat {
         Optional<What> what = Arrays.stream(What.values())
                 .filter(one -> one.word().equals(word))
                 .findFirst();
-        Meaning.require(what.isPresent(), "what", "a sort of remark");
+        Meaning.require(what.isPresent(), "what", LineFlaw.Sort.REMARK);
         return new ReviewRemark(
                 number,
                 LineFormat.time(node, "at"),
@@ -85,7 +85,7 @@ final class ReviewFormat {
     }
 
     private static int whole(ObjectNode node, String key) throws Unreadable {
-        Meaning.require(node.path(key).isInt() && node.get(key).intValue() >= 0, key, "a whole number");
+        Meaning.require(node.path(key).isInt() && node.get(key).intValue() >= 0, key, LineFlaw.Sort.WHOLE_NUMBER);
         return node.get(key).intValue();
     }
 }

@@ -2,6 +2,7 @@ package everyblade.record;
 
 import everyblade.core.finding.review.ReviewRemark;
 import everyblade.core.finding.review.ReviewedPlace;
+import everyblade.fact.Fact;
 import java.io.Closeable;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -93,13 +94,13 @@ public final class ReviewWriter implements Closeable {
                 byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
                 if (!ReviewFormat.readRemark(bytes, remark.number()).equals(remark)
                         || bytes.length > LineSource.LONGEST / 2) {
-                    throw new Unreadable("it would not read back as it was said");
+                    throw new Unreadable(LineFlaw.Whole.NOT_AS_SAID);
                 }
                 remarks.add(remark);
                 head = seal(head, text, lines);
             }
         } catch (Unreadable unreadable) {
-            return new NotKept(notKept(unreadable.getMessage(), "say it in plain characters, and shorter"));
+            return new NotKept(notKept(unreadable.flaw(), Remedy.PLAIN_CHARACTERS_AND_SHORTER));
         }
         for (byte[] line : lines) {
             length += line.length + 1;
@@ -118,26 +119,26 @@ public final class ReviewWriter implements Closeable {
         try {
             int first = length == 0 ? 0 : remarks.size() + 1;
             for (SealedLine line : SealedLine.following(head, first, sealed)
-                    .orElseThrow(() -> new Unreadable("a line is not the one that was sealed after the one before"))) {
+                    .orElseThrow(() -> new Unreadable(LineFlaw.Whole.NOT_THE_NEXT))) {
                 if (line.n() > 0) {
                     remarks.add(ReviewFormat.readRemark(line.bytes(), line.n()));
                 } else if (!ReviewFormat.readFirst(line.bytes()).equals(job)) {
-                    throw new Unreadable("the first line names another job");
+                    throw new Unreadable(LineFlaw.Whole.OF_ANOTHER_JOB);
                 }
                 head = line.hash();
                 length += line.bytes().length + 1;
             }
         } catch (Unreadable unreadable) {
             return new NotKept(notKept(
-                    "of the lines that came, " + unreadable.getMessage(), "ask where they came from for a sound copy"));
+                    new WriteFlaw.CameUnsound(unreadable.flaw()), Remedy.ASK_WHERE_THEY_CAME_FROM));
         }
         return keep(sealed, new Review(remarks, head, length, false));
     }
 
     private Appended keep(List<byte[]> lines, Review then) {
-        Optional<String> why = end.append(lines);
+        Optional<WriteFlaw> why = end.append(lines);
         if (why.isPresent()) {
-            stopped = Optional.of(notKept(why.get(), "see to the disk and open the review again"));
+            stopped = Optional.of(notKept(why.get(), Remedy.SEE_TO_DISK_AND_REOPEN_REVIEW));
             return new NotKept(stopped.get());
         }
         List<ReviewRemark> added = List.copyOf(
@@ -152,14 +153,14 @@ public final class ReviewWriter implements Closeable {
         return line.hash();
     }
 
-    private static RecordProblem notKept(String why, String toDo) {
-        return RecordProblem.inFile("NOT KEPT", Review.FILE, why, toDo);
+    private static RecordProblem notKept(Fact why, Remedy toDo) {
+        return RecordProblem.inFile(RecordProblem.What.NOT_KEPT, Review.FILE, why, toDo);
     }
 
     /** Gives the review free for other writers. */
     @Override
     public void close() {
-        stopped = stopped.or(() -> Optional.of(notKept("the review was closed", "open it again")));
+        stopped = stopped.or(() -> Optional.of(notKept(WriteFlaw.Whole.REVIEW_CLOSED, Remedy.REOPEN)));
         end.close();
         JournalWriter.closeQuietly(lock);
     }

@@ -73,7 +73,7 @@ public final class Signatures {
                     }
                 }
             } catch (IOException failure) {
-                all.add(new Kept(1, new Kept.Unreadable(Reasons.of(failure)), Optional.empty()));
+                all.add(new Kept(1, new Kept.Unreadable(DiskFailure.of(failure)), Optional.empty()));
             }
         }
         all.sort(java.util.Comparator.comparingInt(Kept::number));
@@ -88,7 +88,7 @@ public final class Signatures {
         try {
             return new Kept.Bytes(files.read(FOLDER + "/" + name, LARGEST));
         } catch (IOException failure) {
-            return new Kept.Unreadable(Reasons.of(failure));
+            return new Kept.Unreadable(DiskFailure.of(failure));
         }
     }
 
@@ -120,10 +120,10 @@ public final class Signatures {
             return Optional.empty();
         } catch (IOException failure) {
             return Optional.of(RecordProblem.inFile(
-                    "Not signed",
+                    RecordProblem.What.NOT_SIGNED,
                     FOLDER + "/" + name,
-                    Reasons.of(failure),
-                    "see to the disk and that you may write there, and sign again"));
+                    DiskFailure.of(failure),
+                    Remedy.SEE_TO_DISK_AND_SIGN));
         }
     }
 }

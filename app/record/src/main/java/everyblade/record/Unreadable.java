@@ -1,11 +1,19 @@
 package everyblade.record;
 
-/** A line that cannot be understood; the message says why, as the end of a sentence. */
+/** A line that cannot be understood. */
 final class Unreadable extends Exception {
 
     private static final long serialVersionUID = 1L;
 
-    Unreadable(String why) {
-        super(why, null, false, false);
+    private final transient LineFlaw flaw;
+
+    Unreadable(LineFlaw flaw) {
+        super(flaw.toString(), null, false, false);
+        this.flaw = flaw;
+    }
+
+    /** Why. */
+    LineFlaw flaw() {
+        return flaw;
     }
 }

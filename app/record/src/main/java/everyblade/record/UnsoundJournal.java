@@ -8,7 +8,7 @@ final class UnsoundJournal extends Exception {
     private final transient RecordProblem problem;
 
     UnsoundJournal(RecordProblem problem) {
-        super(problem.message(), null, false, false);
+        super(problem.toString(), null, false, false);
         this.problem = problem;
     }
 

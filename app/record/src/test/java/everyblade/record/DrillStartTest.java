@@ -37,7 +37,7 @@ class DrillStartTest {
 
     private static String refusal(JobFolder.Reading reading) {
         assertThat(reading).isInstanceOf(JobFolder.Refused.class);
-        return ((JobFolder.Refused) reading).problem().message();
+        return English.said(((JobFolder.Refused) reading).problem());
     }
 
     @Test

@@ -122,7 +122,7 @@ class ForgeryTest {
         @Test
         void whoseMeaningIsNoLongerItsTextIsNamed() throws IOException {
             resealed(4, line -> line.replace("\"number\":38", "\"number\":360"));
-            assertThat(found().message())
+            assertThat(English.said(found()))
                     .startsWith(
                             "Text and meaning differ: journal.jsonl line 4: its text says \"turn on 38\", but what counts"
                                     + " of it means \"turn on 360");
@@ -138,7 +138,7 @@ class ForgeryTest {
         @Test
         void whoseTextIsNoEntryIsNamed() throws IOException {
             resealed(5, line -> line.replace("\"text\":\"crack 14 tpl 1.2\"", "\"text\":\"nothing to be seen\""));
-            assertThat(found().message()).contains("journal.jsonl line 5", "is no entry", "means \"find crack 14");
+            assertThat(English.said(found())).contains("journal.jsonl line 5", "is no entry", "means \"find crack 14");
         }
 
         @Test
@@ -153,27 +153,27 @@ class ForgeryTest {
         @Test
         void withAKeyThatIsNotKnownIsRefused() throws IOException {
             resealed(4, line -> line.replace("\"live\":", "\"seen\":true,\"live\":"));
-            assertThat(found().message()).contains("line 4", "the key \"seen\" is not known");
+            assertThat(English.said(found())).contains("line 4", "the key \"seen\" is not known");
             resealed(4, line -> line.replace("\"number\":38", "\"number\":38,\"sure\":true"));
-            assertThat(found().message()).contains("line 4", "the key \"sure\" is not known");
+            assertThat(English.said(found())).contains("line 4", "the key \"sure\" is not known");
             resealed(1, line -> line.replace("\"serial\":", "\"owner\":\"x\",\"serial\":"));
-            assertThat(found().message()).contains("line 1", "the key \"owner\" is not known");
+            assertThat(English.said(found())).contains("line 1", "the key \"owner\" is not known");
         }
 
         @Test
         void withAKeyTwiceIsRefused() throws IOException {
             resealed(4, line -> line.replace("\"text\":", "\"text\":\"look\",\"text\":"));
-            assertThat(found().message()).contains("line 4", "Duplicate field 'text'");
+            assertThat(English.said(found())).contains("line 4", "Duplicate field 'text'");
             resealed(4, line -> line.replace("\"number\":38", "\"number\":38,\"number\":360"));
-            assertThat(found().message()).contains("line 4", "Duplicate field 'number'");
+            assertThat(English.said(found())).contains("line 4", "Duplicate field 'number'");
             resealed(1, line -> line.replace("\"settings\":{", "\"settings\":{\"grazing\":0,"));
-            assertThat(found().message()).contains("line 1", "Duplicate field 'grazing'");
+            assertThat(English.said(found())).contains("line 1", "Duplicate field 'grazing'");
         }
 
         @Test
         void thatCallsItselfNewerIsNotCalledSound() throws IOException {
             resealed(1, line -> line.replace("everyblade/journal/1", "everyblade/journal/1.1"));
-            assertThat(found().message()).startsWith("Newer journal: journal.jsonl line 1");
+            assertThat(English.said(found())).startsWith("Newer journal: journal.jsonl line 1");
         }
     }
 
@@ -192,7 +192,7 @@ class ForgeryTest {
         void tellsAShortenedChainFromARewrittenOne() throws IOException {
             String head = hash(lines.get(6));
             resealed(lines.subList(0, 5));
-            assertThat(found(noted(head, 6)).message())
+            assertThat(English.said(found(noted(head, 6))))
                     .startsWith("Lines missing: journal.jsonl line 6: ")
                     .contains("ends with entry 4", "cut short");
 
@@ -200,7 +200,7 @@ class ForgeryTest {
             assertThat(folder.verify(Optional.empty()))
                     .as("without a head kept elsewhere")
                     .isInstanceOf(Sound.class);
-            assertThat(found(noted(head, 6)).message())
+            assertThat(English.said(found(noted(head, 6))))
                     .startsWith("Journal rewritten: journal.jsonl line 7: ")
                     .contains("written anew");
         }
@@ -208,7 +208,7 @@ class ForgeryTest {
         @Test
         void withoutItsNumberSaysThatItMayBeEither() throws IOException {
             resealed(lines.subList(0, 5));
-            assertThat(found(noted(hash(lines.get(6)))).message())
+            assertThat(English.said(found(noted(hash(lines.get(6))))))
                     .startsWith("Lines missing or rewritten: journal.jsonl line 6: ");
         }
     }
@@ -219,7 +219,7 @@ class ForgeryTest {
         @Test
         void aPictureThatIsAnotherIsNamedWithItsLine() throws IOException {
             Files.write(folder.path().resolve("photos/blade.png"), CameraPicture.png(2));
-            assertThat(found().message())
+            assertThat(English.said(found()))
                     .startsWith(
                             "Picture changed: journal.jsonl line 6: its picture photos/blade.png is not the one that was"
                                     + " kept");
@@ -229,7 +229,7 @@ class ForgeryTest {
         @Test
         void aPictureThatIsGoneIsNamedWithItsLine() throws IOException {
             Files.delete(folder.path().resolve("photos/blade.png"));
-            assertThat(found().message())
+            assertThat(English.said(found()))
                     .contains("line 6: its picture photos/blade.png cannot be read: it is not there");
         }
 
@@ -240,13 +240,13 @@ class ForgeryTest {
                     6,
                     line -> line.replace(
                             "\"file\":\"blade.png\",\"sha256\"", "\"file\":\"../../blade.png\",\"sha256\""));
-            assertThat(found().message()).contains("line 6: its picture photos/../../blade.png has no usable name");
+            assertThat(English.said(found())).contains("line 6: its picture photos/../../blade.png has no usable name");
         }
 
         @Test
         void anEngineModelThatIsAnotherIsNamed() throws IOException {
             Files.writeString(folder.path().resolve("model/engine.json"), "{}");
-            assertThat(found().message()).startsWith("Engine model changed: model/engine.json: ");
+            assertThat(English.said(found())).startsWith("Engine model changed: model/engine.json: ");
         }
     }
 

@@ -44,7 +44,7 @@ class JobFolderTest {
         assertThat(folder.read())
                 .isInstanceOfSatisfying(
                         Refused.class,
-                        refused -> assertThat(refused.problem().message()).isEqualTo(message));
+                        refused -> assertThat(English.said(refused.problem())).isEqualTo(message));
         assertThat(folder.path()).doesNotExist();
     }
 
@@ -69,11 +69,15 @@ class JobFolderTest {
         String newer = new String(Chain.seal(Chain.START, object).bytes(), StandardCharsets.UTF_8) + "\n";
         Files.writeString(file(Journal.FILE), newer);
 
-        assertThat(read(folder).notices()).singleElement().asString().contains("version 1.3");
+        assertThat(read(folder).notices())
+                .singleElement()
+                .extracting(English::said)
+                .asString()
+                .contains("version 1.3");
         assertThat(folder.write("Ada Vane", Samples.TIME))
                 .isInstanceOfSatisfying(
                         Refused.class,
-                        refused -> assertThat(refused.problem().message())
+                        refused -> assertThat(English.said(refused.problem()))
                                 .isEqualTo(
                                         "Newer journal: journal.jsonl line 1: it is of version 1.3, this program writes version"
                                                 + " 1.0; open it for reading, or use a newer program"));

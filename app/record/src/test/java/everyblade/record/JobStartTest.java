@@ -78,7 +78,7 @@ class JobStartTest {
 
         Optional<RecordProblem> problem = folder.start(Samples.BEGINNING, Samples.ENGINE);
 
-        assertThat(problem.orElseThrow().message())
+        assertThat(English.said(problem.orElseThrow()))
                 .isEqualTo("Job not started: " + folder.path()
                         + ": something is there already; name a folder that is not there yet");
         assertThat(around()).containsExactly("job", "job/mine.txt");
@@ -163,7 +163,7 @@ class JobStartTest {
         }
 
         private String problem() {
-            return ((JobFolder.Refused) folder.read()).problem().message();
+            return English.said(((JobFolder.Refused) folder.read()).problem());
         }
     }
 }

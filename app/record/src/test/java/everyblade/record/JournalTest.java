@@ -104,7 +104,7 @@ class JournalTest {
             byte[] journal =
                     "{\"schema\":\"everyblade/journal/2\",\"sealed\":\"otherwise\"}\n".getBytes(StandardCharsets.UTF_8);
 
-            assertThat(problem(journal).message())
+            assertThat(English.said(problem(journal)))
                     .isEqualTo(
                             "Journal of another version: journal.jsonl line 1: it is of version 2.0, this program reads"
                                     + " version 1; open the job with a program of that version");
@@ -120,8 +120,7 @@ class JournalTest {
 
         @Test
         void aNewerMinorOneWithAnEntryThatIsNotKnownIsRefused() {
-            assertThat(problem(sealed(NEWER, NOTE.replace("\"verb\":\"note\"", "\"verb\":\"sing\"")))
-                            .message())
+            assertThat(English.said(problem(sealed(NEWER, NOTE.replace("\"verb\":\"note\"", "\"verb\":\"sing\"")))))
                     .contains("line 2: \"verb\" is \"sing\", which is not known");
         }
     }
@@ -132,7 +131,7 @@ class JournalTest {
         private void refused(String line, int number, String why) {
             byte[] journal = number == 1 ? sealed(line) : sealed(FIRST, line);
             assertThat(problem(journal).line()).isEqualTo(number);
-            assertThat(problem(journal).message()).contains(why).doesNotContain("\n");
+            assertThat(English.said(problem(journal))).contains(why).doesNotContain("\n");
         }
 
         @Test

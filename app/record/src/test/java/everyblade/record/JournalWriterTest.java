@@ -185,14 +185,22 @@ class JournalWriterTest {
             tear("{\"k\":2,\"at\"");
 
             assertThat(entries(folder)).containsExactly(Samples.note(1));
-            assertThat(read(folder).notices()).singleElement().asString().startsWith("Torn line: journal.jsonl line 3");
+            assertThat(read(folder).notices())
+                    .singleElement()
+                    .extracting(English::said)
+                    .asString()
+                    .startsWith("Torn line: journal.jsonl line 3");
         }
 
         @Test
         void isSetAsideByTheNextWriterIntoAFileOfItsOwn() throws IOException {
             tear("{\"k\":2");
             try (JournalWriter writer = writer(folder)) {
-                assertThat(writer.notices()).singleElement().asString().contains("torn-1.txt");
+                assertThat(writer.notices())
+                        .singleElement()
+                        .extracting(English::said)
+                        .asString()
+                        .contains("torn-1.txt");
                 keep(writer, List.of(Samples.note(2)));
             }
             Files.writeString(file(Journal.FILE), "again", StandardOpenOption.APPEND);
@@ -216,7 +224,8 @@ class JournalWriterTest {
                 assertThat(folder.write("Ben Rim", Samples.TIME))
                         .isInstanceOfSatisfying(
                                 InUse.class,
-                                inUse -> assertThat(inUse.holder()).startsWith("Ada Vane since 2026-03-01T08:00:00Z"));
+                                inUse -> assertThat(English.said(inUse.holder()))
+                                        .startsWith("Ada Vane since 2026-03-01T08:00:00Z"));
                 assertThat(entries(folder)).hasSize(1);
             }
 

@@ -54,7 +54,7 @@ class PhotosTest {
         keep(disk, "blade 14.jpg", PICTURE);
 
         assertThat(keep(disk, "blade 14.jpg", PICTURE)).isEmpty();
-        assertThat(keep(disk, "blade 14.jpg", picture(2)).orElseThrow().message())
+        assertThat(English.said(keep(disk, "blade 14.jpg", picture(2)).orElseThrow()))
                 .isEqualTo("Picture not kept: photos/blade 14.jpg: the job has another picture of that name; give this"
                         + " one another name");
         assertThat(disk.read(PLACE)).isEqualTo(PICTURE);
@@ -78,7 +78,7 @@ class PhotosTest {
         SimulatedDisk disk = diskWithJob();
         keep(disk, "blade 14.jpg", PICTURE);
 
-        assertThat(keep(disk, "Blade 14.JPG", picture(2)).orElseThrow().message())
+        assertThat(English.said(keep(disk, "Blade 14.JPG", picture(2)).orElseThrow()))
                 .contains("the job has another picture of that name");
     }
 
@@ -123,7 +123,7 @@ class PhotosTest {
         for (int step = openingSteps; step < rehearsal.steps().size(); step++) {
             SimulatedDisk disk = diskWithJob().with(new Fault(step, 120, Fault.Kind.REFUSED_ONCE));
 
-            assertThat(keep(disk, "blade 14.jpg", PICTURE).orElseThrow().message())
+            assertThat(English.said(keep(disk, "blade 14.jpg", PICTURE).orElseThrow()))
                     .contains("No space left on device");
             assertThat(keep(disk, "blade 14.jpg", PICTURE)).isEmpty();
             assertThat(disk.afterPowerCut(new BitSet()).read(PLACE)).isEqualTo(PICTURE);
@@ -135,7 +135,7 @@ class PhotosTest {
     void areRefusedIfTheyAreNone(String words) {
         byte[] bytes = words.getBytes(java.nio.charset.StandardCharsets.UTF_8);
 
-        assertThat(keep(diskWithJob(), "a.jpg", bytes).orElseThrow().message())
+        assertThat(English.said(keep(diskWithJob(), "a.jpg", bytes).orElseThrow()))
                 .startsWith("Picture not kept: photos/a.jpg: it is ");
     }
 
@@ -205,7 +205,7 @@ class PhotosTest {
             assertThat(folder.verify(Optional.empty()))
                     .isInstanceOfSatisfying(
                             JobFolder.Broken.class,
-                            broken -> assertThat(broken.problem().message())
+                            broken -> assertThat(English.said(broken.problem()))
                                     .startsWith(
                                             "Picture changed: journal.jsonl line 2: its picture photos/blade 14.jpg"));
             try (Disk.OpenFile file = disk.create(PLACE)) {
@@ -214,7 +214,8 @@ class PhotosTest {
             assertThat(folder.verify(Optional.empty()))
                     .isInstanceOfSatisfying(
                             JobFolder.Broken.class,
-                            broken -> assertThat(broken.problem().message()).contains("is not the one that was kept"));
+                            broken -> assertThat(English.said(broken.problem()))
+                                    .contains("is not the one that was kept"));
         }
     }
 }

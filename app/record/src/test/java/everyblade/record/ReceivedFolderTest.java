@@ -141,7 +141,7 @@ class ReceivedFolderTest {
         assertThat(folder.verify(Optional.empty()))
                 .isInstanceOfSatisfying(
                         Broken.class,
-                        broken -> assertThat(broken.problem().message()).contains("line 3", "photos/blade.png"));
+                        broken -> assertThat(English.said(broken.problem())).contains("line 3", "photos/blade.png"));
         try (JournalWriter writer = Jobs.writer(folder)) {
             assertThat(writer.append(List.of(Samples.say("photo blade.png", picture()))))
                     .isInstanceOf(JournalWriter.NotKept.class);
@@ -174,7 +174,7 @@ class ReceivedFolderTest {
         assertThat(folder.verify(Optional.empty()))
                 .isInstanceOfSatisfying(
                         Broken.class,
-                        broken -> assertThat(broken.problem().message()).contains("symbolic link"));
+                        broken -> assertThat(English.said(broken.problem())).contains("symbolic link"));
     }
 
     private static Stream<String> foldersOfAJob() {
@@ -203,7 +203,7 @@ class ReceivedFolderTest {
             assertThat(folder.verify(Optional.empty()))
                     .isInstanceOfSatisfying(
                             Broken.class,
-                            broken -> assertThat(broken.problem().message()).contains("larger than"));
+                            broken -> assertThat(English.said(broken.problem())).contains("larger than"));
             Files.write(file(name), before);
         }
     }
@@ -217,7 +217,7 @@ class ReceivedFolderTest {
         assertThat(folder.read())
                 .isInstanceOfSatisfying(
                         Refused.class,
-                        refused -> assertThat(refused.problem().message())
+                        refused -> assertThat(English.said(refused.problem()))
                                 .startsWith("Line not understood: journal.jsonl line 4: it is longer than any line"));
         assertThat(new String(journal, StandardCharsets.UTF_8).lines()).hasSize(3);
     }

@@ -124,7 +124,7 @@ class RefusingDiskTest {
 
             Optional<RecordProblem> problem = new JobFolder(disk, deep).start(Samples.BEGINNING, Samples.ENGINE);
 
-            assertThat(problem.orElseThrow().message())
+            assertThat(English.said(problem.orElseThrow()))
                     .isEqualTo(
                             "Job not started: /disk/job/2026/march: the disk refused (No space left on device); check"
                                     + " the disk, or name another folder");
@@ -138,7 +138,7 @@ class RefusingDiskTest {
 
         Optional<RecordProblem> problem = new JobFolder(disk, Shift.JOB).start(Samples.BEGINNING, Samples.ENGINE);
 
-        assertThat(problem.orElseThrow().message())
+        assertThat(English.said(problem.orElseThrow()))
                 .contains("/disk/job.starting-1/model is left over, which could not be removed");
     }
 }

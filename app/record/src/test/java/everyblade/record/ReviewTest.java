@@ -141,7 +141,8 @@ class ReviewTest {
             assertThat(folder.review().write("S. Body", Samples.TIME, first()))
                     .isInstanceOfSatisfying(
                             ReviewFile.Refused.class,
-                            refused -> assertThat(refused.problem().message()).contains("Review in use", "R. Viewer"));
+                            refused ->
+                                    assertThat(English.said(refused.problem())).contains("Review in use", "R. Viewer"));
         }
     }
 
@@ -168,7 +169,7 @@ class ReviewTest {
                 byte[] changed = sound.clone();
                 changed[at] ^= 1;
                 Files.write(file(), changed);
-                assertThat(broken().message()).as("byte " + at).contains("review.jsonl line");
+                assertThat(English.said(broken())).as("byte " + at).contains("review.jsonl line");
             }
         }
 
@@ -212,10 +213,10 @@ class ReviewTest {
             Path journal = folder.path().resolve(Journal.FILE);
             List<String> lines = Files.readAllLines(journal);
             Files.write(journal, lines.subList(0, 2));
-            assertThat(broken().message()).contains("Lines missing", "remark 1", "cut short");
+            assertThat(English.said(broken())).contains("Lines missing", "remark 1", "cut short");
 
             Jobs.keep(folder, Samples.note(7));
-            assertThat(broken().message()).contains("Journal rewritten", "journal.jsonl line 3", "remark 1");
+            assertThat(English.said(broken())).contains("Journal rewritten", "journal.jsonl line 3", "remark 1");
             assertThat(read().unbound(Jobs.read(folder).journal())).contains(broken());
         }
 
@@ -233,7 +234,7 @@ class ReviewTest {
             keep(question("one"));
             Files.write(file(), "{\"n\":2".getBytes(StandardCharsets.UTF_8), StandardOpenOption.APPEND);
 
-            assertThat(broken().message()).contains("Torn line", "review.jsonl line 3");
+            assertThat(English.said(broken())).contains("Torn line", "review.jsonl line 3");
             assertThat(read().remarks()).hasSize(1);
             try (ReviewWriter writer = writer()) {
                 assertThat(writer.setAside()).contains("torn-1.txt");

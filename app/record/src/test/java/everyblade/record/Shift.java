@@ -95,7 +95,7 @@ final class Shift {
     }
 
     private void cutBackAsSaid(RecordProblem problem) {
-        if (problem.message().contains("nothing of this entry is left")) {
+        if (English.said(problem).contains("nothing of this entry is left")) {
             Journal journal = Jobs.read(folder).journal();
             assertThat(journal.lines()).hasSize(promised);
             assertThat(journal.torn()).isEmpty();
@@ -110,7 +110,7 @@ final class Shift {
 
     private void refused(RecordProblem problem) {
         refusals++;
-        assertThat(problem.message())
+        assertThat(English.said(problem))
                 .doesNotContain("\n")
                 .containsAnyOf("No space left on device", "something is there already")
                 .contains("; ");

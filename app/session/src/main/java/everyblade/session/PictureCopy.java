@@ -4,6 +4,7 @@ import everyblade.record.Disk;
 import everyblade.record.JournalWriter;
 import everyblade.record.RecordProblem;
 import everyblade.record.photo.PhotoFile;
+import everyblade.words.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -14,8 +15,9 @@ import java.util.Optional;
  *
  * @param disk both are on
  * @param from folder of the job that has them
+ * @param words in which is told why they cannot be
  */
-record PictureCopy(Disk disk, Path from) {
+record PictureCopy(Disk disk, Path from, Words words) {
 
     private static final String PHOTOS = "photos";
 
@@ -33,7 +35,7 @@ record PictureCopy(Disk disk, Path from) {
                 }
                 Optional<RecordProblem> problem = writer.keepPhoto(name, picture);
                 if (problem.isPresent()) {
-                    return problem.map(RecordProblem::message);
+                    return problem.map(words::say);
                 }
             }
             return Optional.empty();

@@ -92,17 +92,21 @@ public final class Session implements AutoCloseable {
     private static Session read(
             Surroundings around, Path path, RecordKind kind, List<Path> pictures, Progress progress) {
         JobFolder folder = new JobFolder(around.disk(), around.job(path), kind);
-        Session session = new Session(around, pictures, progress, folder, job(folder));
-        session.notices.addAll(session.opened.notices());
+        Session session = new Session(around, pictures, progress, folder, job(folder, around));
+        session.notices.addAll(around.words().say(session.opened.notices()));
         return session;
     }
 
-    private static Job job(JobFolder folder) {
+    private static Job job(JobFolder folder, Surroundings around) {
         JobFolder.Reading reading = folder.read();
         if (reading instanceof JobFolder.Refused refused) {
-            throw new Failure(refused.problem().message());
+            throw new Failure(around.words().say(refused.problem()));
         }
         return ((JobFolder.Readable) reading).job();
+    }
+
+    private String say(RecordProblem problem) {
+        return around.words().say(problem);
     }
 
     /** Becomes the job's writer, or its reader if that cannot be. */
@@ -113,15 +117,16 @@ public final class Session implements AutoCloseable {
             writer = Optional.of(writable.writer());
             opened = writable.writer().opened();
             notices.clear();
-            notices.addAll(writable.writer().notices());
+            notices.addAll(around.words().say(writable.writer().notices()));
             boolean same = opened.journal().head().equals(job.journal().head());
             show(same ? job : read(), new Keeping.OnDisk());
         } else if (writing instanceof JobFolder.InUse inUse) {
-            show(job, new Keeping.ReadOnly(inUse.problem().message(), Optional.of(inUse.holder()), true));
-        } else {
             show(
                     job,
-                    new Keeping.ReadOnly(((JobFolder.Refused) writing).problem().message(), Optional.empty(), true));
+                    new Keeping.ReadOnly(
+                            say(inUse.problem()), Optional.of(around.words().say(inUse.holder())), true));
+        } else {
+            show(job, new Keeping.ReadOnly(say(((JobFolder.Refused) writing).problem()), Optional.empty(), true));
         }
     }
 
@@ -158,7 +163,7 @@ public final class Session implements AutoCloseable {
 
     /** The job's pictures; those only named in memory are not among them. */
     public Album album() {
-        return OpenedJob.of(around, folder, job(folder), Progress.NONE).album();
+        return OpenedJob.of(around, folder, job(folder, around), Progress.NONE).album();
     }
 
     /** What a person should be told about the opening, one line each. */
@@ -204,10 +209,9 @@ public final class Session implements AutoCloseable {
         JournalWriter.Appended appended = open.append(List.of(said.addition()));
         if (appended instanceof JournalWriter.NotKept notKept) {
             if (notKept.canGoOn()) {
-                throw new Refusal(
-                        1, new KeepingProblem.NotWritten(notKept.problem().message()));
+                throw new Refusal(1, notKept.problem());
             }
-            return remember(said, notKept.problem().message(), List.of());
+            return remember(said, say(notKept.problem()), List.of());
         }
         state = state.after(said.after(), open.head(), reviewNow(), new Keeping.OnDisk())
                 .with(((JournalWriter.Kept) appended).lines());
@@ -234,10 +238,10 @@ public final class Session implements AutoCloseable {
         writer = Optional.empty();
         JobFolder.Writing writing = folder.write(state.speech().speaker(), now());
         if (!(writing instanceof JobFolder.Writable writable)) {
-            return Optional.of(
+            return Optional.of(say(
                     writing instanceof JobFolder.InUse inUse
-                            ? inUse.problem().message()
-                            : ((JobFolder.Refused) writing).problem().message());
+                            ? inUse.problem()
+                            : ((JobFolder.Refused) writing).problem()));
         }
         int stood = state.fold().entries().size() - inMemory.unsaved().size();
         return appendRest(writable.writer(), stood, folder);
@@ -254,12 +258,12 @@ public final class Session implements AutoCloseable {
         JobFolder other = new JobFolder(around.disk(), around.path(place), kind);
         Optional<RecordProblem> problem = start(other);
         if (problem.isPresent()) {
-            return problem.map(RecordProblem::message);
+            return problem.map(this::say);
         }
         if (!(other.write(state.speech().speaker(), now()) instanceof JobFolder.Writable writable)) {
             return Optional.of(place + ": the new job cannot be written to; name another folder");
         }
-        Optional<String> unsafe = new PictureCopy(around.disk(), folder.path()).into(writable.writer());
+        Optional<String> unsafe = new PictureCopy(around.disk(), folder.path(), around.words()).into(writable.writer());
         if (unsafe.isPresent()) {
             writable.writer().close();
             return unsafe;
@@ -301,7 +305,7 @@ public final class Session implements AutoCloseable {
         JournalWriter.Appended appended = next.append(all.subList(there.size(), all.size()));
         if (appended instanceof JournalWriter.NotKept notKept) {
             next.close();
-            return Optional.of(notKept.problem().message());
+            return Optional.of(say(notKept.problem()));
         }
         List<Taken.Named> pictures = new ArrayList<>(JobPhoto.named(there));
         pictures.addAll(JobPhoto.named(((JournalWriter.Kept) appended).lines()));

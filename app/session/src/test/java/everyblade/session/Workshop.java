@@ -156,7 +156,7 @@ public record Workshop(Path folder, Disk disk) {
                                 Optional.empty()),
                         new Frozen(frozen(model), Collections.emptySortedMap(), limits, Optional.empty()))
                 .ifPresent(problem -> {
-                    throw new AssertionError(problem.message());
+                    throw new AssertionError(Words.of(Locale.ENGLISH).say(problem));
                 });
         return workshop;
     }

@@ -5,7 +5,6 @@ import everyblade.core.finding.Findings;
 import everyblade.practice.drill.Drill;
 import everyblade.practice.drill.Hands.Moment;
 import everyblade.practice.drill.TipTrack.Sample;
-import everyblade.record.RecordProblem;
 import everyblade.session.JobState;
 import everyblade.window.view.Motion;
 import everyblade.window.view.Practising;
@@ -208,7 +207,7 @@ final class DrillScreen {
             door.run(
                     words.say("wait.entry"),
                     () -> practising.drill().folder().add(samples),
-                    problem -> problem.map(RecordProblem::message).ifPresent(message -> job.tell(List.of(message))));
+                    problem -> problem.map(words::say).ifPresent(message -> job.tell(List.of(message))));
         }
     }
 

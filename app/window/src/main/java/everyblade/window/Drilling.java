@@ -74,7 +74,7 @@ final class Drilling {
         door.run(
                 words.say("drill.telling"),
                 () -> {
-                    drill.end(practising.truth());
+                    drill.end(practising.truth(), words);
                     return drill.told(practising.truth(), state.fold(), state.coverage(), Progress.NONE);
                 },
                 done -> {

@@ -117,20 +117,23 @@ final class MainWindow {
     /** Opens a job; not on the event thread, since it may take long. */
     Opened opened(Path folder) {
         if (around.isPacked(folder)) {
-            return opened(Session.review(around, folder, words.say("keeping.review"), waiting.progress()));
+            return opened(Session.review(
+                    around.speaking(words.locale()), folder, words.say("keeping.review"), waiting.progress()));
         }
-        return opened(Session.open(around, folder, pictures(folder), waiting.progress()));
+        return opened(Session.open(around.speaking(words.locale()), folder, pictures(folder), waiting.progress()));
     }
 
     /** Opens a record to be reviewed; not on the event thread. */
     ReviewDesk reviewed(Path folder) {
-        return ReviewDesk.open(around, folder, words.say("keeping.review"), waiting.progress());
+        return ReviewDesk.open(
+                around.speaking(words.locale()), folder, words.say("keeping.review"), waiting.progress());
     }
 
     /** Opens the entries of a drill; not on the event thread. */
     Opened opened(DrillRecord drill) {
         Path folder = drill.job().folder().path();
-        return opened(Session.open(around, folder, RecordKind.DRILL, List.of(folder), waiting.progress()));
+        return opened(Session.open(
+                around.speaking(words.locale()), folder, RecordKind.DRILL, List.of(folder), waiting.progress()));
     }
 
     private Opened opened(Session session) {

@@ -26,8 +26,51 @@ public final class PlainFile {
 
         private static final long serialVersionUID = 1L;
 
-        NotPlain(String why) {
-            super(why);
+        /** What was found instead. */
+        public enum Kind {
+            LINK,
+            NO_FOLDER,
+            FOLDER,
+            DEVICE,
+            HARD_LINK,
+            TOO_LONG
+        }
+
+        private final Kind kind;
+        private final String name;
+        private final long megabytes;
+
+        private NotPlain(Kind kind, Path path, long megabytes) {
+            super(why(kind, String.valueOf(path.getFileName()), megabytes));
+            this.kind = kind;
+            this.name = String.valueOf(path.getFileName());
+            this.megabytes = megabytes;
+        }
+
+        private static String why(Kind kind, String name, long megabytes) {
+            return switch (kind) {
+                case LINK -> name + " is a symbolic link, and links are not followed";
+                case NO_FOLDER -> name + " is no folder";
+                case FOLDER -> "it is a folder";
+                case DEVICE -> "it is no regular file but a pipe, a device or the like";
+                case HARD_LINK ->
+                    "it is a hard link, so it is a file of somewhere else, too; copy the folder to get it alone";
+                case TOO_LONG -> "it is larger than " + megabytes + " MB, which no such file is";
+            };
+        }
+
+        public Kind kind() {
+            return kind;
+        }
+
+        /** Of the file or folder, without folders before it. */
+        public String name() {
+            return name;
+        }
+
+        /** How many a file may have at most, if it has more. */
+        public long megabytes() {
+            return megabytes;
         }
     }
 
@@ -42,7 +85,7 @@ public final class PlainFile {
         try (InputStream in = stream(file)) {
             byte[] bytes = in.readNBytes(Math.toIntExact(longest + 1));
             if (bytes.length > longest) {
-                throw tooLong(longest);
+                throw tooLong(file, longest);
             }
             return bytes;
         }
@@ -84,12 +127,12 @@ public final class PlainFile {
      */
     public static void require(Path file, long longest) throws IOException {
         BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
-        Optional<String> why = whyNot(file, found);
-        if (why.isPresent()) {
-            throw new NotPlain(why.get());
+        Optional<NotPlain.Kind> otherwise = otherwise(file, found);
+        if (otherwise.isPresent()) {
+            throw new NotPlain(otherwise.get(), file, 0);
         }
         if (found.size() > longest) {
-            throw tooLong(longest);
+            throw tooLong(file, longest);
         }
     }
 
@@ -112,34 +155,28 @@ public final class PlainFile {
     public static void requireFolder(Path folder) throws IOException {
         BasicFileAttributes found = Files.readAttributes(folder, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
         if (!found.isDirectory()) {
-            throw new NotPlain(found.isSymbolicLink() ? link(folder) : folder.getFileName() + " is no folder");
+            throw new NotPlain(found.isSymbolicLink() ? NotPlain.Kind.LINK : NotPlain.Kind.NO_FOLDER, folder, 0);
         }
     }
 
-    private static Optional<String> whyNot(Path file, BasicFileAttributes found) throws IOException {
+    /** What a file is, if it is not plain. */
+    private static Optional<NotPlain.Kind> otherwise(Path file, BasicFileAttributes found) throws IOException {
         if (found.isSymbolicLink()) {
-            return Optional.of(link(file));
+            return Optional.of(NotPlain.Kind.LINK);
         }
         if (found.isDirectory()) {
-            return Optional.of("it is a folder");
+            return Optional.of(NotPlain.Kind.FOLDER);
         }
         if (!found.isRegularFile()) {
-            return Optional.of("it is no regular file but a pipe, a device or the like");
+            return Optional.of(NotPlain.Kind.DEVICE);
         }
         boolean counted = file.getFileSystem().supportedFileAttributeViews().contains("unix");
         boolean another =
                 counted && ((Number) Files.getAttribute(file, NAMES, LinkOption.NOFOLLOW_LINKS)).longValue() > 1;
-        return another
-                ? Optional.of(
-                        "it is a hard link, so it is a file of somewhere else, too; copy the folder to get it alone")
-                : Optional.empty();
+        return another ? Optional.of(NotPlain.Kind.HARD_LINK) : Optional.empty();
     }
 
-    private static String link(Path path) {
-        return path.getFileName() + " is a symbolic link, and links are not followed";
-    }
-
-    private static NotPlain tooLong(long longest) {
-        return new NotPlain("it is larger than " + (longest >> 20) + " MB, which no such file is");
+    private static NotPlain tooLong(Path file, long longest) {
+        return new NotPlain(NotPlain.Kind.TOO_LONG, file, longest >> 20);
     }
 }

@@ -7,7 +7,9 @@ import everyblade.practice.drill.TipTrack;
 import everyblade.practice.drill.TipTrack.Sample;
 import everyblade.practice.drill.Truth;
 import everyblade.record.Disk;
+import everyblade.record.DiskFailure;
 import everyblade.record.RecordProblem;
+import everyblade.record.Remedy;
 import everyblade.record.drill.Node.Garbled;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -136,9 +138,9 @@ public final class DrillFolder {
 
     private static RecordProblem notWritten(Path path, IOException failure) {
         return RecordProblem.inFile(
-                "File not written",
+                RecordProblem.What.FILE_NOT_WRITTEN,
                 path.toString(),
-                String.valueOf(failure.getMessage()),
-                "check the disk and the folder's permissions");
+                DiskFailure.of(failure),
+                Remedy.CHECK_DISK_AND_FOLDER);
     }
 }

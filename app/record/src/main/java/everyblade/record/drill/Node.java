@@ -27,9 +27,9 @@ record Node(ObjectNode object) {
                 return new Node(object);
             }
         } catch (IOException unreadable) {
-            throw new Garbled("it is not JSON");
+            throw new Garbled();
         }
-        throw new Garbled("it is not a JSON object");
+        throw new Garbled();
     }
 
     byte[] bytes() {
@@ -45,31 +45,31 @@ record Node(ObjectNode object) {
     }
 
     String text(String key) throws Garbled {
-        return require(key, JsonNode::isTextual, "a text").textValue();
+        return require(key, JsonNode::isTextual).textValue();
     }
 
     double number(String key) throws Garbled {
-        return require(key, node -> node.isNumber() && Double.isFinite(node.doubleValue()), "a number")
+        return require(key, node -> node.isNumber() && Double.isFinite(node.doubleValue()))
                 .doubleValue();
     }
 
     long whole(String key) throws Garbled {
-        return require(key, JsonNode::isIntegralNumber, "a whole number").longValue();
+        return require(key, JsonNode::isIntegralNumber).longValue();
     }
 
     boolean flag(String key) throws Garbled {
-        return require(key, JsonNode::isBoolean, "true or false").booleanValue();
+        return require(key, JsonNode::isBoolean).booleanValue();
     }
 
     Node node(String key) throws Garbled {
-        return new Node((ObjectNode) require(key, JsonNode::isObject, "an object"));
+        return new Node((ObjectNode) require(key, JsonNode::isObject));
     }
 
     List<String> texts(String key) throws Garbled {
         List<String> texts = new ArrayList<>();
-        for (JsonNode each : require(key, JsonNode::isArray, "a list of texts")) {
+        for (JsonNode each : require(key, JsonNode::isArray)) {
             if (!each.isTextual()) {
-                throw new Garbled("\"" + key + "\" should be a list of texts");
+                throw new Garbled();
             }
             texts.add(each.textValue());
         }
@@ -78,9 +78,9 @@ record Node(ObjectNode object) {
 
     List<Node> nodes(String key) throws Garbled {
         List<Node> nodes = new ArrayList<>();
-        for (JsonNode each : require(key, JsonNode::isArray, "a list of objects")) {
+        for (JsonNode each : require(key, JsonNode::isArray)) {
             if (!(each instanceof ObjectNode one)) {
-                throw new Garbled("\"" + key + "\" should be a list of objects");
+                throw new Garbled();
             }
             nodes.add(new Node(one));
         }
@@ -101,25 +101,25 @@ record Node(ObjectNode object) {
         try {
             return of.apply(word);
         } catch (IllegalArgumentException unknown) {
-            throw new Garbled("\"" + word + "\" is not known here");
+            throw new Garbled();
         }
     }
 
-    private JsonNode require(String key, java.util.function.Predicate<JsonNode> fits, String what) throws Garbled {
+    private JsonNode require(String key, java.util.function.Predicate<JsonNode> fits) throws Garbled {
         JsonNode node = object.get(key);
         if (node == null || !fits.test(node)) {
-            throw new Garbled("\"" + key + "\" should be " + what);
+            throw new Garbled();
         }
         return node;
     }
 
-    /** A file that does not say what such a file says; the message goes on a sentence. */
+    /** A file that does not say what such a file says; nobody is told why, so it says nothing. */
     static final class Garbled extends Exception {
 
         private static final long serialVersionUID = 1L;
 
-        Garbled(String why) {
-            super(why, null, false, false);
+        Garbled() {
+            super(null, null, false, false);
         }
     }
 }

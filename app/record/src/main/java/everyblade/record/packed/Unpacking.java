@@ -55,22 +55,21 @@ public final class Unpacking {
         long all = 0;
         for (ZipIndex.Entry entry : entries) {
             if (!names.add(entry.name().toLowerCase(Locale.ROOT))) {
-                throw new UnfitZip(UnfitZip.quoted(entry.name()) + " is in it twice");
+                throw UnfitZip.within(entry.name(), ZipFlaw.Kind.TWICE);
             }
             if (entry.isFolder() && entry.size() == 0 && isFolderOfAJob(entry.name())) {
                 continue;
             }
             long largest = PackedName.largest(entry.name())
-                    .orElseThrow(() -> new UnfitZip(UnfitZip.quoted(entry.name()) + " in it is no file of a job"));
+                    .orElseThrow(() -> UnfitZip.within(entry.name(), ZipFlaw.Kind.NOT_OF_A_JOB));
             boolean swells = entry.size() > SMALL && entry.size() > entry.packed() * MOST_TIMES;
             all += entry.size();
             if (entry.size() > largest || swells || all > MOST) {
-                throw new UnfitZip(UnfitZip.quoted(entry.name()) + " in it would be " + (entry.size() >> 20)
-                        + " MB, which no such file is");
+                throw new UnfitZip(new ZipFlaw.Swells(UnfitZip.plain(entry.name()), entry.size() >> 20));
             }
         }
         if (!names.contains("journal.jsonl")) {
-            throw new UnfitZip("there is no journal.jsonl in it, so it is no packed job");
+            throw new UnfitZip(ZipFlaw.Whole.NO_JOURNAL);
         }
     }
 

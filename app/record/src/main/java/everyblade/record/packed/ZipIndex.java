@@ -51,7 +51,7 @@ final class ZipIndex {
         long length = end.getInt(12) & 0xffffffffL;
         long start = end.getInt(16) & 0xffffffffL;
         if (count == 0xffff || length == 0xffffffffL || start == 0xffffffffL) {
-            throw new UnfitZip("it is larger than 4 GB or has more than 65,534 files, which no packed job is");
+            throw new UnfitZip(ZipFlaw.Whole.TOO_LARGE);
         }
         if (end.getInt(4) != 0 || (end.getShort(8) & 0xffff) != count || start + length > zip.size()) {
             throw damaged();
@@ -66,7 +66,7 @@ final class ZipIndex {
             Entry entry = entry(zip, directory);
             // As they are written: each after the one before, and all before the directory.
             if (entry.at() < free || entry.at() + entry.packed() > start) {
-                throw new UnfitZip("its files overlap, so it is made to deceive");
+                throw new UnfitZip(ZipFlaw.Whole.OVERLAPPING);
             }
             free = entry.at() + entry.packed();
             entries.add(entry);
@@ -83,7 +83,7 @@ final class ZipIndex {
                 return last.position(at).slice().order(ByteOrder.LITTLE_ENDIAN);
             }
         }
-        throw new UnfitZip("there is no journal.jsonl in it, for it is no zip, or one that was cut short");
+        throw new UnfitZip(ZipFlaw.Whole.NO_ZIP);
     }
 
     private static Entry entry(FileChannel zip, ByteBuffer directory) throws IOException, UnfitZip {
@@ -102,16 +102,16 @@ final class ZipIndex {
         directory.position(directory.position() + rest);
         String name = name(raw);
         if (kind == LINK) {
-            throw new UnfitZip(UnfitZip.quoted(name) + " in it is a link, and links are not followed");
+            throw UnfitZip.within(name, ZipFlaw.Kind.LINK);
         }
         if (kind != 0 && kind != PLAIN && kind != FOLDER) {
-            throw new UnfitZip(UnfitZip.quoted(name) + " in it is no file but a pipe, a device or the like");
+            throw UnfitZip.within(name, ZipFlaw.Kind.DEVICE);
         }
         if ((flags & ENCRYPTED) != 0) {
-            throw new UnfitZip("it is encrypted; take the password off");
+            throw new UnfitZip(ZipFlaw.Whole.ENCRYPTED);
         }
         if (method != STORED && method != DEFLATED) {
-            throw new UnfitZip(UnfitZip.quoted(name) + " in it is packed in a way that is not known");
+            throw UnfitZip.within(name, ZipFlaw.Kind.UNKNOWN_METHOD);
         }
         ByteBuffer here = bytes(zip, local, LOCAL + nameLength);
         byte[] sameName = new byte[nameLength];
@@ -138,7 +138,7 @@ final class ZipIndex {
                     .decode(ByteBuffer.wrap(raw))
                     .toString();
         } catch (CharacterCodingException unreadable) {
-            throw new UnfitZip("a name in it is not UTF-8");
+            throw new UnfitZip(ZipFlaw.Whole.NAME_NOT_UTF8);
         }
     }
 
@@ -156,6 +156,6 @@ final class ZipIndex {
     }
 
     static UnfitZip damaged() {
-        return new UnfitZip("it is damaged, or it was cut short");
+        return new UnfitZip(ZipFlaw.Whole.DAMAGED);
     }
 }

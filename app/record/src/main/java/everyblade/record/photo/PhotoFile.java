@@ -1,5 +1,6 @@
 package everyblade.record.photo;
 
+import everyblade.fact.Fact;
 import java.util.Optional;
 
 /**
@@ -32,7 +33,7 @@ public final class PhotoFile {
      *
      * @param damage what is wrong with it, as the end of a sentence; empty if all of it can be shown
      */
-    public record Sound(PhotoFacts facts, Optional<String> damage) implements Looked {}
+    public record Sound(PhotoFacts facts, Optional<Fact> damage) implements Looked {}
 
     /**
      * Not to be kept.
@@ -40,35 +41,32 @@ public final class PhotoFile {
      * @param why as the end of a sentence
      * @param toDo what to do about it
      */
-    public record Refused(String why, String toDo) implements Looked {}
+    public record Refused(Fact why, Fact toDo) implements Looked {}
 
     /** Looks at the bytes of a file. */
     public static Looked look(byte[] bytes) {
         if (bytes.length > LARGEST) {
-            return new Refused("it is larger than " + (LARGEST >> 20) + " MB", "save it smaller");
+            return new Refused(new PictureFlaw.TooLarge(LARGEST >> 20), PictureFlaw.Remedy.SAVE_SMALLER);
         }
         Optional<Header> header = Header.of(bytes);
         if (header.isEmpty()) {
             return new Refused(
-                    bytes.length == 0 ? "it is empty" : "it is no JPEG or PNG picture, or a damaged one",
-                    "save it as JPEG or PNG");
+                    bytes.length == 0 ? PictureFlaw.Whole.EMPTY : PictureFlaw.Whole.NO_PICTURE,
+                    PictureFlaw.Remedy.SAVE_AS_JPEG_OR_PNG);
         }
         Header found = header.get();
         if (found.width() > LONGEST_SIDE
                 || found.height() > LONGEST_SIDE
                 || (long) found.width() * found.height() > MOST_PIXELS) {
             return new Refused(
-                    "it says that it has " + found.width() + " by " + found.height()
-                            + " pixels, which is more than a scope's picture has",
-                    "save it smaller");
+                    new PictureFlaw.TooManyPixels(found.width(), found.height()), PictureFlaw.Remedy.SAVE_SMALLER);
         }
         if (found.scans() > MOST_SCANS) {
-            return new Refused(
-                    "it is built up in " + found.scans() + " passes, which no camera does", "save it anew as JPEG");
+            return new Refused(new PictureFlaw.TooManyScans(found.scans()), PictureFlaw.Remedy.SAVE_ANEW);
         }
         Optional<Thumbnail.Decoded> decoded = Thumbnail.decoded(bytes, SMALL, 1);
         if (decoded.isEmpty()) {
-            return new Refused("it begins as a picture but cannot be shown", "copy it from the camera again");
+            return new Refused(PictureFlaw.Whole.CANNOT_BE_SHOWN, PictureFlaw.Remedy.COPY_FROM_CAMERA);
         }
         Exif exif = found.type().equals("jpeg") ? Exif.of(bytes) : Exif.NONE;
         return new Sound(

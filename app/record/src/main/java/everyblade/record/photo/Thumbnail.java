@@ -1,5 +1,6 @@
 package everyblade.record.photo;
 
+import everyblade.fact.Fact;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
@@ -38,7 +39,7 @@ public final class Thumbnail {
      * @param image the copy; what could not be decoded is grey or black in it
      * @param damage as the end of a sentence; empty if all of it could be decoded
      */
-    public record Decoded(BufferedImage image, Optional<String> damage) {}
+    public record Decoded(BufferedImage image, Optional<Fact> damage) {}
 
     /** The same as {@link #of}, with what is wrong with the picture. */
     public static Optional<Decoded> decoded(byte[] bytes, int most, int orientation) {
@@ -67,12 +68,12 @@ public final class Thumbnail {
         }
     }
 
-    private static Optional<String> damage(byte[] bytes, List<String> warnings) {
+    private static Optional<Fact> damage(byte[] bytes, List<String> warnings) {
         if (!Header.of(bytes).map(Header::whole).orElse(false)) {
-            return Optional.of("it is cut off or damaged, so that not all of it can be shown");
+            return Optional.of(PictureFlaw.Whole.CUT_OFF);
         }
         return warnings.stream().anyMatch(Thumbnail::tellsOfPixels)
-                ? Optional.of("it is damaged, and some of its picture elements cannot be told")
+                ? Optional.of(PictureFlaw.Whole.ELEMENTS_LOST)
                 : Optional.empty();
     }
 

@@ -1,5 +1,6 @@
 package everyblade.record.signing;
 
+import everyblade.fact.Fact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +16,7 @@ import java.util.function.IntFunction;
  * @param stamp when it was there, by an authority for time stamps
  */
 public record CheckedSignature(
-        int number, Optional<SignatureFile> file, List<String> wrong, int after, Optional<TimeStamp> stamp) {
+        int number, Optional<SignatureFile> file, List<Fact> wrong, int after, Optional<TimeStamp> stamp) {
 
     public CheckedSignature {
         wrong = List.copyOf(wrong);
@@ -47,7 +48,7 @@ public record CheckedSignature(
                     kept.number(), Optional.empty(), List.of(unreadable.why()), 0, Optional.empty());
         }
         byte[] bytes = ((Kept.Bytes) kept.signature()).all();
-        List<String> wrong = new ArrayList<>();
+        List<Fact> wrong = new ArrayList<>();
         Optional<SignatureFile> file = Optional.empty();
         Optional<TimeStamp> stamp = Optional.empty();
         try {
@@ -57,57 +58,54 @@ public record CheckedSignature(
             inOrder(kept.number(), read.statement(), before).ifPresent(wrong::add);
             otherRole(read, before).ifPresent(wrong::add);
         } catch (Unsigned none) {
-            wrong.add(none.getMessage());
+            wrong.add(none.why());
         }
         try {
             stamp = kept.stamp().isPresent()
                     ? Optional.of(TimeStamp.read(kept.stamp().get(), bytes))
                     : Optional.empty();
         } catch (Unsigned none) {
-            wrong.add("its time stamp: " + none.getMessage());
+            wrong.add(new SignatureFlaw.BadStamp(none.why()));
         }
         int after = file.map(read -> entries - read.statement().entries()).orElse(0);
         return new CheckedSignature(kept.number(), file, wrong, after, stamp);
     }
 
-    private static Optional<String> ofThisRecord(Statement statement, int entries, IntFunction<String> hash) {
+    private static Optional<SignatureFlaw> ofThisRecord(Statement statement, int entries, IntFunction<String> hash) {
         if (!statement.journal().equals(hash.apply(0))) {
-            return Optional.of("it is of another job");
+            return Optional.of(SignatureFlaw.Whole.OF_ANOTHER_JOB);
         }
         if (statement.entries() > entries) {
-            return Optional.of("it is of " + statement.entries() + " entries and the journal ends with entry " + entries
-                    + ", so the journal was cut short");
+            return Optional.of(new SignatureFlaw.OfMoreEntries(statement.entries(), entries));
         }
         return statement.entries() >= 0 && hash.apply(statement.entries()).equals(statement.head())
                 ? Optional.empty()
-                : Optional.of("entry " + statement.entries() + " is no longer the one that was signed, so it or one"
-                        + " before it was written anew");
+                : Optional.of(new SignatureFlaw.Rewritten(statement.entries()));
     }
 
-    private static Optional<String> inOrder(int number, Statement statement, List<CheckedSignature> before) {
+    private static Optional<SignatureFlaw> inOrder(int number, Statement statement, List<CheckedSignature> before) {
         Optional<CheckedSignature> last =
                 before.isEmpty() ? Optional.empty() : Optional.of(before.get(before.size() - 1));
         int there = last.map(CheckedSignature::number).orElse(0);
         if (there < number - 1) {
-            return Optional.of("signature " + (number - 1) + ", which was made before it, is missing");
+            return Optional.of(new SignatureFlaw.BeforeMissing(number - 1));
         }
         boolean same =
                 statement.before().equals(last.flatMap(CheckedSignature::file).map(SignatureFile::sha256));
         return same || last.isPresent() && last.get().file().isEmpty()
                 ? Optional.empty()
-                : Optional.of("the signature before it is not the one that was there when it was made");
+                : Optional.of(SignatureFlaw.Whole.OTHER_BEFORE);
     }
 
     /** Nobody accepts their own work. */
-    private static Optional<String> otherRole(SignatureFile read, List<CheckedSignature> before) {
+    private static Optional<SignatureFlaw> otherRole(SignatureFile read, List<CheckedSignature> before) {
         return before.stream()
                 .filter(other -> other.isSound()
                         && holdsOtherRole(
                                 other, read.fingerprint(), read.statement().as()))
                 .findFirst()
-                .map(other -> "its key made signature " + other.number() + " as "
-                        + other.file().orElseThrow().statement().as().word()
-                        + ", and one key cannot hold both roles of a job");
+                .map(other -> new SignatureFlaw.OtherRole(
+                        other.number(), other.file().orElseThrow().statement().as()));
     }
 
     /** Whether a signature is of this key in the other role of the job. */

@@ -1,5 +1,6 @@
 package everyblade.record.signing;
 
+import everyblade.fact.Fact;
 import java.util.Optional;
 
 /**
@@ -18,5 +19,5 @@ public record Kept(int number, Found signature, Optional<byte[]> stamp) {
     public record Bytes(byte[] all) implements Found {}
 
     /** A file that cannot be read, or none. */
-    public record Unreadable(String why) implements Found {}
+    public record Unreadable(Fact why) implements Found {}
 }

@@ -100,17 +100,17 @@ public record SignatureFile(Statement statement, PublicKey key, String sha256) {
     public static SignatureFile read(byte[] file) throws Unsigned {
         Matcher line = LINE.matcher(new String(file, StandardCharsets.UTF_8));
         if (!line.matches()) {
-            throw new Unsigned("it is no signature, or it was cut short");
+            throw new Unsigned(SignatureFlaw.Whole.CUT_SHORT);
         }
         ObjectNode node = object(file);
         for (var names = node.fieldNames(); names.hasNext(); ) {
             String name = names.next();
             if (!KEYS.contains(name)) {
-                throw new Unsigned("the key \"" + name + "\" in it is not known");
+                throw new Unsigned(new SignatureFlaw.UnknownKey(name));
             }
         }
         if (!text(node, "schema").equals(SCHEMA)) {
-            throw new Unsigned("it is of a version that this program does not know");
+            throw new Unsigned(SignatureFlaw.Whole.OTHER_VERSION);
         }
         PublicKey key = key(text(node, "key"));
         try {
@@ -118,10 +118,10 @@ public record SignatureFile(Statement statement, PublicKey key, String sha256) {
             signature.initVerify(key);
             signature.update(line.group(1).getBytes(StandardCharsets.UTF_8));
             if (!signature.verify(Base64.getDecoder().decode(line.group(2)))) {
-                throw new Unsigned("it does not fit what it signs, so one of the two was changed");
+                throw new Unsigned(SignatureFlaw.Whole.DOES_NOT_FIT);
             }
         } catch (GeneralSecurityException unfit) {
-            throw new Unsigned("it does not fit what it signs, so one of the two was changed");
+            throw new Unsigned(SignatureFlaw.Whole.DOES_NOT_FIT);
         }
         return new SignatureFile(statement(node), key, sha256(file));
     }
@@ -134,7 +134,7 @@ public record SignatureFile(Statement statement, PublicKey key, String sha256) {
         } catch (IOException unreadable) {
             // said below
         }
-        throw new Unsigned("it is no JSON object, or says something twice");
+        throw new Unsigned(SignatureFlaw.Whole.NO_JSON_OBJECT);
     }
 
     private static Statement statement(ObjectNode node) throws Unsigned {
@@ -147,7 +147,7 @@ public record SignatureFile(Statement statement, PublicKey key, String sha256) {
         require(HASH.matcher(text(node, "journal")).matches(), "journal");
         require(HASH.matcher(text(node, "head")).matches(), "head");
         return new Statement(
-                SignedAs.of(text(node, "as")).orElseThrow(() -> new Unsigned("what \"as\" says in it is not known")),
+                SignedAs.of(text(node, "as")).orElseThrow(() -> new Unsigned(SignatureFlaw.Whole.UNKNOWN_MEANING)),
                 new Signer(text(node, "name"), textIfThere(node, "licence"), textIfThere(node, "number")),
                 time(node),
                 text(node, "journal"),
@@ -164,7 +164,7 @@ public record SignatureFile(Statement statement, PublicKey key, String sha256) {
             return KeyFactory.getInstance("Ed25519")
                     .generatePublic(new X509EncodedKeySpec(Base64.getDecoder().decode(text)));
         } catch (GeneralSecurityException | IllegalArgumentException unfit) {
-            throw new Unsigned("what is in it as its key is no Ed25519 key");
+            throw new Unsigned(SignatureFlaw.Whole.NO_ED25519_KEY);
         }
     }
 
@@ -172,7 +172,7 @@ public record SignatureFile(Statement statement, PublicKey key, String sha256) {
         try {
             return Instant.parse(text(node, "at"));
         } catch (DateTimeException notATime) {
-            throw new Unsigned("\"at\" in it is no time");
+            throw new Unsigned(SignatureFlaw.Whole.NO_TIME);
         }
     }
 
@@ -187,7 +187,7 @@ public record SignatureFile(Statement statement, PublicKey key, String sha256) {
 
     private static void require(boolean holds, String key) throws Unsigned {
         if (!holds) {
-            throw new Unsigned("\"" + key + "\" in it is missing or not what it should be");
+            throw new Unsigned(new SignatureFlaw.Unfit(key));
         }
     }
 

@@ -1,16 +1,17 @@
 package everyblade.record.signing;
 
+import everyblade.fact.Fact;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** What somebody says of a record by signing it. */
-public enum SignedAs {
+/** What somebody says of a record by signing it; as a fact it is what stands before their name. */
+public enum SignedAs implements Fact {
     /** They did the inspection that the record tells of. */
-    INSPECTED("inspected", "inspected by", Role.INSPECTOR),
+    INSPECTED("inspected", Role.INSPECTOR),
     /** They went through the record and accept it. */
-    REVIEWED("reviewed", "reviewed by", Role.REVIEWER),
+    REVIEWED("reviewed", Role.REVIEWER),
     /** They went through the record and send it back. */
-    RETURNED("returned", "sent back by", Role.REVIEWER);
+    RETURNED("returned", Role.REVIEWER);
 
     /** Who may not be one person, or at least not one key, in one job. */
     public enum Role {
@@ -19,23 +20,16 @@ public enum SignedAs {
     }
 
     private final String word;
-    private final String told;
     private final Role role;
 
-    SignedAs(String word, String told, Role role) {
+    SignedAs(String word, Role role) {
         this.word = word;
-        this.told = told;
         this.role = role;
     }
 
     /** As it is typed and kept. */
     public String word() {
         return word;
-    }
-
-    /** Before a name, such as {@code inspected by}. */
-    public String told() {
-        return told;
     }
 
     public Role role() {

@@ -101,14 +101,14 @@ public record SigningKey(Signer signer, PrivateKey privateKey, PublicKey publicK
                     return new SigningKey(signer(certificate), key, certificate.getPublicKey());
                 }
             }
-            throw new Unsigned("there is no Ed25519 key in it; make one with everyblade key new");
+            throw new Unsigned(KeyFlaw.NONE_IN_IT);
         } catch (IOException unreadable) {
             throw new Unsigned(
                     unreadable.getCause() instanceof UnrecoverableKeyException
-                            ? "the passphrase does not open it"
-                            : "it is no PKCS12 file, or it is damaged");
+                            ? KeyFlaw.OTHER_PASSPHRASE
+                            : KeyFlaw.NO_KEY_FILE);
         } catch (GeneralSecurityException unreadable) {
-            throw new Unsigned("its key cannot be read with this passphrase");
+            throw new Unsigned(KeyFlaw.NOT_READ);
         }
     }
 

@@ -40,25 +40,23 @@ public record TimeStamp(Instant at, String authority) {
         String digest =
                 DIGESTS.get(token.getTimeStampInfo().getMessageImprintAlgOID().getId());
         if (digest == null) {
-            throw new Unsigned("it rests on another hash than SHA-256, SHA-384 or SHA-512");
+            throw new Unsigned(StampFlaw.OTHER_HASH);
         }
         try {
             byte[] hash = MessageDigest.getInstance(digest).digest(stamped);
             if (!MessageDigest.isEqual(hash, token.getTimeStampInfo().getMessageImprintDigest())) {
-                throw new Unsigned("it is the stamp of another file");
+                throw new Unsigned(StampFlaw.OF_ANOTHER_FILE);
             }
             @SuppressWarnings("unchecked") // the library says that they match the signer's identity
             Collection<X509CertificateHolder> signers = token.getCertificates().getMatches(token.getSID());
-            X509CertificateHolder signer = signers.stream()
-                    .findFirst()
-                    .orElseThrow(() -> new Unsigned(
-                            "the certificate of who made it is not in it; ask for it with the" + " certificate"));
+            X509CertificateHolder signer =
+                    signers.stream().findFirst().orElseThrow(() -> new Unsigned(StampFlaw.NO_CERTIFICATE));
             token.validate(new JcaSimpleSignerInfoVerifierBuilder().build(signer));
             return new TimeStamp(
                     token.getTimeStampInfo().getGenTime().toInstant(),
                     signer.getSubject().toString());
         } catch (GeneralSecurityException | TSPException | OperatorCreationException unfit) {
-            throw new Unsigned("it does not fit its certificate");
+            throw new Unsigned(StampFlaw.DOES_NOT_FIT);
         }
     }
 
@@ -66,14 +64,14 @@ public record TimeStamp(Instant at, String authority) {
         try {
             TimeStampToken token = new TimeStampResponse(stamp).getTimeStampToken();
             if (token == null) {
-                throw new Unsigned("the authority refused to stamp");
+                throw new Unsigned(StampFlaw.REFUSED);
             }
             return token;
         } catch (TSPException | IOException | RuntimeException noResponse) {
             try {
                 return new TimeStampToken(new CMSSignedData(stamp));
             } catch (TSPException | IOException | CMSException | RuntimeException unreadable) {
-                throw new Unsigned("it is no time stamp by RFC 3161");
+                throw new Unsigned(StampFlaw.NO_STAMP);
             }
         }
     }

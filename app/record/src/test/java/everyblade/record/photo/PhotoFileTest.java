@@ -2,6 +2,7 @@ package everyblade.record.photo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.record.English;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
@@ -27,7 +28,7 @@ class PhotoFileTest {
 
     private static String whyNot(byte[] bytes) {
         assertThat(PhotoFile.look(bytes)).isInstanceOf(PhotoFile.Refused.class);
-        return ((PhotoFile.Refused) PhotoFile.look(bytes)).why();
+        return English.said(((PhotoFile.Refused) PhotoFile.look(bytes)).why());
     }
 
     @Nested
@@ -74,8 +75,8 @@ class PhotoFileTest {
 
         private static Optional<String> damage(byte[] bytes) {
             return PhotoFile.look(bytes) instanceof PhotoFile.Sound sound
-                    ? sound.damage()
-                    : Optional.of(((PhotoFile.Refused) PhotoFile.look(bytes)).why());
+                    ? sound.damage().map(English::said)
+                    : Optional.of(English.said(((PhotoFile.Refused) PhotoFile.look(bytes)).why()));
         }
 
         @Test
@@ -103,7 +104,7 @@ class PhotoFileTest {
             assertThat(PhotoFile.look(Arrays.copyOf(JPEG, JPEG.length / 2)))
                     .isInstanceOfSatisfying(
                             PhotoFile.Sound.class,
-                            sound -> assertThat(sound.damage())
+                            sound -> assertThat(sound.damage().map(English::said))
                                     .hasValueSatisfying(why -> assertThat(why).contains("cut off")));
         }
 

@@ -3,6 +3,7 @@ package everyblade.record.signing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import everyblade.record.English;
 import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.security.KeyPair;
@@ -110,6 +111,7 @@ class CheckedSignatureTest {
         String key = ann.replaceAll("(?s).*\"key\":\"|\",\"signature.*", "");
         String forged = own.replaceAll("\"key\":\"[^\"]*\"", "\"key\":\"" + key + "\"");
         assertThat(checked(forged.getBytes(StandardCharsets.UTF_8)).get(0).wrong())
+                .extracting(English::said)
                 .containsExactly("it does not fit what it signs, so one of the two was changed");
     }
 
@@ -140,7 +142,9 @@ class CheckedSignatureTest {
                 here.figures(),
                 here.because(),
                 here.before());
-        return checked(SignatureFile.write(other, ANN)).get(0).wrong();
+        return checked(SignatureFile.write(other, ANN)).get(0).wrong().stream()
+                .map(English::said)
+                .toList();
     }
 
     @Test
@@ -149,10 +153,16 @@ class CheckedSignatureTest {
         byte[] second = signed(SignedAs.REVIEWED, BO, 3, first);
 
         assertThat(checked(null, second).get(0).wrong())
+                .extracting(English::said)
                 .containsExactly("signature 1, which was made before it, is missing");
-        assertThat(checked(second).get(0).wrong()).singleElement().asString().contains("not the one that was there");
+        assertThat(checked(second).get(0).wrong())
+                .singleElement()
+                .extracting(English::said)
+                .asString()
+                .contains("not the one that was there");
         assertThat(checked(signed(SignedAs.INSPECTED, ANN, 4), second).get(1).wrong())
                 .singleElement()
+                .extracting(English::said)
                 .asString()
                 .contains("not the one that was there");
     }
@@ -164,6 +174,7 @@ class CheckedSignatureTest {
                         .get(1)
                         .wrong())
                 .singleElement()
+                .extracting(English::said)
                 .asString()
                 .contains("its key made signature 1 as inspected");
         assertThat(checked(first, signed(SignedAs.INSPECTED, ANN, 5, first))
@@ -181,8 +192,10 @@ class CheckedSignatureTest {
         assertThat(back.signer()).isEqualTo(ANN.signer());
         assertThat(signed(SignedAs.INSPECTED, back, 2)).isEqualTo(signed(SignedAs.INSPECTED, ANN, 2));
         assertThatThrownBy(() -> SigningKey.open(file, "eight lettres".toCharArray()))
-                .isInstanceOf(Unsigned.class)
-                .hasMessage("the passphrase does not open it");
+                .isInstanceOfSatisfying(
+                        Unsigned.class,
+                        unsigned ->
+                                assertThat(English.said(unsigned.why())).isEqualTo("the passphrase does not open it"));
     }
 
     @Test
@@ -196,13 +209,16 @@ class CheckedSignatureTest {
         assertThat(CheckedSignature.all(List.of(kept), 5, CheckedSignatureTest::hash)
                         .get(0)
                         .wrong())
+                .extracting(English::said)
                 .containsExactly("its time stamp: it is the stamp of another file");
         byte[] changed = stamp.clone();
         changed[changed.length - 1] ^= 1;
         assertThatThrownBy(() -> TimeStamp.read(changed, signature)).isInstanceOf(Unsigned.class);
         assertThatThrownBy(() -> TimeStamp.read(new byte[] {1, 2}, signature))
-                .isInstanceOf(Unsigned.class)
-                .hasMessage("it is no time stamp by RFC 3161");
+                .isInstanceOfSatisfying(
+                        Unsigned.class,
+                        unsigned ->
+                                assertThat(English.said(unsigned.why())).isEqualTo("it is no time stamp by RFC 3161"));
     }
 
     /** As an authority makes it, by RFC 3161. */

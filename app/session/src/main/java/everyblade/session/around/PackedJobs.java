@@ -40,7 +40,7 @@ public final class PackedJobs implements AutoCloseable {
             Unpacking.into(temporary, zip);
             return temporary;
         } catch (UnfitZip unfit) {
-            throw Failure.of("stopped.packedJobs.nameJobSFolderOr", named, unfit.getMessage());
+            throw Failure.of("stopped.packedJobs.nameJobSFolderOr", named, unfit.why());
         } catch (IOException failure) {
             throw Failure.of("stopped.packedJobs.cannotBeUnpackedCheckThat", named);
         }

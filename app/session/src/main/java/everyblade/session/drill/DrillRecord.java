@@ -20,6 +20,7 @@ import everyblade.record.drill.Sealed;
 import everyblade.session.around.Failure;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
+import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -89,10 +90,10 @@ public record DrillRecord(Path path, OpenedJob job, Drill drill, Sealed sealed, 
     }
 
     /** Ends it. */
-    public void end(Truth truth) {
+    public void end(Truth truth, Words words) {
         Optional<RecordProblem> problem = folder.end(DrillFile.write(truth));
         if (problem.isPresent()) {
-            throw new Failure(problem.get().message());
+            throw new Failure(words.say(problem.get()));
         }
     }
 

@@ -42,6 +42,7 @@ import everyblade.session.around.Surroundings;
 import everyblade.session.photo.Album;
 import everyblade.session.photo.JobPhoto;
 import everyblade.spi.EngineModel;
+import everyblade.words.Words;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
@@ -62,9 +63,10 @@ import java.util.stream.Stream;
  * @param progress of computing what stations show, where that is not known yet
  * @param derived where that is kept
  * @param folds where folds of long journals are kept
+ * @param words in which is told what cannot be read
  */
 public record OpenedJob(
-        JobFolder folder, Job job, Fold fold, Progress progress, DerivedFiles derived, KeptFolds folds) {
+        JobFolder folder, Job job, Fold fold, Progress progress, DerivedFiles derived, KeptFolds folds, Words words) {
 
     /** Reads a job, and tells what a person should know of its state. */
     public static OpenedJob read(Surroundings around, Path path) {
@@ -82,8 +84,8 @@ public record OpenedJob(
     public static OpenedJob read(Surroundings around, Path path, RecordKind kind) {
         JobFolder folder = new JobFolder(around.disk(), around.job(path), kind);
         KeptFolds folds = new KeptFolds(around.derived());
-        Job job = job(folder, folds);
-        job.notices().forEach(around.err()::println);
+        Job job = job(folder, folds, around.words());
+        around.words().say(job.notices()).forEach(around.err()::println);
         return read(around, folder, job, folds);
     }
 
@@ -105,15 +107,15 @@ public record OpenedJob(
         List<String> inLanguage = Stream.concat(
                         Stream.of(around.words().locale().toLanguageTag()), question.stream())
                 .toList();
-        Job job = job(folder, folds);
-        job.notices().forEach(around.err()::println);
+        Job job = job(folder, folds, around.words());
+        around.words().say(job.notices()).forEach(around.err()::println);
         KeptAnswers.Answer answer = answers.find(job, inLanguage).orElseGet(() -> {
             OpenedJob opened = read(around, folder, job, folds);
             KeptAnswers.Answer told = KeptAnswers.Answer.of(out -> asked.applyAsInt(opened, out));
             answers.keep(job, inLanguage, told);
             return told;
         });
-        doubts.ifPresent(to -> doubts(folder, job.journal()).forEach(to::println));
+        doubts.ifPresent(to -> doubts(folder, job.journal(), around.words()).forEach(to::println));
         around.out().print(answer.out());
         return answer.status();
     }
@@ -131,7 +133,7 @@ public record OpenedJob(
         requireFolder(around, path);
         JobFolder folder = new JobFolder(around.disk(), around.path(path), kind);
         KeptFolds folds = new KeptFolds(around.derived());
-        return of(around, folder, job(folder, folds), Progress.NONE, folds);
+        return of(around, folder, job(folder, folds, around.words()), Progress.NONE, folds);
     }
 
     /** Refuses a packed job, to which nothing can be added. */
@@ -141,10 +143,10 @@ public record OpenedJob(
         }
     }
 
-    private static Job job(JobFolder folder, KeptFolds folds) {
+    private static Job job(JobFolder folder, KeptFolds folds, Words words) {
         JobFolder.Reading reading = folder.read(folds);
         if (reading instanceof JobFolder.Refused refused) {
-            throw new Failure(refused.problem().message());
+            throw new Failure(words.say(refused.problem()));
         }
         return ((JobFolder.Readable) reading).job();
     }
@@ -161,7 +163,7 @@ public record OpenedJob(
 
     /** The job as it was after so many entries. */
     public OpenedJob upTo(int entries) {
-        return of(folder, job.upTo(entries), progress, derived, new KeptFolds(DerivedFiles.none()));
+        return of(folder, job.upTo(entries), progress, derived, new KeptFolds(DerivedFiles.none()), words);
     }
 
     /**
@@ -178,10 +180,11 @@ public record OpenedJob(
     private static OpenedJob of(Surroundings around, JobFolder folder, Job job, Progress progress, KeptFolds folds) {
         Journal journal = job.journal();
         around.seenHeads().saw(journal.firstHash(), journal.lines().size(), journal.head());
-        return of(folder, job, progress, around.derived(), folds);
+        return of(folder, job, progress, around.derived(), folds, around.words());
     }
 
-    private static OpenedJob of(JobFolder folder, Job job, Progress progress, DerivedFiles derived, KeptFolds folds) {
+    private static OpenedJob of(
+            JobFolder folder, Job job, Progress progress, DerivedFiles derived, KeptFolds folds, Words words) {
         if (!(EngineJsonReader.read(
                         "model/" + EngineJsonReader.FILE, job.model().bytes())
                 instanceof Reading.Read read)) {
@@ -202,7 +205,7 @@ public record OpenedJob(
             }
         }
         folds.keep(job.journal().firstHash(), job.journal().head(), fold);
-        return new OpenedJob(folder, job, fold, progress, derived, folds);
+        return new OpenedJob(folder, job, fold, progress, derived, folds, words);
     }
 
     /** The engine with what is known of clearances at its stations. */
@@ -243,12 +246,12 @@ public record OpenedJob(
 
     /** What must not stay unsaid where this record is shown: see {@link JobFolder#doubts}. */
     public List<String> doubts() {
-        return doubts(folder, journal());
+        return doubts(folder, journal(), words);
     }
 
-    private static List<String> doubts(JobFolder folder, Journal journal) {
+    private static List<String> doubts(JobFolder folder, Journal journal, Words words) {
         return Stream.concat(folder.doubts(journal).stream(), reviewDoubts(folder, journal))
-                .map(RecordProblem::message)
+                .map(words::say)
                 .map(OneLine::of)
                 .toList();
     }
@@ -274,7 +277,7 @@ public record OpenedJob(
     public Review review() {
         ReviewFile.Reading reading = readReview();
         if (reading instanceof ReviewFile.Refused refused) {
-            throw new Failure(refused.problem().message());
+            throw new Failure(words.say(refused.problem()));
         }
         return ((ReviewFile.Readable) reading).review();
     }
@@ -304,7 +307,7 @@ public record OpenedJob(
 
     /** The record that this one is compared with, if there is one. */
     public Optional<OpenedJob> previous() {
-        return job.previous().map(then -> of(folder, then, progress, derived, new KeptFolds(derived)));
+        return job.previous().map(then -> of(folder, then, progress, derived, new KeptFolds(derived), words));
     }
 
     /** What the limits say of each finding; nothing without limits. */

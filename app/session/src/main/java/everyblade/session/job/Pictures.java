@@ -78,15 +78,14 @@ public record Pictures(JournalWriter writer, JobFolder folder, List<Path> places
         String called = String.valueOf(file.getFileName());
         Optional<RecordProblem> problem = writer.keepPhoto(called, picture);
         if (problem.isPresent()) {
-            throw new Refusal(
-                    name.column(), new KeepingProblem.NotWritten(problem.get().message()));
+            throw new Refusal(name.column(), problem.get());
         }
         return told(called, picture);
     }
 
     /** What a person should know of a picture that was kept; empty if there is nothing. */
     private static Optional<PictureNote> told(String called, byte[] picture) {
-        Optional<String> damage =
+        Optional<Fact> damage =
                 PhotoFile.look(picture) instanceof PhotoFile.Sound sound ? sound.damage() : Optional.empty();
         Optional<String> as = Optional.of(PhotoName.of(called)).filter(kept -> !kept.equals(called));
         return damage.isEmpty() && as.isEmpty() ? Optional.empty() : Optional.of(new PictureNote.Kept(damage, as));

@@ -16,12 +16,13 @@ public final class Writing {
         String who = by.orElseGet(() -> Speech.after(job).speaker());
         JobFolder.Writing writing = job.folder().write(who, around.clock().instant(), Optional.of(job.job()));
         if (writing instanceof JobFolder.Writable writable) {
-            writable.writer().notices().forEach(around.err()::println);
+            around.words().say(writable.writer().notices()).forEach(around.err()::println);
             return writable.writer();
         }
-        throw new Failure(
-                writing instanceof JobFolder.InUse inUse
-                        ? inUse.problem().message()
-                        : ((JobFolder.Refused) writing).problem().message());
+        throw new Failure(around.words()
+                .say(
+                        writing instanceof JobFolder.InUse inUse
+                                ? inUse.problem()
+                                : ((JobFolder.Refused) writing).problem()));
     }
 }

@@ -45,10 +45,10 @@ public final class ReviewDesk {
         JobFolder folder = new JobFolder(around.disk(), around.job(path));
         JobFolder.Reading reading = folder.read();
         if (reading instanceof JobFolder.Refused refused) {
-            throw new Failure(refused.problem().message());
+            throw new Failure(around.words().say(refused.problem()));
         }
         Job read = ((JobFolder.Readable) reading).job();
-        List<String> notices = new ArrayList<>(read.notices());
+        List<String> notices = new ArrayList<>(around.words().say(read.notices()));
         OpenedJob job = OpenedJob.of(around, folder, read, progress);
         Keeping readOnly = new Keeping.ReadOnly(reason, Optional.empty(), false);
         JobState state = JobState.of(job, readOnly, notices::add);
