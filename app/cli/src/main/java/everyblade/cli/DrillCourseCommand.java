@@ -22,17 +22,17 @@ final class DrillCourseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<Course.Lesson> lessons = Course.shipped().lessons();
+        List<Course.Lesson> lessons = Course.shipped(around.words()).lessons();
         for (int i = 0; i < lessons.size(); i++) {
             Course.Lesson lesson = lessons.get(i);
             around.out()
                     .println((i + 1) + ". " + lesson.drill().title() + " (" + lesson.model() + ", "
                             + String.join(" ", lesson.recipe().rows()) + ", "
-                            + DrillText.mode(lesson.drill().mode()) + "): "
+                            + new DrillText(around.words()).mode(lesson.drill().mode()) + "): "
                             + lesson.drill().task());
             around.out().println("   " + lesson.why());
         }
-        around.out().println("everyblade drill new FOLDER --course N --by NAME makes one of them, each time another.");
+        around.out().println(around.words().say("drill.course.make"));
         return Commands.FINE;
     }
 }

@@ -30,7 +30,7 @@ final class DrillEndCommand implements Callable<Integer> {
         DrillRecord drill = DrillRecord.read(around, path);
         drill.requireGoingOn();
         Truth truth = drill.truth(key.words(around));
-        drill.end(truth, around.words());
+        drill.end(truth);
         DrillResultCommand.tell(around, drill, truth);
         return Commands.FINE;
     }

@@ -103,11 +103,15 @@ final class DrillNewCommand implements Callable<Integer> {
         Course.Lesson lesson = ofCourse.orElseGet(() -> own(chosen.model(), words.isPresent()));
         Truth truth = new DrillMaker(around).make(path, chosen, lesson, words, Optional.ofNullable(seed), who);
         around.out()
-                .println("made " + path + ": DRILL, " + lesson.drill().title() + ", "
-                        + chosen.model().name());
+                .println(around.words()
+                        .say(
+                                "drill.made",
+                                path,
+                                lesson.drill().title(),
+                                chosen.model().name()));
         around.out().println(OneLine.of(lesson.drill().task()));
         if (truth.damage().size() < lesson.recipe().damage()) {
-            around.err().println("there was no room for all the damage that was asked for; the drill has less");
+            around.err().println(around.words().say("drill.made.less"));
         }
         return Commands.FINE;
     }
@@ -119,14 +123,9 @@ final class DrillNewCommand implements Callable<Integer> {
             }
             return Optional.empty();
         }
-        List<Course.Lesson> lessons = Course.shipped().lessons();
+        List<Course.Lesson> lessons = Course.shipped(around.words()).lessons();
         if (course < 1 || course > lessons.size() || model != null) {
-            throw Failure.of(
-                    "stopped.drillNew.line",
-                    course,
-                    (model == null
-                            ? "the course has drills 1 to " + lessons.size() + "; see everyblade drill course"
-                            : "a drill of the course has its own engine; leave out --model"));
+            throw Failure.of(model == null ? "drill.new.noSuch" : "drill.new.ownEngine", course, lessons.size());
         }
         Course.Lesson lesson = lessons.get(course - 1);
         Drill drill = lesson.drill();
@@ -154,9 +153,9 @@ final class DrillNewCommand implements Callable<Integer> {
                 ? DAMAGE
                 : kinds.stream().map(DrillNewCommand::kind).distinct().toList();
         Drill drill = new Drill(
-                "rows " + String.join(" ", rows),
+                around.words().say("drill.own.title", String.join(" ", rows)),
                 burst ? Drill.Mode.BURST : Drill.Mode.QUIET,
-                task == null ? "find and call all damage" : Given.words("--task", task),
+                task == null ? around.words().say("drill.own.task") : Given.words("--task", task),
                 Reachable.views(engine, rows).stream().map(View::id).toList(),
                 wanted,
                 examined);
@@ -170,11 +169,11 @@ final class DrillNewCommand implements Callable<Integer> {
                 ? least
                 : Given.number("--sizes", ends[1], "mm").doubleValue();
         double dirt = Given.number("--grime", grime, "").doubleValue();
-        try {
-            return new Recipe(rows, wanted, damage, harmless, least, most, dirt);
-        } catch (IllegalArgumentException unfit) {
-            throw Failure.of("stopped.drillNew.drillNew", unfit.getMessage());
+        Optional<Recipe.Flaw> flaw = Recipe.flaw(rows, wanted, damage, harmless, least, most, dirt);
+        if (flaw.isPresent()) {
+            throw Failure.of("stopped.drillNew.drillNew", flaw.get());
         }
+        return new Recipe(rows, wanted, damage, harmless, least, most, dirt);
     }
 
     private static HarmKind kind(String word) {

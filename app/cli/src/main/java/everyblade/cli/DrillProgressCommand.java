@@ -3,11 +3,9 @@ package everyblade.cli;
 import everyblade.session.around.Surroundings;
 import everyblade.session.drill.DrillRecord;
 import everyblade.session.drill.DrillText;
-import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -46,7 +44,7 @@ final class DrillProgressCommand implements Callable<Integer> {
         if (json) {
             around.out().println(DrillJson.progress(told));
         } else {
-            new DrillText(Words.of(Locale.ENGLISH)).progress(told).forEach(around.out()::println);
+            new DrillText(around.words()).progress(told).forEach(around.out()::println);
         }
         return Commands.FINE;
     }

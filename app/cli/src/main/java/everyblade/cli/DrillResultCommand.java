@@ -6,9 +6,7 @@ import everyblade.session.around.Patience;
 import everyblade.session.around.Surroundings;
 import everyblade.session.drill.DrillRecord;
 import everyblade.session.drill.DrillText;
-import everyblade.words.Words;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -49,9 +47,7 @@ final class DrillResultCommand implements Callable<Integer> {
     }
 
     static void tell(Surroundings around, DrillRecord drill, Truth truth) {
-        new DrillText(Words.of(Locale.ENGLISH))
-                .result(drill, told(around, drill, truth))
-                .forEach(around.out()::println);
+        new DrillText(around.words()).result(drill, told(around, drill, truth)).forEach(around.out()::println);
     }
 
     static DrillRecord.Told told(Surroundings around, DrillRecord drill, Truth truth) {

@@ -22,20 +22,20 @@ sealed interface LineFlaw extends Fact {
     /** @param writer says why, in its own words */
     record NotWritable(String writer) implements LineFlaw {}
 
-    record Missing(String key) implements LineFlaw {}
+    record Missing(String member) implements LineFlaw {}
 
-    record UnknownWord(String key, String word) implements LineFlaw {}
+    record UnknownWord(String member, String word) implements LineFlaw {}
 
-    record NoWord(String key) implements LineFlaw {}
+    record NoWord(String member) implements LineFlaw {}
 
-    record UnknownKey(String key, List<String> known) implements LineFlaw {}
+    record UnknownKey(String member, List<String> known) implements LineFlaw {}
 
     /** A record does not take these values. */
     record Unsayable(String word) implements LineFlaw {}
 
-    record OtherSort(String key, Sort wanted) implements LineFlaw {}
+    record OtherSort(String member, Sort wanted) implements LineFlaw {}
 
-    record OtherText(String key, String wanted) implements LineFlaw {}
+    record OtherText(String member, String wanted) implements LineFlaw {}
 
     /** What a value should be. */
     enum Sort implements Fact {

@@ -131,7 +131,7 @@ class ForgeryTest {
         @Test
         void whoseTextIsNoLongerItsMeaningIsNamed() throws IOException {
             resealed(5, line -> line.replace("\"text\":\"crack 14 tpl 1.2\"", "\"text\":\"coating 14 tpl 1.2\""));
-            assertThat(found().what()).isEqualTo("Text and meaning differ");
+            assertThat(English.said(found().what())).isEqualTo("Text and meaning differ");
             assertThat(found().line()).isEqualTo(5);
         }
 

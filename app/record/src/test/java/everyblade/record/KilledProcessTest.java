@@ -91,7 +91,7 @@ class KilledProcessTest {
             assertThat(folder.write("Ada Vane", Samples.TIME))
                     .isInstanceOfSatisfying(
                             InUse.class,
-                            inUse -> assertThat(inUse.holder())
+                            inUse -> assertThat(English.said(inUse.holder()))
                                     .isEqualTo("Cy Rotor since 2026-03-01T08:00:00Z (process " + process.pid() + ")"));
         } finally {
             process.destroyForcibly().waitFor();

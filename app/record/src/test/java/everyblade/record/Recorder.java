@@ -20,7 +20,7 @@ final class Recorder {
     public static void main(String[] arguments) {
         Writing writing = new JobFolder(new LocalDisk(), Path.of(arguments[0])).write("Cy Rotor", Samples.TIME);
         if (writing instanceof InUse inUse) {
-            System.out.println("in use " + inUse.holder());
+            System.out.println("in use " + English.said(inUse.holder()));
             return;
         }
         JournalWriter writer = ((Writable) writing).writer();

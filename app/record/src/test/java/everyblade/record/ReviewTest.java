@@ -180,7 +180,7 @@ class ReviewTest {
             for (List<Integer> kept :
                     List.of(List.of(0, 2, 3), List.of(0, 1, 1, 2, 3), List.of(0, 2, 1, 3), List.of(1, 2))) {
                 Files.write(file(), kept.stream().map(lines::get).toList());
-                assertThat(broken().what()).isEqualTo("Damaged line");
+                assertThat(English.said(broken().what())).isEqualTo("Damaged line");
             }
         }
 
@@ -203,7 +203,7 @@ class ReviewTest {
             folder = other;
             Files.write(file(), review);
 
-            assertThat(broken().what()).isEqualTo("Review of another job");
+            assertThat(English.said(broken().what())).isEqualTo("Review of another job");
             assertThat(refused()).isEqualTo(broken());
         }
 

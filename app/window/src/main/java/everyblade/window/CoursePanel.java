@@ -18,7 +18,7 @@ final class CoursePanel {
     private final LineList<Lesson> list;
 
     CoursePanel(Words words, Consumer<Lesson> begin, Runnable back) {
-        List<Lesson> lessons = Course.shipped().lessons();
+        List<Lesson> lessons = Course.shipped(words).lessons();
         list = new LineList<>(
                 "course",
                 lesson -> words.say(

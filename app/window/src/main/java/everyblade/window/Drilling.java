@@ -74,7 +74,7 @@ final class Drilling {
         door.run(
                 words.say("drill.telling"),
                 () -> {
-                    drill.end(practising.truth(), words);
+                    drill.end(practising.truth());
                     return drill.told(practising.truth(), state.fold(), state.coverage(), Progress.NONE);
                 },
                 done -> {

@@ -1,6 +1,8 @@
 package everyblade.practice.harm;
 
+import everyblade.fact.Fact;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What is to be invented.
@@ -22,17 +24,42 @@ public record Recipe(
     public Recipe {
         rows = List.copyOf(rows);
         kinds = List.copyOf(kinds);
+        flaw(rows, kinds, damage, harmless, least, most, grime).ifPresent(flaw -> {
+            throw new IllegalArgumentException(flaw.toString());
+        });
+    }
+
+    /** Why something cannot be invented. */
+    public sealed interface Flaw extends Fact {}
+
+    /** What needs no particulars. */
+    enum Whole implements Flaw {
+        NO_ROW_OR_KIND,
+        SIZES,
+        GRIME
+    }
+
+    /** @param most places with something on them that a drill may have */
+    record Places(int most) implements Flaw {}
+
+    /** Why this is no recipe; empty if it is one. */
+    public static Optional<Flaw> flaw(
+            List<String> rows,
+            List<HarmKind> kinds,
+            int damage,
+            int harmless,
+            double least,
+            double most,
+            double grime) {
         if (rows.isEmpty() || kinds.isEmpty() || kinds.stream().anyMatch(kind -> !kind.isDamage())) {
-            throw new IllegalArgumentException("a drill has rows, and kinds of damage");
+            return Optional.of(Whole.NO_ROW_OR_KIND);
         }
         if (damage < 0 || harmless < 0 || damage + harmless > MOST) {
-            throw new IllegalArgumentException("a drill has from 0 to " + MOST + " places with something on them");
+            return Optional.of(new Places(MOST));
         }
         if (!(least >= 0.1 && most >= least && most <= 30)) {
-            throw new IllegalArgumentException("damage is from 0.1 to 30 mm, the least size not above the most");
+            return Optional.of(Whole.SIZES);
         }
-        if (!(grime >= 0 && grime <= 1)) {
-            throw new IllegalArgumentException("rows are from 0 (washed) to 1 (dirty)");
-        }
+        return grime >= 0 && grime <= 1 ? Optional.empty() : Optional.of(Whole.GRIME);
     }
 }

@@ -18,9 +18,9 @@ sealed interface SignatureFlaw extends Fact {
         OTHER_BEFORE
     }
 
-    record UnknownKey(String key) implements SignatureFlaw {}
+    record UnknownKey(String member) implements SignatureFlaw {}
 
-    record Unfit(String key) implements SignatureFlaw {}
+    record Unfit(String member) implements SignatureFlaw {}
 
     /** Of more entries than the journal has. */
     record OfMoreEntries(int entries, int there) implements SignatureFlaw {}

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import everyblade.practice.drill.Drill;
 import everyblade.practice.harm.HarmKind;
 import everyblade.practice.harm.Recipe;
+import everyblade.words.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -31,12 +32,12 @@ public record Course(List<Lesson> lessons) {
      */
     public record Lesson(String model, Drill drill, Recipe recipe, String why) {}
 
-    /** The course as it lies in the program. */
-    public static Course shipped() {
+    /** The course as it lies in the program, told in these words. */
+    public static Course shipped(Words words) {
         try (InputStream in = Course.class.getResourceAsStream(FILE)) {
             List<Lesson> lessons = new ArrayList<>();
             for (JsonNode node : new JsonMapper().readTree(in).path("drills")) {
-                lessons.add(lesson(node));
+                lessons.add(lesson(node, words));
             }
             return new Course(lessons);
         } catch (IOException impossible) {
@@ -44,7 +45,8 @@ public record Course(List<Lesson> lessons) {
         }
     }
 
-    private static Lesson lesson(JsonNode node) {
+    private static Lesson lesson(JsonNode node, Words words) {
+        String key = "drill.lesson." + node.path("id").textValue();
         List<HarmKind> kinds = texts(node.path("kinds")).stream()
                 .map(word -> HarmKind.valueOf(word.toUpperCase(Locale.ROOT)))
                 .toList();
@@ -57,14 +59,13 @@ public record Course(List<Lesson> lessons) {
                 node.path("most").doubleValue(),
                 node.path("grime").doubleValue());
         Drill drill = new Drill(
-                node.path("title").textValue(),
+                words.say(key + ".title"),
                 Drill.Mode.valueOf(node.path("mode").textValue().toUpperCase(Locale.ROOT)),
-                node.path("task").textValue(),
+                words.say(key + ".task"),
                 texts(node.path("views")),
                 kinds,
                 false);
-        return new Lesson(
-                node.path("model").textValue(), drill, recipe, node.path("why").textValue());
+        return new Lesson(node.path("model").textValue(), drill, recipe, words.say(key + ".why"));
     }
 
     private static List<String> texts(JsonNode list) {

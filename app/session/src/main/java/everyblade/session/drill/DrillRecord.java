@@ -90,10 +90,10 @@ public record DrillRecord(Path path, OpenedJob job, Drill drill, Sealed sealed, 
     }
 
     /** Ends it. */
-    public void end(Truth truth, Words words) {
+    public void end(Truth truth) {
         Optional<RecordProblem> problem = folder.end(DrillFile.write(truth));
         if (problem.isPresent()) {
-            throw new Failure(words.say(problem.get()));
+            throw new Failure(job.words().say(problem.get()));
         }
     }
 

@@ -34,8 +34,9 @@ public final class DrillText {
         this.words = words;
     }
 
-    public static String mode(Drill.Mode mode) {
-        return mode == Drill.Mode.BURST ? "with answers at once" : "quiet";
+    /** Whether calls are answered. */
+    public String mode(Drill.Mode mode) {
+        return words.say(mode == Drill.Mode.BURST ? "drill.mode.burst" : "drill.mode.quiet");
     }
 
     /** A drill that has ended. */
