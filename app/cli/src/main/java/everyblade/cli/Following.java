@@ -113,7 +113,7 @@ final class Following {
             if (notKept.canGoOn()) {
                 throw new Refusal(1, notKept.problem());
             }
-            throw new Failure(around.words().say(notKept.problem()));
+            throw new Failure(notKept.problem());
         }
         speech = said.after();
         around.out().println("kept " + said.number());

@@ -36,8 +36,8 @@ final class HandoverCommand implements Callable<Integer> {
         file.write(HandoverPdf.write(
                 opened.fold(),
                 opened.coverage(),
-                ReportCommand.facts(opened),
-                ReportCommand.exhibits(opened),
+                ReportCommand.facts(opened, around.words()),
+                ReportCommand.exhibits(opened, around.words()),
                 around.words()));
         return Commands.FINE;
     }

@@ -9,7 +9,6 @@ import everyblade.session.job.OpenedJob;
 import everyblade.session.photo.PhotoBytes;
 import everyblade.words.Words;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** The pictures that a job's entries name, made ready to be shown. */
@@ -20,14 +19,14 @@ final class JobPhotos {
     private JobPhotos() {}
 
     /** In the order of the entries, each with its small copy if it is there as it was kept. */
-    static List<ShownPhoto> of(OpenedJob job) {
+    static List<ShownPhoto> of(OpenedJob job, Words words) {
         return job.journal().lines().stream()
                 .filter(line -> line.entry().photo().isPresent())
-                .map(line -> shown(job.folder(), line))
+                .map(line -> shown(job.folder(), line, words))
                 .toList();
     }
 
-    private static ShownPhoto shown(JobFolder folder, JournalLine line) {
+    private static ShownPhoto shown(JobFolder folder, JournalLine line, Words words) {
         KeptPhoto photo = line.entry().photo().orElseThrow();
         Optional<Thumbnail.Decoded> decoded = PhotoBytes.of(folder.path(), photo)
                 .flatMap(bytes -> Thumbnail.decoded(bytes, SMALL, photo.facts().orientation()));
@@ -36,6 +35,6 @@ final class JobPhotos {
                 photo.file(),
                 photo.facts().taken(),
                 decoded.map(Thumbnail.Decoded::image),
-                decoded.flatMap(Thumbnail.Decoded::damage).map(Words.of(Locale.ENGLISH)::say));
+                decoded.flatMap(Thumbnail.Decoded::damage).map(words::say));
     }
 }

@@ -139,7 +139,7 @@ final class KeyCommand implements Callable<Integer> {
         try {
             return SigningKey.open(bytes, secret);
         } catch (Unsigned unfit) {
-            throw new Failure(file + ": " + around.words().say(unfit.why()));
+            throw Failure.of("stopped.key.unfit", file, unfit.why());
         } finally {
             Arrays.fill(secret, ' ');
         }

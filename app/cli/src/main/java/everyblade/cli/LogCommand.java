@@ -145,7 +145,7 @@ final class LogCommand implements Callable<Integer> {
             List<String> notes =
                     keepPictures(new Pictures(writer, opened.folder(), places()), said, lines);
             if (writer.append(said.additions()) instanceof JournalWriter.NotKept notKept) {
-                throw new Failure(around.words().say(notKept.problem()));
+                throw new Failure(notKept.problem());
             }
             for (int i = 0; i < said.additions().size(); i++) {
                 around.out().println("kept " + said.number(i));

@@ -41,7 +41,7 @@ final class PackCommand implements Callable<Integer> {
         file.write(stream -> {
             JobFolder.Packing packing = opened.folder().pack(stream);
             if (packing instanceof JobFolder.Refused refused) {
-                throw new Failure(around.words().say(refused.problem()));
+                throw new Failure(refused.problem());
             }
             packed.set((JobFolder.Packed) packing);
         });

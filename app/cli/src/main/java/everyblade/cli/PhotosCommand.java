@@ -44,7 +44,7 @@ final class PhotosCommand implements Callable<Integer> {
     public Integer call() {
         OpenedJob opened = OpenedJob.read(around, job);
         List<JobPhoto> photos = JobPhoto.of(opened.fold(), opened.journal().lines());
-        opened.doubts().forEach((json ? around.err() : around.out())::println);
+        opened.doubts(around.words()).forEach((json ? around.err() : around.out())::println);
         if (json) {
             around.out().println(JsonText.of(json(photos)));
         } else {

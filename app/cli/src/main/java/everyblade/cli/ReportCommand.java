@@ -54,31 +54,34 @@ final class ReportCommand implements Callable<Integer> {
         OutputFormat format = OutputFormat.ofPages("--out", out);
         NewFile file = NewFile.at(around, "--out", out);
         OpenedJob opened = OpenedJob.read(around, job, kind);
-        ReportFacts facts = facts(opened);
+        ReportFacts facts = facts(opened, around.words());
         facts.doubts().forEach(around.err()::println);
         file.write(format.print(
-                ReportPdf.pages(opened.fold(), opened.coverage(), facts, exhibits(opened), around.words())));
+                ReportPdf.pages(opened.fold(), opened.coverage(), facts, exhibits(opened, around.words()), around.words())));
         return Commands.FINE;
     }
 
     /** What is shown beside the entries. */
-    static Exhibits exhibits(OpenedJob job) {
+    static Exhibits exhibits(OpenedJob job, Words words) {
         Optional<LastRecord> last = job.previous()
                 .map(then -> new LastRecord(
                         then.fold(),
                         then.coverage(),
                         then.beginning().at(),
                         then.journal().head()));
-        return new Exhibits(job.limits(), JobPhotos.of(job), last);
+        return new Exhibits(job.limits(), JobPhotos.of(job, words), last);
     }
 
-    private static String named(OpenedJob then) {
-        return "the record of serial " + then.beginning().serial() + ", begun "
-                + then.beginning().at().toString().split("T")[0] + " by "
-                + then.beginning().by() + ", head " + then.journal().head().substring(0, 12);
+    private static String named(OpenedJob then, Words words) {
+        return words.say(
+                "report.first.previousRecord",
+                then.beginning().serial(),
+                then.beginning().at().toString().split("T")[0],
+                then.beginning().by(),
+                then.journal().head().substring(0, 12));
     }
 
-    static ReportFacts facts(OpenedJob job) {
+    static ReportFacts facts(OpenedJob job, Words words) {
         Beginning beginning = job.beginning();
         return new ReportFacts(
                 beginning.serial(),
@@ -86,24 +89,23 @@ final class ReportCommand implements Callable<Integer> {
                 beginning.by(),
                 beginning.at(),
                 beginning.settings(),
-                job.previous().map(ReportCommand::named),
+                job.previous().map(then -> named(then, words)),
                 job.journal().modelHash(),
                 job.journal().head(),
-                job.doubts(),
+                job.doubts(words),
                 job.reviewed().map(Review::remarks).orElse(List.of()),
                 job.folder().signatures().of(job.journal()).stream()
-                        .map(ReportCommand::signed)
+                        .map(checked -> signed(checked, words))
                         .toList());
     }
 
-    private static SignedAccount signed(CheckedSignature checked) {
-        Words english = Words.of(Locale.ENGLISH);
+    private static SignedAccount signed(CheckedSignature checked, Words words) {
         Optional<Statement> says = checked.file().map(SignatureFile::statement);
         return new SignedAccount(
                 checked.number(),
                 says.map(statement -> statement.as().role() == SignedAs.Role.INSPECTOR)
                         .orElse(false),
-                says.map(statement -> english.say(statement.as())).orElse(""),
+                says.map(statement -> words.say(statement.as())).orElse(""),
                 says.map(statement -> statement.signer().name()).orElse(""),
                 says.flatMap(statement -> statement.signer().licenceAndNumber()),
                 says.map(Statement::at),
@@ -111,6 +113,6 @@ final class ReportCommand implements Callable<Integer> {
                 says.map(Statement::entries).orElse(0),
                 checked.after(),
                 checked.file().map(SignatureFile::fingerprint).orElse(""),
-                english.say(checked.wrong()));
+                words.say(checked.wrong()));
     }
 }

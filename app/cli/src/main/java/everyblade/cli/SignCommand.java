@@ -73,7 +73,7 @@ final class SignCommand implements Callable<Integer> {
         Optional<RecordProblem> unkept =
                 opened.folder().signatures().keep(number, SignatureFile.write(statement, signing));
         if (unkept.isPresent()) {
-            throw new Failure(around.words().say(unkept.get()));
+            throw new Failure(unkept.get());
         }
         around.out()
                 .println(
@@ -92,10 +92,10 @@ final class SignCommand implements Callable<Integer> {
     private void requireSound(JobFolder folder) {
         JobFolder.Verification found = folder.verify(Optional.empty());
         if (found instanceof JobFolder.Torn torn) {
-            throw new Failure(around.words().say(torn.problem()));
+            throw new Failure(torn.problem());
         }
         if (found instanceof JobFolder.Broken broken) {
-            throw new Failure(around.words().say(broken.problem()));
+            throw new Failure(broken.problem());
         }
     }
 

@@ -51,7 +51,7 @@ final class StampCommand implements Callable<Integer> {
             TimeStamp read = TimeStamp.read(stamp, signature);
             Optional<RecordProblem> unkept = opened.folder().signatures().keepStamp(number, stamp);
             if (unkept.isPresent()) {
-                throw new Failure(around.words().say(unkept.get()));
+                throw new Failure(unkept.get());
             }
             around.out()
                     .println(OneLine.of(

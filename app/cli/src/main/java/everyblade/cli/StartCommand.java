@@ -133,7 +133,7 @@ final class StartCommand implements Callable<Integer> {
                 Optional.ofNullable(previous).map(folder -> earlier(folder, beginning)));
         Optional<RecordProblem> problem = new JobFolder(around.disk(), around.path(job)).start(beginning, frozen);
         if (problem.isPresent()) {
-            throw new Failure(around.words().say(problem.get()));
+            throw new Failure(problem.get());
         }
         keep(asks, began, beginning.by());
         chosen.warnings().forEach(around.err()::println);
@@ -158,7 +158,7 @@ final class StartCommand implements Callable<Integer> {
                 additions.add(new Addition(ask, EntryParser.parse(ask), began, name, false, Optional.empty()));
             }
             if (writer.append(additions) instanceof JournalWriter.NotKept notKept) {
-                throw new Failure(around.words().say(notKept.problem()));
+                throw new Failure(notKept.problem());
             }
         } catch (Refusal refused) {
             throw new IllegalStateException("a task was refused: " + refused.getMessage(), refused);

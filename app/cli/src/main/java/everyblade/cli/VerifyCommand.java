@@ -51,7 +51,7 @@ final class VerifyCommand implements Callable<Integer> {
         Path path = around.job(job);
         JobFolder folder = new JobFolder(around.disk(), path);
         if (!around.disk().exists(path.resolve(JOURNAL)) && folder.read() instanceof JobFolder.Refused refused) {
-            throw new Failure(around.words().say(refused.problem()));
+            throw new Failure(refused.problem());
         }
         JobFolder.Verification found =
                 folder.verify(Optional.ofNullable(head).map(VerifyCommand::noted), around.seenHeads());

@@ -92,15 +92,15 @@ public final class Session implements AutoCloseable {
     private static Session read(
             Surroundings around, Path path, RecordKind kind, List<Path> pictures, Progress progress) {
         JobFolder folder = new JobFolder(around.disk(), around.job(path), kind);
-        Session session = new Session(around, pictures, progress, folder, job(folder, around));
+        Session session = new Session(around, pictures, progress, folder, job(folder));
         session.notices.addAll(around.words().say(session.opened.notices()));
         return session;
     }
 
-    private static Job job(JobFolder folder, Surroundings around) {
+    private static Job job(JobFolder folder) {
         JobFolder.Reading reading = folder.read();
         if (reading instanceof JobFolder.Refused refused) {
-            throw new Failure(around.words().say(refused.problem()));
+            throw new Failure(refused.problem());
         }
         return ((JobFolder.Readable) reading).job();
     }
@@ -163,7 +163,7 @@ public final class Session implements AutoCloseable {
 
     /** The job's pictures; those only named in memory are not among them. */
     public Album album() {
-        return OpenedJob.of(around, folder, job(folder, around), Progress.NONE).album();
+        return OpenedJob.of(around, folder, job(folder), Progress.NONE).album();
     }
 
     /** What a person should be told about the opening, one line each. */

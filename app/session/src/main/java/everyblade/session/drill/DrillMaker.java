@@ -88,7 +88,7 @@ public final class DrillMaker {
         Optional<RecordProblem> problem =
                 new JobFolder(around.disk(), around.path(path), RecordKind.DRILL).start(beginning, frozen);
         if (problem.isPresent()) {
-            throw new Failure(around.words().say(problem.get()));
+            throw new Failure(problem.get());
         }
     }
 }

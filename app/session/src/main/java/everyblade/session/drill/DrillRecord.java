@@ -20,7 +20,6 @@ import everyblade.record.drill.Sealed;
 import everyblade.session.around.Failure;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
-import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -93,7 +92,7 @@ public record DrillRecord(Path path, OpenedJob job, Drill drill, Sealed sealed, 
     public void end(Truth truth) {
         Optional<RecordProblem> problem = folder.end(DrillFile.write(truth));
         if (problem.isPresent()) {
-            throw new Failure(job.words().say(problem.get()));
+            throw new Failure(problem.get());
         }
     }
 

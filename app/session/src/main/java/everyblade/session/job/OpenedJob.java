@@ -63,10 +63,9 @@ import java.util.stream.Stream;
  * @param progress of computing what stations show, where that is not known yet
  * @param derived where that is kept
  * @param folds where folds of long journals are kept
- * @param words in which is told what cannot be read
  */
 public record OpenedJob(
-        JobFolder folder, Job job, Fold fold, Progress progress, DerivedFiles derived, KeptFolds folds, Words words) {
+        JobFolder folder, Job job, Fold fold, Progress progress, DerivedFiles derived, KeptFolds folds) {
 
     /** Reads a job, and tells what a person should know of its state. */
     public static OpenedJob read(Surroundings around, Path path) {
@@ -76,7 +75,7 @@ public record OpenedJob(
     /** The same; also tells what must not stay unsaid where it is shown, see {@link #doubts}. */
     public static OpenedJob readWithDoubts(Surroundings around, Path path) {
         OpenedJob opened = read(around, path);
-        opened.doubts().forEach(around.err()::println);
+        opened.doubts(around.words()).forEach(around.err()::println);
         return opened;
     }
 
@@ -84,7 +83,7 @@ public record OpenedJob(
     public static OpenedJob read(Surroundings around, Path path, RecordKind kind) {
         JobFolder folder = new JobFolder(around.disk(), around.job(path), kind);
         KeptFolds folds = new KeptFolds(around.derived());
-        Job job = job(folder, folds, around.words());
+        Job job = job(folder, folds);
         around.words().say(job.notices()).forEach(around.err()::println);
         return read(around, folder, job, folds);
     }
@@ -107,7 +106,7 @@ public record OpenedJob(
         List<String> inLanguage = Stream.concat(
                         Stream.of(around.words().locale().toLanguageTag()), question.stream())
                 .toList();
-        Job job = job(folder, folds, around.words());
+        Job job = job(folder, folds);
         around.words().say(job.notices()).forEach(around.err()::println);
         KeptAnswers.Answer answer = answers.find(job, inLanguage).orElseGet(() -> {
             OpenedJob opened = read(around, folder, job, folds);
@@ -133,7 +132,7 @@ public record OpenedJob(
         requireFolder(around, path);
         JobFolder folder = new JobFolder(around.disk(), around.path(path), kind);
         KeptFolds folds = new KeptFolds(around.derived());
-        return of(around, folder, job(folder, folds, around.words()), Progress.NONE, folds);
+        return of(around, folder, job(folder, folds), Progress.NONE, folds);
     }
 
     /** Refuses a packed job, to which nothing can be added. */
@@ -143,10 +142,10 @@ public record OpenedJob(
         }
     }
 
-    private static Job job(JobFolder folder, KeptFolds folds, Words words) {
+    private static Job job(JobFolder folder, KeptFolds folds) {
         JobFolder.Reading reading = folder.read(folds);
         if (reading instanceof JobFolder.Refused refused) {
-            throw new Failure(words.say(refused.problem()));
+            throw new Failure(refused.problem());
         }
         return ((JobFolder.Readable) reading).job();
     }
@@ -163,7 +162,7 @@ public record OpenedJob(
 
     /** The job as it was after so many entries. */
     public OpenedJob upTo(int entries) {
-        return of(folder, job.upTo(entries), progress, derived, new KeptFolds(DerivedFiles.none()), words);
+        return of(folder, job.upTo(entries), progress, derived, new KeptFolds(DerivedFiles.none()));
     }
 
     /**
@@ -180,11 +179,10 @@ public record OpenedJob(
     private static OpenedJob of(Surroundings around, JobFolder folder, Job job, Progress progress, KeptFolds folds) {
         Journal journal = job.journal();
         around.seenHeads().saw(journal.firstHash(), journal.lines().size(), journal.head());
-        return of(folder, job, progress, around.derived(), folds, around.words());
+        return of(folder, job, progress, around.derived(), folds);
     }
 
-    private static OpenedJob of(
-            JobFolder folder, Job job, Progress progress, DerivedFiles derived, KeptFolds folds, Words words) {
+    private static OpenedJob of(JobFolder folder, Job job, Progress progress, DerivedFiles derived, KeptFolds folds) {
         if (!(EngineJsonReader.read(
                         "model/" + EngineJsonReader.FILE, job.model().bytes())
                 instanceof Reading.Read read)) {
@@ -205,7 +203,7 @@ public record OpenedJob(
             }
         }
         folds.keep(job.journal().firstHash(), job.journal().head(), fold);
-        return new OpenedJob(folder, job, fold, progress, derived, folds, words);
+        return new OpenedJob(folder, job, fold, progress, derived, folds);
     }
 
     /** The engine with what is known of clearances at its stations. */
@@ -245,7 +243,7 @@ public record OpenedJob(
     }
 
     /** What must not stay unsaid where this record is shown: see {@link JobFolder#doubts}. */
-    public List<String> doubts() {
+    public List<String> doubts(Words words) {
         return doubts(folder, journal(), words);
     }
 
@@ -277,7 +275,7 @@ public record OpenedJob(
     public Review review() {
         ReviewFile.Reading reading = readReview();
         if (reading instanceof ReviewFile.Refused refused) {
-            throw new Failure(words.say(refused.problem()));
+            throw new Failure(refused.problem());
         }
         return ((ReviewFile.Readable) reading).review();
     }
@@ -307,7 +305,7 @@ public record OpenedJob(
 
     /** The record that this one is compared with, if there is one. */
     public Optional<OpenedJob> previous() {
-        return job.previous().map(then -> of(folder, then, progress, derived, new KeptFolds(derived), words));
+        return job.previous().map(then -> of(folder, then, progress, derived, new KeptFolds(derived)));
     }
 
     /** What the limits say of each finding; nothing without limits. */

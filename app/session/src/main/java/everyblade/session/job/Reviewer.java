@@ -57,7 +57,7 @@ public record Reviewer(Surroundings around, OpenedJob job, String name) {
                 .review()
                 .write(name, around.clock().instant(), job.journal().firstHash());
         if (!(writing instanceof ReviewFile.Writable writable)) {
-            throw new Failure(around.words().say(((ReviewFile.Refused) writing).problem()));
+            throw new Failure(((ReviewFile.Refused) writing).problem());
         }
         try (ReviewWriter writer = writable.writer()) {
             List<ReviewWriter.Said> all = new ArrayList<>();
@@ -74,7 +74,7 @@ public record Reviewer(Surroundings around, OpenedJob job, String name) {
             }
             ReviewWriter.Appended appended = writer.append(all);
             if (appended instanceof ReviewWriter.NotKept notKept) {
-                throw new Failure(around.words().say(notKept.problem()));
+                throw new Failure(notKept.problem());
             }
             return ((ReviewWriter.Kept) appended).remarks();
         }

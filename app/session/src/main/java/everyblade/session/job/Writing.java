@@ -19,10 +19,7 @@ public final class Writing {
             around.words().say(writable.writer().notices()).forEach(around.err()::println);
             return writable.writer();
         }
-        throw new Failure(around.words()
-                .say(
-                        writing instanceof JobFolder.InUse inUse
-                                ? inUse.problem()
-                                : ((JobFolder.Refused) writing).problem()));
+        throw new Failure(
+                writing instanceof JobFolder.InUse inUse ? inUse.problem() : ((JobFolder.Refused) writing).problem());
     }
 }

@@ -45,14 +45,16 @@ public final class ReviewDesk {
         JobFolder folder = new JobFolder(around.disk(), around.job(path));
         JobFolder.Reading reading = folder.read();
         if (reading instanceof JobFolder.Refused refused) {
-            throw new Failure(around.words().say(refused.problem()));
+            throw new Failure(refused.problem());
         }
         Job read = ((JobFolder.Readable) reading).job();
         List<String> notices = new ArrayList<>(around.words().say(read.notices()));
         OpenedJob job = OpenedJob.of(around, folder, read, progress);
         Keeping readOnly = new Keeping.ReadOnly(reason, Optional.empty(), false);
         JobState state = JobState.of(job, readOnly, notices::add);
-        job.doubts().stream().filter(doubt -> !notices.contains(doubt)).forEach(notices::add);
+        job.doubts(around.words()).stream()
+                .filter(doubt -> !notices.contains(doubt))
+                .forEach(notices::add);
         return new ReviewDesk(around, job, state, notices);
     }
 
