@@ -6,7 +6,6 @@ import everyblade.core.entry.Refusal;
 import everyblade.core.turning.Fold;
 import everyblade.fact.Fact;
 import everyblade.record.JournalWriter;
-import everyblade.record.KeepingProblem;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;

@@ -142,8 +142,7 @@ final class LogCommand implements Callable<Integer> {
             if (!writer.opened().journal().head().equals(opened.journal().head())) {
                 said = judged(OpenedJob.of(around, opened.folder(), writer.opened()), lines, speaker, time);
             }
-            List<String> notes =
-                    keepPictures(new Pictures(writer, opened.folder(), places()), said, lines);
+            List<String> notes = keepPictures(new Pictures(writer, opened.folder(), places()), said, lines);
             if (writer.append(said.additions()) instanceof JournalWriter.NotKept notKept) {
                 throw new Failure(notKept.problem());
             }

@@ -164,8 +164,8 @@ final class RecordCheck {
             }
             return Optional.of(twofold(line, new JournalFlaw.OtherMeaning(line.text(), EntryText.of(line.means()))));
         } catch (Refusal refusal) {
-            return Optional.of(twofold(
-                    line, new JournalFlaw.NoEntry(line.text(), refusal.why(), EntryText.of(line.means()))));
+            return Optional.of(
+                    twofold(line, new JournalFlaw.NoEntry(line.text(), refusal.why(), EntryText.of(line.means()))));
         }
     }
 
