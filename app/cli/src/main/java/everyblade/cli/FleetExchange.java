@@ -131,7 +131,7 @@ record FleetExchange(FleetStore to) {
                 to.say("fleet.broughtAs", place, FleetStore.shorter(kept.first()), sound.entries(), sound.head());
                 return Commands.FINE;
             }
-            throw new Failure(around().words().say("fleet.notBrought", place, FleetStore.problem(found)));
+            throw new Failure(around().words().say("fleet.notBrought", place, to.problem(found)));
         });
     }
 

@@ -80,9 +80,8 @@ record FleetStore(Surroundings around, StoreAddress address, StoreSecret secret)
     }
 
     /** What is not sound, for people. */
-    static String problem(Verification found) {
-        return found instanceof Broken broken
-                ? broken.problem().message()
-                : ((JobFolder.Torn) found).problem().message();
+    String problem(Verification found) {
+        return around.words()
+                .say(found instanceof Broken broken ? broken.problem() : ((JobFolder.Torn) found).problem());
     }
 }

@@ -67,7 +67,7 @@ record FleetView(FleetStore of) {
             List<KeptChain> jobs = jobs(store, asked);
             int wrong = verified(store, jobs, noted);
             for (String missing : asked.isEmpty() ? noted.without(jobs) : List.<String>of()) {
-                around().out().println(OneLine.of(FleetStore.problem(StoreCheck.missing(missing))));
+                around().out().println(OneLine.of(of.problem(StoreCheck.missing(missing))));
                 wrong++;
             }
             if (wrong > 0) {
@@ -105,8 +105,7 @@ record FleetView(FleetStore of) {
                 if (found instanceof Sound sound) {
                     of.say("fleet.sound", FleetStore.shorter(job.first()), sound.entries(), sound.head());
                 } else {
-                    around().out()
-                            .println(OneLine.of(FleetStore.shorter(job.first()) + ": " + FleetStore.problem(found)));
+                    around().out().println(OneLine.of(FleetStore.shorter(job.first()) + ": " + of.problem(found)));
                     wrong++;
                 }
             }

@@ -56,8 +56,8 @@ final class ReportCommand implements Callable<Integer> {
         OpenedJob opened = OpenedJob.read(around, job, kind);
         ReportFacts facts = facts(opened, around.words());
         facts.doubts().forEach(around.err()::println);
-        file.write(format.print(
-                ReportPdf.pages(opened.fold(), opened.coverage(), facts, exhibits(opened, around.words()), around.words())));
+        file.write(format.print(ReportPdf.pages(
+                opened.fold(), opened.coverage(), facts, exhibits(opened, around.words()), around.words())));
         return Commands.FINE;
     }
 

@@ -58,7 +58,7 @@ record Bringing(Store store, JobFolder folder, String by, Instant now) {
         List<byte[]> lines = new Chains(store).lines(there.first(), bring.from());
         try (JournalWriter writer = writer()) {
             if (writer.follow(lines) instanceof JournalWriter.NotKept not) {
-                throw new StoreRefusal(Reason.UNSOUND, not.problem().message());
+                throw new StoreRefusal(Reason.UNSOUND, not.problem());
             }
             return lines.size();
         }
@@ -72,11 +72,11 @@ record Bringing(Store store, JobFolder folder, String by, Instant now) {
         List<byte[]> lines = new Chains(store).lines(there.first(), bring.from());
         ReviewFile.Writing writing = folder.review().write(by, now, job);
         if (writing instanceof ReviewFile.Refused refused) {
-            throw new StoreRefusal(Reason.NOT_WRITTEN, refused.problem().message());
+            throw new StoreRefusal(Reason.NOT_WRITTEN, refused.problem());
         }
         try (ReviewWriter writer = ((ReviewFile.Writable) writing).writer()) {
             if (writer.follow(lines) instanceof ReviewWriter.NotKept not) {
-                throw new StoreRefusal(Reason.UNSOUND, not.problem().message());
+                throw new StoreRefusal(Reason.UNSOUND, not.problem());
             }
             return lines.size();
         }
@@ -89,14 +89,12 @@ record Bringing(Store store, JobFolder folder, String by, Instant now) {
         }
         throw new StoreRefusal(
                 Reason.NOT_WRITTEN,
-                writing instanceof JobFolder.InUse inUse
-                        ? inUse.problem().message()
-                        : ((JobFolder.Refused) writing).problem().message());
+                writing instanceof JobFolder.InUse inUse ? inUse.problem() : ((JobFolder.Refused) writing).problem());
     }
 
     private static void refuse(Optional<RecordProblem> problem) throws StoreRefusal {
         if (problem.isPresent()) {
-            throw new StoreRefusal(Reason.NOT_WRITTEN, problem.get().message());
+            throw new StoreRefusal(Reason.NOT_WRITTEN, problem.get());
         }
     }
 }

@@ -42,10 +42,7 @@ public record StoreCheck(Store store, Disk disk, Workshop workshop) {
     /** What is wrong if a job that was noted is not there. */
     public static Broken missing(String job) {
         return new Broken(RecordProblem.inFile(
-                "Job missing",
-                job,
-                "it was in the store when the heads were noted",
-                "restore the store, and ask who had access to the server"));
+                RecordProblem.What.JOB_MISSING, job, StoreFlaw.Whole.WAS_THERE, StoreFlaw.Remedy.RESTORE));
     }
 
     /** What the store says of the job that its lines do not bear out. */
@@ -58,26 +55,20 @@ public record StoreCheck(Store store, Disk disk, Workshop workshop) {
                 lines.size());
         if (!hashes.equals(
                 lines.stream().map(line -> line.n() + " " + line.hash()).toList())) {
-            return Optional.of(problem(job, "a line is there with a number or a hash that is not its own"));
+            return Optional.of(problem(job, StoreFlaw.Whole.OTHER_NUMBER_OR_HASH));
         }
         boolean before =
                 job.last() <= sound.entries() && lines.get(job.last()).hash().equals(job.head());
         KeptChain now = new Chains(store).find(job.first()).orElse(job);
         if (!before || now.last() < sound.entries()) {
-            return Optional.of(problem(
-                    job,
-                    "the store says that it ends with entry " + now.last() + " and head " + now.head()
-                            + ", its lines end with entry " + sound.entries() + " and head " + sound.head()));
+            return Optional.of(
+                    problem(job, new StoreFlaw.OtherEnd(now.last(), now.head(), sound.entries(), sound.head())));
         }
         boolean begins = lines.get(0).hash().equals(job.first());
-        return begins ? Optional.empty() : Optional.of(problem(job, "it begins with the line of another job"));
+        return begins ? Optional.empty() : Optional.of(problem(job, StoreFlaw.Whole.OTHER_BEGINNING));
     }
 
-    private static RecordProblem problem(KeptChain job, String why) {
-        return RecordProblem.inFile(
-                "Store changed by hand",
-                job.first(),
-                why,
-                "compare it with the folder it came from, and ask who had access to the server");
+    private static RecordProblem problem(KeptChain job, StoreFlaw why) {
+        return RecordProblem.inFile(RecordProblem.What.STORE_CHANGED, job.first(), why, StoreFlaw.Remedy.COMPARE);
     }
 }

@@ -120,8 +120,7 @@ public final class StoreExchange {
         if (sending instanceof JobFolder.Ready ready) {
             return ready.sent();
         }
-        throw new StoreRefusal(
-                Reason.UNSOUND, ((JobFolder.Refused) sending).problem().message());
+        throw new StoreRefusal(Reason.UNSOUND, ((JobFolder.Refused) sending).problem());
     }
 
     private Course course(List<SealedLine> here, KeptChain there) throws StoreRefusal {
@@ -190,7 +189,7 @@ public final class StoreExchange {
             List<String> facts = new ArrayList<>();
             facts.add(Integer.toString(parted.at()));
             facts.addAll(List.of(chains.said(there, parted.at())));
-            throw new StoreRefusal(reason, facts.toArray(String[]::new));
+            throw new StoreRefusal(reason, facts.toArray());
         }
     }
 

@@ -12,14 +12,14 @@ public final class StoreRefusal extends Exception {
     private static final long serialVersionUID = 1L;
 
     private final transient Reason reason;
-    private final transient List<String> facts;
+    private final transient List<Object> facts;
 
     /**
      * A refusal.
      *
      * @param facts what the reason says that it tells, in that order
      */
-    public StoreRefusal(Reason reason, String... facts) {
+    public StoreRefusal(Reason reason, Object... facts) {
         super(reason + " " + List.of(facts), null, false, false);
         this.reason = reason;
         this.facts = List.of(facts);
@@ -78,7 +78,7 @@ public final class StoreRefusal extends Exception {
         return reason;
     }
 
-    public List<String> facts() {
+    public List<Object> facts() {
         return facts;
     }
 

@@ -12,6 +12,7 @@ import everyblade.record.JobFolder.Broken;
 import everyblade.record.JobFolder.Sound;
 import everyblade.record.JobFolder.Verification;
 import everyblade.record.LocalDisk;
+import everyblade.record.RecordProblem;
 import everyblade.record.SealedLine;
 import everyblade.record.SentJob;
 import java.nio.charset.StandardCharsets;
@@ -250,16 +251,16 @@ class AttackTest {
 
     @ParameterizedTest
     @CsvSource({
-        "UPDATE line SET raw = overlay(raw PLACING '\\x37' FROM position('number 2'::bytea IN raw) + 7) WHERE n = 2, Damaged line",
-        "DELETE FROM line WHERE n = 4, Store changed by hand",
-        "DELETE FROM line WHERE n = 2, Damaged line",
-        "UPDATE line SET hash = repeat('0'; 64) WHERE n = 3, Store changed by hand",
-        "UPDATE line SET n = n + 10 WHERE n > 2, Store changed by hand",
-        "UPDATE chain SET head = repeat('0'; 64), Store changed by hand",
-        "UPDATE chain SET entries = 3, Store changed by hand",
-        "DELETE FROM file, File not read"
+        "UPDATE line SET raw = overlay(raw PLACING '\\x37' FROM position('number 2'::bytea IN raw) + 7) WHERE n = 2, DAMAGED_LINE",
+        "DELETE FROM line WHERE n = 4, STORE_CHANGED",
+        "DELETE FROM line WHERE n = 2, DAMAGED_LINE",
+        "UPDATE line SET hash = repeat('0'; 64) WHERE n = 3, STORE_CHANGED",
+        "UPDATE line SET n = n + 10 WHERE n > 2, STORE_CHANGED",
+        "UPDATE chain SET head = repeat('0'; 64), STORE_CHANGED",
+        "UPDATE chain SET entries = 3, STORE_CHANGED",
+        "DELETE FROM file, FILE_NOT_READ"
     })
-    void whatAnOwnerChangesByHandIsFound(String sql, String what) throws StoreRefusal {
+    void whatAnOwnerChangesByHandIsFound(String sql, RecordProblem.What what) throws StoreRefusal {
         server.execute(
                 database,
                 "SET search_path TO everyblade; ALTER TABLE line DISABLE TRIGGER ALL; " + sql.replace(';', ','));
@@ -293,7 +294,7 @@ class AttackTest {
         assertThat(verified(noted))
                 .isInstanceOfSatisfying(
                         Broken.class,
-                        broken -> assertThat(broken.problem().what()).isEqualTo("Journal rewritten"));
+                        broken -> assertThat(broken.problem().what()).isEqualTo(RecordProblem.What.JOURNAL_REWRITTEN));
     }
 
     @Test
@@ -309,7 +310,7 @@ class AttackTest {
         assertThat(verified())
                 .isInstanceOfSatisfying(
                         Broken.class,
-                        broken -> assertThat(broken.problem().what()).isEqualTo("Store changed by hand"));
+                        broken -> assertThat(broken.problem().what()).isEqualTo(RecordProblem.What.STORE_CHANGED));
     }
 
     @ParameterizedTest

@@ -20,6 +20,9 @@ sealed interface FolderFlaw extends Fact {
     /** @param left what could not be removed again */
     record NotMade(Fact why, Optional<String> left) implements FolderFlaw {}
 
+    /** A file came that no job has. */
+    record NoFileOfAJob(String name) implements FolderFlaw {}
+
     record InUse(LockHolder holder) implements FolderFlaw {}
 
     record TooManyFiles(int most) implements FolderFlaw {}

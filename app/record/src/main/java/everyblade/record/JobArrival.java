@@ -28,10 +28,10 @@ final class JobArrival {
         try {
             if (disk.exists(target) && !disk.list(target).isEmpty()) {
                 return new JobFolder.Broken(RecordProblem.inFile(
-                        "Job not brought",
+                        RecordProblem.What.JOB_NOT_BROUGHT,
                         target.toString(),
-                        "something is there already",
-                        "name a folder that is not there yet"));
+                        FolderFlaw.Whole.SOMETHING_THERE,
+                        Remedy.NAME_A_NEW_FOLDER));
             }
             Path building = freeName();
             createFolder(building);
@@ -44,12 +44,18 @@ final class JobArrival {
                 there = moved(building);
             }
             return found;
+        } catch (Unfit unfit) {
+            return new JobFolder.Broken(RecordProblem.inFile(
+                    RecordProblem.What.JOB_NOT_BROUGHT,
+                    target.toString(),
+                    unfit.flaw,
+                    Remedy.ASK_WHERE_THEY_CAME_FROM));
         } catch (IOException failure) {
             return new JobFolder.Broken(RecordProblem.inFile(
-                    "Job not brought",
+                    RecordProblem.What.JOB_NOT_BROUGHT,
                     target.toString(),
-                    Reasons.of(failure),
-                    "check the disk, or name another folder"));
+                    DiskFailure.of(failure),
+                    Remedy.CHECK_DISK_OR_NAME_ANOTHER));
         } finally {
             if (!there) {
                 removeWhatWasMade();
@@ -71,7 +77,7 @@ final class JobArrival {
 
     private void file(Path building, String name, byte[] bytes) throws IOException {
         if (PackedName.largest(name).orElse(-1) < bytes.length) {
-            throw new IOException("\"" + name.replaceAll("\\p{Cntrl}", "?") + "\" is no file of a job");
+            throw new Unfit(new FolderFlaw.NoFileOfAJob(name.replaceAll("\\p{Cntrl}", "?")));
         }
         Path place = building.resolve(name);
         createParents(place.getParent());
@@ -97,7 +103,7 @@ final class JobArrival {
     private Path freeName() throws IOException {
         Path parent = target.getParent();
         if (parent == null) {
-            throw new IOException("a whole disk cannot be a job");
+            throw new Unfit(FolderFlaw.Whole.WHOLE_DISK);
         }
         createParents(parent);
         for (int number = 1; ; number++) {
@@ -116,6 +122,19 @@ final class JobArrival {
             } catch (IOException stays) {
                 return; // an odd folder is left over, whose name says what it is
             }
+        }
+    }
+
+    /** What arrives, or where, does not make a job. */
+    private static final class Unfit extends IOException {
+
+        private static final long serialVersionUID = 1L;
+
+        private final transient FolderFlaw flaw;
+
+        Unfit(FolderFlaw flaw) {
+            super(flaw.toString());
+            this.flaw = flaw;
         }
     }
 }

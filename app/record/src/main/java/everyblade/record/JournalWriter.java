@@ -124,19 +124,19 @@ public final class JournalWriter implements Closeable {
         List<JournalLine> lines = new ArrayList<>();
         try {
             for (SealedLine line : SealedLine.following(head, count + 1, sealed)
-                    .orElseThrow(() -> new Unreadable("a line is not the one that was sealed after the one before"))) {
+                    .orElseThrow(() -> new Unreadable(LineFlaw.Whole.NOT_THE_NEXT))) {
                 lines.add(new JournalLine(line.n(), LineFormat.readEntry(line.bytes(), line.n(), false), line.hash()));
             }
         } catch (Unreadable unreadable) {
             return new NotKept(
                     RecordProblem.inFile(
-                            "NOT KEPT",
+                            RecordProblem.What.NOT_KEPT,
                             path.toString(),
-                            "of the lines that came, " + unreadable.getMessage(),
-                            "ask where they came from for a sound copy"),
+                            new WriteFlaw.CameUnsound(unreadable.flaw()),
+                            Remedy.ASK_WHERE_THEY_CAME_FROM),
                     true);
         }
-        Optional<String> why = end.append(sealed);
+        Optional<WriteFlaw> why = end.append(sealed);
         if (why.isPresent()) {
             return stop(why.get());
         }

@@ -10,7 +10,9 @@ sealed interface LineFlaw extends Fact {
     enum Whole implements LineFlaw {
         TOO_LONG,
         NO_OBJECT,
-        NOT_AS_SAID
+        NOT_AS_SAID,
+        NOT_THE_NEXT,
+        OF_ANOTHER_JOB
     }
 
     /** @param reader says where and why, in its own words */

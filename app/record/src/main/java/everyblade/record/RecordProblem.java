@@ -43,7 +43,10 @@ public record RecordProblem(What what, String file, int line, Fact why, Fact toD
         PICTURE_NOT_KEPT,
         PICTURE_CHANGED,
         REVIEW_IN_USE,
-        REVIEW_OF_ANOTHER_JOB
+        REVIEW_OF_ANOTHER_JOB,
+        JOB_NOT_BROUGHT,
+        JOB_MISSING,
+        STORE_CHANGED
     }
 
     /** A problem of a whole file. */

@@ -38,5 +38,6 @@ public enum Remedy implements Fact {
     PLAIN_CHARACTERS_AND_SHORTER,
     ANOTHER_NAME,
     COPY_AGAIN,
-    COPY_THE_FOLDER
+    COPY_THE_FOLDER,
+    ASK_WHERE_THEY_CAME_FROM
 }

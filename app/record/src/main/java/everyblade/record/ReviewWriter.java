@@ -129,8 +129,7 @@ public final class ReviewWriter implements Closeable {
                 length += line.bytes().length + 1;
             }
         } catch (Unreadable unreadable) {
-            return new NotKept(notKept(
-                    new WriteFlaw.CameUnsound(unreadable.flaw()), Remedy.ASK_WHERE_THEY_CAME_FROM));
+            return new NotKept(notKept(new WriteFlaw.CameUnsound(unreadable.flaw()), Remedy.ASK_WHERE_THEY_CAME_FROM));
         }
         return keep(sealed, new Review(remarks, head, length, false));
     }

@@ -15,6 +15,9 @@ sealed interface WriteFlaw extends Fact {
     /** @param cutBack whether nothing of what is not kept is left in the file */
     record NotForced(Fact why, boolean cutBack) implements WriteFlaw {}
 
+    /** Lines that came from elsewhere are not the next ones. */
+    record CameUnsound(Fact why) implements WriteFlaw {}
+
     /** @param kept how many entries were kept before */
     record Stopped(Fact why, int kept) implements WriteFlaw {}
 

@@ -90,7 +90,7 @@ class SentJobTest {
             assertThat(there.<RuntimeException>arrive(receiver -> receiver.file(name, new byte[] {1})))
                     .isInstanceOfSatisfying(
                             Broken.class,
-                            broken -> assertThat(broken.problem().message()).contains("is no file of a job"));
+                            broken -> assertThat(English.said(broken.problem())).contains("is no file of a job"));
         }
         assertThat(temp.resolve("places")).doesNotExist();
         assertThat(temp.resolve("outside")).doesNotExist();
