@@ -118,9 +118,10 @@ class LauncherIT {
     @Test
     void answersWhileEntriesAreTypedAndLosesNothingWhenKilled() throws Exception {
         run(START.formatted(launcher));
-        Process process = new ProcessBuilder(launcher.toString(), "log", "job", "--follow")
-                .directory(folder.toFile())
-                .start();
+        ProcessBuilder builder = new ProcessBuilder(launcher.toString(), "log", "job", "--follow")
+                .directory(folder.toFile());
+        builder.environment().put("EVERYBLADE_PREPARE", "no");
+        Process process = builder.start();
         try (OutputStream typed = process.getOutputStream();
                 BufferedReader answers =
                         new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
@@ -142,10 +143,25 @@ class LauncherIT {
         assertThat(after.out()).startsWith("sound: 5 entries").endsWith("kept 6\n");
     }
 
+    /** Java takes prepared classes only for jars that lie where they lay, and else goes without them. */
+    @Test
+    void preparesClassesForItsNewPlaceOnceBesideTheFirstStart() throws Exception {
+        Ran ran = run("EVERYBLADE_PREPARE=yes XDG_CACHE_HOME=$PWD/own; export EVERYBLADE_PREPARE XDG_CACHE_HOME\n"
+                + "mv 'moved here' moved && moved/bin/everyblade --version\n"
+                + "n=0; until ls own/everyblade/classes-*.jsa >list 2>/dev/null && [ ! -e \"$(cat list).made\" ]; do\n"
+                + "  n=$((n + 1)); [ $n -lt 110 ] || exit 9; sleep 0.5; done\n"
+                + "JAVA_TOOL_OPTIONS=-Xlog:class+load:file=loaded.txt moved/bin/everyblade --version\n"
+                + "grep -q 'everyblade.desktop.Main source: shared objects file (top)' loaded.txt && echo mapped\n"
+                + "ls own/everyblade/classes-* | wc -l | tr -d ' '\n");
+
+        assertThat(ran.status()).isZero();
+        assertThat(ran.out().lines()).hasSize(4).endsWith("mapped", "1");
+    }
+
     @Test
     void saysSoWhereThereIsNoJava() throws Exception {
         Ran ran = run("mkdir tools\n"
-                + "for tool in dirname readlink locale; do\n"
+                + "for tool in dirname readlink locale ls cksum tr; do\n"
                 + "  printf '#!/bin/sh\\nexec %s \"$@\"\\n' \"$(command -v $tool)\" > tools/$tool\n"
                 + "done\n"
                 + "chmod +x tools/*\n"
@@ -178,6 +194,7 @@ class LauncherIT {
                 .removeIf(name -> name.startsWith("EVERYBLADE_") || name.equals("XDG_CONFIG_HOME"));
         builder.environment().put("HOME", folder.toString());
         builder.environment().put("XDG_CACHE_HOME", cache.toString());
+        builder.environment().put("EVERYBLADE_PREPARE", "no");
         Process process = builder.start();
         assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
         return new Ran(process.exitValue(), Files.readString(out), Files.readString(err));
