@@ -73,6 +73,7 @@ final class MainWindow {
         Looks.use(choices);
         SwingUtilities.updateComponentTreeUI(waiting.component()); // it was made before, and shows nowhere yet
         frame.setContentPane(content);
+        frame.setIconImages(ProgramIcon.sizes());
         frame.setMinimumSize(new Dimension(1000, 640));
         Dimension screen = Toolkit.getDefaultToolkit().getScreenSize();
         Dimension wanted = UIScale.scale(FIRST_SIZE);
