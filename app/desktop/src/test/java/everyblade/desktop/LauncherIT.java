@@ -118,8 +118,8 @@ class LauncherIT {
     @Test
     void answersWhileEntriesAreTypedAndLosesNothingWhenKilled() throws Exception {
         run(START.formatted(launcher));
-        ProcessBuilder builder = new ProcessBuilder(launcher.toString(), "log", "job", "--follow")
-                .directory(folder.toFile());
+        ProcessBuilder builder =
+                new ProcessBuilder(launcher.toString(), "log", "job", "--follow").directory(folder.toFile());
         builder.environment().put("EVERYBLADE_PREPARE", "no");
         Process process = builder.start();
         try (OutputStream typed = process.getOutputStream();
