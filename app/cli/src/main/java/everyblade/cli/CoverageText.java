@@ -46,7 +46,7 @@ final class CoverageText {
         lines.add("");
         lines.addAll(table(coverage, rows));
         lines.add("");
-        lines.add("By part: " + MapWords.ENGLISH.figures() + ":");
+        lines.add("By part: " + MapWords.of(Locale.ENGLISH).figures() + ":");
         rows.forEach(row -> lines.add(parts(row)));
         lines.add("");
         lines.addAll(bases(coverage));
@@ -108,10 +108,10 @@ final class CoverageText {
         for (Basis basis : Basis.values()) {
             if (coverage.tally(basis).cells() > 0) {
                 lines.add("All rows, " + basis.word() + ": "
-                        + new ShareFigures(coverage.headline(basis), MapWords.ENGLISH).line() + ".");
+                        + new ShareFigures(coverage.headline(basis), MapWords.of(Locale.ENGLISH)).line() + ".");
             }
         }
-        lines.add(Terms.of(coverage, MapWords.ENGLISH).line());
+        lines.add(Terms.of(coverage, MapWords.of(Locale.ENGLISH)).line());
         return lines;
     }
 
@@ -152,7 +152,7 @@ final class CoverageText {
     }
 
     private static void add(Table table, List<String> head, Headline headline, Tally tally) {
-        ShareFigures figures = new ShareFigures(headline, MapWords.ENGLISH);
+        ShareFigures figures = new ShareFigures(headline, MapWords.of(Locale.ENGLISH));
         List<String> cells = new ArrayList<>(head);
         cells.addAll(List.of(
                 figures.left(),
@@ -184,7 +184,7 @@ final class CoverageText {
         List<String> bands = new ArrayList<>();
         for (int band = 0; band < names.size(); band++) {
             bands.add(names.get(band) + " "
-                    + new ShareFigures(row.headline(zones.apply(band)), MapWords.ENGLISH).brief());
+                    + new ShareFigures(row.headline(zones.apply(band)), MapWords.of(Locale.ENGLISH)).brief());
         }
         return bands.isEmpty() ? bands : List.of(String.join(", ", bands));
     }

@@ -4,6 +4,7 @@ import everyblade.core.coverage.Coverage;
 import everyblade.picture.MapFacts;
 import everyblade.picture.MapScene;
 import everyblade.picture.MapStyle;
+import everyblade.picture.MapWords;
 import everyblade.record.RecordKind;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
@@ -54,13 +55,14 @@ final class MapCommand implements Callable<Integer> {
         return Commands.FINE;
     }
 
-    private static MapFacts facts(OpenedJob job) {
+    private MapFacts facts(OpenedJob job) {
         EngineModel model = job.engine().model();
         return new MapFacts(
                 model.name(),
                 model.notice(),
                 job.beginning().serial(),
                 job.beginning().task(),
-                job.journal().head());
+                job.journal().head(),
+                MapWords.of(around.words()));
     }
 }

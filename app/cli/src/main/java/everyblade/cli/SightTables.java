@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
@@ -261,10 +262,10 @@ record SightTables(EngineModel engine, Sights sights) {
     }
 
     private static String badPercent(double share) {
-        return ShareFigures.badPercent(share, MapWords.ENGLISH);
+        return ShareFigures.badPercent(share, MapWords.of(Locale.ENGLISH));
     }
 
     static String percent(double share) {
-        return ShareFigures.percent(share, MapWords.ENGLISH);
+        return ShareFigures.percent(share, MapWords.of(Locale.ENGLISH));
     }
 }

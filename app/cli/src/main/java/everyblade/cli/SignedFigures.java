@@ -8,6 +8,7 @@ import everyblade.picture.MapWords;
 import everyblade.picture.ShareFigures;
 import everyblade.session.job.OpenedJob;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 
 /** The figures that stand in a signature: those with which every answer begins, in words and always in English. */
@@ -21,7 +22,7 @@ final class SignedFigures {
         for (Basis basis : Basis.values()) {
             if (coverage.tally(basis).cells() > 0) {
                 Headline headline = coverage.headline(basis);
-                ShareFigures figures = new ShareFigures(headline, MapWords.ENGLISH);
+                ShareFigures figures = new ShareFigures(headline, MapWords.of(Locale.ENGLISH));
                 all.put(
                         basis.word() + ", left of what these views can show",
                         figures.left() + ", " + headline.left() + " of " + headline.within() + " cells");

@@ -141,7 +141,7 @@ final class StartCommand implements Callable<Integer> {
                 .println("started " + job + ": " + chosen.model().name() + " (" + beginning.model() + "), serial "
                         + beginning.serial());
         chosen.model().notice().map(OneLine::of).ifPresent(around.out()::println);
-        around.out().println(new Terms(settings, true, MapWords.ENGLISH).line());
+        around.out().println(new Terms(settings, true, MapWords.of(around.words())).line());
         judgedBy.ifPresent(this::tell);
         return Commands.FINE;
     }

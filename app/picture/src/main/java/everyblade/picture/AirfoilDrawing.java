@@ -35,21 +35,21 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
     private static final double DAMAGE_MOST = 1.6;
 
     /** One airfoil in its patch, all its cells in one group. */
-    Group whole(int airfoil, Patch patch) {
+    Group whole(int airfoil, Patch patch, MapWords words) {
         List<Item> items = new ArrayList<>();
         for (int zone = 0; zone < plan.places().size(); zone++) {
             items.addAll(cell(airfoil, zone, plan.patch(zone, patch)));
         }
         items.addAll(outline(airfoil, patch));
-        return new Group(AirfoilWords.of(coverage, airfoil), items);
+        return new Group(new AirfoilWords(coverage, words).of(airfoil), items);
     }
 
     /** One airfoil in its patch, a group for each of its cells. */
-    List<Group> cells(int airfoil, Patch patch) {
+    List<Group> cells(int airfoil, Patch patch, MapWords words) {
         List<Group> groups = new ArrayList<>();
         for (int zone = 0; zone < plan.places().size(); zone++) {
-            groups.add(
-                    new Group(AirfoilWords.of(coverage, airfoil, zone), cell(airfoil, zone, plan.patch(zone, patch))));
+            groups.add(new Group(
+                    new AirfoilWords(coverage, words).of(airfoil, zone), cell(airfoil, zone, plan.patch(zone, patch))));
         }
         groups.add(Group.of(outline(airfoil, patch)));
         return groups;

@@ -26,9 +26,6 @@ import java.util.List;
  */
 record AirfoilKey(Row row, Zoning zoning) {
 
-    /** What is written over keys. */
-    static final String HEADING = "How one airfoil is divided; here its neighbour with the lower number is on the left";
-
     private static final double MARGIN = 8;
 
     static AirfoilKey of(RowCoverage coverage) {
@@ -55,8 +52,9 @@ record AirfoilKey(Row row, Zoning zoning) {
      * @param column width of a column, mm
      * @param height of all bands together, mm
      * @param size of the font, mm
+     * @param words in which parts are named
      */
-    Group at(Point corner, double column, double height, double size) {
+    Group at(Point corner, double column, double height, double size, MapWords words) {
         ZonePlan plan = plan();
         double width = column * plan.columns();
         Flat frame = new Flat(corner.plus(MARGIN, 1.6 * size + height));
@@ -70,18 +68,22 @@ record AirfoilKey(Row row, Zoning zoning) {
             int height0 = row.kind() == RowKind.LINER ? zoning.spans().size() - 1 - band : band;
             double bandHeight = height / zoning.spans().size();
             Point at = frame.at(-1, (height0 + 0.5) * bandHeight - Lettering.CAPITAL * small / 2);
-            items.add(Item.of(Text.upright(at, zoning.spans().get(band), small, Anchor.END), Ink.LINE));
+            items.add(Item.of(Text.upright(at, words.zone(zoning.spans().get(band)), small, Anchor.END), Ink.LINE));
         }
         for (int column0 = 0; column0 < plan.columns() && !zoning.chords().isEmpty(); column0++) {
             Point at = frame.at((column0 + 0.5) * column, -1.2 * size);
             items.add(Item.of(
-                    Text.upright(at, zoning.chords().get(chord(plan, column0)), size, Anchor.MIDDLE), Ink.LINE));
+                    Text.upright(at, words.zone(zoning.chords().get(chord(plan, column0))), size, Anchor.MIDDLE),
+                    Ink.LINE));
         }
         for (int side = 0; side < zoning.sides().size(); side++) {
             Point at = frame.at((side + 0.5) * width / 2, height + 0.5 * size);
-            items.add(Item.of(Text.upright(at, zoning.sides().get(side) + " side", size, Anchor.MIDDLE), Ink.LINE));
+            items.add(Item.of(
+                    Text.upright(
+                            at, words.say("key.side", words.zone(zoning.sides().get(side))), size, Anchor.MIDDLE),
+                    Ink.LINE));
         }
-        return new Group("How one " + row.kind().airfoil() + " is divided", items);
+        return new Group(words.say("key.name", words.airfoil(row)), items);
     }
 
     private ZonePlan plan() {

@@ -2,7 +2,6 @@ package everyblade.picture;
 
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.entry.ZoneSet;
-import everyblade.core.gap.GapText;
 import everyblade.core.turning.Remark;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -10,21 +9,32 @@ import java.util.List;
 import java.util.Map;
 
 /** What an airfoil or one of its cells looks like, told in words. */
-final class AirfoilWords {
+record AirfoilWords(RowCoverage coverage, MapWords words) {
 
-    private AirfoilWords() {}
-
-    /** Such as {@code blade 14 of c1, tip/pressure/leading: not inspected}. */
-    static String of(RowCoverage coverage, int airfoil, int zone) {
-        return name(coverage, airfoil) + ", " + coverage.zoning().names().get(zone) + ": "
-                + Look.of(coverage, airfoil, zone).words(MapWords.ENGLISH)
-                + (coverage.remarked(Remark.What.FOUND, airfoil, zone) ? ", damaged" : "")
-                + (coverage.remarked(Remark.What.RECHECK, airfoil, zone) ? ", to be looked at again" : "")
-                + (coverage.remarked(Remark.What.ACCEPTED, airfoil, zone) ? ", accepted as not seen" : "");
+    /** Such as {@code blade 14 of c1, tip/pressure/leading: not seen}. */
+    String of(int airfoil, int zone) {
+        List<String> states = new ArrayList<>();
+        states.add(Look.of(coverage, airfoil, zone).words(words));
+        add(states, airfoil, zone, Remark.What.FOUND, "cell.damaged");
+        add(states, airfoil, zone, Remark.What.RECHECK, "cell.recheck");
+        add(states, airfoil, zone, Remark.What.ACCEPTED, "cell.accepted");
+        return words.say(
+                "cell",
+                words.airfoil(coverage.row()),
+                airfoil,
+                coverage.row().id(),
+                words.zone(coverage.zoning().names().get(zone)),
+                String.join(", ", states));
     }
 
-    /** Such as {@code blade 14 of c1: inspected root; not inspected tip/pressure/leading}. */
-    static String of(RowCoverage coverage, int airfoil) {
+    private void add(List<String> states, int airfoil, int zone, Remark.What what, String key) {
+        if (coverage.remarked(what, airfoil, zone)) {
+            states.add(words.say(key));
+        }
+    }
+
+    /** Such as {@code blade 14 of c1: seen root; not seen tip/pressure/leading}. */
+    String of(int airfoil) {
         Map<Look, ZoneSet> zones = new EnumMap<>(Look.class);
         ZoneSet damaged = ZoneSet.NONE;
         for (int zone = 0; zone < coverage.zoning().size(); zone++) {
@@ -35,16 +45,16 @@ final class AirfoilWords {
             }
         }
         List<String> parts = new ArrayList<>();
-        zones.forEach((look, set) -> parts.add(
-                look.words(MapWords.ENGLISH) + (zones.size() == 1 ? "" : " " + GapText.zones(coverage.zoning(), set))));
+        zones.forEach((look, set) ->
+                parts.add(look.words(words) + (zones.size() == 1 ? "" : " " + words.zones(coverage.zoning(), set))));
         if (!damaged.isEmpty()) {
-            parts.add("damaged " + GapText.zones(coverage.zoning(), damaged));
+            parts.add(words.say("cell.damaged") + " " + words.zones(coverage.zoning(), damaged));
         }
-        return name(coverage, airfoil) + ": " + String.join("; ", parts);
-    }
-
-    private static String name(RowCoverage coverage, int airfoil) {
-        return coverage.row().kind().airfoil() + " " + airfoil + " of "
-                + coverage.row().id();
+        return words.say(
+                "airfoil",
+                words.airfoil(coverage.row()),
+                airfoil,
+                coverage.row().id(),
+                String.join("; ", parts));
     }
 }

@@ -29,24 +29,30 @@ final class AllRows {
 
     static Scene of(Coverage coverage, MapFacts facts, MapStyle style) {
         List<Group> groups = new ArrayList<>();
-        groups.add(Sheet.heading(facts, "What was inspected: all rows"));
+        groups.add(Sheet.heading(facts, facts.words().say("sheet.all")));
         List<List<RowCoverage>> wheels = wheels(coverage.rows());
         for (int i = 0; i < wheels.size(); i++) {
             List<RowCoverage> rows = wheels.get(i);
-            String name = rows.stream().anyMatch(AllRows::turns) ? "rows that turn" : "rows that stand still";
+            String name = facts.words().say(rows.stream().anyMatch(AllRows::turns) ? "rows.turn" : "rows.stand");
             double x = Sheet.WIDTH * (2 * i + 1) / (2 * wheels.size());
             Polar polar = new Polar(new Point(x, WHEEL_Y), style.facing().mirrors());
-            groups.addAll(new Wheel(name, polar, RADIUS, style.facing()).rings(coverage, rows));
-            groups.add(RowTable.at(new Point(Sheet.MARGIN + 104 * i, FOOT_Y), 100, FOOT_HEIGHT, name, coverage, rows));
+            groups.addAll(new Wheel(name, polar, RADIUS, style.facing(), facts.words()).rings(coverage, rows));
+            groups.add(RowTable.at(
+                    new Point(Sheet.MARGIN + 104 * i, FOOT_Y), 100, FOOT_HEIGHT, name, coverage, rows, facts.words()));
         }
-        groups.add(Legend.at(new Point(223, FOOT_Y), 2, 47));
-        groups.addAll(keys(coverage.rows()));
+        groups.add(Legend.at(new Point(223, FOOT_Y), 2, 47, facts.words()));
+        groups.addAll(keys(coverage.rows(), facts.words()));
         groups.add(TitleBlock.at(new Point(322, FOOT_Y), 89, coverage, coverage.rows(), facts, style));
         return new Scene(
                 Sheet.WIDTH,
                 Sheet.HEIGHT,
-                "Coverage map of " + facts.model() + ", serial " + facts.serial(),
-                "All rows, " + MapWords.ENGLISH.facing(style.facing()) + ". " + Shares.summary(coverage.rows()),
+                facts.words().say("sheet.title", facts.model(), facts.serial()),
+                facts.words()
+                        .say(
+                                "sheet.summary",
+                                facts.words().say("sheet.rows"),
+                                facts.words().facing(style.facing()),
+                                Shares.summary(coverage.rows(), facts.words())),
                 groups);
     }
 
@@ -64,7 +70,7 @@ final class AllRows {
     }
 
     /** Keys to as many kinds of airfoil as there is room for. */
-    private static List<Group> keys(List<RowCoverage> rows) {
+    private static List<Group> keys(List<RowCoverage> rows, MapWords words) {
         double column = 9;
         double room = 95;
         List<AirfoilKey> drawn = new ArrayList<>();
@@ -74,7 +80,7 @@ final class AllRows {
             if (key.zoning().size() > 1
                     && drawn.stream().noneMatch(key::isLike)
                     && at.x() + key.width(column) <= 222 + room) {
-                Group group = key.at(at, column, 8, 1.9);
+                Group group = key.at(at, column, 8, 1.9, words);
                 groups.add(group);
                 drawn.add(key);
                 at = at.plus(key.width(column) + 2, 0);
@@ -82,7 +88,8 @@ final class AllRows {
         }
         if (!drawn.isEmpty()) {
             groups.add(Group.of(List.of(Item.of(
-                    Text.upright(new Point(223, FOOT_Y + 43.5), AirfoilKey.HEADING, 2.1, Anchor.START), Ink.FAINT))));
+                    Text.upright(new Point(223, FOOT_Y + 43.5), words.say("key.heading"), 2.1, Anchor.START),
+                    Ink.FAINT))));
         }
         return groups;
     }

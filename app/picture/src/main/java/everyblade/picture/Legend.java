@@ -31,7 +31,7 @@ final class Legend {
     private Legend() {}
 
     /** The legend in columns, its upper left corner at a place. */
-    static Group at(Point corner, int columns, double columnWidth) {
+    static Group at(Point corner, int columns, double columnWidth, MapWords said) {
         List<Item> items = new ArrayList<>();
         int rows = (ENTRIES + columns - 1) / columns;
         for (int i = 0; i < ENTRIES; i++) {
@@ -41,16 +41,16 @@ final class Legend {
             Look look = damage ? Look.UNSEEN : Look.values()[i];
             items.addAll(sample(look, damage, sample));
             Point words = at.plus(SAMPLE_WIDTH + 2, 2.4);
-            items.add(Item.of(Text.upright(words, name(look, damage, MapWords.ENGLISH), 2.7, Anchor.START), Ink.LINE));
+            items.add(Item.of(Text.upright(words, name(look, damage, said), 2.7, Anchor.START), Ink.LINE));
             items.add(Item.of(
                     Text.upright(
                             words.plus(0, 3),
-                            damage ? MapWords.ENGLISH.say("meaning.damaged") : look.meaning(MapWords.ENGLISH),
+                            damage ? said.say("meaning.damaged") : look.meaning(said),
                             1.9,
                             Anchor.START),
                     Ink.FAINT));
         }
-        return new Group("Legend", items);
+        return new Group(said.say("group.legend"), items);
     }
 
     /** Height of the legend that only names the looks, on as many lines as its width makes it need, mm. */

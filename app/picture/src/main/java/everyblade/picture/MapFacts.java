@@ -10,5 +10,7 @@ import java.util.Optional;
  * @param serial of the engine
  * @param task what was to be done
  * @param head hash of the journal's last line, or what else tells which state of the record is shown
+ * @param words in which the map is told
  */
-public record MapFacts(String model, Optional<String> notice, String serial, String task, String head) {}
+public record MapFacts(
+        String model, Optional<String> notice, String serial, String task, String head, MapWords words) {}

@@ -92,21 +92,21 @@ record MapRing(RowCoverage coverage, Standing standing, Polar polar, double low,
     }
 
     /** All cells, a group for each airfoil. */
-    List<Group> airfoils() {
+    List<Group> airfoils(MapWords words) {
         AirfoilDrawing drawing = drawing();
         List<Group> groups = new ArrayList<>();
         for (int n = 1; n <= coverage.row().count(); n++) {
-            groups.add(drawing.whole(n, patch(n)));
+            groups.add(drawing.whole(n, patch(n), words));
         }
         return groups;
     }
 
     /** All cells, a group for each of them. */
-    List<Group> cells() {
+    List<Group> cells(MapWords words) {
         AirfoilDrawing drawing = drawing();
         List<Group> groups = new ArrayList<>();
         for (int n = 1; n <= coverage.row().count(); n++) {
-            groups.addAll(drawing.cells(n, patch(n)));
+            groups.addAll(drawing.cells(n, patch(n), words));
         }
         return groups;
     }

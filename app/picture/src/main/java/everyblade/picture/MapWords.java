@@ -3,17 +3,16 @@ package everyblade.picture;
 import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Why;
 import everyblade.core.entry.ZonePhrase;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.entry.Zoning;
 import everyblade.fact.Fact;
 import everyblade.spi.Row;
 import everyblade.words.Words;
 import java.util.List;
 import java.util.Locale;
 
-/** What the map says, in one language. What goes into files is always said in {@link #ENGLISH}. */
+/** What the map says, in one language. */
 public final class MapWords {
-
-    /** The language of everything that leaves the program. */
-    public static final MapWords ENGLISH = of(Locale.ENGLISH);
 
     private final Words words;
 
@@ -43,6 +42,16 @@ public final class MapWords {
     /** What facts say, each in this language. */
     List<String> say(List<? extends Fact> facts) {
         return words.say(facts);
+    }
+
+    /** Zones of a row in one phrase. */
+    String zones(Zoning zoning, ZoneSet zones) {
+        return words.say(ZonePhrase.of(zoning, zones));
+    }
+
+    /** A number with at most so many digits after the decimal mark. */
+    String number(double number, int decimals) {
+        return words.number(number, decimals);
     }
 
     /** Why a cell is not seen. */

@@ -40,8 +40,8 @@ final class OneRow {
 
     static Scene of(Coverage coverage, MapFacts facts, RowCoverage of, MapStyle style) {
         Row row = of.row();
-        String title = row.name() + " (" + row.id() + "), " + row.count() + " "
-                + row.kind().airfoil() + (row.count() == 1 ? "" : "s");
+        MapWords words = facts.words();
+        String title = words.say("row.title", row.name(), row.id(), row.count(), words.some(row, row.count()));
         Polar polar = new Polar(CENTRE, style.facing().mirrors());
         Standing standing = Standing.of(coverage.situation(), row);
         MapRing ring = new MapRing(of, standing, polar, CELLS_FROM, CELLS_TO, LANE);
@@ -53,33 +53,31 @@ final class OneRow {
 
         List<Group> groups = new ArrayList<>();
         groups.add(Sheet.heading(facts, title));
-        groups.add(
-                new Group(MapWords.ENGLISH.facing(style.facing()), new Wheel("", polar, RIM, style.facing()).clock()));
-        groups.add(hub(style, standing));
-        groups.addAll(ring.cells());
+        groups.add(new Group(words.facing(style.facing()), new Wheel("", polar, RIM, style.facing(), words).clock()));
+        groups.add(hub(style, standing, words));
+        groups.addAll(ring.cells(words));
         groups.add(Group.of(ring.numbers(List.of())));
-        groups.add(pointers.landmarks(standing));
-        groups.addAll(pointers.views(views));
-        groups.add(signs.round(polar, standing, CELLS_TO + LANE + 0.6, SIGNS, LETTERS));
+        groups.add(pointers.landmarks(standing, words));
+        groups.addAll(pointers.views(views, words));
+        groups.add(signs.round(polar, standing, CELLS_TO + LANE + 0.6, SIGNS, LETTERS, words));
         groups.add(TitleBlock.at(new Point(RIGHT, TOP), COLUMN, coverage, List.of(of), facts, style));
-        groups.add(Legend.at(new Point(LEFT, TOP), 2, 47));
-        groups.addAll(key(of));
-        groups.addAll(lists(of, ring, views, signs));
-        groups.addAll(RowStrip.onPaper(of, new Point(Sheet.MARGIN, STRIP), Sheet.WIDTH - 2 * Sheet.MARGIN, 50)
+        groups.add(Legend.at(new Point(LEFT, TOP), 2, 47, words));
+        groups.addAll(key(of, words));
+        groups.addAll(lists(of, views, signs, words));
+        groups.addAll(RowStrip.onPaper(of, new Point(Sheet.MARGIN, STRIP), Sheet.WIDTH - 2 * Sheet.MARGIN, 50, words)
                 .groups());
         return new Scene(
                 Sheet.WIDTH,
                 Sheet.HEIGHT,
-                "Coverage map of " + title + ", " + facts.model() + ", serial " + facts.serial(),
-                title + ", " + MapWords.ENGLISH.facing(style.facing()) + ". " + Shares.summary(List.of(of)),
+                words.say("sheet.row", title, facts.model(), facts.serial()),
+                words.say("sheet.summary", title, words.facing(style.facing()), Shares.summary(List.of(of), words)),
                 groups);
     }
 
-    private static Group hub(MapStyle style, Standing standing) {
-        List<String> lines = new ArrayList<>(
-                List.of(MapWords.ENGLISH.from(style.facing()), MapWords.ENGLISH.towards(style.facing())));
+    private static Group hub(MapStyle style, Standing standing, MapWords words) {
+        List<String> lines = new ArrayList<>(List.of(words.from(style.facing()), words.towards(style.facing())));
         if (!standing.doubt().isEmpty()) {
-            lines.add(standing.doubt(MapWords.ENGLISH));
+            lines.add(standing.doubt(words));
         }
         List<Item> items = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
@@ -94,48 +92,52 @@ final class OneRow {
         return Group.of(items);
     }
 
-    private static List<Group> key(RowCoverage of) {
+    private static List<Group> key(RowCoverage of, MapWords words) {
         AirfoilKey key = AirfoilKey.of(of);
         if (of.zoning().size() == 1) {
             return List.of();
         }
         double column = Math.min(13, (COLUMN - 8) / key.columns());
         return List.of(
-                Group.of(List.of(
-                        Item.of(Text.upright(new Point(LEFT, 65), AirfoilKey.HEADING, 2.1, Anchor.START), Ink.FAINT))),
-                key.at(new Point(LEFT, 68), column, 16, 2.2));
+                Group.of(List.of(Item.of(
+                        Text.upright(new Point(LEFT, 65), words.say("key.heading"), 2.1, Anchor.START), Ink.FAINT))),
+                key.at(new Point(LEFT, 68), column, 16, 2.2, words));
     }
 
-    private static List<Group> lists(RowCoverage of, MapRing ring, List<View> views, Signs signs) {
+    private static List<Group> lists(RowCoverage of, List<View> views, Signs signs, MapWords words) {
         List<Group> groups = new ArrayList<>();
         List<String> landmarks = of.row().landmarks().stream()
-                .map(landmark -> of.row().kind().airfoil() + " " + landmark.airfoil() + ": " + landmark.what())
+                .map(landmark -> words.airfoil(of.row()) + " " + landmark.airfoil() + ": " + landmark.what())
                 .toList();
         List<String> ways = views.stream()
-                .map(view ->
-                        view.id() + view.port().map(port -> ", through " + port).orElse("") + ", shows "
-                                + view.window()
-                                        .map(window -> String.join(", ", window.shows()))
-                                        .orElse("what is computed"))
+                .map(view -> words.say(
+                        "list.view",
+                        view.id(),
+                        view.port(),
+                        view.window()
+                                .map(window -> words.zone(String.join(", ", window.shows())))
+                                .orElse(words.say("list.view.computed"))))
                 .toList();
         double y = LISTS;
         if (!landmarks.isEmpty()) {
-            groups.add(WordList.at(new Point(LEFT, y), COLUMN, 45, "Landmarks, at the triangles", landmarks));
+            groups.add(WordList.at(new Point(LEFT, y), COLUMN, 45, words.say("list.landmarks"), landmarks, words));
             y += Math.min(48, WordList.height(landmarks.size()) + 3);
         }
         groups.add(WordList.at(
                 new Point(LEFT, y),
                 COLUMN,
                 STRIP - 4 - y,
-                "Views, at their references",
-                ways.isEmpty() ? List.of("none in this engine model") : ways));
-        List<String> told = signs.told(ring);
+                words.say("list.views"),
+                ways.isEmpty() ? List.of(words.say("list.views.none")) : ways,
+                words));
+        List<String> told = signs.told(of, words);
         groups.add(WordList.at(
                 new Point(RIGHT, LISTS),
                 COLUMN,
                 STRIP - 4 - LISTS,
-                "Findings (F) and what to look at again (R)",
-                told.isEmpty() ? List.of("none entered") : told));
+                words.say("list.signs"),
+                told.isEmpty() ? List.of(words.say("list.signs.none")) : told,
+                words));
         return groups;
     }
 }

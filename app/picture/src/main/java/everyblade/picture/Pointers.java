@@ -26,25 +26,26 @@ import java.util.List;
 record Pointers(Polar polar, double rim) {
 
     private static final double SIZE = 2.2;
+    private static final int DECIMALS = 9;
     private static final double LABELS_END = 11;
     private static final double LABELS_LEAST = 15;
     /** Degrees past the vertical up to which words still read upwards, so that neighbours there read alike. */
     private static final double UPRIGHT = 20;
 
     /** A triangle under each airfoil that can be told from the others. */
-    Group landmarks(Standing standing) {
+    Group landmarks(Standing standing, MapWords words) {
         List<Item> items = new ArrayList<>();
         for (Landmark landmark : standing.row().landmarks()) {
             double clock = standing.clock(landmark.airfoil());
             items.add(Item.of(triangle(clock, rim - 0.8, rim - 4.4, 1.7), Style.filled(Ink.LINE)));
         }
-        return new Group("Landmarks", items);
+        return new Group(words.say("group.landmarks"), items);
     }
 
     /** A pointer with its name for each view. */
-    List<Group> views(List<View> views) {
+    List<Group> views(List<View> views, MapWords words) {
         double longest = views.stream()
-                .mapToDouble(view -> Lettering.length(label(view), SIZE) * Lettering.SLACK)
+                .mapToDouble(view -> Lettering.length(label(view, words), SIZE) * Lettering.SLACK)
                 .max()
                 .orElse(0);
         double inner = Math.max(LABELS_LEAST, rim - LABELS_END - longest);
@@ -52,7 +53,7 @@ record Pointers(Polar polar, double rim) {
         List<Double> directions = Spread.of(views.stream().map(View::reference).toList(), least);
         List<Group> groups = new ArrayList<>();
         for (int i = 0; i < views.size(); i++) {
-            groups.add(view(views.get(i), directions.get(i), rim - LABELS_END - inner));
+            groups.add(view(views.get(i), directions.get(i), rim - LABELS_END - inner, words));
         }
         return groups;
     }
@@ -66,7 +67,7 @@ record Pointers(Polar polar, double rim) {
         return Item.of(new Strokes(List.of(arc)), Style.lined(Ink.LINE, width));
     }
 
-    private Group view(View view, double direction, double room) {
+    private Group view(View view, double direction, double room, MapWords words) {
         List<Item> items = new ArrayList<>();
         view.window().ifPresent(window -> items.add(arc(view.reference(), window.halfWidth(), rim - 5.4, 0.5)));
         double middle = view.reference();
@@ -74,8 +75,8 @@ record Pointers(Polar polar, double rim) {
         items.add(Item.of(
                 Strokes.line(polar.at(middle, rim - 8), polar.at(direction, rim - LABELS_END + 0.5)),
                 Style.lined(Ink.FAINT, 0.15)));
-        items.add(radial(direction, rim - LABELS_END, Lettering.fitted(label(view), SIZE, room)));
-        return new Group("View " + view.id() + ", reference at " + degrees(view.reference()), items);
+        items.add(radial(direction, rim - LABELS_END, Lettering.fitted(label(view, words), SIZE, room)));
+        return new Group(words.say("group.view", view.id(), degrees(view.reference(), words)), items);
     }
 
     /** Words along the radius, never upside down, that end at a distance from the axis. */
@@ -98,11 +99,11 @@ record Pointers(Polar polar, double rim) {
         return new Polygon(List.of(polar.at(clock, tip), polar.at(clock - reach, foot), polar.at(clock + reach, foot)));
     }
 
-    static String label(View view) {
-        return view.id() + "  " + degrees(view.reference());
+    static String label(View view, MapWords words) {
+        return view.id() + "  " + degrees(view.reference(), words);
     }
 
-    private static String degrees(double angle) {
-        return (angle == Math.rint(angle) ? Long.toString((long) angle) : Double.toString(angle)) + "°";
+    private static String degrees(double angle, MapWords words) {
+        return words.number(angle, DECIMALS) + "°";
     }
 }

@@ -42,6 +42,7 @@ record RowStrip(
         implements RowPlace {
 
     private static final double NUMBERS = 1.8;
+    private static final double FOOT = 1.5;
     private static final double GAP = 0.06;
     private static final double READABLE = 1.2;
     private static final double SCREEN_READABLE = 2.8;
@@ -49,8 +50,8 @@ record RowStrip(
     private static final double SCREEN_LETTERS = 3;
 
     /** In a room on paper. */
-    static RowStrip onPaper(RowCoverage coverage, Point corner, double width, double height) {
-        return new RowStrip(coverage, corner, width, height, 38, 2.2, 5, READABLE, MapWords.ENGLISH);
+    static RowStrip onPaper(RowCoverage coverage, Point corner, double width, double height, MapWords said) {
+        return new RowStrip(coverage, corner, width, height, 38, 2.2, 5, READABLE, said);
     }
 
     /** Zone by zone in a room on a screen, where words are read from farther away; names as wide as is given. */
@@ -113,7 +114,7 @@ record RowStrip(
         AirfoilDrawing drawing = new AirfoilDrawing(coverage, plan());
         List<Group> groups = new ArrayList<>();
         for (int n = 1; n <= coverage.row().count(); n++) {
-            groups.add(drawing.whole(n, patch(n)));
+            groups.add(drawing.whole(n, patch(n), said));
         }
         groups.add(words());
         return groups;
@@ -173,6 +174,11 @@ record RowStrip(
         return line() * coverage.zoning().size();
     }
 
+    /** Where it ends with the numbers under it, mm from above. */
+    double foot() {
+        return corner.y() + high() + NUMBERS * letters + FOOT;
+    }
+
     private double pitch() {
         return (width - names) / coverage.row().count();
     }
@@ -194,7 +200,7 @@ record RowStrip(
             words.add(beside(frame, -0.8 - letters, first, letters, Ink.FAINT));
         }
         words.addAll(numbers(frame));
-        return new Group("The row unrolled", words);
+        return new Group(said.say("group.strip"), words);
     }
 
     private Item beside(Flat frame, double base, String words, double size, Ink ink) {

@@ -36,25 +36,30 @@ final class Shares {
     }
 
     /** What the picture of these rows says, for those who cannot see it. */
-    static String summary(List<RowCoverage> rows) {
+    static String summary(List<RowCoverage> rows, MapWords words) {
         List<String> parts = new ArrayList<>();
         for (Basis basis : Basis.values()) {
-            figures(rows, basis, MapWords.ENGLISH)
-                    .ifPresent(figures -> parts.add((basis == Basis.COMPUTED ? "Computed: " : "Declared: ")
-                            + figures.line() + ". " + summary(tally(rows, basis))));
+            figures(rows, basis, words)
+                    .ifPresent(figures -> parts.add(summary(basis, figures, tally(rows, basis), words)));
         }
         return String.join(" ", parts);
     }
 
-    private static String summary(Tally tally) {
-        List<String> parts = new ArrayList<>();
-        parts.add(tally.seen() + " cells inspected");
-        parts.add(tally.part() + " inspected in part, " + tally.glimpsed() + " of them only a glimpse");
-        parts.add(tally.maybe() + " maybe");
-        parts.add(tally.unseen() + " not inspected, " + tally.noAccess() + " of them shown by no view, "
-                + tally.coarse() + " only too coarsely, " + tally.fast() + " in view too briefly, " + tally.stated()
-                + " stated with a picture");
-        return String.join("; ", parts) + ". " + tally.damaged() + " cells are damaged.";
+    private static String summary(Basis basis, ShareFigures figures, Tally tally, MapWords words) {
+        return words.say(
+                "summary",
+                basis,
+                figures.line(),
+                tally.seen(),
+                tally.part(),
+                tally.glimpsed(),
+                tally.maybe(),
+                tally.unseen(),
+                tally.noAccess(),
+                tally.coarse(),
+                tally.fast(),
+                tally.stated(),
+                tally.damaged());
     }
 
     /** Where the count was lost; empty if it was not. */

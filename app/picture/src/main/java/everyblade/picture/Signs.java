@@ -1,8 +1,8 @@
 package everyblade.picture;
 
 import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
 import everyblade.core.entry.Zoning;
-import everyblade.core.gap.GapText;
 import everyblade.core.turning.Remark;
 import everyblade.picture.scene.DrawnShape.Anchor;
 import everyblade.picture.scene.DrawnShape.Polygon;
@@ -36,7 +36,7 @@ record Signs(List<Remark> remarks) {
     }
 
     /** The signs round a ring, each joined to its airfoil; lengths in mm. */
-    Group round(Polar polar, Standing standing, double from, double middle, double size) {
+    Group round(Polar polar, Standing standing, double from, double middle, double size, MapWords said) {
         Map<Integer, List<Remark>> byAirfoil = new TreeMap<>();
         for (Remark remark : remarks) {
             remark.airfoils().stream()
@@ -63,7 +63,7 @@ record Signs(List<Remark> remarks) {
                     Text.upright(at.plus(0, Lettering.CAPITAL * size / 2), words.get(i), size, Anchor.MIDDLE),
                     Ink.LINE));
         }
-        return new Group("Findings and rechecks", items);
+        return new Group(said.say("group.signs"), items);
     }
 
     private static double width(String words, double size) {
@@ -79,17 +79,23 @@ record Signs(List<Remark> remarks) {
     }
 
     /** A line of words for each sign. */
-    List<String> told(MapRing ring) {
-        return remarks.stream().map(remark -> told(remark, ring)).toList();
+    List<String> told(RowCoverage row, MapWords words) {
+        return remarks.stream().map(remark -> told(remark, row, words)).toList();
     }
 
-    private static String told(Remark remark, MapRing ring) {
-        Zoning zoning = ring.coverage().zoning();
-        String where = remark.zones().equals(zoning.all()) ? "whole" : GapText.zones(zoning, remark.zones());
+    private static String told(Remark remark, RowCoverage row, MapWords words) {
+        Zoning zoning = row.zoning();
+        String where =
+                remark.zones().equals(zoning.all()) ? words.say("sign.whole") : words.zones(zoning, remark.zones());
         List<String> airfoils = remark.airfoils().stream()
                 .mapToObj(index -> Integer.toString(index + 1))
                 .toList();
-        return sign(remark) + "  " + (remark.what() == Remark.What.FOUND ? "finding, " : "look again, ")
-                + ring.coverage().row().kind().airfoil() + " " + String.join(", ", airfoils) + ", " + where;
+        return words.say(
+                "sign",
+                sign(remark),
+                remark.what() == Remark.What.FOUND,
+                words.airfoil(row.row()),
+                String.join(", ", airfoils),
+                where);
     }
 }

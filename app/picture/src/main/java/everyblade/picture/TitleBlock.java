@@ -42,30 +42,35 @@ final class TitleBlock {
     static Group at(
             Point corner, double width, Coverage coverage, List<RowCoverage> rows, MapFacts facts, MapStyle style) {
         TitleBlock block = new TitleBlock(corner, width);
-        block.field("engine", facts.model(), 1, Ink.LINE);
-        block.field("serial", facts.serial(), 1, Ink.LINE);
-        block.field("task", facts.task(), 2, Ink.LINE);
-        block.field("view", MapWords.ENGLISH.facing(style.facing()), 1, Ink.LINE);
+        block.field(facts.words().say("title.engine"), facts.model(), 1, Ink.LINE);
+        block.field(facts.words().say("title.serial"), facts.serial(), 1, Ink.LINE);
+        block.field(facts.words().say("title.task"), facts.task(), 2, Ink.LINE);
+        block.field(facts.words().say("title.view"), facts.words().facing(style.facing()), 1, Ink.LINE);
         for (Basis basis : Basis.values()) {
-            Shares.figures(rows, basis, MapWords.ENGLISH)
-                    .ifPresent(figures -> block.field(basis.word(), figures.line() + told(basis), 4, Ink.LINE));
+            Shares.figures(rows, basis, facts.words())
+                    .ifPresent(figures -> block.field(
+                            facts.words().basis(basis),
+                            facts.words().say("title.figures", figures.line(), basis),
+                            4,
+                            Ink.LINE));
         }
         if (rows.stream().anyMatch(row -> row.basis() == Basis.COMPUTED)) {
-            block.field("criteria", Terms.of(coverage, MapWords.ENGLISH).told(), 3, Ink.LINE);
+            block.field(
+                    facts.words().say("title.criteria"),
+                    Terms.of(coverage, facts.words()).told(),
+                    3,
+                    Ink.LINE);
         }
-        List<String> lost = Shares.lost(coverage, MapWords.ENGLISH);
+        List<String> lost = Shares.lost(coverage, facts.words());
         if (!lost.isEmpty()) {
-            String more = lost.size() > 1 ? " Lost " + (lost.size() - 1) + " more time(s)." : "";
-            block.field("count", lost.get(0) + more, 3, Ink.ALERT);
+            String told =
+                    lost.size() > 1 ? facts.words().say("title.lostMore", lost.get(0), lost.size() - 1) : lost.get(0);
+            block.field(facts.words().say("title.count"), told, 3, Ink.ALERT);
         }
-        block.field("record", shortened(facts.head()), 1, Ink.LINE);
-        facts.notice().ifPresent(notice -> block.field("notice", notice, 4, Ink.ALERT));
+        block.field(facts.words().say("title.record"), shortened(facts.head()), 1, Ink.LINE);
+        facts.notice().ifPresent(notice -> block.field(facts.words().say("title.notice"), notice, 4, Ink.ALERT));
         block.items.add(Item.of(Polygon.box(corner.x(), corner.y(), width, block.down), Style.lined(Ink.LINE, 0.35)));
-        return new Group("Title block", block.items);
-    }
-
-    private static String told(Basis basis) {
-        return basis == Basis.COMPUTED ? "" : "; rests on stated windows, nothing is computed";
+        return new Group(facts.words().say("group.title"), block.items);
     }
 
     private static String shortened(String head) {

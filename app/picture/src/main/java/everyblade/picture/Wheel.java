@@ -24,8 +24,9 @@ import java.util.List;
  * @param polar where the axis is
  * @param radius of the outermost ring, mm
  * @param facing from where it is seen
+ * @param words in which it says so
  */
-record Wheel(String name, Polar polar, double radius, Facing facing) {
+record Wheel(String name, Polar polar, double radius, Facing facing, MapWords words) {
 
     /** Room outside the outermost ring for clock angles, mm. */
     static final double MARGIN = 8;
@@ -39,7 +40,7 @@ record Wheel(String name, Polar polar, double radius, Facing facing) {
         double lane = Math.max(Math.min(1.9, 0.5 * depth), Math.min(2.6, 0.3 * depth));
         double hub = radius - rows.size() * depth;
         List<Group> groups = new ArrayList<>();
-        groups.add(new Group(name + ", " + MapWords.ENGLISH.facing(facing), clock()));
+        groups.add(new Group(name + ", " + words.facing(facing), clock()));
         groups.add(Group.of(hub(hub)));
         for (int i = 0; i < rows.size(); i++) {
             RowCoverage row = rows.get(i);
@@ -49,8 +50,8 @@ record Wheel(String name, Polar polar, double radius, Facing facing) {
             String id = row.row().id();
             List<String> labels = standing.doubt().isEmpty()
                     ? List.of(id, id)
-                    : Collections.nCopies(2, id + ": " + standing.doubt(MapWords.ENGLISH));
-            groups.addAll(ring.airfoils());
+                    : Collections.nCopies(2, id + ": " + standing.doubt(words));
+            groups.addAll(ring.airfoils(words));
             List<Item> lettering = new ArrayList<>(ring.labels(labels));
             lettering.addAll(ring.numbers(labels));
             groups.add(new Group(row.row().name() + " (" + id + ")", lettering));
@@ -60,13 +61,13 @@ record Wheel(String name, Polar polar, double radius, Facing facing) {
 
     /** Marks every 10 degrees, told every 30. */
     List<Item> clock() {
-        return new ClockScale(polar, radius, MapWords.ENGLISH, 2.6).angles();
+        return new ClockScale(polar, radius, words, 2.6).angles();
     }
 
     private List<Item> hub(double hub) {
         List<Item> items = new ArrayList<>();
         double size = Math.min(3, hub / 7);
-        String[] lines = {name, MapWords.ENGLISH.from(facing), MapWords.ENGLISH.towards(facing)};
+        String[] lines = {name, words.from(facing), words.towards(facing)};
         for (int i = 0; i < lines.length; i++) {
             items.add(Item.of(
                     Text.upright(

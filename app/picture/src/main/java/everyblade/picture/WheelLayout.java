@@ -76,8 +76,8 @@ final class WheelLayout implements ScreenLayout {
         groups.add(Group.of(new ClockScale(polar, rim - SIGNS, view.words(), LETTERS).hours()));
         groups.add(Group.of(round.numbers(List.of())));
         groups.add(airfoilOne(round));
-        groups.add(new Pointers(polar, round.low()).landmarks(round.standing()));
-        groups.add(signs.round(polar, round.standing(), round.high() + NUMBERS - 0.4, middle, LETTERS));
+        groups.add(new Pointers(polar, round.low()).landmarks(round.standing(), view.words()));
+        groups.add(signs.round(polar, round.standing(), round.high() + NUMBERS - 0.4, middle, LETTERS, view.words()));
         groups.add(Group.of(cone(round)));
         groups.add(Group.of(inTheMiddle(round)));
         return groups;

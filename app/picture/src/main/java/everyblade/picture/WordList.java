@@ -27,12 +27,12 @@ final class WordList {
     }
 
     /** The list, its upper left corner at a place; what finds no room is counted in its last line. */
-    static Group at(Point corner, double width, double height, String heading, List<String> lines) {
+    static Group at(Point corner, double width, double height, String heading, List<String> lines, MapWords words) {
         int room = Math.max(1, (int) ((height - HEADING) / STEP));
         List<String> shown = new ArrayList<>(lines);
         if (lines.size() > room) {
             shown = new ArrayList<>(lines.subList(0, room - 1));
-            shown.add("and " + (lines.size() - shown.size()) + " more");
+            shown.add(words.say("list.more", lines.size() - shown.size()));
         }
         List<Item> items = new ArrayList<>();
         items.add(Item.of(Text.upright(corner.plus(0, 2.6), heading, 2.7, Anchor.START), Ink.LINE));

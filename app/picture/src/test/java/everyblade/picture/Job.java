@@ -21,6 +21,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -89,7 +90,13 @@ final class Job {
     }
 
     MapFacts facts() {
-        return new MapFacts(model.name(), model.notice(), "LK4-0117", "Bird strike, left engine", "9f3ac01d77b2e4");
+        return new MapFacts(
+                model.name(),
+                model.notice(),
+                "LK4-0117",
+                "Bird strike, left engine",
+                "9f3ac01d77b2e4",
+                MapWords.of(Locale.ENGLISH));
     }
 
     String svg(Optional<String> row, MapStyle style) {

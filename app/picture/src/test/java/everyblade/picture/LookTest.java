@@ -33,7 +33,8 @@ class LookTest {
             if (row.state(1, zone) == State.PART) {
                 boolean half = row.areas(1, zone).reach() >= 0.5;
                 assertThat(Look.of(row, 1, zone)).isEqualTo(half ? Look.PART : Look.GLIMPSED);
-                assertThat(line(1, zone, MapWords.ENGLISH)).endsWith(half ? "as far as can be" : "only a glimpse");
+                assertThat(line(1, zone, MapWords.of(Locale.ENGLISH)))
+                        .endsWith(half ? "as far as can be" : "only a glimpse");
                 assertThat(line(1, zone, MapWords.of(Locale.GERMAN)))
                         .endsWith(half ? "so weit es geht" : "nur ein Blick");
                 glimpsed += half ? 0 : 1;
@@ -51,8 +52,8 @@ class LookTest {
             if (why.outOfReach()) {
                 met.add(why);
                 assertThat(Look.of(row, 1, zone)).isEqualTo(Look.OUT_OF_REACH);
-                assertThat(line(1, zone, MapWords.ENGLISH)).endsWith("no view shows it well");
-                assertThat(new CellTelling(JOB.coverage(), MapWords.ENGLISH).lines(new Cell("r", 1, zone)))
+                assertThat(line(1, zone, MapWords.of(Locale.ENGLISH))).endsWith("no view shows it well");
+                assertThat(new CellTelling(JOB.coverage(), MapWords.of(Locale.ENGLISH)).lines(new Cell("r", 1, zone)))
                         .contains(why.words())
                         .noneMatch(line -> line.contains("accessible") || line.contains("no access"));
             }

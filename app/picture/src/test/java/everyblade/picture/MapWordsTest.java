@@ -17,7 +17,7 @@ class MapWordsTest {
         assertThat(Stream.of(Look.values()).flatMap(look -> Stream.of("look." + key(look), "meaning." + key(look))))
                 .allMatch(key -> words.has("map." + key));
         assertThat(Why.values())
-                .allSatisfy(why -> assertThat(MapWords.ENGLISH.why(why))
+                .allSatisfy(why -> assertThat(MapWords.of(Locale.ENGLISH).why(why))
                         .as("the map says the same as the list of gaps")
                         .isEqualTo(why.words()));
         assertThat(Stream.of(RowKind.values()).map(kind -> "airfoils." + key(kind)))
@@ -40,9 +40,9 @@ class MapWordsTest {
 
     @Test
     void what_was_counted_wrongly_is_told_in_one_or_several() {
-        assertThat(MapWords.ENGLISH.say("lost", 1, "blade", "c3", 4, 9))
+        assertThat(MapWords.of(Locale.ENGLISH).say("lost", 1, "blade", "c3", 4, 9))
                 .isEqualTo("Count lost by 1 blade of c3 between entries 4 and 9: what was watched between them is only"
                         + " maybe.");
-        assertThat(MapWords.ENGLISH.say("noon")).isEqualTo("12 o'clock");
+        assertThat(MapWords.of(Locale.ENGLISH).say("noon")).isEqualTo("12 o'clock");
     }
 }

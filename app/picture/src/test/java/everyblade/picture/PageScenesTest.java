@@ -6,6 +6,7 @@ import everyblade.core.coverage.Coverage;
 import everyblade.picture.scene.Cell;
 import everyblade.picture.scene.Scene;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 class PageScenesTest {
@@ -17,7 +18,7 @@ class PageScenesTest {
     @Test
     void everyCellOfAnEngineWithManyRowsStandsOnOneWheelOnce() {
         Coverage coverage = Job.on("corncrake-12").coverage();
-        List<Scene> scenes = PageScenes.wheels(coverage, Facing.AFT_LOOKING_FORWARD);
+        List<Scene> scenes = PageScenes.wheels(coverage, Facing.AFT_LOOKING_FORWARD, MapWords.of(Locale.ENGLISH));
         List<Cell> cells = scenes.stream()
                 .flatMap(Scene::items)
                 .flatMap(item -> item.cell().stream())
@@ -29,7 +30,7 @@ class PageScenesTest {
     @Test
     void anEngineOfOneRotorHasOneWheel() {
         Coverage coverage = new Job(SmallEngines.rotor(7, everyblade.spi.Direction.CW, 0)).coverage();
-        assertThat(PageScenes.wheels(coverage, Facing.AFT_LOOKING_FORWARD))
+        assertThat(PageScenes.wheels(coverage, Facing.AFT_LOOKING_FORWARD, MapWords.of(Locale.ENGLISH)))
                 .extracting(Scene::title)
                 .containsExactly("rows that turn");
     }
@@ -37,7 +38,7 @@ class PageScenesTest {
     @Test
     void theSignsOfARowAreAllExplained() {
         Coverage coverage = Jobs.larkspur().coverage();
-        String words = String.join("\n", Scenes.words(PageScenes.row(coverage, "c1", Facing.AFT_LOOKING_FORWARD)));
+        String words = String.join("\n", Scenes.words(PageScenes.row(coverage, "c1", MapWords.of(Locale.ENGLISH))));
         assertThat(words)
                 .contains("finding, blade 7", "finding, blade 8", "look again, blade 12")
                 .doesNotContain(" more");

@@ -9,6 +9,7 @@ import everyblade.picture.scene.Theme;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -99,10 +100,10 @@ class PaletteTest {
         // WCAG 2.2, success criterion 1.4.11: 3 : 1 for parts of pictures.
         for (Look look : Look.values()) {
             assertThat(contrast(theme.colour(look.mark()), theme.colour(Ink.PAPER)))
-                    .as(look.words(MapWords.ENGLISH))
+                    .as(look.words(MapWords.of(Locale.ENGLISH)))
                     .isGreaterThanOrEqualTo(3);
             assertThat(contrast(theme.colour(look.mark()), theme.colour(look.wash())))
-                    .as(look.words(MapWords.ENGLISH))
+                    .as(look.words(MapWords.of(Locale.ENGLISH)))
                     .isGreaterThanOrEqualTo(3);
         }
     }
@@ -114,7 +115,7 @@ class PaletteTest {
             Ink under = look.pattern() == Pattern.SOLID ? look.mark() : look.wash();
             Ink outline = look.pattern() == Pattern.SOLID ? look.wash() : Ink.FAINT;
             assertThat(contrast(theme.colour(under), theme.colour(outline)))
-                    .as(look.words(MapWords.ENGLISH))
+                    .as(look.words(MapWords.of(Locale.ENGLISH)))
                     .isGreaterThanOrEqualTo(3);
         }
     }

@@ -22,6 +22,7 @@ import java.awt.image.BufferedImage;
 import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -128,7 +129,7 @@ class PatternTest {
     void every_look_has_a_pattern_of_its_own() {
         assertThat(Look.values()).extracting(Look::pattern).doesNotHaveDuplicates();
         assertThat(Look.values())
-                .extracting(look -> look.words(MapWords.ENGLISH))
+                .extracting(look -> look.words(MapWords.of(Locale.ENGLISH)))
                 .doesNotHaveDuplicates();
         assertThat(Look.values()).extracting(Look::wash).doesNotContain(Ink.LINE);
     }

@@ -135,7 +135,8 @@ class RoomForWordsTest {
                 "S/N 0123456789-0123456789-0123456789-0123456789-0123456789",
                 "A task that takes many words to tell, which it does at length, and is not done with even then. "
                         .repeat(4),
-                "0123456789abcdef".repeat(4));
+                "0123456789abcdef".repeat(4),
+                MapWords.of(java.util.Locale.ENGLISH));
         return MapScene.of(job.coverage(), facts, Optional.ofNullable(row), MapStyle.PLAIN);
     }
 

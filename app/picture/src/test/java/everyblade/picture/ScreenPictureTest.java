@@ -69,7 +69,7 @@ class ScreenPictureTest {
     }
 
     private static ScreenPicture picture(ScreenKind kind, Facing facing, String chosen) {
-        return ScreenPicture.of(kind, begun().coverage(), view(facing, chosen, 125, 150, MapWords.ENGLISH));
+        return ScreenPicture.of(kind, begun().coverage(), view(facing, chosen, 125, 150, MapWords.of(Locale.ENGLISH)));
     }
 
     @ParameterizedTest
@@ -104,7 +104,7 @@ class ScreenPictureTest {
     @ParameterizedTest
     @CsvSource({"RINGS", "STRIPS", "WHEEL"})
     void tells_nobody_how_much_is_seen_who_is_not_to_know_yet(ScreenKind kind) {
-        ScreenView all = view(Facing.AFT_LOOKING_FORWARD, "r4", 125, 150, MapWords.ENGLISH);
+        ScreenView all = view(Facing.AFT_LOOKING_FORWARD, "r4", 125, 150, MapWords.of(Locale.ENGLISH));
         ScreenView blind =
                 new ScreenView(all.style(), all.chosen(), all.width(), all.height(), all.fine(), all.words(), false);
         assertThat(told(ScreenPicture.of(kind, begun().coverage(), all))).contains("%");
@@ -175,7 +175,7 @@ class ScreenPictureTest {
     @EnumSource(ScreenKind.class)
     void one_changed_cell_leaves_the_groups_of_all_other_airfoils_the_same(ScreenKind kind) {
         Job job = begun();
-        ScreenView view = view(Facing.AFT_LOOKING_FORWARD, "r5", 125, 150, MapWords.ENGLISH);
+        ScreenView view = view(Facing.AFT_LOOKING_FORWARD, "r5", 125, 150, MapWords.of(Locale.ENGLISH));
         ScreenPicture before = ScreenPicture.of(kind, job.coverage(), view);
         ScreenPicture after = before.after(
                 kind, job.enter("saw root/pressure/leading 20 photo a.jpg").coverage(), view);
@@ -220,7 +220,9 @@ class ScreenPictureTest {
         }
         Coverage coverage = new Job(engines.built()).coverage();
         ScreenPicture picture = ScreenPicture.of(
-                ScreenKind.RINGS, coverage, view(Facing.AFT_LOOKING_FORWARD, null, 125, 150, MapWords.ENGLISH));
+                ScreenKind.RINGS,
+                coverage,
+                view(Facing.AFT_LOOKING_FORWARD, null, 125, 150, MapWords.of(Locale.ENGLISH)));
         assertThat(picture.scene()
                         .items()
                         .filter(item -> item.cell().isPresent())

@@ -14,7 +14,7 @@ class ShareFiguresTest {
     private static final MapWords GERMAN = MapWords.of(Locale.GERMAN);
 
     private static ShareFigures english(Headline headline) {
-        return new ShareFigures(headline, MapWords.ENGLISH);
+        return new ShareFigures(headline, MapWords.of(Locale.ENGLISH));
     }
 
     @Test
@@ -42,12 +42,12 @@ class ShareFiguresTest {
     void come_with_what_they_are_judged_by() {
         Settings settings = Settings.of(Map.of(
                 "detail", Settings.DETAIL, "grazing-leading", new BigDecimal("12.5"), "least-view", BigDecimal.ONE));
-        assertThat(new Terms(settings, true, MapWords.ENGLISH).line())
+        assertThat(new Terms(settings, true, MapWords.of(Locale.ENGLISH)).line())
                 .isEqualTo(
                         "Judged by: line of sight at least 12.5° to the surface at leading edges, 30° between, 30° at"
                                 + " trailing edges; a detail of 0.8 mm on 3 picture points; in view for 1 s; light and depth of"
                                 + " field are not judged.");
-        assertThat(new Terms(settings, false, MapWords.ENGLISH).line())
+        assertThat(new Terms(settings, false, MapWords.of(Locale.ENGLISH)).line())
                 .isEqualTo(
                         "Judged by: windows that the model states, however slanted and coarse what they show; in view for"
                                 + " 1 s; light and depth of field are not judged.");

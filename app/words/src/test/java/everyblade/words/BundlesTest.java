@@ -43,7 +43,6 @@ class BundlesTest {
             "finding.ShownLength",
             "finding.Figure.Value.Size",
             "map.row.title",
-            "report.findings.line",
             "report.plan.title");
 
     private static final Set<String> ENGLISH_WORDS = Set.of(

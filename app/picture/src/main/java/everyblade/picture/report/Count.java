@@ -93,7 +93,7 @@ final class Count {
         }
         return new Block.Table(
                 List.of(
-                        Column.of(job.say("column.entry"), 0.7),
+                        Column.of(job.say("column.entry"), 0.95),
                         Column.of(job.say("column.when"), 1.7),
                         Column.of(job.say("column.asEntered"), 2.2),
                         Column.of(job.say("column.inView"), 0.9),
@@ -134,7 +134,7 @@ final class Count {
         }
         return new Block.Table(
                 List.of(
-                        Column.of(job.say("column.entry"), 0.7),
+                        Column.of(job.say("column.entry"), 0.95),
                         Column.of(job.say("column.whenBy"), 1.7),
                         Column.of(job.say("column.asEntered"), 3),
                         Column.of(job.say("count.means"), 5)),

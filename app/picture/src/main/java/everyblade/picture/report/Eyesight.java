@@ -42,7 +42,7 @@ final class Eyesight {
         if (!rows.isEmpty()) {
             blocks.add(new Block.Table(
                     List.of(
-                            Column.of(job.say("column.entry"), 0.7),
+                            Column.of(job.say("column.entry"), 0.95),
                             Column.of(job.say("column.whenBy"), 2.2),
                             Column.of(job.say("column.what"), 3),
                             Column.of(job.say("column.asEntered"), 4)),

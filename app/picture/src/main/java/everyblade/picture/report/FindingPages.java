@@ -2,6 +2,8 @@ package everyblade.picture.report;
 
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.entry.Entry;
+import everyblade.core.finding.Judgement;
+import everyblade.core.finding.Verdict;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Remark;
 import everyblade.picture.report.page.Block;
@@ -9,6 +11,7 @@ import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
 import everyblade.picture.report.page.PageWords;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -20,8 +23,8 @@ final class FindingPages {
     /** One finding. */
     private record Finding(Logged logged, Entry.Find entry, Remark remark, RowCoverage row) {
 
-        String where() {
-            return Telling.airfoils(row.row(), remark);
+        String where(Reported job) {
+            return Telling.airfoils(job, row.row(), remark);
         }
     }
 
@@ -36,19 +39,34 @@ final class FindingPages {
                 .toList();
     }
 
-    /** One line for each finding. */
-    static List<String> lines(Reported job) {
+    /** How many there are. */
+    static int count(Reported job) {
+        return all(job).size();
+    }
+
+    /** The worst in short, at most so many: entry, where, what and size, and what the limits say. */
+    static List<List<Cell>> worst(Reported job, int most) {
         return all(job).stream()
-                .map(found -> job.say(
-                                "findings.line",
-                                found.entry().kind().word(),
-                                Telling.row(found.row().row()),
-                                found.where(),
-                                Telling.zones(job, found.row(), found.remark()),
-                                Telling.size(found.entry().size(), job.words()))
-                        + job.judgement(found.logged().number())
-                                .map(judgement -> " – " + job.say(judgement.verdict()))
-                                .orElse(""))
+                .sorted(Comparator.comparing(
+                                (Finding found) -> job.judgement(found.logged().number())
+                                        .map(Judgement::verdict)
+                                        .orElse(Verdict.NO_RULE))
+                        .reversed())
+                .limit(most)
+                .map(found -> List.of(
+                        Cell.of("" + found.logged().number()),
+                        Cell.of(PageWords.strong(job.say(
+                                "findings.place",
+                                found.row().row().id(),
+                                found.where(job),
+                                Telling.zones(job, found.row(), found.remark())))),
+                        Cell.of(job.say(
+                                "findings.what",
+                                job.say(found.entry().kind()),
+                                Telling.size(found.entry().size(), job.words()))),
+                        job.judgement(found.logged().number())
+                                .map(judgement -> Cell.of(Judged.verdict(job, judgement.verdict())))
+                                .orElse(Cell.of(PageWords.faint(job.say("first.noLimits"))))))
                 .toList();
     }
 
@@ -83,7 +101,7 @@ final class FindingPages {
                 .map(found -> List.of(
                         Cell.of("" + found.logged().number()),
                         Cell.of(job.say(found.entry().kind())),
-                        Cell.of(PageWords.of(found.row().row().name()), PageWords.of(found.where())),
+                        Cell.of(PageWords.of(found.row().row().name()), PageWords.of(found.where(job))),
                         Cell.of(Telling.zones(job, found.row(), found.remark())),
                         Cell.of(Telling.size(found.entry().size(), job.words())),
                         Judged.outcome(job, found.logged().number()),
@@ -94,7 +112,7 @@ final class FindingPages {
                 .toList();
         return new Block.Table(
                 List.of(
-                        Column.of(job.say("column.entry"), 0.7),
+                        Column.of(job.say("column.entry"), 1.1),
                         Column.of(job.say("findings.kind"), 1),
                         Column.of(job.say("findings.where"), 2.1),
                         Column.of(job.say("findings.zone"), 2.4),
@@ -138,7 +156,7 @@ final class FindingPages {
                 new Block.Paragraph(PageWords.of(job.say("pictures.told"))),
                 new Block.Table(
                         List.of(
-                                Column.of(job.say("column.entry"), 0.8),
+                                Column.of(job.say("column.entry"), 1.1),
                                 Column.of(job.say("pictures.file"), 4),
                                 Column.of(job.say("pictures.row"), 1.4),
                                 Column.of(job.say("pictures.part"), 0.8),

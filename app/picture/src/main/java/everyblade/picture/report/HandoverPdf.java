@@ -5,7 +5,7 @@ import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Entry;
 import everyblade.core.finding.closing.OpenItem;
 import everyblade.core.finding.growth.LeftAgain;
-import everyblade.core.gap.GapText;
+import everyblade.core.gap.ToldGap;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Seat;
@@ -168,7 +168,7 @@ public final class HandoverPdf {
                 ? new Block.Paragraph(PageWords.of(job.say("handover.noStep")))
                 : new Block.Table(
                         List.of(
-                                Column.of(job.say("column.entry"), 0.6),
+                                Column.of(job.say("column.entry"), 0.95),
                                 Column.of(job.say("column.whenBy"), 2),
                                 Column.of(job.say("column.what"), 5)),
                         rows);
@@ -178,11 +178,10 @@ public final class HandoverPdf {
         List<String> gaps = job.exhibits()
                 .last()
                 .map(last -> LeftAgain.first(job.gaps(), last.coverage()).stream()
-                        .map(left -> left.lastTimeToo()
-                                ? job.say("handover.again", GapText.of(left.gap()))
-                                : GapText.of(left.gap()))
+                        .map(left -> job.words().say(new ToldGap.Sentence(ToldGap.of(left.gap()), left.lastTimeToo())))
                         .toList())
-                .orElseGet(() -> job.gaps().stream().map(GapText::of).toList());
+                .orElseGet(() ->
+                        job.gaps().stream().map(gap -> Telling.gap(job, gap)).toList());
         List<Block> blocks = new ArrayList<>();
         if (gaps.isEmpty()) {
             blocks.add(new Block.Item(PageWords.of(job.say("handover.close", Remaining.nothing(job)))));

@@ -19,14 +19,13 @@ final class Judged {
 
     private Judged() {}
 
-    /** Whose limits these are, and that they are invented if they say so. */
+    /** Whose limits these are; what they say of themselves stands at the head of every page. */
     static String source(Reported job, Limits limits) {
         List<String> words = new ArrayList<>();
         words.add(limits.name());
         limits.manual().ifPresent(manual -> words.add(job.say("limits.manual", manual)));
         limits.revision().ifPresent(revision -> words.add(job.say("limits.revision", revision)));
-        return String.join(", ", words)
-                + limits.notice().map(notice -> " (" + notice + ")").orElse("");
+        return String.join(", ", words);
     }
 
     /** In a word, such as {@code beyond the limits}. */
@@ -68,7 +67,7 @@ final class Judged {
         }
         blocks.add(new Block.Table(
                 List.of(
-                        Column.of(job.say("column.entry"), 0.7),
+                        Column.of(job.say("column.entry"), 0.95),
                         Column.of(job.say("limits.rule"), 1.6),
                         Column.of(job.say("limits.figure"), 1.8),
                         Column.of(job.say("limits.value"), 2),

@@ -24,7 +24,14 @@ import java.util.stream.Collectors;
 /** The chapters of maps and of charts. */
 final class Maps {
 
-    private static final double POINTS_PER_MM = 72 / 25.4;
+    static final double POINTS_PER_MM = 72 / 25.4;
+    /** A wheel is rather drawn so much smaller than on a page of its own. */
+    private static final double SHRUNK = 0.7;
+    /** What stands over a row unrolled, points. */
+    private static final double SUMMARY = 46;
+    /** A row unrolled with its heading, points. */
+    private static final double ROW_ROOM = 180;
+
     private static final double CHART_WIDTH = 499;
     private static final double SHARE_HEIGHT = 210;
     private static final double AIRFOIL_HEIGHT = 112;
@@ -33,31 +40,41 @@ final class Maps {
     private Maps() {}
 
     static List<Block> maps(Reported job) {
-        ScenePainter painter = ScenePainter.of(Theme.LIGHT);
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Heading(1, job.say("maps")));
-        for (Scene scene : PageScenes.wheels(job.coverage(), Facing.AFT_LOOKING_FORWARD)) {
-            blocks.add(new Block.Heading(2, capital(scene.title())));
-            blocks.add(new Block.Paragraph(PageWords.of(job.say("maps.told"))));
-            blocks.add(drawing(painter, scene));
-            blocks.add(new Block.NewPage());
-        }
-        for (RowCoverage row : watched(job)) {
-            blocks.add(new Block.Heading(2, Telling.row(row.row())));
-            blocks.add(new Block.Paragraph(PageWords.of(summary(job, row))));
-            blocks.add(drawing(painter, PageScenes.row(job.coverage(), row.row().id(), Facing.AFT_LOOKING_FORWARD)));
-            blocks.add(new Block.NewPage());
+        List<Scene> wheels = PageScenes.wheels(job.coverage(), Facing.AFT_LOOKING_FORWARD, job.map());
+        blocks.add(new Block.Heading(1, job.say("maps"), height(wheels.get(0)) * SHRUNK + SUMMARY));
+        blocks.add(new Block.Paragraph(PageWords.of(job.say("maps.told"))));
+        for (Scene scene : wheels) {
+            blocks.add(new Block.Heading(2, capital(scene.title()), height(scene) * SHRUNK));
+            blocks.add(drawing(scene));
         }
         return blocks;
     }
 
-    private static Block drawing(ScenePainter painter, Scene scene) {
+    /** Every row of which anything was seen, unrolled. */
+    static List<Block> rows(Reported job) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Heading(1, job.say("maps.rows"), ROW_ROOM));
+        for (RowCoverage row : watched(job)) {
+            Scene scene = PageScenes.row(job.coverage(), row.row().id(), job.map());
+            blocks.add(new Block.Heading(2, Telling.row(row.row()), height(scene) + SUMMARY));
+            blocks.add(new Block.Paragraph(PageWords.of(summary(job, row))));
+            blocks.add(drawing(scene));
+        }
+        return blocks;
+    }
+
+    /** How high a scene is on the page, points. */
+    static double height(Scene scene) {
+        return scene.height() * POINTS_PER_MM;
+    }
+
+    static Block drawing(Scene scene) {
         Block.Painter paints = graphics -> {
             graphics.scale(POINTS_PER_MM, POINTS_PER_MM);
-            painter.paint(scene, graphics);
+            ScenePainter.of(Theme.LIGHT).paint(scene, graphics);
         };
-        return new Block.Drawing(
-                scene.width() * POINTS_PER_MM, scene.height() * POINTS_PER_MM, paints, Optional.of(scene));
+        return new Block.Drawing(scene.width() * POINTS_PER_MM, height(scene), paints, Optional.of(scene));
     }
 
     private static Tally tally(RowCoverage row) {

@@ -1,7 +1,7 @@
 package everyblade.picture.report;
 
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.entry.Zoning;
-import everyblade.core.gap.GapText;
 import everyblade.core.gap.OutOfReach;
 import everyblade.core.move.Outline;
 import everyblade.core.move.Plan;
@@ -104,11 +104,9 @@ public record OutlineWords(Words words) {
                 "outOfReach",
                 Telling.row(out.row()),
                 out.cells(),
-                GapText.zones(Zoning.of(out.row()), out.zones()),
-                out.why().words());
-        return out.hindrance()
-                .map(mostly -> say("mostly", told, mostly.words()))
-                .orElse(told);
+                ZonePhrase.of(Zoning.of(out.row()), out.zones()),
+                out.why());
+        return out.hindrance().map(mostly -> say("mostly", told, mostly)).orElse(told);
     }
 
     /** Rows of which something is out of reach, in few words. */

@@ -4,10 +4,10 @@ import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.State;
 import everyblade.core.coverage.Why;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.finding.closing.Acceptance;
 import everyblade.core.finding.closing.Behind;
 import everyblade.core.gap.Gap;
-import everyblade.core.gap.GapText;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Remark;
 import everyblade.picture.report.page.Block;
@@ -40,7 +40,7 @@ final class Remaining {
         for (Gap gap : job.gaps()) {
             rows.add(List.of(
                     Cell.of("" + (rows.size() + 1)),
-                    Cell.of(GapText.of(gap)),
+                    Cell.of(Telling.gap(job, gap)),
                     Cell.of("" + gap.airfoils().size() * gap.zones().size())));
         }
         blocks.add(new Block.Table(
@@ -80,7 +80,7 @@ final class Remaining {
         } else {
             blocks.add(new Block.Table(
                     List.of(
-                            Column.of(job.say("column.entry"), 0.7),
+                            Column.of(job.say("column.entry"), 0.95),
                             Column.of(job.say("column.whenBy"), 1.7),
                             Column.of(job.say("column.asEntered"), 4),
                             Column.of(job.say("questions.settled"), 3)),
@@ -128,7 +128,8 @@ final class Remaining {
                     Cell.of("" + remark.entry()),
                     Cell.of(Telling.row(row.row())),
                     Cell.of(
-                            PageWords.of(Telling.airfoils(row.row(), remark) + ", " + Telling.zones(job, row, remark)),
+                            PageWords.of(
+                                    Telling.airfoils(job, row.row(), remark) + ", " + Telling.zones(job, row, remark)),
                             PageWords.faint(job.say(acceptance.told()))),
                     Cell.of(((Entry.NoAccess) logged.entry()).reason()),
                     Cell.of(logged.by())));
@@ -140,7 +141,7 @@ final class Remaining {
                         ? new Block.Paragraph(PageWords.of(job.say("accepted.none")))
                         : new Block.Table(
                                 List.of(
-                                        Column.of(job.say("column.entry"), 0.7),
+                                        Column.of(job.say("column.entry"), 0.95),
                                         Column.of(job.say("column.row"), 2),
                                         Column.of(job.say("accepted.parts"), 2.4),
                                         Column.of(job.say("accepted.reason"), 4),
@@ -164,7 +165,7 @@ final class Remaining {
         job.situation().ledger().asked().forEach((id, zones) -> {
             RowCoverage row = job.coverage().row(id);
             blocks.add(new Block.Item(
-                    PageWords.of(job.say("notAsked.of", Telling.row(row.row()), GapText.zones(row.zoning(), zones)))));
+                    PageWords.of(job.say("notAsked.of", Telling.row(row.row()), ZonePhrase.of(row.zoning(), zones)))));
         });
         return blocks;
     }
@@ -183,7 +184,7 @@ final class Remaining {
                     "stated.of",
                     remark.entry(),
                     Telling.row(row.row()),
-                    Telling.airfoils(row.row(), remark),
+                    Telling.airfoils(job, row.row(), remark),
                     Telling.zones(job, row, remark),
                     saw.file().value()))));
         }
@@ -214,7 +215,7 @@ final class Remaining {
                         Column.number(job.say("notDone.accepted"), 1.6)),
                 counts.entrySet().stream()
                         .map(each -> List.of(
-                                Cell.of(each.getKey().words()),
+                                Cell.of(job.words().say(each.getKey())),
                                 Cell.of("" + each.getValue()[0]),
                                 Cell.of("" + each.getValue()[1]),
                                 Cell.of("" + each.getValue()[2])))

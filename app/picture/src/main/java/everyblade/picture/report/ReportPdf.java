@@ -46,18 +46,19 @@ public final class ReportPdf {
     public static Pages pages(Fold fold, Coverage coverage, ReportFacts facts, Exhibits exhibits, Words words) {
         Reported job = Reported.of(fold, coverage, facts, exhibits, words);
         String engine = job.say("engine.of", job.model().name(), facts.serial());
+        Margins margins = new Margins(
+                job.say("head", engine),
+                job.closing().any() ? job.say("incomplete") : "",
+                notices(job),
+                job.say("record", facts.head()),
+                words);
         return new Pages(
                 job.say("title", engine),
                 language(words),
                 dated(job),
                 seed(facts.head()),
-                new Margins(
-                        job.say("head", engine),
-                        job.closing().any() ? job.say("incomplete") : "",
-                        notices(job),
-                        job.say("record", facts.head()),
-                        words),
-                blocks(job));
+                margins,
+                blocks(job, margins));
     }
 
     /** What the engine model and the limits say of themselves, such as that they are invented. */
@@ -73,22 +74,22 @@ public final class ReportPdf {
                 .collect(Collectors.joining(" "));
     }
 
-    private static List<Block> blocks(Reported job) {
-        List<Block> blocks = new ArrayList<>(FirstPage.of(job));
+    private static List<Block> blocks(Reported job, Margins margins) {
+        List<Block> blocks = new ArrayList<>(FirstPage.of(job, margins));
         blocks.add(new Block.NewPage());
-        blocks.addAll(Maps.maps(job));
-        blocks.add(new Block.NewPage());
-        blocks.addAll(ShareTables.of(job));
-        blocks.addAll(Maps.charts(job));
-        blocks.addAll(Closing.of(job));
-        blocks.addAll(Remaining.gaps(job));
         blocks.addAll(FindingPages.of(job));
         blocks.addAll(Since.of(job));
+        blocks.addAll(Maps.rows(job));
+        blocks.addAll(ShareTables.of(job));
+        blocks.addAll(Maps.maps(job));
+        blocks.addAll(Maps.charts(job));
+        blocks.addAll(Count.of(job));
+        blocks.addAll(Closing.of(job));
+        blocks.addAll(Remaining.gaps(job));
         blocks.addAll(Remaining.questions(job));
         blocks.addAll(Reviewed.of(job));
         blocks.addAll(Remaining.notDone(job));
         blocks.addAll(Eyesight.of(job));
-        blocks.addAll(Count.of(job));
         blocks.addAll(Things.of(job));
         blocks.addAll(Cautions.of(job));
         blocks.addAll(Appendix.check(job));

@@ -72,16 +72,16 @@ final class ShareTables {
     private static Block byRow(Reported job, List<Line> lines) {
         return new Block.Table(
                 List.of(
-                        Column.of(job.say("column.row"), 3.6),
+                        Column.of(job.say("column.row"), 3.1),
                         Column.number(job.say("shares.left"), 1.3),
                         Column.number(job.say("shares.surface"), 1.3),
                         Column.number(job.say("shares.beyond"), 1.3),
-                        Column.number(job.say("column.cells"), 1),
-                        Column.number(job.say("shares.seen"), 1),
-                        Column.number(job.say("shares.part"), 1),
+                        Column.number(job.say("column.cells"), 1.1),
+                        Column.number(job.say("shares.seen"), 1.3),
+                        Column.number(job.say("shares.part"), 1.3),
                         Column.number(job.say("shares.glimpse"), 1.3),
-                        Column.number(job.say("shares.maybe"), 1.2),
-                        Column.number(job.say("shares.unseen"), 1)),
+                        Column.number(job.say("shares.maybe"), 1.5),
+                        Column.number(job.say("shares.unseen"), 1.3)),
                 lines.stream()
                         .map(line -> List.of(
                                 line.name(),

@@ -1,6 +1,7 @@
 package everyblade.picture.report;
 
 import everyblade.core.entry.Entry.LengthUnit;
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.finding.Finding;
 import everyblade.core.finding.Findings;
 import everyblade.core.finding.Length;
@@ -10,7 +11,6 @@ import everyblade.core.finding.growth.Growth.Trend;
 import everyblade.core.finding.growth.LeftAgain;
 import everyblade.core.finding.growth.Matching;
 import everyblade.core.finding.growth.Usage;
-import everyblade.core.gap.GapText;
 import everyblade.picture.chart.TrendChart;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
@@ -96,8 +96,13 @@ final class Since {
     private static String what(Reported job, Finding finding) {
         return job.say(finding.kind()) + ", " + finding.row().name() + ", "
                 + job.map().airfoil(finding.row()) + " " + finding.airfoil() + ", "
-                + GapText.zones(
-                        job.situation().engine().zonings().get(finding.row().id()), finding.zones());
+                + job.words()
+                        .say(ZonePhrase.of(
+                                job.situation()
+                                        .engine()
+                                        .zonings()
+                                        .get(finding.row().id()),
+                                finding.zones()));
     }
 
     private static String size(Reported job, Measured size) {
@@ -193,7 +198,7 @@ final class Since {
     private static List<Block> leftAgain(Reported job, LastRecord last) {
         List<String> twice = LeftAgain.first(job.gaps(), last.coverage()).stream()
                 .filter(LeftAgain.Left::lastTimeToo)
-                .map(left -> GapText.of(left.gap()))
+                .map(left -> Telling.gap(job, left.gap()))
                 .toList();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(2, job.say("since.left")));

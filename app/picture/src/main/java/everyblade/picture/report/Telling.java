@@ -2,8 +2,10 @@ package everyblade.picture.report;
 
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.entry.Entry;
-import everyblade.core.gap.GapText;
-import everyblade.core.turning.AirfoilNames;
+import everyblade.core.entry.ZonePhrase;
+import everyblade.core.gap.Gap;
+import everyblade.core.gap.ToldGap;
+import everyblade.core.turning.Airfoils;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Remark;
 import everyblade.spi.Row;
@@ -41,15 +43,15 @@ final class Telling {
     }
 
     /** The airfoils of a remark, such as {@code blades 2–4 and 7}. */
-    static String airfoils(Row row, Remark remark) {
-        return AirfoilNames.of(row, remark.airfoils());
+    static String airfoils(Reported job, Row row, Remark remark) {
+        return job.words().say(Airfoils.of(row, remark.airfoils()));
     }
 
     /** The zones of a remark. */
     static String zones(Reported job, RowCoverage row, Remark remark) {
         return remark.what() == Remark.What.ACCEPTED_UNSHOWN
                 ? job.say("zones.unshown")
-                : GapText.zones(row.zoning(), remark.zones());
+                : job.words().say(ZonePhrase.of(row.zoning(), remark.zones()));
     }
 
     /** A size as it was stated, such as {@code length 2.4, depth 0.6, ± 0.2 mm}. */
@@ -66,6 +68,11 @@ final class Telling {
 
     private static void add(List<String> parts, Words words, String key, Optional<BigDecimal> value) {
         value.ifPresent(number -> parts.add(words.say("report.size." + key, words.plain(number))));
+    }
+
+    /** A gap in a sentence. */
+    static String gap(Reported job, Gap gap) {
+        return job.words().say(new ToldGap.Sentence(ToldGap.of(gap), false));
     }
 
     /** Who entered something and when, such as {@code 2026-03-02 14:05, entry 12, A. Technician}. */

@@ -108,7 +108,7 @@ class ReaderTest {
                 .contains(all.cells() + " " + all.seen() + " " + all.part() + " " + all.glimpsed() + " " + all.maybe()
                         + " " + all.unseen())
                 .contains(Gaps.of(coverage).size() + " gaps")
-                .contains("hours 8412.6", "cycles: not recorded", "revision: not recorded");
+                .contains("hours 8412.6", "not recorded: cycles, position, manual, revision");
     }
 
     @Test

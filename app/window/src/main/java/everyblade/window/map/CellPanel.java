@@ -19,6 +19,7 @@ import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.accessibility.AccessibleContext;
@@ -51,7 +52,7 @@ public final class CellPanel extends JComponent {
     private transient ScreenKind kind;
     private transient Optional<String> chosen = Optional.empty();
     private transient MapStyle style = MapStyle.PLAIN;
-    private transient MapWords words = MapWords.ENGLISH;
+    private transient MapWords words = MapWords.of(Locale.ENGLISH);
     private boolean figures = true;
     private transient Optional<Cell> selected = Optional.empty();
     private transient Optional<Cell> hovered = Optional.empty();

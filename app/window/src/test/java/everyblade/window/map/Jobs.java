@@ -142,6 +142,11 @@ final class Jobs {
 
     MapFacts facts() {
         return new MapFacts(
-                fold.situation().engine().model().name(), Optional.of("invented"), "S-1", "a task", "9f3ac01d77b2e4");
+                fold.situation().engine().model().name(),
+                Optional.of("invented"),
+                "S-1",
+                "a task",
+                "9f3ac01d77b2e4",
+                everyblade.picture.MapWords.of(java.util.Locale.ENGLISH));
     }
 }

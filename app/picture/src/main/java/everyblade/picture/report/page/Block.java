@@ -13,8 +13,19 @@ public sealed interface Block {
      * A heading, which also stands in the outline.
      *
      * @param level 1 for a chapter, 2 for a section of it
+     * @param text what it says
+     * @param with how much of what follows stands on the same page, points
      */
-    record Heading(int level, String text) implements Block {}
+    record Heading(int level, String text, double with) implements Block {
+
+        /** A heading that stands with at least this much of what follows it, points. */
+        private static final double WITH = 60;
+
+        /** One that stands with the first lines of what follows it. */
+        public Heading(int level, String text) {
+            this(level, text, WITH);
+        }
+    }
 
     /** A paragraph over the whole width. */
     record Paragraph(PageWords words) implements Block {}
@@ -33,6 +44,29 @@ public sealed interface Block {
             lines = List.copyOf(lines);
         }
     }
+
+    /**
+     * The answer to what a document is about: framed, large, in the colour of its look; its figures beside it.
+     *
+     * @param said in few words, good or what must not be overlooked
+     * @param figures at most four
+     * @param reasons one under the other, each as long as it needs
+     */
+    record Answer(PageWords said, List<Figure> figures, List<PageWords> reasons) implements Block {
+
+        public Answer {
+            figures = List.copyOf(figures);
+            reasons = List.copyOf(reasons);
+        }
+    }
+
+    /**
+     * A figure to be read from afar.
+     *
+     * @param value of it
+     * @param label what it is
+     */
+    record Figure(String value, String label) {}
 
     /**
      * A table. Its head is repeated on every page that it reaches; a row that is longer than a page goes on on the next.

@@ -1,5 +1,6 @@
 package everyblade.picture.report.page;
 
+import java.awt.Color;
 import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -16,8 +17,15 @@ final class Flow implements AutoCloseable {
     private static final double[] HEADING = {15, 11};
     private static final double INDENT = 12;
     private static final double AFTER = 5;
-    /** A heading stands with at least this much of what follows it. */
-    private static final double WITH_HEADING = 60;
+    private static final double INSET = 8;
+    private static final double ANSWER = 17;
+    /** What stands beside the answer is so high and each figure so wide. */
+    private static final double ANSWER_BAND = 34;
+
+    private static final double FIGURE = 66;
+    private static final double FIGURE_SIZE = 15;
+    /** A drawing is rather made this much smaller than that it leaves the rest of a page empty. */
+    private static final double LEAST_SCALE = 0.7;
 
     private final PDDocument document;
     private final Letters letters;
@@ -57,6 +65,8 @@ final class Flow implements AutoCloseable {
             item(item);
         } else if (block instanceof Block.Framed framed) {
             framed(framed);
+        } else if (block instanceof Block.Answer answer) {
+            answer(answer);
         } else if (block instanceof Block.Table table) {
             table(table);
         } else if (block instanceof Block.Drawing drawing) {
@@ -87,8 +97,8 @@ final class Flow implements AutoCloseable {
 
     private void heading(Block.Heading heading) throws IOException {
         double size = HEADING[heading.level() - 1];
-        List<String> lines = letters.wrapped(heading.text(), size, Margins.WIDTH);
-        room(lines.size() * size * 1.3 + WITH_HEADING);
+        List<String> lines = letters.wrapped(heading.text(), size, true, Margins.WIDTH);
+        room(lines.size() * size * 1.3 + heading.with());
         if (!fresh) {
             took(size * 0.8);
         }
@@ -101,7 +111,7 @@ final class Flow implements AutoCloseable {
     }
 
     private void words(PageWords words, double indent) throws IOException {
-        for (String line : letters.wrapped(words.text(), BODY, Margins.WIDTH - indent)) {
+        for (String line : letters.wrapped(words.text(), BODY, words.look().bold(), Margins.WIDTH - indent)) {
             room(BODY_LEADING);
             pen.write(line, words.look(), BODY, Margins.LEFT + indent, y - BODY);
             took(BODY_LEADING);
@@ -117,20 +127,55 @@ final class Flow implements AutoCloseable {
     }
 
     private void framed(Block.Framed framed) throws IOException {
-        double inset = 8;
-        List<TableRows.Line> lines = framed.lines().stream()
-                .flatMap(words -> letters.wrapped(words.text(), BODY, Margins.WIDTH - 2 * inset).stream()
-                        .map(text -> new TableRows.Line(text, words.look())))
-                .toList();
-        double height = lines.size() * BODY_LEADING + 2 * inset - 3;
+        List<TableRows.Line> lines = inset(framed.lines(), BODY);
+        double height = lines.size() * BODY_LEADING + 2 * INSET - 3;
         room(height);
-        pen.fill(Margins.LEFT, y - height, Margins.WIDTH, height, Pen.SHADE);
-        pen.frame(Margins.LEFT, y - height, Margins.WIDTH, height, 0.8, Pen.INK);
-        double line = y - inset - BODY + 1;
+        frame(height, Pen.SHADE, Pen.INK);
+        inset(lines, y - INSET - BODY + 1, BODY, BODY_LEADING);
+        took(height + AFTER + 3);
+    }
+
+    /** Lines with room for a frame round them. */
+    private List<TableRows.Line> inset(List<PageWords> all, double size) {
+        return all.stream()
+                .flatMap(words ->
+                        letters.wrapped(words.text(), size, words.look().bold(), Margins.WIDTH - 2 * INSET).stream()
+                                .map(text -> new TableRows.Line(text, words.look())))
+                .toList();
+    }
+
+    private void inset(List<TableRows.Line> lines, double first, double size, double leading) throws IOException {
+        double line = first;
         for (TableRows.Line each : lines) {
-            pen.write(each.text(), each.look(), BODY, Margins.LEFT + inset, line);
-            line -= BODY_LEADING;
+            pen.write(each.text(), each.look(), size, Margins.LEFT + INSET, line);
+            line -= leading;
         }
+    }
+
+    private void frame(double height, Color ground, Color line) throws IOException {
+        pen.fill(Margins.LEFT, y - height, Margins.WIDTH, height, ground);
+        pen.frame(Margins.LEFT, y - height, Margins.WIDTH, height, 0.8, line);
+    }
+
+    private void answer(Block.Answer answer) throws IOException {
+        List<TableRows.Line> lines = inset(answer.reasons(), TableRows.SIZE);
+        double height = ANSWER_BAND + lines.size() * TableRows.LEADING + 2 * INSET - 3;
+        room(height);
+        boolean good = answer.said().look() == PageWords.Look.GOOD;
+        frame(height, good ? Pen.GOOD_WASH : Pen.ALERT_WASH, good ? Pen.GOOD : Pen.ALERT);
+        double base = y - INSET - ANSWER;
+        pen.write(letters.writable(answer.said().text()), answer.said().look(), ANSWER, Margins.LEFT + INSET, base);
+        double x = Margins.LEFT + Margins.WIDTH - answer.figures().size() * FIGURE;
+        for (Block.Figure figure : answer.figures()) {
+            pen.write(letters.writable(figure.value()), PageWords.Look.STRONG, FIGURE_SIZE, x, base);
+            double line = base;
+            for (String label : letters.wrapped(figure.label(), TableRows.SIZE, false, FIGURE - 6)) {
+                line -= TableRows.LEADING;
+                pen.write(label, PageWords.Look.FAINT, TableRows.SIZE, x, line);
+            }
+            x += FIGURE;
+        }
+        inset(lines, y - ANSWER_BAND - INSET - TableRows.SIZE + 1, TableRows.SIZE, TableRows.LEADING);
         took(height + AFTER + 3);
     }
 
@@ -175,25 +220,30 @@ final class Flow implements AutoCloseable {
         pen.line(Margins.LEFT, y, Margins.LEFT + Margins.WIDTH, y, 0.4, Pen.RULE);
     }
 
+    /** Cell after cell, so that whoever reads the document line by line hears each cell as a whole. */
     private void lines(Block.Table table, TableRows broken, List<TableRows.Line[]> lines) throws IOException {
-        took(TableRows.PADDING);
-        for (TableRows.Line[] across : lines) {
-            for (int i = 0; i < across.length; i++) {
+        for (int i = 0; i < table.columns().size(); i++) {
+            double line = y - TableRows.PADDING - TableRows.SIZE;
+            for (TableRows.Line[] across : lines) {
                 double x = Margins.LEFT + broken.lefts()[i];
                 if (table.columns().get(i).rightAligned()) {
-                    x += broken.rooms()[i] - letters.length(across[i].text(), TableRows.SIZE);
+                    x += broken.rooms()[i]
+                            - letters.length(
+                                    across[i].text(),
+                                    TableRows.SIZE,
+                                    across[i].look().bold());
                 }
-                pen.write(across[i].text(), across[i].look(), TableRows.SIZE, x, y - TableRows.SIZE);
+                pen.write(across[i].text(), across[i].look(), TableRows.SIZE, x, line);
+                line -= TableRows.LEADING;
             }
-            took(TableRows.LEADING);
         }
-        took(TableRows.PADDING);
+        took(TableRows.height(lines.size()));
     }
 
     private void drawing(Block.Drawing drawing) throws IOException {
         double most = top - Margins.BOTTOM;
         double scale = Math.min(1, Math.min(Margins.WIDTH / drawing.width(), most / drawing.height()));
-        room(drawing.height() * scale);
+        room(drawing.height() * scale * LEAST_SCALE);
         double fits = Math.min(scale, (y - Margins.BOTTOM) / drawing.height());
         PDFormXObject form = drawings.painted(drawing);
         double left = Margins.LEFT + (Margins.WIDTH - drawing.width() * fits) / 2;
@@ -204,6 +254,11 @@ final class Flow implements AutoCloseable {
         stream.drawForm(form);
         stream.restoreGraphicsState();
         took(drawing.height() * fits + AFTER);
+    }
+
+    /** What is left of the page, points. */
+    double room() {
+        return y - Margins.BOTTOM;
     }
 
     @Override

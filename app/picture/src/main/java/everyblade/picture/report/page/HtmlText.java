@@ -34,6 +34,9 @@ final class HtmlText {
             table{border-collapse:collapse;width:100%;margin:.5em 0}
             th,td{text-align:left;vertical-align:top;padding:.25em .5em;border-bottom:1px solid #ccc;overflow-wrap:anywhere}
             th{border-bottom:1px solid #111;overflow-wrap:normal}.number{text-align:right;white-space:nowrap}
+            .answer{border:2px solid #a40000;background:#fbeaec;padding:.4em .8em;margin:.5em 0}.answer p{margin:.2em 0}
+            .answer.fine{border-color:#1b6b3a;background:#e9f4ed}.answer .said{font-size:1.6em}
+            .figure{float:right;width:7.5em}.figure b{font-size:1.5em;display:block}.good{color:#1b6b3a;font-weight:bold}
             .frame{border:2px solid #111;padding:.4em .8em;margin:.5em 0}.frame p{margin:.2em 0}
             .alert{color:#a40000;font-weight:bold}.faint{color:#555}td p{margin:0}
             img{max-width:100%;height:auto;display:block;margin:.5em 0}
@@ -94,6 +97,8 @@ final class HtmlText {
             line("<li>" + words(item.words()) + "</li>");
         } else if (block instanceof Block.Framed framed) {
             line("<div class=\"frame\">" + lines(framed.lines()) + "</div>");
+        } else if (block instanceof Block.Answer answer) {
+            answer(answer);
         } else if (block instanceof Block.Table table) {
             table(table);
         } else if (block instanceof Block.Drawing drawing) {
@@ -110,6 +115,21 @@ final class HtmlText {
 
     private void line(String html) {
         body.append(html).append('\n');
+    }
+
+    private void answer(Block.Answer answer) {
+        StringBuilder figures = new StringBuilder();
+        for (int i = answer.figures().size() - 1; i >= 0; i--) {
+            Block.Figure figure = answer.figures().get(i);
+            figures.append("<span class=\"figure\"><b>")
+                    .append(escaped(figure.value()))
+                    .append("</b>")
+                    .append(escaped(figure.label()))
+                    .append("</span>");
+        }
+        boolean good = answer.said().look() == PageWords.Look.GOOD;
+        line("<div class=\"answer" + (good ? " fine" : "") + "\">" + figures + "<p class=\"said\">"
+                + words(answer.said()) + "</p>" + lines(answer.reasons()) + "</div>");
     }
 
     private void table(Block.Table table) {
@@ -145,6 +165,7 @@ final class HtmlText {
             case PLAIN -> text;
             case STRONG -> "<strong>" + text + "</strong>";
             case ALERT -> "<strong class=\"alert\">" + text + "</strong>";
+            case GOOD -> "<strong class=\"good\">" + text + "</strong>";
             case FAINT -> "<span class=\"faint\">" + text + "</span>";
             case STRUCK -> "<s>" + text + "</s>";
         };

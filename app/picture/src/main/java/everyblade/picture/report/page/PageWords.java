@@ -15,10 +15,16 @@ public record PageWords(String text, Look look) {
         STRONG,
         /** Bold, and in the colour of what must not be overlooked. */
         ALERT,
+        /** Bold, and in the colour of what is good. */
+        GOOD,
         /** Of less weight. */
         FAINT,
         /** Readable, with a line through it. */
-        STRUCK
+        STRUCK;
+
+        boolean bold() {
+            return this == STRONG || this == ALERT || this == GOOD;
+        }
     }
 
     /** Plain words. */
@@ -34,6 +40,11 @@ public record PageWords(String text, Look look) {
     /** Words that must not be overlooked. */
     public static PageWords alert(String text) {
         return new PageWords(text, Look.ALERT);
+    }
+
+    /** Words that say that something is good. */
+    public static PageWords good(String text) {
+        return new PageWords(text, Look.GOOD);
     }
 
     /** Words of less weight. */

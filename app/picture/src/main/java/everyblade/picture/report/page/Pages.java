@@ -41,8 +41,7 @@ public record Pages(String title, String language, Instant dated, long seed, Mar
         try (PDDocument document = new PDDocument();
                 ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
             Letters letters = Letters.in(document);
-            List<String> notice =
-                    margins.notice().isEmpty() ? List.of() : letters.wrapped(margins.notice(), SMALL, Margins.WIDTH);
+            List<String> notice = notice(margins, letters);
             PdfOutline outline = new PdfOutline();
             try (Flow flow = new Flow(document, letters, outline, notice.size() * SMALL_LEADING)) {
                 for (Block block : blocks) {
@@ -60,6 +59,32 @@ public record Pages(String title, String language, Instant dated, long seed, Mar
         }
     }
 
+    /**
+     * How much room blocks leave on the first page.
+     *
+     * @param margins of the page
+     * @return points; less than nothing if they go on on the next page
+     */
+    public static double room(Margins margins, List<Block> blocks) {
+        try (PDDocument document = new PDDocument()) {
+            Letters letters = Letters.in(document);
+            List<String> notice = notice(margins, letters);
+            Flow flow = new Flow(document, letters, new PdfOutline(), notice.size() * SMALL_LEADING);
+            try (flow) {
+                for (Block block : blocks) {
+                    flow.add(block);
+                }
+            }
+            return document.getNumberOfPages() > 1 ? -1 : flow.room();
+        } catch (IOException impossible) {
+            throw new UncheckedIOException("a PDF in memory could not be written", impossible);
+        }
+    }
+
+    private static List<String> notice(Margins margins, Letters letters) {
+        return margins.notice().isEmpty() ? List.of() : letters.wrapped(margins.notice(), SMALL, false, Margins.WIDTH);
+    }
+
     /** The same as one HTML file that needs nothing else. */
     public byte[] html() {
         return HtmlText.of(this).getBytes(StandardCharsets.UTF_8);
@@ -73,9 +98,9 @@ public record Pages(String title, String language, Instant dated, long seed, Mar
             double top = Margins.SHEET.getHeight() - 34;
             double right = Margins.LEFT + Margins.WIDTH;
             String warning = letters.writable(margins.warning());
-            double warned = letters.length(warning, WARNING);
+            double warned = letters.length(warning, WARNING, true);
             pen.write(warning, PageWords.Look.ALERT, WARNING, right - warned, top);
-            String head = letters.wrapped(margins.head(), SMALL, Margins.WIDTH - warned - 16)
+            String head = letters.wrapped(margins.head(), SMALL, false, Margins.WIDTH - warned - 16)
                     .get(0);
             pen.write(head, PageWords.Look.PLAIN, SMALL, Margins.LEFT, top);
             double y = top - SMALL_LEADING - 1;
@@ -88,10 +113,10 @@ public record Pages(String title, String language, Instant dated, long seed, Mar
             String number = margins.words().say("report.page", index + 1, document.getNumberOfPages());
             double foot = Margins.BOTTOM - 18;
             pen.line(Margins.LEFT, foot + 10, right, foot + 10, 0.6, Pen.INK);
-            double numbered = letters.length(number, SMALL);
+            double numbered = letters.length(number, SMALL, false);
             pen.write(number, PageWords.Look.PLAIN, SMALL, right - numbered, foot);
             pen.write(
-                    letters.wrapped(margins.foot(), SMALL, Margins.WIDTH - numbered - 16)
+                    letters.wrapped(margins.foot(), SMALL, false, Margins.WIDTH - numbered - 16)
                             .get(0),
                     PageWords.Look.FAINT,
                     SMALL,

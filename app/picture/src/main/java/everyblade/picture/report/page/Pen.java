@@ -3,7 +3,6 @@ package everyblade.picture.report.page;
 import java.awt.Color;
 import java.io.IOException;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 
 /** Writes words and lines on one page; y is from the sheet's lower edge, as PDF counts. */
 final class Pen {
@@ -14,7 +13,10 @@ final class Pen {
     static final Color RULE = new Color(0xb4bcc4);
     static final Color SHADE = new Color(0xeef1f4);
 
-    private static final float BOLD = 0.035f;
+    static final Color GOOD = new Color(0x1b6b3a);
+    static final Color ALERT_WASH = new Color(0xfbeaec);
+    static final Color GOOD_WASH = new Color(0xe9f4ed);
+
     private static final double STRIKE_HEIGHT = 0.28;
     private static final float STRIKE_WIDTH = 0.7f;
 
@@ -31,28 +33,28 @@ final class Pen {
         if (text.isEmpty()) {
             return;
         }
-        Color colour = look == PageWords.Look.ALERT
-                ? ALERT
-                : look == PageWords.Look.FAINT || look == PageWords.Look.STRUCK ? FAINT : INK;
+        Color colour = colour(look);
         stream.beginText();
         stream.setNonStrokingColor(colour);
-        // The font comes in one weight only; a thin outline of the same colour makes it bold.
-        boolean bold = look == PageWords.Look.STRONG || look == PageWords.Look.ALERT;
-        if (bold) {
-            stream.setStrokingColor(colour);
-            stream.setLineWidth((float) size * BOLD);
-        }
-        stream.setRenderingMode(bold ? RenderingMode.FILL_STROKE : RenderingMode.FILL);
         stream.newLineAtOffset((float) x, (float) y);
-        for (Letters.Run run : letters.runs(text)) {
+        for (Letters.Run run : letters.runs(text, look.bold())) {
             stream.setFont(run.font(), (float) size);
             stream.showText(run.text());
         }
         stream.endText();
         if (look == PageWords.Look.STRUCK) {
             double middle = y + STRIKE_HEIGHT * size;
-            line(x, middle, x + letters.length(text, size), middle, STRIKE_WIDTH, FAINT);
+            line(x, middle, x + letters.length(text, size, look.bold()), middle, STRIKE_WIDTH, FAINT);
         }
+    }
+
+    private static Color colour(PageWords.Look look) {
+        return switch (look) {
+            case ALERT -> ALERT;
+            case GOOD -> GOOD;
+            case FAINT, STRUCK -> FAINT;
+            case PLAIN, STRONG -> INK;
+        };
     }
 
     void line(double x1, double y1, double x2, double y2, double width, Color colour) throws IOException {

@@ -53,7 +53,9 @@ record TableRows(double[] lefts, double[] rooms, List<Line[]> head, List<List<Li
         for (int i = 0; i < cells.size(); i++) {
             double room = rooms[i];
             byCell.add(cells.get(i).lines().stream()
-                    .flatMap(words -> letters.wrapped(words.text(), SIZE, room).stream()
+                    .flatMap(words -> letters
+                            .wrapped(words.text(), SIZE, words.look().bold(), room)
+                            .stream()
                             .map(text -> new Line(text, words.look())))
                     .toList());
         }

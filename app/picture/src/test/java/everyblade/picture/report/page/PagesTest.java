@@ -148,7 +148,7 @@ class PagesTest {
             graphics.drawString("corner", 1800, 2980);
         };
         byte[] pdf = pdf(new Block.Paragraph(PageWords.of("before")), new Block.Drawing(2000, 3000, painter));
-        assertThat(pages(pdf)).isEqualTo(2);
+        assertThat(pages(pdf)).isEqualTo(1);
         assertThat(text(pdf)).contains("corner");
         assertNothingOutside(pdf);
     }
