@@ -3,6 +3,7 @@ package everyblade.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import everyblade.core.coverage.Coverage;
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.entry.Zoning;
 import everyblade.core.finding.Figure;
 import everyblade.core.finding.Finding;
@@ -10,13 +11,14 @@ import everyblade.core.finding.Findings;
 import everyblade.core.finding.Judgement;
 import everyblade.core.finding.Limits;
 import everyblade.core.finding.Ruling;
-import everyblade.core.gap.GapText;
+import everyblade.core.finding.closing.Where;
 import everyblade.core.turning.Logged;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.GrowthText;
 import everyblade.session.job.OpenedJob;
 import everyblade.session.job.VerdictText;
+import everyblade.spi.Row;
 import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.List;
@@ -167,9 +169,14 @@ final class FindingsCommand implements Callable<Integer> {
         around.out().println(OneLine.of(line));
     }
 
-    private static String where(OpenedJob opened, Finding finding) {
-        return finding.row().name() + " (" + finding.row().id() + "), "
-                + finding.row().kind().airfoil() + " " + finding.airfoil() + ", "
-                + GapText.zones(opened.engine().zonings().get(finding.row().id()), finding.zones());
+    private String where(OpenedJob opened, Finding finding) {
+        Row row = finding.row();
+        return around.words()
+                .say(new Where.OnAirfoil(
+                        row.name(),
+                        row.id(),
+                        row.kind(),
+                        finding.airfoil(),
+                        ZonePhrase.of(opened.engine().zonings().get(row.id()), finding.zones())));
     }
 }

@@ -1,6 +1,7 @@
 package everyblade.core.finding;
 
 import everyblade.core.entry.Entry.LengthUnit;
+import everyblade.core.entry.ZonePhrase;
 import everyblade.fact.Fact;
 import everyblade.spi.RowKind;
 import java.math.BigDecimal;
@@ -29,8 +30,7 @@ public record Figure(Fact what, Fact value, Allowed limit, Optional<Margin> marg
         /** @param row id */
         record LimitsOf(String row) implements Counted {}
 
-        /** @param side as entries say it */
-        record Side(String side) implements Counted {}
+        record Side(ZonePhrase side) implements Counted {}
 
         enum Whole implements Counted {
             IN_ROW,

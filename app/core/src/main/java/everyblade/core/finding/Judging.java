@@ -1,6 +1,7 @@
 package everyblade.core.finding;
 
 import everyblade.core.coverage.Coverage;
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
 import everyblade.core.finding.Figure.Allowed;
@@ -182,7 +183,7 @@ public final class Judging {
                 return looked.at(finding.row().id(), finding.airfoil(), opposite)
                         ? Optional.empty()
                         : Optional.of(new Figure(
-                                new Counted.Side(zoning.sides().get(other)),
+                                new Counted.Side(ZonePhrase.named(zoning.sides().get(other))),
                                 Without.NOT_SEEN_HERE,
                                 Allowed.Whole.BOTH_FACES,
                                 Optional.empty(),
