@@ -123,7 +123,7 @@ class WrongUseTest {
                 use("nowhere is not there", "check", "nowhere"),
                 use("holds no engine model", "check", "empty"),
                 use("--model is for a file of limits", "check", "ring", "--model", "ring"),
-                use("it is not said what kind of picture", "map", "job", "--out", "map.gif"),
+                use("it is not said what kind of file", "map", "job", "--out", "map.gif"),
                 use("its folder is not there", "map", "job", "--out", "nowhere/map.svg"),
                 use("its folder is not there", "map", "job", "--out", "plain.txt/map.svg"),
                 use("something is there that is no file", "map", "job", "--out", "folder.svg"),

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 
 class HouseRulesTest {
 
-    private final JavaClasses program = new ClassFileImporter()
+    private static final JavaClasses PROGRAM = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
             .withImportOption(location -> !location.contains("-tests.jar"))
             .importPackages(
@@ -32,7 +32,7 @@ class HouseRulesTest {
 
     @Test
     void theClassesAreSeenAtAll() {
-        assertThat(program.size()).isGreaterThan(300);
+        assertThat(PROGRAM.size()).isGreaterThan(300);
     }
 
     @Test
@@ -43,7 +43,7 @@ class HouseRulesTest {
                 .should()
                 .beDeclaredIn(Main.class)
                 .because("everything starts in one place")
-                .check(program);
+                .check(PROGRAM);
     }
 
     @Test
@@ -66,7 +66,7 @@ class HouseRulesTest {
                 .orShould()
                 .callMethod(java.time.Instant.class, "now")
                 .because("a test hands in its own streams, clock and environment")
-                .check(program);
+                .check(PROGRAM);
     }
 
     @Test
@@ -83,7 +83,7 @@ class HouseRulesTest {
                 .dependOnClassesThat()
                 .resideInAnyPackage("javax.swing..", "com.formdev..", "net.miginfocom..", "everyblade.window")
                 .because("it is tested without a display")
-                .check(program);
+                .check(PROGRAM);
     }
 
     @Test
@@ -95,7 +95,7 @@ class HouseRulesTest {
                 .dependOnClassesThat()
                 .resideInAnyPackage("everyblade.cli..", "picocli..")
                 .because("the launcher hands it what it leaves to a command")
-                .check(program);
+                .check(PROGRAM);
         noClasses()
                 .that()
                 .resideInAPackage("everyblade.cli..")
@@ -103,7 +103,7 @@ class HouseRulesTest {
                 .dependOnClassesThat()
                 .resideInAPackage("everyblade.window..")
                 .because("the launcher hands it what opens a window")
-                .check(program);
+                .check(PROGRAM);
     }
 
     @Test
@@ -115,7 +115,7 @@ class HouseRulesTest {
                 .dependOnClassesThat()
                 .resideInAnyPackage("everyblade.cli..", "everyblade.window..", "picocli..")
                 .because("a job is the same to window and command line")
-                .check(program);
+                .check(PROGRAM);
     }
 
     @Test
@@ -144,7 +144,7 @@ class HouseRulesTest {
                 .mayOnlyBeAccessedByLayers("job", "drill", "session")
                 .whereLayer("model")
                 .mayOnlyBeAccessedByLayers("job", "drill", "session")
-                .check(program);
+                .check(PROGRAM);
     }
 
     @Test
@@ -163,7 +163,7 @@ class HouseRulesTest {
                 .dependOnClassesThat()
                 .areAssignableTo(Thread.class)
                 .because("there is one door off the event thread")
-                .check(program);
+                .check(PROGRAM);
     }
 
     @Test
@@ -185,7 +185,7 @@ class HouseRulesTest {
                 .should()
                 .callCodeUnitWhere(speaks)
                 .because("what others wrote must not hide anything, nor be anything but text")
-                .check(program);
+                .check(PROGRAM);
     }
 
     @Test
@@ -199,7 +199,7 @@ class HouseRulesTest {
                 .should()
                 .haveSimpleName("VisibleCells")
                 .because("it is the renderer of lists that all others go on from")
-                .check(program);
+                .check(PROGRAM);
     }
 
     @Test
@@ -211,6 +211,6 @@ class HouseRulesTest {
                 .dependOnClassesThat()
                 .areAssignableTo(everyblade.record.JournalWriter.class)
                 .because("what shows as kept must have come from one place")
-                .check(program);
+                .check(PROGRAM);
     }
 }
