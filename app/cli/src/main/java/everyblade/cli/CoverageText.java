@@ -7,7 +7,7 @@ import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.finding.Verdict;
-import everyblade.core.turning.CountError;
+import everyblade.core.turning.Miscount;
 import everyblade.core.turning.TakenAsExact;
 import everyblade.picture.MapWords;
 import everyblade.picture.ShareFigures;
@@ -193,7 +193,9 @@ final class CoverageText {
         List<String> lines = new ArrayList<>();
         coverage.situation().countErrors().stream()
                 .filter(error -> error.outside() || Math.abs(error.degrees()) >= LEAST_TOLD)
-                .forEach(error -> lines.add(told(error, coverage)));
+                .map(error -> Miscount.of(error, coverage.row(error.row()).row()))
+                .map(Words.of(Locale.ENGLISH)::say)
+                .forEach(lines::add);
         TakenAsExact.of(coverage.situation()).map(Words.of(Locale.ENGLISH)::say).ifPresent(lines::add);
         List<String> uncounted = coverage.rows().stream()
                 .map(RowCoverage::row)
@@ -205,29 +207,5 @@ final class CoverageText {
                     + String.join(", ", uncounted) + ".");
         }
         return lines;
-    }
-
-    private static String told(CountError error, Coverage coverage) {
-        Row row = coverage.row(error.row()).row();
-        String airfoil = row.kind().airfoil();
-        String where = "Entry " + error.entry() + ", " + airfoil + " " + error.airfoil() + " of " + row.id() + ": ";
-        String off = String.format(
-                Locale.ROOT,
-                "%.1f° %s was counted than seen since entry %d",
-                Math.abs(error.degrees()),
-                error.degrees() < 0 ? "less" : "more",
-                error.since());
-        if (error.unlogged()) {
-            return where + off + ", with no turning entered: turned unlogged? What was seen before stays as it is.";
-        }
-        if (error.lost()) {
-            return where + "the COUNT WAS LOST, " + off + ", about " + error.airfoils() + " " + airfoil
-                    + (error.airfoils() == 1 ? "" : "s") + "; what was seen between is only maybe seen.";
-        }
-        return where
-                + off
-                + (error.outside()
-                        ? ", more than the stated ± allow for; it is shared out, but they are too small."
-                        : ", within the stated ±; it is shared out.");
     }
 }

@@ -36,11 +36,14 @@ final class CellEntries {
             Row row = row(now, rest.row(), recheck.airfoil().column());
             ZoneSet zones = ZoneWords.opening(zoning(now, row), rest.text())
                     .orElse(zoning(now, row).all());
-            String what =
-                    "recheck " + row.kind().airfoil() + " " + recheck.airfoil().value() + " of " + row.id();
+            Question again = new Question.Recheck(
+                    row.kind(),
+                    recheck.airfoil().value(),
+                    row.id(),
+                    Optional.of(rest.text()).filter(text -> !text.isBlank()));
             return new EntryEffect(now.noted(ledger.remarked(
                             new Remark(number, Remark.What.RECHECK, row.id(), one(row, recheck.airfoil()), zones))
-                    .questioned(number, rest.text().isBlank() ? what : what + ": " + rest.text())));
+                    .questioned(number, again)));
         }
         if (entry instanceof Entry.Photo photo) {
             if (photo.airfoil().isPresent()) {

@@ -26,7 +26,7 @@ import java.util.Set;
 public record Ledger(
         Trail<Remark> remarks,
         Map<String, ZoneSet> asked,
-        Map<Integer, String> questions,
+        Map<Integer, Question> questions,
         Map<String, Integer> openings,
         Map<String, Integer> toolsOut,
         Map<String, String> vanes,
@@ -34,8 +34,6 @@ public record Ledger(
         Set<Integer> awaiting,
         Optional<Stance.Proof> proof,
         Optional<String> inCharge) {
-
-    private static final String LOST = "lost: ";
 
     static final Ledger BLANK = new Ledger(
             Trail.empty(),
@@ -69,7 +67,7 @@ public record Ledger(
                 .awaiting(entry);
     }
 
-    Ledger questioned(int entry, String what) {
+    Ledger questioned(int entry, Question what) {
         return new Ledger(
                 remarks,
                 asked,
@@ -84,14 +82,14 @@ public record Ledger(
     }
 
     Ledger lost(int entry, String thing) {
-        return questioned(entry, LOST + thing);
+        return questioned(entry, new Question.Lost(thing));
     }
 
     /** What was lost under this name is there again. */
     Ledger found(String thing) {
         Ledger after = this;
-        for (Map.Entry<Integer, String> question : questions.entrySet()) {
-            after = question.getValue().equals(LOST + thing) ? after.settled(question.getKey()) : after;
+        for (Map.Entry<Integer, Question> question : questions.entrySet()) {
+            after = question.getValue().equals(new Question.Lost(thing)) ? after.settled(question.getKey()) : after;
         }
         return after;
     }
@@ -99,8 +97,8 @@ public record Ledger(
     /** What is missing, by the name under which it was said to be. */
     public List<String> missing() {
         return questions.values().stream()
-                .filter(question -> question.startsWith(LOST))
-                .map(question -> question.substring(LOST.length()))
+                .filter(Question.Lost.class::isInstance)
+                .map(question -> ((Question.Lost) question).thing())
                 .toList();
     }
 

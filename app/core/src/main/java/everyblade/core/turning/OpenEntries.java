@@ -3,7 +3,6 @@ package everyblade.core.turning;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Refusal;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Entries about what is open: ports, tools, questions. Everything else leaves the situation as it is. */
@@ -50,13 +49,12 @@ final class OpenEntries {
                     proof.size().value().doubleValue(), proof.distance().value().doubleValue())));
         }
         if (entry instanceof Entry.Refer refer) {
-            return now.noted(ledger.questioned(number, "referred: " + refer.text()));
+            return now.noted(ledger.questioned(number, new Question.Referred(refer.text())));
         }
         if (entry instanceof Entry.Again again) {
             return now.noted(ledger.questioned(
                     number,
-                    "again in " + again.number().value().toPlainString() + " "
-                            + again.interval().name().toLowerCase(Locale.ROOT)));
+                    new Question.Again(again.number().value().toPlainString(), again.interval())));
         }
         if (entry instanceof Entry.Settle settle) {
             int settled = settle.entry().value();
