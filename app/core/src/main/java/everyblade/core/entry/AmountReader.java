@@ -37,7 +37,7 @@ final class AmountReader {
         }
         Said<BigDecimal> number = line.signed(sense.isPresent() ? Expected.HOW_FAR : Expected.HOW_FAR_OR_SENSE);
         if (sense.isPresent() && number.value().signum() < 0) {
-            throw new Refusal(number.column(), new SyntaxProblem.NegativeAfter(EntryText.word(sense.get())));
+            throw new Refusal(number.column(), new SyntaxProblem.NegativeAfter(Written.word(sense.get())));
         }
         Unit unit = unit(line, units);
         return new Said<>(new Movement.By(sense, number.value(), unit, plusMinus(line)), column);

@@ -1,6 +1,5 @@
 package everyblade.core.entry;
 
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -14,10 +13,6 @@ import java.util.TreeSet;
  * typed {@code +-}. Cost: linear in the length of the line, of which at most 2,000 characters are read.
  */
 public final class EntryParser {
-
-    private static final Map<String, EntryRule> TURNING = TurningRules.BY_VERB;
-    private static final Map<String, EntryRule> RECORD = RecordRules.BY_VERB;
-    private static final Map<String, FindingRules.RowRule> FINDING = FindingRules.BY_VERB;
 
     private EntryParser() {}
 
@@ -39,21 +34,10 @@ public final class EntryParser {
         if (line.atEnd()) {
             throw line.expected(Expected.ENTRY);
         }
-        if (TURNING.containsKey(verb)) {
+        Optional<EntryForm<?>> form = EntryForms.of(verb);
+        if (form.isPresent()) {
             line.take(verb);
-            return TURNING.get(verb).read(line);
-        }
-        if (RECORD.containsKey(verb)) {
-            line.take(verb);
-            return RECORD.get(verb).read(line);
-        }
-        if (verb.equals("photo")) {
-            line.take(verb);
-            return FindingRules.photo(line);
-        }
-        if (FINDING.containsKey(verb)) {
-            line.take(verb);
-            return FINDING.get(verb).read(Optional.empty(), line);
+            return form.get().rule().read(Optional.empty(), line);
         }
         if (Kind.named(verb).isPresent()) {
             return FindingRules.finding(Optional.empty(), line);
@@ -62,19 +46,17 @@ public final class EntryParser {
         if (Kind.named(second).isPresent()) {
             return FindingRules.finding(Optional.of(line.name(Expected.ROW)), line);
         }
-        if (FINDING.containsKey(second)) {
+        Optional<EntryForm<?>> ofRow = EntryForms.of(second).filter(EntryForm::rowMayLead);
+        if (ofRow.isPresent()) {
             Optional<Said<String>> row = Optional.of(line.name(Expected.ROW));
             line.take(second);
-            return FINDING.get(second).read(row, line);
+            return ofRow.get().rule().read(row, line);
         }
         throw new Refusal(line.column(), new SyntaxProblem.NoEntry(line.found(), NearestWord.to(verb, verbs())));
     }
 
     private static Set<String> verbs() {
-        Set<String> verbs = new TreeSet<>(TURNING.keySet());
-        verbs.addAll(RECORD.keySet());
-        verbs.addAll(FINDING.keySet());
-        verbs.add("photo");
+        Set<String> verbs = new TreeSet<>(EntryForms.verbs());
         verbs.addAll(Kind.words());
         return verbs;
     }

@@ -1,15 +1,20 @@
 package everyblade.core.entry;
 
+import static everyblade.core.entry.Written.after;
+import static everyblade.core.entry.Written.name;
+import static everyblade.core.entry.Written.row;
+
 import everyblade.core.entry.Entry.Airfoils;
 import everyblade.core.entry.Entry.LengthUnit;
 import everyblade.core.entry.Entry.Size;
 import java.math.BigDecimal;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * How entries are read that say something about certain airfoils: findings, pictures, and what stays unseen.
+ * How entries are read and written that say something about certain airfoils: findings, pictures, and what stays unseen.
  *
  * <p>They mean the row in view unless another row's id stands first, before the verb or behind it. Behind it, a row is
  * told from a kind or a zone by counting the words before the number.
@@ -21,18 +26,38 @@ final class FindingRules {
     private static final Map<String, Expected> DIMENSIONS =
             Map.of("length", Expected.LENGTH, "depth", Expected.DEPTH, "width", Expected.WIDTH);
 
-    /** The verbs before which a row may stand. */
-    static final Map<String, RowRule> BY_VERB = Map.of(
-            "find", FindingRules::find,
-            "recheck", FindingRules::recheck,
-            "saw", FindingRules::saw,
-            "noaccess", FindingRules::noAccess);
-
-    /** How the rest of a line is read once its verb, and the row before it if any, are known. */
-    @FunctionalInterface
-    interface RowRule {
-        Entry read(Optional<Said<String>> row, Line line) throws Refusal;
-    }
+    static final List<EntryForm<?>> FORMS = List.of(
+            EntryForm.ofRow(
+                    Entry.Find.class,
+                    "find",
+                    FindingRules::find,
+                    find -> row(find.row()) + find.kind().word() + " "
+                            + find.airfoil().value() + " " + name(find.zone()) + Written.size(find.size())),
+            EntryForm.ofRow(
+                    Entry.Recheck.class,
+                    "recheck",
+                    FindingRules::recheck,
+                    recheck -> row(recheck.row()) + recheck.airfoil().value()
+                            + after(recheck.rest().value())),
+            EntryForm.of(
+                    Entry.Photo.class,
+                    "photo",
+                    FindingRules::photo,
+                    photo -> name(photo.file())
+                            + photo.airfoil().map(airfoil -> " of " + airfoil.value()).orElse("")
+                            + photo.zone().map(zone -> " " + name(zone)).orElse("")),
+            EntryForm.ofRow(
+                    Entry.Saw.class,
+                    "saw",
+                    FindingRules::saw,
+                    saw -> row(saw.row()) + Written.zones(saw.zone()) + " " + Written.airfoils(saw.airfoils())
+                            + " photo " + name(saw.file())),
+            EntryForm.ofRow(
+                    Entry.NoAccess.class,
+                    "noaccess",
+                    FindingRules::noAccess,
+                    noAccess -> row(noAccess.row()) + Written.zones(noAccess.zone()) + " "
+                            + Written.airfoils(noAccess.airfoils()) + Written.because(noAccess.reason())));
 
     private FindingRules() {}
 

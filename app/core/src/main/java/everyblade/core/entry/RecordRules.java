@@ -1,35 +1,104 @@
 package everyblade.core.entry;
 
+import static everyblade.core.entry.Written.after;
+import static everyblade.core.entry.Written.name;
+import static everyblade.core.entry.Written.number;
+
 import everyblade.core.entry.Entry.Interval;
 import java.math.BigDecimal;
 import java.util.Locale;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** How entries are read that keep account of things, people, conditions and of the record itself. */
+/** How entries are read and written that keep account of things, people, conditions and of the record itself. */
 final class RecordRules {
 
-    static final Map<String, EntryRule> BY_VERB = Map.ofEntries(
-            Map.entry("open", RecordRules::open),
-            Map.entry("shut", line -> new Entry.Shut(thing(line), line.text().value())),
-            Map.entry("tool", RecordRules::tool),
-            Map.entry("lost", line -> new Entry.Lost(nameToEnd(line, Expected.WHAT_IS_MISSING))),
-            Map.entry("vanes", line -> new Entry.Vanes(line.name(Expected.ROW), line.name(Expected.POSITION))),
-            Map.entry("heat", RecordRules::heat),
-            Map.entry("proof", RecordRules::proof),
-            Map.entry("condition", line -> new Entry.Condition(text(line, Expected.CONDITION))),
-            Map.entry("fact", RecordRules::fact),
-            Map.entry("refer", line -> new Entry.Refer(text(line, Expected.QUESTION))),
-            Map.entry("again", RecordRules::again),
-            Map.entry("pause", line -> new Entry.Pause(line.take("held"))),
-            Map.entry(
+    static final List<EntryForm<?>> FORMS = List.of(
+            EntryForm.of(Entry.Open.class, "open", RecordRules::open, open -> name(open.thing())),
+            EntryForm.of(
+                    Entry.Shut.class,
+                    "shut",
+                    line -> new Entry.Shut(thing(line), line.text().value()),
+                    shut -> name(shut.thing()) + after(shut.text())),
+            EntryForm.of(
+                    Entry.ToolOut.class,
+                    "tool",
+                    RecordRules::tool,
+                    out -> "out " + Written.nameToEnd(out.tool().value())),
+            EntryForm.of(
+                    Entry.ToolIn.class,
+                    "tool",
+                    RecordRules::tool,
+                    in -> "in " + Written.nameToEnd(in.tool().value())),
+            EntryForm.of(
+                    Entry.Lost.class,
+                    "lost",
+                    line -> new Entry.Lost(nameToEnd(line, Expected.WHAT_IS_MISSING)),
+                    lost -> Written.nameToEnd(lost.tool().value())),
+            EntryForm.of(
+                    Entry.Vanes.class,
+                    "vanes",
+                    line -> new Entry.Vanes(line.name(Expected.ROW), line.name(Expected.POSITION)),
+                    vanes -> name(vanes.row()) + " " + name(vanes.position())),
+            EntryForm.of(
+                    Entry.Heat.class,
+                    "heat",
+                    RecordRules::heat,
+                    heat -> number(heat.temperature().value()) + (heat.fahrenheit() ? " F" : " C")),
+            EntryForm.of(
+                    Entry.Proof.class,
+                    "proof",
+                    RecordRules::proof,
+                    proof -> number(proof.size().value()) + " mm at "
+                            + number(proof.distance().value()) + " mm"),
+            EntryForm.of(
+                    Entry.Condition.class,
+                    "condition",
+                    line -> new Entry.Condition(text(line, Expected.CONDITION)),
+                    Entry.Condition::words),
+            EntryForm.of(Entry.Fact.class, "fact", RecordRules::fact, RecordRules::written),
+            EntryForm.of(
+                    Entry.Refer.class,
+                    "refer",
+                    line -> new Entry.Refer(text(line, Expected.QUESTION)),
+                    Entry.Refer::text),
+            EntryForm.of(
+                    Entry.Again.class,
+                    "again",
+                    RecordRules::again,
+                    again -> "in " + number(again.number().value()) + " " + Written.word(again.interval())),
+            EntryForm.of(
+                    Entry.Pause.class,
+                    "pause",
+                    line -> new Entry.Pause(line.take("held")),
+                    pause -> pause.held() ? "held" : ""),
+            EntryForm.of(
+                    Entry.Handover.class,
                     "handover",
-                    line -> new Entry.Handover(nameToEnd(line, Expected.NAME).value())),
-            Map.entry("takeover", RecordRules::takeover),
-            Map.entry("settle", line -> new Entry.Settle(line.whole(Expected.ENTRY_NUMBER), because(line))),
-            Map.entry("void", line -> new Entry.Void(line.whole(Expected.ENTRY_NUMBER), because(line))),
-            Map.entry("note", line -> new Entry.Note(text(line, Expected.TEXT))));
+                    line -> new Entry.Handover(nameToEnd(line, Expected.NAME).value()),
+                    handover -> Written.nameToEnd(handover.name())),
+            EntryForm.of(
+                    Entry.Takeover.class,
+                    "takeover",
+                    RecordRules::takeover,
+                    takeover -> Written.nameBeforeHeld(takeover.name()) + (takeover.held() ? " held" : "")),
+            EntryForm.of(
+                    Entry.Settle.class,
+                    "settle",
+                    line -> new Entry.Settle(line.whole(Expected.ENTRY_NUMBER), because(line)),
+                    settle -> settle.entry().value() + Written.because(settle.reason())),
+            EntryForm.of(
+                    Entry.Void.class,
+                    "void",
+                    line -> new Entry.Void(line.whole(Expected.ENTRY_NUMBER), because(line)),
+                    struck -> struck.entry().value() + Written.because(struck.reason())),
+            EntryForm.of(
+                    Entry.Note.class,
+                    "note",
+                    line -> new Entry.Note(text(line, Expected.TEXT)),
+                    Entry.Note::text));
 
     private static final Map<String, Interval> INTERVALS = Map.of(
             "cycles", Interval.CYCLES,
@@ -116,6 +185,11 @@ final class RecordRules {
             throw new Refusal(value.column(), doubt.get());
         }
         return new Entry.Fact(name, value.value());
+    }
+
+    private static String written(Entry.Fact fact) {
+        String name = fact.name().value();
+        return (isFact(name, fact.value()) ? Written.quoted(name) : name(name)) + " " + fact.value();
     }
 
     /** Whether a first word and what follows it begin a fact whose name is two words. */

@@ -1,32 +1,90 @@
 package everyblade.core.entry;
 
+import static everyblade.core.entry.Written.movement;
+import static everyblade.core.entry.Written.name;
+import static everyblade.core.entry.Written.names;
+import static everyblade.core.entry.Written.number;
+import static everyblade.core.entry.Written.plusMinus;
+import static everyblade.core.entry.Written.seconds;
+import static everyblade.core.entry.Written.through;
+
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
-/** How entries are read that say where the scope tip is, what is watched and how the rotor stands. */
+/** How entries are read and written that say where the scope tip is, what is watched and how the rotor stands. */
 final class TurningRules {
 
-    static final Map<String, EntryRule> BY_VERB = Map.ofEntries(
-            Map.entry("view", TurningRules::view),
-            Map.entry("at", line -> new Entry.At(line.name(Expected.STATION))),
-            Map.entry("watch", line -> new Entry.Watch(parts(line))),
-            Map.entry("ask", line -> new Entry.Ask(line.name(Expected.ROW), parts(line))),
-            Map.entry("in", line -> new Entry.In()),
-            Map.entry("clear", line -> new Entry.Clear()),
-            Map.entry("out", line -> new Entry.Out()),
-            Map.entry("turn", TurningRules::turn),
-            Map.entry("skip", line -> new Entry.Skip(AmountReader.movement(line, AmountReader.OF_TURNING))),
-            Map.entry("round", TurningRules::round),
-            Map.entry("look", TurningRules::look),
-            Map.entry("draw", TurningRules::draw),
-            Map.entry("feed", line -> new Entry.Feed(AmountReader.movement(line, AmountReader.OF_DRAWING))),
-            Map.entry("pad", line -> new Entry.Pad(line.name(Expected.PAD))),
-            Map.entry("datum", TurningRules::datum),
-            Map.entry("here", line -> new Entry.Here(line.whole(Expected.AIRFOIL), AmountReader.plusMinus(line))),
-            Map.entry("slip", line -> new Entry.Slip()));
+    static final List<EntryForm<?>> FORMS = List.of(
+            EntryForm.of(
+                    Entry.View.class,
+                    "view",
+                    TurningRules::view,
+                    view -> name(view.view())
+                            + view.scopeTip().map(tip -> " with " + name(tip)).orElse("")),
+            EntryForm.of(
+                    Entry.At.class,
+                    "at",
+                    line -> new Entry.At(line.name(Expected.STATION)),
+                    at -> name(at.station())),
+            EntryForm.of(
+                    Entry.Watch.class, "watch", line -> new Entry.Watch(parts(line)), watch -> names(watch.parts())),
+            EntryForm.of(
+                    Entry.Ask.class,
+                    "ask",
+                    line -> new Entry.Ask(line.name(Expected.ROW), parts(line)),
+                    ask -> name(ask.row()) + " " + names(ask.parts())),
+            EntryForm.of(Entry.In.class, "in", line -> new Entry.In(), in -> ""),
+            EntryForm.of(Entry.Clear.class, "clear", line -> new Entry.Clear(), clear -> ""),
+            EntryForm.of(Entry.Out.class, "out", line -> new Entry.Out(), out -> ""),
+            EntryForm.of(
+                    Entry.Turn.class,
+                    "turn",
+                    TurningRules::turn,
+                    turn -> movement(turn.movement()) + seconds(turn.seconds()) + through(turn.through())),
+            EntryForm.of(
+                    Entry.Skip.class,
+                    "skip",
+                    line -> new Entry.Skip(AmountReader.movement(line, AmountReader.OF_TURNING)),
+                    skip -> movement(skip.movement())),
+            EntryForm.of(
+                    Entry.Round.class,
+                    "round",
+                    TurningRules::round,
+                    round -> round.airfoil().value() + plusMinus(round.plusMinus()) + seconds(round.seconds())),
+            EntryForm.of(
+                    Entry.Look.class,
+                    "look",
+                    TurningRules::look,
+                    look -> seconds(look.seconds()) + through(look.through())),
+            EntryForm.of(
+                    Entry.Draw.class,
+                    "draw",
+                    TurningRules::draw,
+                    draw -> movement(draw.movement()) + seconds(draw.seconds())),
+            EntryForm.of(
+                    Entry.Feed.class,
+                    "feed",
+                    line -> new Entry.Feed(AmountReader.movement(line, AmountReader.OF_DRAWING)),
+                    feed -> movement(feed.movement())),
+            EntryForm.of(
+                    Entry.Pad.class, "pad", line -> new Entry.Pad(line.name(Expected.PAD)), pad -> name(pad.pad())),
+            EntryForm.of(
+                    Entry.Datum.class,
+                    "datum",
+                    TurningRules::datum,
+                    datum -> name(datum.row()) + " " + datum.airfoil().value()
+                            + datum.shaftAngle()
+                                    .map(angle -> " at " + number(angle.value()))
+                                    .orElse("")
+                            + plusMinus(datum.plusMinus())),
+            EntryForm.of(
+                    Entry.Here.class,
+                    "here",
+                    line -> new Entry.Here(line.whole(Expected.AIRFOIL), AmountReader.plusMinus(line)),
+                    here -> here.airfoil().value() + plusMinus(here.plusMinus())),
+            EntryForm.of(Entry.Slip.class, "slip", line -> new Entry.Slip(), slip -> ""));
 
     private TurningRules() {}
 
