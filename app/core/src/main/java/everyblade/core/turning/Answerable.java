@@ -1,7 +1,9 @@
 package everyblade.core.turning;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Entries that are no question by themselves and that a closing list may yet ask about: a person may answer for them by
@@ -9,24 +11,25 @@ import java.util.List;
  */
 final class Answerable {
 
+    private static final Set<EntryKind> KINDS = EnumSet.of(
+            EntryKind.VIEW,
+            EntryKind.TURN,
+            EntryKind.SKIP,
+            EntryKind.ROUND,
+            EntryKind.LOOK,
+            EntryKind.DRAW,
+            EntryKind.FEED,
+            EntryKind.DATUM,
+            EntryKind.HERE,
+            EntryKind.PHOTO,
+            EntryKind.SAW,
+            EntryKind.NO_ACCESS);
+
     private Answerable() {}
 
     /** @param entries those before it, and itself */
     static boolean is(List<Logged> entries, Logged logged) {
-        Entry entry = logged.entry();
-        return entry instanceof Entry.Turn
-                || entry instanceof Entry.Skip
-                || entry instanceof Entry.Round
-                || entry instanceof Entry.Look
-                || entry instanceof Entry.Draw
-                || entry instanceof Entry.Feed
-                || entry instanceof Entry.Datum
-                || entry instanceof Entry.Here
-                || entry instanceof Entry.NoAccess
-                || entry instanceof Entry.Photo
-                || entry instanceof Entry.Saw
-                || entry instanceof Entry.View
-                || isOddlyTimed(entries, logged);
+        return KINDS.contains(EntryKind.of(logged.entry())) || isOddlyTimed(entries, logged);
     }
 
     private static boolean isOddlyTimed(List<Logged> entries, Logged logged) {

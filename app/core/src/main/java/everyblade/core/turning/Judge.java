@@ -1,6 +1,7 @@
 package everyblade.core.turning;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.Refusal;
 import java.util.OptionalDouble;
 
@@ -20,41 +21,14 @@ final class Judge {
      * @throws Refusal if it cannot be, with the column at which the line goes wrong
      */
     static EntryEffect judge(Situation situation, int number, Entry entry, OptionalDouble sinceBefore) throws Refusal {
-        if (entry instanceof Entry.View
-                || entry instanceof Entry.At
-                || entry instanceof Entry.Watch
-                || entry instanceof Entry.In
-                || entry instanceof Entry.Clear
-                || entry instanceof Entry.Out
-                || entry instanceof Entry.Pad
-                || entry instanceof Entry.Heat
-                || entry instanceof Entry.Vanes) {
-            return ViewEntries.judge(situation, number, entry);
-        }
-        if (entry instanceof Entry.Turn
-                || entry instanceof Entry.Skip
-                || entry instanceof Entry.Round
-                || entry instanceof Entry.Look
-                || entry instanceof Entry.Draw
-                || entry instanceof Entry.Feed) {
-            return MovementEntries.judge(situation, number, entry, sinceBefore);
-        }
-        if (entry instanceof Entry.Datum
-                || entry instanceof Entry.Here
-                || entry instanceof Entry.Slip
-                || entry instanceof Entry.Pause
-                || entry instanceof Entry.Handover
-                || entry instanceof Entry.Takeover) {
-            return CountEntries.judge(situation, number, entry);
-        }
-        if (entry instanceof Entry.Find
-                || entry instanceof Entry.Recheck
-                || entry instanceof Entry.Photo
-                || entry instanceof Entry.Saw
-                || entry instanceof Entry.NoAccess
-                || entry instanceof Entry.Ask) {
-            return CellEntries.judge(situation, number, entry);
-        }
-        return new EntryEffect(OpenEntries.judge(situation, number, entry)).and(ClosingAdvice.on(situation, entry));
+        return switch (EntryKind.of(entry)) {
+            case VIEW, AT, WATCH, IN, CLEAR, OUT, PAD, HEAT, VANES -> ViewEntries.judge(situation, number, entry);
+            case TURN, SKIP, ROUND, LOOK, DRAW, FEED ->
+                MovementEntries.judge(situation, number, entry, sinceBefore);
+            case DATUM, HERE, SLIP, PAUSE, HANDOVER, TAKEOVER -> CountEntries.judge(situation, number, entry);
+            case FIND, RECHECK, PHOTO, SAW, NO_ACCESS, ASK -> CellEntries.judge(situation, number, entry);
+            case OPEN, SHUT, TOOL_OUT, TOOL_IN, LOST, PROOF, CONDITION, FACT, REFER, AGAIN, SETTLE, NOTE, VOID ->
+                new EntryEffect(OpenEntries.judge(situation, number, entry)).and(ClosingAdvice.on(situation, entry));
+        };
     }
 }

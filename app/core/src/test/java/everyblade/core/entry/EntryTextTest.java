@@ -2,6 +2,7 @@ package everyblade.core.entry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -33,6 +34,16 @@ class EntryTextTest {
             String text = EntryText.of(generator.next());
             assertThat(EntryText.of(EntryParser.parse(text))).isEqualTo(text);
         }
+    }
+
+    @Test
+    void every_entry_is_of_a_kind_of_its_own_and_has_a_form() {
+        EntryGenerator generator = new EntryGenerator(3);
+        List<Entry> made =
+                Stream.generate(generator::next).limit(100L * generator.kinds()).toList();
+        assertThat(made).extracting(EntryKind::of).doesNotContainNull();
+        assertThat(EntryKind.values()).hasSize(Entry.class.getPermittedSubclasses().length);
+        assertThat(made).extracting(EntryForms::of).doesNotContainNull();
     }
 
     @Test
