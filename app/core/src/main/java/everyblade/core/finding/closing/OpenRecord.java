@@ -19,14 +19,14 @@ record OpenRecord(Fold fold, Collection<String> facts) {
 
     List<OpenItem> items() {
         List<OpenItem> items = new ArrayList<>();
-        fold.situation().ledger().questions().forEach((number, words) -> {
+        fold.situation().ledger().questions().forEach((number, question) -> {
             Logged logged = fold.entries().get(number - 1);
             Kind kind = question(logged.entry()).orElse(Kind.QUESTION);
             String settle = "settle " + number + " because ";
             items.add(new OpenItem(
                     kind,
                     Optional.of(logged),
-                    new RecordLack.Unsettled(words),
+                    question,
                     Optional.empty(),
                     new ToDo.Settle(step(kind), settle.strip()),
                     settle));

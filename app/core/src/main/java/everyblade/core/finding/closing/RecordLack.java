@@ -6,9 +6,6 @@ import java.util.List;
 /** What the record itself leaves open. */
 public sealed interface RecordLack extends Fact {
 
-    /** @param words of the entry that asks */
-    record Unsettled(String words) implements RecordLack {}
-
     record HandedOver(String to) implements RecordLack {}
 
     /** @param facts names of those that are missing */
