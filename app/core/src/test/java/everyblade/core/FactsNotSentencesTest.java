@@ -26,8 +26,8 @@ class FactsNotSentencesTest {
     private static final Pattern TWO_WORDS = Pattern.compile("\\p{L} +\\p{L}");
 
     /** A comment, a character, or a text. */
-    private static final Pattern TOKEN = Pattern.compile(
-            "/\\*.*?\\*/|//[^\n]*|'(?:[^'\\\\]|\\\\.)+'|\"((?:[^\"\\\\]|\\\\.)*)\"", Pattern.DOTALL);
+    private static final Pattern TOKEN =
+            Pattern.compile("/\\*.*?\\*/|//[^\n]*|'(?:[^'\\\\]|\\\\.)+'|\"((?:[^\"\\\\]|\\\\.)*)\"", Pattern.DOTALL);
 
     @ParameterizedTest
     @ValueSource(strings = {"angle", "doubt", "entry", "turning"})

@@ -16,8 +16,8 @@ final class EntryForms {
             .toList();
 
     /** Those that share a verb share its rule. */
-    private static final Map<String, EntryForm<?>> BY_VERB =
-            ALL.stream().collect(Collectors.toUnmodifiableMap(EntryForm::verb, Function.identity(), (one, other) -> one));
+    private static final Map<String, EntryForm<?>> BY_VERB = ALL.stream()
+            .collect(Collectors.toUnmodifiableMap(EntryForm::verb, Function.identity(), (one, other) -> one));
 
     private static final Map<Class<?>, EntryForm<?>> BY_TYPE =
             ALL.stream().collect(Collectors.toUnmodifiableMap(EntryForm::type, Function.identity()));

@@ -37,14 +37,17 @@ final class FindingRules {
                     Entry.Recheck.class,
                     "recheck",
                     FindingRules::recheck,
-                    recheck -> row(recheck.row()) + recheck.airfoil().value()
+                    recheck -> row(recheck.row())
+                            + recheck.airfoil().value()
                             + after(recheck.rest().value())),
             EntryForm.of(
                     Entry.Photo.class,
                     "photo",
                     FindingRules::photo,
                     photo -> name(photo.file())
-                            + photo.airfoil().map(airfoil -> " of " + airfoil.value()).orElse("")
+                            + photo.airfoil()
+                                    .map(airfoil -> " of " + airfoil.value())
+                                    .orElse("")
                             + photo.zone().map(zone -> " " + name(zone)).orElse("")),
             EntryForm.ofRow(
                     Entry.Saw.class,

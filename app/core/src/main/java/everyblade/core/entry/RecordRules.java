@@ -6,8 +6,8 @@ import static everyblade.core.entry.Written.number;
 
 import everyblade.core.entry.Entry.Interval;
 import java.math.BigDecimal;
-import java.util.Locale;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -95,10 +95,7 @@ final class RecordRules {
                     line -> new Entry.Void(line.whole(Expected.ENTRY_NUMBER), because(line)),
                     struck -> struck.entry().value() + Written.because(struck.reason())),
             EntryForm.of(
-                    Entry.Note.class,
-                    "note",
-                    line -> new Entry.Note(text(line, Expected.TEXT)),
-                    Entry.Note::text));
+                    Entry.Note.class, "note", line -> new Entry.Note(text(line, Expected.TEXT)), Entry.Note::text));
 
     private static final Map<String, Interval> INTERVALS = Map.of(
             "cycles", Interval.CYCLES,

@@ -24,10 +24,7 @@ final class TurningRules {
                     view -> name(view.view())
                             + view.scopeTip().map(tip -> " with " + name(tip)).orElse("")),
             EntryForm.of(
-                    Entry.At.class,
-                    "at",
-                    line -> new Entry.At(line.name(Expected.STATION)),
-                    at -> name(at.station())),
+                    Entry.At.class, "at", line -> new Entry.At(line.name(Expected.STATION)), at -> name(at.station())),
             EntryForm.of(
                     Entry.Watch.class, "watch", line -> new Entry.Watch(parts(line)), watch -> names(watch.parts())),
             EntryForm.of(

@@ -23,8 +23,7 @@ final class Judge {
     static EntryEffect judge(Situation situation, int number, Entry entry, OptionalDouble sinceBefore) throws Refusal {
         return switch (EntryKind.of(entry)) {
             case VIEW, AT, WATCH, IN, CLEAR, OUT, PAD, HEAT, VANES -> ViewEntries.judge(situation, number, entry);
-            case TURN, SKIP, ROUND, LOOK, DRAW, FEED ->
-                MovementEntries.judge(situation, number, entry, sinceBefore);
+            case TURN, SKIP, ROUND, LOOK, DRAW, FEED -> MovementEntries.judge(situation, number, entry, sinceBefore);
             case DATUM, HERE, SLIP, PAUSE, HANDOVER, TAKEOVER -> CountEntries.judge(situation, number, entry);
             case FIND, RECHECK, PHOTO, SAW, NO_ACCESS, ASK -> CellEntries.judge(situation, number, entry);
             case OPEN, SHUT, TOOL_OUT, TOOL_IN, LOST, PROOF, CONDITION, FACT, REFER, AGAIN, SETTLE, NOTE, VOID ->

@@ -53,8 +53,7 @@ final class OpenEntries {
         }
         if (entry instanceof Entry.Again again) {
             return now.noted(ledger.questioned(
-                    number,
-                    new Question.Again(again.number().value().toPlainString(), again.interval())));
+                    number, new Question.Again(again.number().value().toPlainString(), again.interval())));
         }
         if (entry instanceof Entry.Settle settle) {
             int settled = settle.entry().value();

@@ -69,7 +69,7 @@ class LinesAsMeantTest {
             assertThat(now().ledger().remarks().last().zones())
                     .isEqualTo(now().engine().zonings().get("c2").span(1));
             assertThat(now().ledger().questions().values().stream().map(English::say))
-.contains(
+                    .contains(
                             "recheck blade 7 of c2: streak",
                             "recheck blade 8 of c2",
                             "recheck blade 9 of c2: tip looks bent");
@@ -82,7 +82,7 @@ class LinesAsMeantTest {
 
             assertThat(now().ledger().remarks()).extracting(Remark::row).containsOnly("c1");
             assertThat(now().ledger().questions().values().stream().map(English::say))
-.contains("recheck blade 7 of c1: of course", "recheck blade 8 of c1: of c2");
+                    .contains("recheck blade 7 of c1: of course", "recheck blade 8 of c1: of c2");
         }
     }
 
