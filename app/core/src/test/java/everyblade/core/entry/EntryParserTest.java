@@ -2,6 +2,7 @@ package everyblade.core.entry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.English;
 import everyblade.core.entry.Entry.Airfoils;
 import everyblade.core.entry.Entry.Interval;
 import everyblade.core.entry.Entry.LengthUnit;
@@ -334,8 +335,8 @@ class EntryParserTest {
                 assertThat(parse("IN")).isEqualTo(new Entry.In());
                 assertThat(parse("CLEAR")).isEqualTo(new Entry.Clear());
                 assertThat(EntryText.of(parse("DISCOLOUR 3 TIP"))).isEqualTo("find discolour 3 TIP");
-                assertThat(RefusalTest.refusal("note a\u0007").getMessage()).startsWith("U+0007 ");
-                assertThat(RefusalTest.refusal("SKİP 3").getMessage()).contains("\"skip\"");
+                assertThat(English.say(RefusalTest.refusal("note a\u0007"))).startsWith("U+0007 ");
+                assertThat(English.say(RefusalTest.refusal("SKİP 3"))).contains("\"skip\"");
             } finally {
                 Locale.setDefault(before);
             }
