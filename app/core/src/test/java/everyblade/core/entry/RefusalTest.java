@@ -128,7 +128,7 @@ class RefusalTest {
 
     @Test
     void what_was_found_is_cut_short() {
-        assertThat(refusal("x".repeat(1000)).getMessage()).hasSizeLessThan(100).contains("xxx\u2026");
+        assertThat(English.say(refusal("x".repeat(1000)))).hasSizeLessThan(100).contains("xxx\u2026");
     }
 
     static Refusal refusal(String line) {
