@@ -7,7 +7,7 @@ import everyblade.core.finding.Findings;
 import everyblade.core.finding.compared.ComparedRow;
 import everyblade.core.finding.compared.ComparedRow.By;
 import everyblade.core.finding.growth.Matching;
-import everyblade.core.turning.AirfoilNames;
+import everyblade.core.turning.Airfoils;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.Comparison;
@@ -103,7 +103,7 @@ final class CompareCommand implements Callable<Integer> {
         BitSet airfoils = row.airfoils().get(by);
         if (!airfoils.isEmpty()) {
             say(row.row().id() + ": " + row.count(by) + " cells seen " + words + ", of "
-                    + AirfoilNames.of(row.row(), airfoils));
+                    + around.words().say(Airfoils.of(row.row(), airfoils)));
         }
     }
 

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.EntryText;
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
 import everyblade.core.finding.Figure;
@@ -11,7 +12,6 @@ import everyblade.core.finding.Finding;
 import everyblade.core.finding.Findings;
 import everyblade.core.finding.Judgement;
 import everyblade.core.finding.Verdict;
-import everyblade.core.gap.GapText;
 import everyblade.core.move.Squarest;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
@@ -60,7 +60,8 @@ record FindingLook(Finding finding, List<Face> faces, Optional<Judgement> judgem
         settles(words).ifPresent(settling -> lines.add("# " + OneLine.of(settling)));
         for (Face face : faces) {
             String what = finding.row().kind().airfoil() + " " + finding.airfoil() + " of "
-                    + finding.row().id() + ", " + GapText.zones(Zoning.of(finding.row()), face.zones()) + ": ";
+                    + finding.row().id() + ", " + words.say(ZonePhrase.of(Zoning.of(finding.row()), face.zones()))
+                    + ": ";
             lines.add(
                     "# " + OneLine.of(what + face.from().map(FindingLook::told).orElse("no view shows it")));
             face.from().ifPresent(from -> from.entries().forEach(said -> lines.add(EntryText.of(said))));

@@ -7,6 +7,7 @@ import everyblade.core.gap.OutOfReach;
 import everyblade.core.move.Outline;
 import everyblade.core.move.Plan;
 import everyblade.session.job.Prepared;
+import everyblade.words.Words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -18,7 +19,7 @@ final class OutlineJson {
 
     private OutlineJson() {}
 
-    static ObjectNode of(Prepared prepared) {
+    static ObjectNode of(Prepared prepared, Words words) {
         Plan plan = prepared.plan();
         ObjectNode json = JsonText.object();
         json.put("model", prepared.model().id());
@@ -36,7 +37,7 @@ final class OutlineJson {
         json.put("bound", PlanJson.minutes(Math.min(plan.bound(), plan.minutes())));
         json.put("proved", plan.proved());
         ArrayNode outOfReach = json.putArray("outOfReach");
-        prepared.outOfReach().forEach(out -> outOfReach.add(of(out)));
+        prepared.outOfReach().forEach(out -> outOfReach.add(of(out, words)));
         return json;
     }
 
@@ -52,7 +53,7 @@ final class OutlineJson {
         return json;
     }
 
-    private static ObjectNode of(OutOfReach out) {
+    private static ObjectNode of(OutOfReach out, Words words) {
         ObjectNode json = JsonText.object();
         json.put("row", out.row().id());
         ArrayNode zones = json.putArray("zones");
@@ -63,7 +64,7 @@ final class OutlineJson {
             }
         }
         json.put("why", out.why().word());
-        out.hindrance().ifPresent(hindrance -> json.put("mostly", hindrance.words()));
+        out.hindrance().ifPresent(hindrance -> json.put("mostly", words.say(hindrance)));
         json.put("cells", out.cells());
         return json;
     }

@@ -19,8 +19,7 @@ final class OutlineText {
         Plan plan = prepared.plan();
         List<String> lines = new ArrayList<>();
         HeatFirst.of(plan, prepared.before().situation())
-                .ifPresent(first -> lines.add("First measure the metal: scope tip "
-                        + String.join(", ", first.scopeTips()) + " bears only so much."));
+                .ifPresent(first -> lines.add(words.say("outline.heat", first.scopeTips())));
         int number = 1;
         for (Outline.Visit visit : Outline.of(plan).visits()) {
             lines.add(number++ + ". " + OneLine.of(told.port(prepared.model(), visit)) + ": "
@@ -30,14 +29,10 @@ final class OutlineText {
                         + told.minutes(stop.minutes()));
             }
         }
-        lines.add(
-                plan.moves().isEmpty()
-                        ? "No view of this engine model shows anything of what is asked for."
-                        : told.effort(plan) + ".");
-        plan.open()
-                .forEach((why, cells) ->
-                        lines.add(cells + " cells would still not be surely seen: " + why.words() + "."));
-        prepared.outOfReach().forEach(out -> lines.add("Out of reach: " + OneLine.of(told.outOfReach(out)) + "."));
+        lines.add(plan.moves().isEmpty() ? words.say("outline.nothing") : told.effort(plan) + ".");
+        plan.open().forEach((why, cells) -> lines.add(words.say("outline.open", cells, why)));
+        prepared.outOfReach()
+                .forEach(out -> lines.add(words.say("outline.outOfReach", OneLine.of(told.outOfReach(out)))));
         return lines;
     }
 }

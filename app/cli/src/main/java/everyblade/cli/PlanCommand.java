@@ -65,7 +65,7 @@ final class PlanCommand implements Callable<Integer> {
         NewFile file = out == null ? null : NewFile.pdf(around, "--out", out);
         Prepared prepared = Prepared.of(around, chosen, task, settings);
         if (json) {
-            around.out().println(JsonText.of(OutlineJson.of(prepared)));
+            around.out().println(JsonText.of(OutlineJson.of(prepared, around.words())));
         } else if (file == null) {
             OutlineText.of(prepared, around.words()).forEach(around.out()::println);
         }

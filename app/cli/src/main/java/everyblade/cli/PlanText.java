@@ -3,23 +3,20 @@ package everyblade.cli;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.Why;
 import everyblade.core.entry.EntryText;
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.entry.Zoning;
-import everyblade.core.gap.GapText;
 import everyblade.core.move.Move;
 import everyblade.core.move.Plan;
-import everyblade.core.turning.AirfoilNames;
+import everyblade.core.turning.Airfoils;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Situation;
 import everyblade.session.around.OneLine;
+import everyblade.spi.Landmark;
 import everyblade.spi.Row;
 import everyblade.words.Words;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** A plan for people: entries that can be typed as they stand, and lines that begin with # and explain. */
 final class PlanText {
@@ -47,8 +44,8 @@ final class PlanText {
     private List<String> lines() {
         heat();
         for (Move move : plan.moves()) {
-            explain(closes(move));
-            identification(move).ifPresent(this::explain);
+            explained(closes(move));
+            identification(move).ifPresent(this::explained);
             move.entries().forEach(entry -> lines.add(EntryText.of(entry)));
         }
         if (!plan.moves().isEmpty()) {
@@ -56,101 +53,82 @@ final class PlanText {
         }
         remaining();
         if (lines.isEmpty()) {
-            explain(NothingLeft.told(fold, coverage, words));
+            explained(NothingLeft.told(fold, coverage, words));
         }
         return lines;
     }
 
-    private void explain(String words) {
-        lines.add("# " + OneLine.of(words));
+    private void explain(String key, Object... parts) {
+        explained(words.say(key, parts));
+    }
+
+    private void explained(String line) {
+        lines.add("# " + OneLine.of(line));
     }
 
     /** A scope tip that bears only so much heat is not seated before the metal was measured. */
     private void heat() {
-        HeatFirst.of(plan, now)
-                .ifPresent(first -> explain("first measure the metal and say heat NUMBER C: scope tip "
-                        + String.join(", ", first.scopeTips()) + " bears only so much"));
+        HeatFirst.of(plan, now).ifPresent(first -> explain("steps.heat", first.scopeTips()));
     }
 
-    private static String closes(Move move) {
+    private String closes(Move move) {
         Row row = move.row();
         Zoning zoning = Zoning.of(row);
-        String what = move.closes().stream()
-                .map(closing -> airfoils(row, closing) + ", " + GapText.zones(zoning, closing.zones()))
-                .collect(Collectors.joining("; "));
-        return row.name() + " (" + row.id() + ") through " + move.view().id()
-                + move.station().map(station -> ", station " + station + ",").orElse("")
-                + (what.isEmpty() ? " closes nothing by itself, but leaves less for what follows" : " closes " + what);
+        List<String> closed = move.closes().stream()
+                .map(closing -> words.say(
+                        "steps.closing", Airfoils.of(row, closing.airfoils()), ZonePhrase.of(zoning, closing.zones())))
+                .toList();
+        return words.say(
+                closed.isEmpty() ? "steps.closesNothing" : "steps.closes",
+                row.name(),
+                row.id(),
+                move.view().id(),
+                move.station(),
+                String.join("; ", closed));
     }
 
     /** Which airfoil must be brought to the reference of which view, and how it is told from the others. */
-    static Optional<String> identification(Move move) {
+    private Optional<String> identification(Move move) {
         Row row = move.row();
         return move.identifies().isPresent()
-                ? Optional.of((move.drawn() ? "feed the scope tip" : "turn, unwatched,") + " until "
-                        + row.kind().airfoil() + " "
-                        + landmark(row, move.identifies().getAsInt()) + " stands at the reference of "
-                        + move.view().id() + ", at "
-                        + degrees(BigDecimal.valueOf(move.view().reference())) + "°")
+                ? Optional.of(words.say(
+                        move.drawn() ? "steps.feedUntil" : "steps.turnUntil",
+                        row.kind(),
+                        move.identifies().getAsInt(),
+                        landmark(row, move.identifies().getAsInt()),
+                        move.view().id(),
+                        move.view().reference()))
                 : Optional.empty();
     }
 
-    private static String landmark(Row row, int airfoil) {
+    private static Optional<String> landmark(Row row, int airfoil) {
         return row.landmarks().stream()
                 .filter(landmark -> landmark.airfoil() == airfoil)
                 .findFirst()
-                .map(landmark -> airfoil + " (" + landmark.what() + ")")
-                .orElse(airfoil + " (any that you mark)");
-    }
-
-    private static String airfoils(Row row, Move.Closing closing) {
-        BitSet airfoils = new BitSet();
-        closing.airfoils().forEach(n -> airfoils.set(n - 1));
-        return AirfoilNames.of(row, airfoils);
+                .map(Landmark::what);
     }
 
     private void effort() {
-        explain(
-                plan.turning().signum() > 0
-                        ? "turning " + degrees(plan.turning()) + "° of shaft in all"
-                        : "no shaft needs to be turned");
-        if (plan.drawing().signum() > 0) {
-            explain("drawing the scope tip " + degrees(plan.drawing()) + "° in all round rows that stand still");
+        if (plan.turning().signum() > 0) {
+            explain("steps.turning", plan.turning());
+        } else {
+            explain("steps.noTurning");
         }
-        String openings = plan.openings() == 0 ? "" : ports(plan.openings()) + ", ";
-        explain(openings + plan.views() + (plan.views() == 1 ? " view, " : " views, ") + minutes(plan.minutes())
-                + " in all; "
-                + (plan.proved()
-                        ? "no plan takes less"
-                        : "no plan takes less than " + minutes(Math.min(plan.bound(), plan.minutes()))));
-    }
-
-    private static String ports(int number) {
-        return number + (number == 1 ? " port" : " ports");
-    }
-
-    static String minutes(double minutes) {
-        return degrees(BigDecimal.valueOf(minutes)) + " min";
+        if (plan.drawing().signum() > 0) {
+            explain("steps.drawing", plan.drawing());
+        }
+        explain(
+                plan.proved() ? "steps.effortProved" : "steps.effort",
+                plan.openings(),
+                plan.views(),
+                plan.minutes(),
+                Math.min(plan.bound(), plan.minutes()));
     }
 
     private void remaining() {
-        plan.open()
-                .forEach((why, number) -> explain(cells(number) + " would still not be surely seen (" + why.words()
-                        + "): ask again when these moves are done"));
+        plan.open().forEach((why, cells) -> explain("steps.open", cells, why));
         plan.beyond()
-                .forEach((why, number) -> explain(cells(number) + " cannot be seen (" + why.words()
-                        + "): no move reaches them; accept them with "
-                        + (why == Why.NO_ACCESS ? "noaccess unshown because …" : "noaccess and a reason")
-                        + ", or add a view"));
-    }
-
-    private static String degrees(BigDecimal number) {
-        BigDecimal rounded = number.setScale(1, RoundingMode.HALF_EVEN);
-        return (rounded.compareTo(rounded.setScale(0, RoundingMode.HALF_EVEN)) == 0 ? rounded.setScale(0) : rounded)
-                .toPlainString();
-    }
-
-    private static String cells(int number) {
-        return number + (number == 1 ? " cell" : " cells");
+                .forEach((why, cells) ->
+                        explain(why == Why.NO_ACCESS ? "steps.beyondUnshown" : "steps.beyond", cells, why));
     }
 }

@@ -257,7 +257,7 @@ record SightTables(EngineModel engine, Sights sights) {
                 .filter(hindrance -> zone.share(scene, facet -> why.apply(facet).equals(Optional.of(hindrance))) > 0)
                 .max(Comparator.comparingDouble(
                         hindrance -> zone.share(scene, facet -> why.apply(facet).equals(Optional.of(hindrance)))))
-                .map(Hindrance::words)
+                .map(MapWords.of(Locale.ENGLISH)::say)
                 .orElse("");
     }
 

@@ -39,6 +39,11 @@ public final class MapWords {
         return words.say(ZonePhrase.named(named));
     }
 
+    /** What a fact says in this language. */
+    public String say(Fact fact) {
+        return words.say(fact);
+    }
+
     /** What facts say, each in this language. */
     List<String> say(List<? extends Fact> facts) {
         return words.say(facts);

@@ -54,7 +54,7 @@ class LookTest {
                 assertThat(Look.of(row, 1, zone)).isEqualTo(Look.OUT_OF_REACH);
                 assertThat(line(1, zone, MapWords.of(Locale.ENGLISH))).endsWith("no view shows it well");
                 assertThat(new CellTelling(JOB.coverage(), MapWords.of(Locale.ENGLISH)).lines(new Cell("r", 1, zone)))
-                        .contains(why.words())
+                        .contains(MapWords.of(Locale.ENGLISH).why(why))
                         .noneMatch(line -> line.contains("accessible") || line.contains("no access"));
             }
         }

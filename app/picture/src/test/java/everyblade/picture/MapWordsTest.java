@@ -2,7 +2,6 @@ package everyblade.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import everyblade.core.coverage.Why;
 import everyblade.spi.RowKind;
 import everyblade.words.Words;
 import java.util.Locale;
@@ -16,10 +15,6 @@ class MapWordsTest {
         Words words = Words.of(Locale.ENGLISH);
         assertThat(Stream.of(Look.values()).flatMap(look -> Stream.of("look." + key(look), "meaning." + key(look))))
                 .allMatch(key -> words.has("map." + key));
-        assertThat(Why.values())
-                .allSatisfy(why -> assertThat(MapWords.of(Locale.ENGLISH).why(why))
-                        .as("the map says the same as the list of gaps")
-                        .isEqualTo(why.words()));
         assertThat(Stream.of(RowKind.values()).map(kind -> "airfoils." + key(kind)))
                 .allMatch(key -> words.has("map." + key));
         assertThat(Stream.of(Standing.Doubt.values()).map(doubt -> "doubt." + key(doubt)))

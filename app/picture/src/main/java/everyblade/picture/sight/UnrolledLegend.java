@@ -3,6 +3,7 @@ package everyblade.picture.sight;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.StationSight;
 import everyblade.core.surface.Facets;
+import everyblade.picture.MapWords;
 import everyblade.picture.scene.DrawnShape.Patch;
 import everyblade.picture.scene.Flat;
 import everyblade.picture.scene.Group;
@@ -12,6 +13,7 @@ import everyblade.picture.scene.Point;
 import everyblade.spi.Station.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 
@@ -50,7 +52,7 @@ record UnrolledLegend(Vantage vantage, StationSight sight) {
         for (Hindrance why : Hindrance.values()) {
             Point at = second.plus(why.ordinal() * column, 2);
             reasons.addAll(FacetDrawing.never(sample(at), why));
-            String words = why.words() + ", "
+            String words = MapWords.of(Locale.ENGLISH).say(why) + ", "
                     + SightWords.badPercent(share(facet -> never(facet).equals(Optional.of(why))));
             SightWords.addLine(
                     reasons, at.plus(SAMPLE + 2, 3.6), words, SightWords.SIZE, column - SAMPLE - 2, Ink.LINE);

@@ -6,6 +6,7 @@ import everyblade.core.entry.Zoning;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.StationSight;
 import everyblade.core.surface.Mesh;
+import everyblade.picture.MapWords;
 import everyblade.picture.scene.DrawnShape.Anchor;
 import everyblade.picture.scene.DrawnShape.Patch;
 import everyblade.picture.scene.DrawnShape.Text;
@@ -17,6 +18,7 @@ import everyblade.picture.scene.Scene;
 import everyblade.spi.RowKind;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
@@ -84,7 +86,10 @@ public final class UnrolledScene {
         var shape = sides.shapes().get(facet);
         if (arcs.isEmpty()) {
             Hindrance why = sight.why(facet).orElse(Hindrance.HIDDEN);
-            return new Group(name(facet) + ": never in sight, " + why.words(), FacetDrawing.never(shape, why));
+            return new Group(
+                    name(facet) + ": never in sight, "
+                            + MapWords.of(Locale.ENGLISH).say(why),
+                    FacetDrawing.never(shape, why));
         }
         String where = arcs.arcs().stream().map(UnrolledScene::told).collect(Collectors.joining(", "));
         double degrees = InSight.degrees(arcs);

@@ -7,13 +7,14 @@ import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.Tally;
 import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.Settings;
-import everyblade.core.gap.GapText;
 import everyblade.core.gap.Gaps;
+import everyblade.core.gap.ToldGap;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.json.EngineJsonReader;
 import everyblade.json.Reading;
+import everyblade.picture.MapWords;
 import everyblade.words.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -126,7 +127,7 @@ class ReaderTest {
                 .replaceAll("\\s+", "");
         assertThat(Gaps.of(coverage)).isNotEmpty().allSatisfy(gap -> {
             // The sentence may be cut by the end of a page.
-            String sentence = GapText.of(gap).replaceAll("\\s+", "");
+            String sentence = MapWords.of(Locale.ENGLISH).say(ToldGap.of(gap)).replaceAll("\\s+", "");
             assertThat(raw).contains(sentence.substring(0, Math.min(30, sentence.length())));
         });
     }

@@ -158,8 +158,8 @@ class ReportedFiguresTest {
     void aReasonIsCountedOnceAndTooCoarseIsNeverNoAccess() {
         Tally both = coverage.tally();
         assertThat(all())
-                .contains(Why.NO_ACCESS.words() + " " + both.noAccess() + " 0 0")
-                .contains(Why.COARSE.words() + " " + both.coarse() + " 0 0")
+                .contains(MapWords.of(Locale.ENGLISH).why(Why.NO_ACCESS) + " " + both.noAccess() + " 0 0")
+                .contains(MapWords.of(Locale.ENGLISH).why(Why.COARSE) + " " + both.coarse() + " 0 0")
                 .contains("of these " + coverage.tally(Basis.COMPUTED).noAccess() + " shown by no view and "
                         + coverage.tally(Basis.COMPUTED).coarse() + " only too coarsely");
     }

@@ -7,6 +7,7 @@ import everyblade.core.angle.Turn;
 import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.StationSight;
+import everyblade.picture.MapWords;
 import everyblade.picture.paint.ScenePdf;
 import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
@@ -51,7 +52,9 @@ class UnrolledSceneTest {
             } else {
                 Hindrance why = SIGHT.why(facet).orElseThrow();
                 assertThat(ink).isEqualTo(WhyLook.of(why).wash());
-                assertThat(group.title()).endsWith("never in sight, " + why.words());
+                assertThat(group.title())
+                        .endsWith(
+                                "never in sight, " + MapWords.of(Locale.ENGLISH).say(why));
             }
         }
     }
