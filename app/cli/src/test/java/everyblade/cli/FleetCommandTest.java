@@ -71,7 +71,7 @@ class FleetCommandTest {
         assertThat(ada.run("coverage", "copy", "--json").out())
                 .isEqualTo(ada.run("coverage", "job", "--json").out());
         assertThat(as("otto").run("fleet", "verify", "--note", "heads.txt").outLines())
-                .contains("1 jobs are sound.");
+                .contains("1 job is sound.");
         assertThat(as("otto").run("fleet", "verify", "--heads", "heads.txt").status())
                 .isZero();
     }
@@ -140,7 +140,7 @@ class FleetCommandTest {
         server.execute(database, "DELETE FROM everyblade.derived");
         Ran empty = ada.run("fleet", "ask", "engines");
         assertThat(empty.out()).isEqualTo("Nothing.\n");
-        assertThat(empty.err()).startsWith("1 jobs are not in this answer");
+        assertThat(empty.err()).startsWith("1 job is not in this answer");
         assertThat(ada.run("fleet", "ask", "engines", "--renew").out()).isEqualTo(table);
     }
 
