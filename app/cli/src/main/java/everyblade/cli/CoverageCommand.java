@@ -73,7 +73,7 @@ final class CoverageCommand implements Callable<Integer> {
         } else if (json) {
             out.println(JsonText.of(CoverageJson.of(opened, coverage, rows, around.words())));
         } else {
-            CoverageText.of(opened, coverage, rows, around.words()).forEach(out::println);
+            new CoverageText(around.words()).of(opened, coverage, rows).forEach(out::println);
         }
         return Commands.FINE;
     }

@@ -22,7 +22,6 @@ import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.IntFunction;
 
@@ -32,33 +31,39 @@ final class CoverageText {
     /** A count error that would read as 0.0° is not worth a line; degrees. */
     private static final double LEAST_TOLD = 0.05;
 
-    private CoverageText() {}
+    private final Words words;
+    private final MapWords map;
+
+    /** @param words of whoever reads it */
+    CoverageText(Words words) {
+        this.words = words;
+        this.map = MapWords.of(words);
+    }
 
     /**
      * The lines.
      *
      * @param rows those to list; totals are of all rows
      */
-    static List<String> of(OpenedJob job, Coverage coverage, List<RowCoverage> rows, Words words) {
+    List<String> of(OpenedJob job, Coverage coverage, List<RowCoverage> rows) {
         List<String> lines = new ArrayList<>(heading(job));
         lines.add("");
         lines.addAll(figures(coverage));
         lines.add("");
         lines.addAll(table(coverage, rows));
         lines.add("");
-        lines.add("By part: " + MapWords.of(Locale.ENGLISH).figures() + ":");
+        lines.add(words.say("coverage.byPart", map.figures()));
         rows.forEach(row -> lines.add(parts(row)));
         lines.add("");
         lines.addAll(bases(coverage));
         lines.addAll(count(coverage));
-        long findings = CoverageJson.findings(coverage);
-        lines.add(findings == 0 ? "No findings." : findings == 1 ? "1 finding." : findings + " findings.");
-        lines.addAll(judged(job, coverage, words));
+        lines.add(words.say("findings.count", CoverageJson.findings(coverage)));
+        lines.addAll(judged(job, coverage));
         return lines;
     }
 
     /** How many findings are within, beyond, or neither, and whose limits say so. */
-    private static List<String> judged(OpenedJob job, Coverage coverage, Words words) {
+    private List<String> judged(OpenedJob job, Coverage coverage) {
         if (job.limits().isEmpty()) {
             return List.of();
         }
@@ -66,93 +71,73 @@ final class CoverageText {
         job.judged(coverage).forEach(judgement -> counts.merge(judgement.verdict(), 1, Integer::sum));
         List<String> lines = new ArrayList<>();
         counts.forEach((verdict, count) -> lines.add("  " + count + " " + words.say(verdict)));
-        lines.add(OneLine.of(VerdictText.source(job.limits().get())));
+        lines.add(OneLine.of(VerdictText.source(job.limits(), words)));
         return lines;
     }
 
-    private static List<String> heading(OpenedJob job) {
+    private List<String> heading(OpenedJob job) {
         Beginning beginning = job.beginning();
         EngineModel model = job.engine().model();
         int entries = job.journal().lines().size();
         List<String> lines = new ArrayList<>();
-        lines.add(model.name() + " (" + model.id() + "), serial " + beginning.serial() + ": " + beginning.task());
+        lines.add(words.say("coverage.engine", model.name(), model.id(), beginning.serial(), beginning.task()));
         model.notice().ifPresent(lines::add);
-        lines.add(entries + (entries == 1 ? " entry" : " entries") + ", started by " + beginning.by() + " at "
-                + beginning.at() + ", head " + job.journal().head());
+        lines.add(words.say(
+                "coverage.record",
+                entries,
+                beginning.by(),
+                beginning.at(),
+                job.journal().head()));
         return lines.stream().map(OneLine::of).toList();
     }
 
     /** What the shares rest on. */
-    private static List<String> bases(Coverage coverage) {
+    private List<String> bases(Coverage coverage) {
         List<String> lines = new ArrayList<>();
         if (coverage.tally(Basis.COMPUTED).cells() > 0) {
-            lines.add("Computed: what each station can show of the shape of the airfoils, wherever within its tolerance"
-                    + " the scope tip stood. Seen: nearly all of a cell. In part: as much of it as any view can show; a"
-                    + " glimpse, if views show less than half of it.");
+            lines.add(words.say("coverage.computed"));
         }
         if (coverage.tally(Basis.DECLARED).cells() > 0) {
-            lines.add(
-                    "Declared: these shares rest on the windows that the engine model states for its views; nothing is"
-                            + " computed from the shape of the airfoils.");
+            lines.add(words.say("coverage.declared"));
         }
         coverage.rows().stream()
                 .filter(row -> row.declaredCells() > 0)
-                .forEach(row -> lines.add("Of " + row.row().id() + ", " + row.declaredCells()
-                        + " cells were also in sight by what windows declare; they count apart."));
+                .forEach(row -> lines.add(words.say("coverage.apart", row.row().id(), row.declaredCells())));
         return lines;
     }
 
     /** The three figures of all rows, and what they are judged by. */
-    static List<String> figures(Coverage coverage) {
+    List<String> figures(Coverage coverage) {
         List<String> lines = new ArrayList<>();
         for (Basis basis : Basis.values()) {
             if (coverage.tally(basis).cells() > 0) {
-                lines.add("All rows, " + basis.word() + ": "
-                        + new ShareFigures(coverage.headline(basis), MapWords.of(Locale.ENGLISH)).line() + ".");
+                lines.add(words.say("coverage.allRows", basis, new ShareFigures(coverage.headline(basis), map).line()));
             }
         }
-        lines.add(Terms.of(coverage, MapWords.of(Locale.ENGLISH)).line());
+        lines.add(Terms.of(coverage, map).line());
         return lines;
     }
 
-    private static List<String> table(Coverage coverage, List<RowCoverage> rows) {
-        Table table = new Table()
-                .row(
-                        "row",
-                        "name",
-                        "basis",
-                        "left",
-                        "surface seen",
-                        "no view shows",
-                        "cells",
-                        "seen",
-                        "in part",
-                        "a glimpse",
-                        "maybe seen",
-                        "not seen",
-                        "no access",
-                        "too coarse");
+    private List<String> table(Coverage coverage, List<RowCoverage> rows) {
+        Table table = new Table().row(words.say("coverage.columns").split("\\|"));
         for (RowCoverage row : rows) {
             add(
                     table,
-                    List.of(
-                            row.row().id(),
-                            OneLine.of(row.row().name()),
-                            row.basis().word()),
+                    List.of(row.row().id(), OneLine.of(row.row().name()), words.say(row.basis())),
                     row.headline(),
                     row.tally(row.zoning().all()));
         }
         for (Basis basis : Basis.values()) {
             Tally tally = coverage.tally(basis);
             if (rows.size() > 1 && tally.cells() > 0) {
-                add(table, List.of("all", "", basis.word()), coverage.headline(basis), tally);
+                add(table, List.of(words.say("coverage.all"), "", words.say(basis)), coverage.headline(basis), tally);
             }
         }
         return table.lines();
     }
 
-    private static void add(Table table, List<String> head, Headline headline, Tally tally) {
-        ShareFigures figures = new ShareFigures(headline, MapWords.of(Locale.ENGLISH));
+    private void add(Table table, List<String> head, Headline headline, Tally tally) {
+        ShareFigures figures = new ShareFigures(headline, map);
         List<String> cells = new ArrayList<>(head);
         cells.addAll(List.of(
                 figures.left(),
@@ -169,7 +154,7 @@ final class CoverageText {
         table.row(cells.toArray(String[]::new));
     }
 
-    private static String parts(RowCoverage row) {
+    private String parts(RowCoverage row) {
         List<String> kinds = new ArrayList<>();
         kinds.addAll(bands(row, row.zoning().spans(), row.zoning()::span));
         kinds.addAll(bands(row, row.zoning().sides(), row.zoning()::side));
@@ -180,31 +165,29 @@ final class CoverageText {
         return row.row().id() + ": " + String.join("; ", kinds);
     }
 
-    private static List<String> bands(RowCoverage row, List<String> names, IntFunction<ZoneSet> zones) {
+    private List<String> bands(RowCoverage row, List<String> names, IntFunction<ZoneSet> zones) {
         List<String> bands = new ArrayList<>();
         for (int band = 0; band < names.size(); band++) {
-            bands.add(names.get(band) + " "
-                    + new ShareFigures(row.headline(zones.apply(band)), MapWords.of(Locale.ENGLISH)).brief());
+            bands.add(names.get(band) + " " + new ShareFigures(row.headline(zones.apply(band)), map).brief());
         }
         return bands.isEmpty() ? bands : List.of(String.join(", ", bands));
     }
 
-    private static List<String> count(Coverage coverage) {
+    private List<String> count(Coverage coverage) {
         List<String> lines = new ArrayList<>();
         coverage.situation().countErrors().stream()
                 .filter(error -> error.outside() || Math.abs(error.degrees()) >= LEAST_TOLD)
                 .map(error -> Miscount.of(error, coverage.row(error.row()).row()))
-                .map(Words.of(Locale.ENGLISH)::say)
+                .map(words::say)
                 .forEach(lines::add);
-        TakenAsExact.of(coverage.situation()).map(Words.of(Locale.ENGLISH)::say).ifPresent(lines::add);
+        TakenAsExact.of(coverage.situation()).map(words::say).ifPresent(lines::add);
         List<String> uncounted = coverage.rows().stream()
                 .map(RowCoverage::row)
                 .filter(row -> !coverage.situation().counting(row))
                 .map(Row::id)
                 .toList();
         if (!uncounted.isEmpty()) {
-            lines.add("Nothing counts yet, since no airfoil was identified (datum ROW N), in: "
-                    + String.join(", ", uncounted) + ".");
+            lines.add(words.say("coverage.uncounted", String.join(", ", uncounted)));
         }
         return lines;
     }

@@ -146,23 +146,26 @@ final class FindingsCommand implements Callable<Integer> {
     private void text(OpenedJob opened, Coverage coverage) {
         Optional<Limits> limits = opened.limits();
         List<Finding> findings = Findings.of(opened.fold());
-        say(limits.map(VerdictText::source).orElse(VerdictText.NO_LIMITS));
+        say(VerdictText.source(limits, around.words()));
         Map<Integer, Judgement> judged = judged(opened, coverage);
         for (Finding finding : findings) {
             Optional<Judgement> judgement = Optional.ofNullable(judged.get(finding.entry()));
-            say("entry " + finding.entry() + ": " + around.words().say(finding.kind()) + ", " + where(opened, finding)
-                    + judgement
-                            .map(known -> ": " + around.words().say(known.verdict()))
-                            .orElse(""));
+            say(around.words()
+                    .say(
+                            "findings.entry",
+                            finding.entry(),
+                            finding.kind(),
+                            where(opened, finding),
+                            judgement.map(Judgement::verdict)));
             judgement.ifPresent(
                     known -> VerdictText.rulings(known, around.words()).forEach(line -> say("  " + line)));
             settled(opened, finding)
-                    .ifPresent(settle ->
-                            say("  settled by entry " + settle.number() + ", " + settle.by() + ": " + settle.text()));
+                    .ifPresent(settle -> say("  "
+                            + around.words().say("findings.settled", settle.number(), settle.by(), settle.text())));
         }
         opened.previous()
                 .ifPresent(then -> GrowthText.of(opened, then, around.words()).forEach(this::say));
-        say(findings.isEmpty() ? "No findings." : findings.size() == 1 ? "1 finding." : findings.size() + " findings.");
+        say(around.words().say("findings.count", findings.size()));
     }
 
     private void say(String line) {

@@ -14,6 +14,7 @@ import everyblade.core.turning.Fold;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
+import everyblade.words.Words;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
@@ -83,7 +84,7 @@ final class GapsCommand implements Callable<Integer> {
     private void text(List<LeftAgain.Left> gaps, Fold fold, Coverage coverage, PrintStream out) {
         if (gaps.isEmpty()) {
             out.println(NothingLeft.told(fold, coverage, around.words()));
-            CoverageText.figures(coverage).forEach(out::println);
+            new CoverageText(around.words()).figures(coverage).forEach(out::println);
             return;
         }
         int number = 0;
@@ -103,7 +104,7 @@ final class GapsCommand implements Callable<Integer> {
             }
         }
         if (!all && number > SCREENFUL) {
-            out.println("and " + (number - SCREENFUL) + " more, farther away: gaps --all tells them");
+            out.println(around.words().say("gaps.more", number - SCREENFUL));
         }
         gaps.stream()
                 .map(left -> left.gap().row())
@@ -115,16 +116,16 @@ final class GapsCommand implements Callable<Integer> {
                 .map(LeftAgain.Left::gap)
                 .mapToInt(gap -> gap.airfoils().size() * gap.zones().size())
                 .sum();
-        out.println(gaps.size() + (gaps.size() == 1 ? " gap" : " gaps") + ", " + cells
-                + (cells == 1 ? " cell" : " cells") + " left");
+        out.println(around.words().say("gaps.left", gaps.size(), cells));
     }
 
-    private static String told(GapGroups.Group<LeftAgain.Left> group) {
+    private String told(GapGroups.Group<LeftAgain.Left> group) {
+        Words words = around.words();
         return group.view()
                 .map(view -> group.port()
-                                .map(port -> "Through " + port.name() + " (" + port.id() + "), ")
-                                .orElse("") + "view " + view.id() + ":")
-                .orElse("Out of reach:");
+                        .map(port -> words.say("gaps.throughPort", port.name(), port.id(), view.id()))
+                        .orElseGet(() -> words.say("gaps.throughView", view.id())))
+                .orElseGet(() -> words.say("gaps.outOfReach"));
     }
 
     private static ObjectNode json(List<LeftAgain.Left> gaps) {

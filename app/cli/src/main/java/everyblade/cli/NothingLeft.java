@@ -14,11 +14,9 @@ final class NothingLeft {
     static String told(Fold fold, Coverage coverage, Words words) {
         Tally all = coverage.tally();
         Behind behind = Behind.of(fold, coverage);
-        String left = all.part() == 0
-                ? behind.any() ? "nothing is left to do" : "nothing is left: all that the task asks for is seen"
-                : "nothing is left to do, but not all is seen: " + all.part() + (all.part() == 1 ? " cell" : " cells")
-                        + " only in part, as far as any view of this engine model shows, of these " + all.glimpsed()
-                        + " less than half";
-        return behind.any() ? left + "; behind that stand: " + words.say(behind) : left;
+        String left = all.part() > 0
+                ? words.say("nothingLeft.inPart", all.part(), all.glimpsed())
+                : words.say(behind.any() ? "nothingLeft.toDo" : "nothingLeft.atAll");
+        return behind.any() ? words.say("nothingLeft.behind", left, behind) : left;
     }
 }

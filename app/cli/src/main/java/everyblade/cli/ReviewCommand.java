@@ -163,7 +163,7 @@ final class ReviewCommand implements Callable<Integer> {
     private void compare(OpenedJob opened) {
         Coverage coverage = opened.coverage();
         heading(opened);
-        CoverageText.figures(coverage).forEach(this::print);
+        new CoverageText(around.words()).figures(coverage).forEach(this::print);
         for (ReviewRemark remark : opened.review().remarks()) {
             if (remark.what() == What.WANTED) {
                 print(ReviewText.of(remark, around.words()));

@@ -138,8 +138,8 @@ final class StartCommand implements Callable<Integer> {
         keep(asks, began, beginning.by());
         chosen.warnings().forEach(around.err()::println);
         around.out()
-                .println("started " + job + ": " + chosen.model().name() + " (" + beginning.model() + "), serial "
-                        + beginning.serial());
+                .println(around.words()
+                        .say("start.started", job, chosen.model().name(), beginning.model(), beginning.serial()));
         chosen.model().notice().map(OneLine::of).ifPresent(around.out()::println);
         around.out().println(new Terms(settings, true, MapWords.of(around.words())).line());
         judgedBy.ifPresent(this::tell);
@@ -210,7 +210,7 @@ final class StartCommand implements Callable<Integer> {
     private void tell(LimitsFile file) {
         ((LimitsReading.Read) file.reading())
                 .warnings().stream().map(Object::toString).map(OneLine::of).forEach(around.err()::println);
-        around.out().println(OneLine.of(VerdictText.source(file.limits(LIMITS))));
+        around.out().println(OneLine.of(VerdictText.source(Optional.of(file.limits(LIMITS)), around.words())));
     }
 
     /** The record of an earlier job on the same engine, to be kept with this one. */

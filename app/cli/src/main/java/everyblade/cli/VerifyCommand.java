@@ -56,7 +56,7 @@ final class VerifyCommand implements Callable<Integer> {
         JobFolder.Verification found =
                 folder.verify(Optional.ofNullable(head).map(VerifyCommand::noted), around.seenHeads());
         if (found instanceof JobFolder.Sound sound) {
-            around.out().println("sound: " + sound.entries() + " entries, head " + sound.head());
+            around.out().println(around.words().say("verify.sound", sound.entries(), sound.head()));
             sound.noted().ifPresent(noted -> around.out().println(after(noted, sound.entries())));
             return signatures(folder);
         }
@@ -81,11 +81,11 @@ final class VerifyCommand implements Callable<Integer> {
         return told.stream().allMatch(SignatureText.Told::sound) ? Commands.FINE : Commands.NOT_COMPLETE;
     }
 
-    private static String after(int noted, int entries) {
+    private String after(int noted, int entries) {
         int count = entries - noted;
         return count == 0
-                ? "0 entries after it"
-                : count + (count == 1 ? " entry" : " entries") + " after it: " + (noted + 1) + "…" + entries;
+                ? around.words().say("verify.nothingAfter")
+                : around.words().say("verify.after", count, noted + 1, entries);
     }
 
     /** A hash, with or without the number of its entry before it. */

@@ -106,7 +106,7 @@ final class ClosingPanel {
     void show(JobState newState) {
         state = newState;
         source.setVisible(state.limits().isPresent());
-        state.limits().ifPresent(limits -> source.say(VerdictText.source(limits)));
+        state.limits().ifPresent(limits -> source.say(VerdictText.source(state.limits(), words)));
         work();
     }
 

@@ -159,7 +159,7 @@ final class FindingPanel {
                 .filter(note -> note.kind() == Notes.Kind.FINDING)
                 .toList());
         source.setVisible(state.limits().isPresent());
-        state.limits().ifPresent(limits -> source.say(VerdictText.source(limits)));
+        state.limits().ifPresent(limits -> source.say(VerdictText.source(state.limits(), words)));
         tell();
     }
 

@@ -7,33 +7,25 @@ import everyblade.core.finding.Ruling;
 import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What entered limits say, in their own words, the same wherever it is told. */
 public final class VerdictText {
 
-    /** What is said where a job has no limits. */
-    public static final String NO_LIMITS =
-            "No limits were entered, so nothing is judged; the manual in force says what is within limits.";
-
     private VerdictText() {}
 
-    /** Whose limits these are. */
-    public static String source(Limits limits) {
-        return "Limits: " + limits.name()
-                + limits.manual().map(manual -> ", from " + manual).orElse("")
-                + limits.revision().map(revision -> ", revision " + revision).orElse("") + "."
-                + limits.notice().map(notice -> " " + notice).orElse("");
+    /** Whose limits these are, or what it means that there are none. */
+    public static String source(Optional<Limits> limits, Words words) {
+        return limits.map(known ->
+                        words.say("limits.source", known.name(), known.manual(), known.revision(), known.notice()))
+                .orElseGet(() -> words.say("limits.noneEntered"));
     }
 
     /** Each rule that is on a finding with its outcome, and below it, indented, the figures that led to that. */
     public static List<String> rulings(Judgement judgement, Words words) {
         List<String> lines = new ArrayList<>();
         for (Ruling ruling : judgement.rulings()) {
-            lines.add("rule " + ruling.rule().id() + ": " + words.say(ruling.verdict()) + ": "
-                    + words.say(ruling.outcome())
-                    + ruling.again()
-                            .map(again -> "; again in " + words.say(again))
-                            .orElse(""));
+            lines.add(words.say("limits.rule", ruling.rule().id(), ruling.verdict(), ruling.outcome(), ruling.again()));
             ruling.figures().forEach(figure -> lines.add("  " + figure(figure, words)));
         }
         return lines;
