@@ -116,7 +116,7 @@ class ClosingKindsTest {
         assertThat(logged.status()).isZero();
         assertThat(logged.errLines())
                 .containsExactly(
-                        "entry 12: 4 cells of row r, blades 3–4, are accepted as not seen; of these views can show 4");
+                        "entry 12: 4 cells of row r, blades 3, 4, are accepted as not seen; of these views can show 4");
         assertThat(console.run("log", "job", "noaccess unshown because no view shows it")
                         .errLines())
                 .containsExactly("entry 13: there is no cell here that no view shows, so nothing is accepted");

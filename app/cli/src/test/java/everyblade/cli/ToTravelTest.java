@@ -99,7 +99,7 @@ class ToTravelTest {
         String html = console.read("r.html");
         assertThat(html)
                 .startsWith("<!DOCTYPE html>")
-                .contains("INCOMPLETE", "Content-Security-Policy", "&lt;b&gt;look&lt;/b&gt; &amp; U+202Esee")
+                .contains("INCOMPLETE", "Content-Security-Policy", "&lt;b&gt;look&lt;/b&gt; &amp; ⟨U+202E⟩see")
                 .contains("note &lt;script&gt;alert(1)&lt;/script&gt; &quot;&amp;quot;")
                 .contains("src=\"data:image/svg+xml;base64,")
                 .doesNotContain("<script", "http://", "https://", "\u202e");
