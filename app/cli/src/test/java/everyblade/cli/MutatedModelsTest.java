@@ -29,7 +29,7 @@ class MutatedModelsTest {
 
     private static final long SEED = 20_260_514;
     private static final int TIMES = Boolean.getBoolean("everyblade.campaign") ? 50 : 1;
-    private static final Duration LONGEST = Duration.ofSeconds(1);
+    private static final Duration LONGEST = Duration.ofSeconds(5);
     private static final Path ROOT = Path.of("..", "..");
     private static final Set<String> CODES =
             ProblemCode.all().stream().map(ProblemCode::code).collect(Collectors.toSet());
@@ -92,9 +92,6 @@ class MutatedModelsTest {
         Console console = Console.in(folder);
         String[] words = Stream.concat(Stream.of("check", "m", "--json"), Stream.of(more))
                 .toArray(String[]::new);
-        // What the program does once, the first time, is no fault of a model.
-        console.write("m/engine.json", models.get(0).changed(random));
-        console.run(words);
         int refused = 0;
         for (int i = 0; i < times; i++) {
             String text = models.get(i % models.size()).changed(random);
