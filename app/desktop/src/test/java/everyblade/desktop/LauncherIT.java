@@ -150,7 +150,9 @@ class LauncherIT {
                 + "mv 'moved here' moved && moved/bin/everyblade --version\n"
                 + "n=0; until ls own/everyblade/classes-*.jsa >list 2>/dev/null && [ ! -e \"$(cat list).made\" ]; do\n"
                 + "  n=$((n + 1)); [ $n -lt 110 ] || exit 9; sleep 0.5; done\n"
-                + "JAVA_TOOL_OPTIONS=-Xlog:class+load:file=loaded.txt moved/bin/everyblade --version\n"
+                + "home=$(cd moved && pwd -P)\n"
+                + "java -XX:SharedArchiveFile=$(cat list) -Xlog:class+load:file=loaded.txt -XX:TieredStopAtLevel=1"
+                + " -XX:+UseSerialGC -jar $home/lib/everyblade-desktop.jar --version\n"
                 + "grep -q 'everyblade.desktop.Main source: shared objects file (top)' loaded.txt && echo mapped\n"
                 + "ls own/everyblade/classes-* | wc -l | tr -d ' '\n");
 
