@@ -149,7 +149,7 @@ class LauncherIT {
         Ran ran = run("EVERYBLADE_PREPARE=yes XDG_CACHE_HOME=$PWD/own; export EVERYBLADE_PREPARE XDG_CACHE_HOME\n"
                 + "mv 'moved here' moved && moved/bin/everyblade --version\n"
                 + "n=0; until ls own/everyblade/classes-*.jsa >list 2>/dev/null && [ ! -e \"$(cat list).made\" ]; do\n"
-                + "  n=$((n + 1)); [ $n -lt 110 ] || exit 9; sleep 0.5; done\n"
+                + "  n=$((n + 1)); [ $n -lt 300 ] || exit 9; sleep 0.5; done\n"
                 + "home=$(cd moved && pwd -P)\n"
                 + "java -XX:SharedArchiveFile=$(cat list) -Xlog:class+load:file=loaded.txt -XX:TieredStopAtLevel=1"
                 + " -XX:+UseSerialGC -jar $home/lib/everyblade-desktop.jar --version\n"
@@ -198,7 +198,7 @@ class LauncherIT {
         builder.environment().put("XDG_CACHE_HOME", cache.toString());
         builder.environment().put("EVERYBLADE_PREPARE", "no");
         Process process = builder.start();
-        assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
+        assertThat(process.waitFor(200, TimeUnit.SECONDS)).isTrue();
         return new Ran(process.exitValue(), Files.readString(out), Files.readString(err));
     }
 }
