@@ -3,8 +3,10 @@ package everyblade.core.gap;
 import everyblade.core.angle.Circle;
 import everyblade.core.angle.Turn;
 import everyblade.core.sight.StationSight;
+import everyblade.core.surface.Patches;
 import java.util.BitSet;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The shortest range of clock angles which an airfoil must pass so that a station shows all of some facets, a little wider at
@@ -27,19 +29,25 @@ public record Showing(Turn from, Turn width) {
 
     /** The range for what the station surely shows of these facets. */
     public static Showing of(StationSight sight, BitSet facets) {
-        List<List<Need>> wanted = facets.stream()
-                .mapToObj(facet -> Need.of(sight, facet))
-                .filter(needs -> !needs.isEmpty())
-                .toList();
+        return of(facets.stream().mapToObj(facet -> Need.of(sight, facet, patch -> true)));
+    }
+
+    /** The range for what the station surely shows of these patches. */
+    public static Showing of(StationSight sight, Patches patches, BitSet parts) {
+        return of(parts.stream()
+                .map(patches::facet)
+                .distinct()
+                .mapToObj(facet -> Need.of(sight, facet, patch -> parts.get(patches.first(facet) + patch))));
+    }
+
+    private static Showing of(Stream<List<Need>> needs) {
+        List<List<Need>> wanted = needs.filter(any -> !any.isEmpty()).distinct().toList();
         long best = 0;
         long least = CIRCLE.ticks();
         for (List<Need> facet : wanted) {
             for (Need need : facet) {
                 long start = CIRCLE.wrap(need.low());
-                long width = wanted.stream()
-                        .mapToLong(other -> until(start, other))
-                        .max()
-                        .orElse(0);
+                long width = Math.max(0, Need.furthest(start, wanted));
                 if (width < least) {
                     least = width;
                     best = start;
@@ -47,13 +55,5 @@ public record Showing(Turn from, Turn width) {
             }
         }
         return new Showing(Turn.ofTicks(best - MARGIN), Turn.ofTicks(Math.min(CIRCLE.ticks(), least + 2 * MARGIN)));
-    }
-
-    /** How far clockwise from a tick a range must reach that begins there. */
-    private static long until(long start, List<Need> needs) {
-        return needs.stream()
-                .mapToLong(need -> Math.max(0, CIRCLE.wrap(need.low() - start) + need.high() - need.low()))
-                .min()
-                .orElse(0);
     }
 }

@@ -130,7 +130,7 @@ record ViewOption(
 
     /** Where an airfoil must pass so that these parts of it are seen. */
     VisibilityWindow window(BitSet parts) {
-        return sight.map(from -> Showing.of(from, facets(parts)))
+        return sight.map(from -> Showing.of(from, patches.orElseThrow(), parts))
                 .map(showing -> VisibilityWindow.allOf(showing.from(), showing.width()))
                 .orElseGet(() -> VisibilityWindow.anywhereIn(
                         declared.get().from(), declared.get().to().minus(TICK)));
