@@ -25,11 +25,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Says what is wrong with an engine model or a file of limits, where, and how to mend it. */
-@Command(
-        name = "check",
-        description =
-                "Checks an engine model, a folder of them, or a file of limits; exit status 1 if one is refused. Errors go to"
-                        + " standard output, warnings to standard error.")
+@Command(name = "check", description = "${bundle:help.check}")
 final class CheckCommand implements Callable<Integer> {
 
     private static final String WHAT =
@@ -38,29 +34,22 @@ final class CheckCommand implements Callable<Integer> {
     private final Surroundings around;
     private final Everyblade everyblade;
 
-    @Parameters(
-            index = "0",
-            arity = "0..1",
-            paramLabel = "PATH",
-            description = "an engine.json, the folder that holds it, a jar, or a file of limits")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "PATH", description = "${bundle:help.check.path}")
     private Path named;
 
-    @Option(names = "--model", paramLabel = "M", description = "of limits: the engine model that they are for")
+    @Option(names = "--model", paramLabel = "M", description = "${bundle:help.check.model}")
     private String model;
 
-    @Option(names = "--json", description = "prints JSON, warnings included")
+    @Option(names = "--json", description = "${bundle:help.check.json}")
     private boolean json;
 
-    @Option(names = "--no-sight", description = "does not compute whether views see something of their rows")
+    @Option(names = "--no-sight", description = "${bundle:help.check.noSight}")
     private boolean noSight;
 
-    @Option(
-            names = "--all-rules",
-            description = "judges engine models by every numbered rule, and says with the date what became of each;"
-                    + " exit status 1 if a required one is broken")
+    @Option(names = "--all-rules", description = "${bundle:help.check.allRules}")
     private boolean allRules;
 
-    @Option(names = "--explain", paramLabel = "CODE", description = "says what a code means; all for the whole table")
+    @Option(names = "--explain", paramLabel = "CODE", description = "${bundle:help.check.explain}")
     private String explain;
 
     private final List<CodeJar> notRun = new ArrayList<>();

@@ -13,19 +13,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Says everything that is still open; it closes nothing itself. */
-@Command(
-        name = "close",
-        description =
-                "The closing list: everything that is still open, with the entry that opened it and what closes it;"
-                        + " exit status 1 if there is anything but what was accepted as not seen for a reason.")
+@Command(name = "close", description = "${bundle:help.close}")
 final class CloseCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
-    @Option(names = "--json", description = "prints JSON")
+    @Option(names = "--json", description = "${bundle:help.json}")
     private boolean json;
 
     CloseCommand(Surroundings around) {

@@ -5,6 +5,7 @@ import everyblade.session.Opening;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
+import everyblade.words.Words;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -14,6 +15,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -90,9 +92,7 @@ public final class Commands {
         }
         around.out().flush();
         if (around.out().checkError()) {
-            around.err()
-                    .println("everyblade: not everything could be written to standard output; see whether it was"
-                            + " closed or its disk is full");
+            around.err().println(around.words().say("fault.notWritten"));
             status = WRONG;
         }
         around.err().flush();
@@ -118,7 +118,8 @@ public final class Commands {
             line.addSubcommand(name, command(name, around, everyblade, window));
         }
         footer(line, "start", () -> StartCommand.settingsHelp(around.words()));
-        footer(line, "log", EntrySheet::lines);
+        footer(line, "log", () -> EntrySheet.lines(around.words()));
+        HelpTexts.speak(line, around::words);
         line.setExpandAtFiles(false); // an entry may begin with @
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.setUsageHelpWidth(HELP_WIDTH);
@@ -182,7 +183,8 @@ public final class Commands {
 
     private static int wrongUse(Surroundings around, ParameterException mistake) {
         String command = mistake.getCommandLine().getCommandSpec().qualifiedName();
-        around.err().println(OneLine.of(command + ": " + mistake.getMessage() + "; see " + command + " --help"));
+        Words words = around.words();
+        around.err().println(OneLine.of(words.say("wrongUse.seeHelp", command, Misuse.told(mistake, words))));
         return WRONG;
     }
 
@@ -196,24 +198,22 @@ public final class Commands {
     }
 
     private static int lastResort(Surroundings around, Throwable fault) {
-        String kept = around.variable(DEBUG)
-                .map(file -> keep(around, file, fault))
-                .orElse("set " + DEBUG + " to the name of a file to have the details written there");
-        around.err()
-                .println(OneLine.of("everyblade: stopped by a fault of the program, " + fault
-                        + "; what was acknowledged is kept; " + kept));
+        Optional<String> named = around.variable(DEBUG);
+        Optional<Path> kept = named.flatMap(file -> keep(around, file, fault));
+        around.err().println(OneLine.of(around.words().say("fault.stopped", fault.toString(), kept, named)));
         return WRONG;
     }
 
-    private static String keep(Surroundings around, String file, Throwable fault) {
+    /** Where the details are; empty if they could not be written. */
+    private static Optional<Path> keep(Surroundings around, String file, Throwable fault) {
         StringWriter details = new StringWriter();
         fault.printStackTrace(new PrintWriter(details));
         try {
             Path path = around.folder().resolve(file);
             Files.write(path, List.of(details.toString()), StandardOpenOption.CREATE, StandardOpenOption.APPEND);
-            return "the details are in " + path;
+            return Optional.of(path);
         } catch (IOException | InvalidPathException failure) {
-            return "the details could not be written to " + file;
+            return Optional.empty();
         }
     }
 }

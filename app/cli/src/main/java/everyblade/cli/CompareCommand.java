@@ -22,22 +22,18 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Holds two records against each other. */
-@Command(
-        name = "compare",
-        description =
-                "Two records of the same engine, or of the same model: the cells that both, one or none of them shows as"
-                        + " seen (as far as they can be), their findings, and how these grew from JOB to LATER.")
+@Command(name = "compare", description = "${bundle:help.compare}")
 final class CompareCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
-    @Parameters(index = "1", paramLabel = "LATER", description = "another, of the same engine model")
+    @Parameters(index = "1", paramLabel = "LATER", description = "${bundle:help.compare.later}")
     private Path later;
 
-    @Option(names = "--json", description = "prints JSON")
+    @Option(names = "--json", description = "${bundle:help.json}")
     private boolean json;
 
     CompareCommand(Surroundings around) {

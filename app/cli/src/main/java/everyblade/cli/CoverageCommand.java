@@ -23,7 +23,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Says how much of every row was seen. */
-@Command(name = "coverage", description = "How much was seen, by row, span, side, edge and airfoil.")
+@Command(name = "coverage", description = "${bundle:help.coverage}")
 final class CoverageCommand implements Callable<Integer> {
 
     private final Surroundings around;
@@ -31,16 +31,16 @@ final class CoverageCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
-    @Option(names = "--json", description = "prints JSON")
+    @Option(names = "--json", description = "${bundle:help.json}")
     private boolean json;
 
-    @Option(names = "--csv", description = "prints comma-separated values (RFC 4180), a line for each cell")
+    @Option(names = "--csv", description = "${bundle:help.coverage.csv}")
     private boolean csv;
 
-    @Option(names = "--row", paramLabel = "ID", description = "this row only; totals stay those of all rows")
+    @Option(names = "--row", paramLabel = "ID", description = "${bundle:help.coverage.row}")
     private String row;
 
     @Option(
@@ -48,7 +48,7 @@ final class CoverageCommand implements Callable<Integer> {
             arity = "2",
             paramLabel = "N ZONE",
             hideParamSyntax = true,
-            description = "N ZONE: with --row, why this zone of airfoil N has its state, entry by entry")
+            description = "${bundle:help.coverage.explain}")
     private List<String> explained;
 
     CoverageCommand(Surroundings around) {

@@ -7,15 +7,10 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** All that is done with drills, and with nothing else. */
-@Command(
-        name = "drill",
-        description = "Practice: an engine model with invented damage, seen through the scope tip live; afterwards the"
-                + " truth. A drill is no job, and no other command takes one. It qualifies nobody.",
-        synopsisSubcommandLabel = "COMMAND")
+@Command(name = "drill", description = "${bundle:help.drill}", synopsisSubcommandLabel = "COMMAND")
 final class DrillCommand implements Callable<Integer> {
 
     @Spec
@@ -39,6 +34,6 @@ final class DrillCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        throw new ParameterException(spec.commandLine(), "Missing required subcommand");
+        throw new Misuse(spec.commandLine(), "wrongUse.subcommand");
     }
 }

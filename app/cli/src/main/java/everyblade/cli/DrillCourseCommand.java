@@ -8,10 +8,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 
 /** Lists the drills that come with the program. */
-@Command(
-        name = "course",
-        description =
-                "The course that comes with the program: a dozen drills, from turning and counting to a whole engine.")
+@Command(name = "course", description = "${bundle:help.drillCourse}")
 final class DrillCourseCommand implements Callable<Integer> {
 
     private final Surroundings around;

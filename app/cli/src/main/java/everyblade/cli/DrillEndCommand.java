@@ -10,12 +10,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Ends a drill and tells its truth. */
-@Command(name = "end", description = "Ends a drill: nothing more can be entered, and its truth is told.")
+@Command(name = "end", description = "${bundle:help.drillEnd}")
 final class DrillEndCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "DRILL", description = "the folder of a drill")
+    @Parameters(index = "0", paramLabel = "DRILL", description = "${bundle:help.drillFolder}")
     private Path path;
 
     @Mixin

@@ -27,11 +27,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Makes a drill. */
-@Command(
-        name = "new",
-        description =
-                "Makes the folder of a drill: one of the course, or one of your own. What is damaged is sealed in it"
-                        + " until it ends.")
+@Command(name = "new", description = "${bundle:help.drillNew}")
 final class DrillNewCommand implements Callable<Integer> {
 
     private static final List<HarmKind> DAMAGE =
@@ -40,49 +36,43 @@ final class DrillNewCommand implements Callable<Integer> {
     private final Surroundings around;
     private final Everyblade everyblade;
 
-    @Parameters(index = "0", paramLabel = "DRILL", description = "the folder to make")
+    @Parameters(index = "0", paramLabel = "DRILL", description = "${bundle:help.folderToMake}")
     private Path path;
 
-    @Option(names = "--by", required = true, paramLabel = "NAME", description = "who practises")
+    @Option(names = "--by", required = true, paramLabel = "NAME", description = "${bundle:help.drillNew.by}")
     private String by;
 
-    @Option(names = "--course", paramLabel = "N", description = "drill N of the course, see everyblade drill course")
+    @Option(names = "--course", paramLabel = "N", description = "${bundle:help.drillNew.course}")
     private Integer course;
 
-    @Option(names = "--model", paramLabel = "M", description = "the engine model: an id, a folder or a jar")
+    @Option(names = "--model", paramLabel = "M", description = "${bundle:help.drillNew.model}")
     private String model;
 
-    @Option(names = "--row", paramLabel = "ID", description = "a row that may be damaged; may be given several times")
+    @Option(names = "--row", paramLabel = "ID", description = "${bundle:help.drillNew.row}")
     private List<String> rows = List.of();
 
-    @Option(
-            names = "--kind",
-            paramLabel = "KIND",
-            description = "a kind of damage that may be there; all of them unless given")
+    @Option(names = "--kind", paramLabel = "KIND", description = "${bundle:help.drillNew.kind}")
     private List<String> kinds = List.of();
 
-    @Option(names = "--damage", paramLabel = "N", description = "how many pieces of damage; 8 unless given")
+    @Option(names = "--damage", paramLabel = "N", description = "${bundle:help.drillNew.damage}")
     private int damage = 8;
 
-    @Option(names = "--harmless", paramLabel = "N", description = "how many harmless marks; 6 unless given")
+    @Option(names = "--harmless", paramLabel = "N", description = "${bundle:help.drillNew.harmless}")
     private int harmless = 6;
 
-    @Option(names = "--sizes", paramLabel = "A-B", description = "sizes of damage, mm; 0.8-5 unless given")
+    @Option(names = "--sizes", paramLabel = "A-B", description = "${bundle:help.drillNew.sizes}")
     private String sizes = "0.8-5";
 
-    @Option(names = "--grime", paramLabel = "SHARE", description = "from 0 (washed) to 1 (dirty); 0.3 unless given")
+    @Option(names = "--grime", paramLabel = "SHARE", description = "${bundle:help.drillNew.grime}")
     private String grime = "0.3";
 
-    @Option(names = "--burst", description = "each call is answered at once")
+    @Option(names = "--burst", description = "${bundle:help.drillNew.burst}")
     private boolean burst;
 
-    @Option(names = "--task", paramLabel = "TEXT", description = "what the trainee is asked to do")
+    @Option(names = "--task", paramLabel = "TEXT", description = "${bundle:help.drillNew.task}")
     private String task;
 
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            description = "the same seed gives the same drill; by chance unless given")
+    @Option(names = "--seed", paramLabel = "N", description = "${bundle:help.drillNew.seed}")
     private Long seed;
 
     @Mixin

@@ -13,19 +13,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Tells how somebody does over several drills. */
-@Command(
-        name = "progress",
-        description =
-                "How somebody does over several drills that have ended: the share found of what was in sight, from 60"
-                        + " pieces on the curve over size, and how well damage is told from none.")
+@Command(name = "progress", description = "${bundle:help.drillProgress}")
 final class DrillProgressCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(index = "0..*", arity = "1..*", paramLabel = "DRILL", description = "folders of drills of one person")
+    @Parameters(index = "0..*", arity = "1..*", paramLabel = "DRILL", description = "${bundle:help.drillFolders}")
     private List<Path> paths;
 
-    @Option(names = "--json", description = "as one JSON value")
+    @Option(names = "--json", description = "${bundle:help.oneJson}")
     private boolean json;
 
     DrillProgressCommand(Surroundings around) {

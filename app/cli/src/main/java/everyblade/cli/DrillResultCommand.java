@@ -14,19 +14,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Tells what came of a drill that has ended. */
-@Command(
-        name = "result",
-        description =
-                "What came of a drill that has ended: each piece of damage and what became of it, false calls, share"
-                        + " seen beside share claimed, time and turning.")
+@Command(name = "result", description = "${bundle:help.drillResult}")
 final class DrillResultCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "DRILL", description = "the folder of a drill")
+    @Parameters(index = "0", paramLabel = "DRILL", description = "${bundle:help.drillFolder}")
     private Path path;
 
-    @Option(names = "--json", description = "as one JSON value")
+    @Option(names = "--json", description = "${bundle:help.oneJson}")
     private boolean json;
 
     DrillResultCommand(Surroundings around) {

@@ -10,14 +10,14 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Opens a drill in the window. */
-@Command(name = "run", description = "Opens a drill in the window: what the scope tip sees, live, and the entry line.")
+@Command(name = "run", description = "${bundle:help.drillRun}")
 final class DrillRunCommand implements Callable<Integer> {
 
     private final Surroundings around;
     private final Everyblade everyblade;
     private final Opening window;
 
-    @Parameters(index = "0", paramLabel = "DRILL", description = "the folder of a drill")
+    @Parameters(index = "0", paramLabel = "DRILL", description = "${bundle:help.drillFolder}")
     private Path path;
 
     @Mixin

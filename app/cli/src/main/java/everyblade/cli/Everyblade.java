@@ -5,11 +5,13 @@ import everyblade.session.around.Failure;
 import everyblade.session.around.Surroundings;
 import everyblade.session.model.Consent;
 import everyblade.session.model.Shelf;
+import everyblade.words.Words;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Stack;
 import java.util.concurrent.Callable;
@@ -20,7 +22,6 @@ import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
@@ -29,13 +30,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "everyblade",
         versionProvider = Everyblade.Version.class,
-        description = "Keeps account of which blades of a gas turbine were seen through a borescope.",
+        description = "${bundle:help.everyblade}",
         synopsisSubcommandLabel = "COMMAND",
-        footer = {
-            "",
-            "Exit status: 0 fine; 1 the answer is \"not complete\" (gaps, close, verify, check); 2 wrong use or unreadable"
-                    + " input."
-        })
+        footer = {"", "${bundle:help.exitStatus}"})
 final class Everyblade implements Callable<Integer> {
 
     private final Surroundings around;
@@ -45,10 +42,7 @@ final class Everyblade implements Callable<Integer> {
     private CommandSpec line;
 
     /** More than one is taken in so that a mistyped command is told as such. */
-    @Parameters(
-            index = "0..*",
-            paramLabel = "JOB",
-            description = "a job folder, or the folder of an engine model that is being written, opened in the window")
+    @Parameters(index = "0..*", paramLabel = "JOB", description = "${bundle:help.everyblade.job}")
     private List<Path> named = List.of();
 
     @Option(
@@ -56,7 +50,7 @@ final class Everyblade implements Callable<Integer> {
             paramLabel = "DIR",
             scope = ScopeType.INHERIT,
             parameterConsumer = Added.class,
-            description = "a folder with further engine models; may be given several times")
+            description = "${bundle:help.everyblade.models}")
     private final List<Path> models = new ArrayList<>();
 
     @Option(
@@ -64,9 +58,7 @@ final class Everyblade implements Callable<Integer> {
             paramLabel = "HASH",
             scope = ScopeType.INHERIT,
             parameterConsumer = Added.class,
-            description =
-                    "says yes to running the code in the jar with this SHA-256; it may do whatever you may do, and you"
-                            + " are not asked again until the jar changes; may be given several times")
+            description = "${bundle:help.everyblade.trustJar}")
     private final List<String> trusted = new ArrayList<>();
 
     /** Taken in before the commands are made, see {@link Commands}; here for help and for what is no language of ours. */
@@ -74,24 +66,28 @@ final class Everyblade implements Callable<Integer> {
             names = "--lang",
             paramLabel = "LANGUAGE",
             scope = ScopeType.INHERIT,
-            description = "the language of what is said, en or de; that of the system unless given")
+            description = "${bundle:help.everyblade.lang}")
     private void language(String tag) {
         if (Spoken.of(tag).isEmpty()) {
-            throw new ParameterException(line.commandLine(), Spoken.refused(tag));
+            throw new Misuse(
+                    line.commandLine(),
+                    "wrongUse.language",
+                    tag,
+                    Words.languages().stream().map(Locale::getLanguage).toList());
         }
     }
 
-    @Option(names = "--review", description = "opens the record JOB to be reviewed: nothing of it is changed")
+    @Option(names = "--review", description = "${bundle:help.everyblade.review}")
     private boolean review;
 
     @Option(
             names = {"-h", "--help"},
             usageHelp = true,
             scope = ScopeType.INHERIT,
-            description = "says how to use this")
+            description = "${bundle:help.everyblade.help}")
     private boolean help;
 
-    @Option(names = "--version", versionHelp = true, description = "says which version this is")
+    @Option(names = "--version", versionHelp = true, description = "${bundle:help.everyblade.version}")
     private boolean version;
 
     Everyblade(Surroundings around, Opening window) {
@@ -133,14 +129,17 @@ final class Everyblade implements Callable<Integer> {
         @Override
         public void consumeParameters(Stack<String> left, ArgSpec option, CommandSpec command) {
             if (left.isEmpty()) {
-                throw new ParameterException(
-                        command.commandLine(), "Missing required parameter for option '" + name(option) + "'");
+                throw new Misuse(command.commandLine(), "wrongUse.valueMissing", quoted(option));
             }
             try {
                 option.<List<Object>>getValue().add(name(option).equals("--models") ? Path.of(left.pop()) : left.pop());
             } catch (InvalidPathException unusable) {
-                throw new ParameterException(command.commandLine(), "--models: no folder can have this name");
+                throw new Misuse(command.commandLine(), "wrongUse.noFolder");
             }
+        }
+
+        private static String quoted(ArgSpec option) {
+            return "'" + name(option) + "'";
         }
 
         private static String name(ArgSpec option) {

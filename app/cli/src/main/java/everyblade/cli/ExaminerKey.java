@@ -15,12 +15,7 @@ final class ExaminerKey {
     private static final int LEAST = 8;
     private static final long LARGEST = 4096;
 
-    @Option(
-            names = "--key",
-            paramLabel = "F",
-            description =
-                    "a file with the examiner's words, at least 8 characters; without them a drill's truth is kept"
-                            + " from a look into the file only")
+    @Option(names = "--key", paramLabel = "F", description = "${bundle:help.examinerKey}")
     private Path file;
 
     /** The words; empty if no file is named. */

@@ -31,22 +31,18 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Says what was found, and what the entered limits say of it. */
-@Command(
-        name = "findings",
-        description = "What was found, and what the limits that the job was started with say of it, figure by figure.")
+@Command(name = "findings", description = "${bundle:help.findings}")
 final class FindingsCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
-    @Option(names = "--json", description = "prints JSON")
+    @Option(names = "--json", description = "${bundle:help.json}")
     private boolean json;
 
-    @Option(
-            names = "--csv",
-            description = "prints comma-separated values (RFC 4180), a line for each finding, lengths in mm")
+    @Option(names = "--csv", description = "${bundle:help.findings.csv}")
     private boolean csv;
 
     FindingsCommand(Surroundings around) {

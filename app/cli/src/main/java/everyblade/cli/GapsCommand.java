@@ -27,7 +27,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Says what is left, and how to see it. */
-@Command(name = "gaps", description = "What is left to see, and how to reach it; exit status 1 if there is anything.")
+@Command(name = "gaps", description = "${bundle:help.gaps}")
 final class GapsCommand implements Callable<Integer> {
 
     /** So many gaps, with what they are grouped by and the figures, are read without scrolling. */
@@ -38,16 +38,16 @@ final class GapsCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
-    @Option(names = "--all", description = "tells all of them, not just those that are nearest")
+    @Option(names = "--all", description = "${bundle:help.gaps.all}")
     private boolean all;
 
-    @Option(names = "--json", description = "prints JSON")
+    @Option(names = "--json", description = "${bundle:help.json}")
     private boolean json;
 
-    @Option(names = "--csv", description = "prints comma-separated values (RFC 4180), a line for each gap")
+    @Option(names = "--csv", description = "${bundle:help.gaps.csv}")
     private boolean csv;
 
     GapsCommand(Surroundings around) {

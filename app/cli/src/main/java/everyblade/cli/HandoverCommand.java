@@ -10,19 +10,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Writes the page for the next shift. */
-@Command(
-        name = "handover",
-        description =
-                "Writes the page for the next shift: where everything is, the last three steps, what is open and what"
-                        + " comes next.")
+@Command(name = "handover", description = "${bundle:help.handover}")
 final class HandoverCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
-    @Option(names = "--out", required = true, paramLabel = "F.pdf", description = "the file to write")
+    @Option(names = "--out", required = true, paramLabel = "F.pdf", description = "${bundle:help.out}")
     private Path out;
 
     HandoverCommand(Surroundings around) {

@@ -18,14 +18,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Keys to sign with, and those of others. */
-@Command(
-        name = "key",
-        description = "Keys to sign with: makes one, shows one, and keeps the list of those whose owner you know.")
+@Command(name = "key", description = "${bundle:help.key}")
 final class KeyCommand implements Callable<Integer> {
 
     private static final long LARGEST = 1 << 20;
@@ -41,17 +38,17 @@ final class KeyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        throw new ParameterException(spec.commandLine(), "say what to do: new, show, trust, distrust or list");
+        throw new Misuse(spec.commandLine(), "wrongUse.keyVerb");
     }
 
-    @Command(name = "new", description = "Makes a key to sign with, in a file that only its passphrase opens.")
+    @Command(name = "new", description = "${bundle:help.key.new}")
     int make(
-            @Parameters(index = "0", paramLabel = "F.p12", description = "the file to make") Path file,
-            @Option(names = "--name", required = true, paramLabel = "NAME", description = "whose key it is")
+            @Parameters(index = "0", paramLabel = "F.p12", description = "${bundle:help.key.file}") Path file,
+            @Option(names = "--name", required = true, paramLabel = "NAME", description = "${bundle:help.key.new.name}")
                     String name,
-            @Option(names = "--licence", paramLabel = "KIND", description = "kind of licence or certificate")
+            @Option(names = "--licence", paramLabel = "KIND", description = "${bundle:help.key.new.licence}")
                     String licence,
-            @Option(names = "--number", paramLabel = "N", description = "number of the licence") String number,
+            @Option(names = "--number", paramLabel = "N", description = "${bundle:help.key.new.number}") String number,
             @Mixin Passphrase passphrase) {
         OutputFormat.PKCS12.require("key new", file);
         if (Files.exists(around.path(file))) {
@@ -75,28 +72,36 @@ final class KeyCommand implements Callable<Integer> {
         return Commands.FINE;
     }
 
-    @Command(name = "show", description = "Shows whose key is in a file, and its fingerprint.")
+    @Command(name = "show", description = "${bundle:help.key.show}")
     int show(
-            @Parameters(index = "0", paramLabel = "F.p12", description = "a key file") Path file,
+            @Parameters(index = "0", paramLabel = "F.p12", description = "${bundle:help.key.show.file}") Path file,
             @Mixin Passphrase passphrase) {
         around.out().println(told(open(around, file, passphrase)));
         return Commands.FINE;
     }
 
-    @Command(name = "trust", description = "Puts a key on your list: you know that it is this person's.")
+    @Command(name = "trust", description = "${bundle:help.key.trust}")
     int trust(
-            @Parameters(index = "0", paramLabel = "FINGERPRINT", description = "64 digits, as its owner told them")
+            @Parameters(index = "0", paramLabel = "FINGERPRINT", description = "${bundle:help.key.trust.fingerprint}")
                     String fingerprint,
-            @Option(names = "--name", required = true, paramLabel = "NAME", description = "whose it is") String name) {
+            @Option(
+                            names = "--name",
+                            required = true,
+                            paramLabel = "NAME",
+                            description = "${bundle:help.key.trust.name}")
+                    String name) {
         String digits = digits(fingerprint);
         new TrustedKeys(around).trust(digits, Given.words("--name", name));
         around.out().println("trusted: " + digits + "  " + Given.words("--name", name));
         return Commands.FINE;
     }
 
-    @Command(name = "distrust", description = "Takes a key off your list.")
+    @Command(name = "distrust", description = "${bundle:help.key.distrust}")
     int distrust(
-            @Parameters(index = "0", paramLabel = "FINGERPRINT", description = "64 digits, as the list has them")
+            @Parameters(
+                            index = "0",
+                            paramLabel = "FINGERPRINT",
+                            description = "${bundle:help.key.distrust.fingerprint}")
                     String fingerprint) {
         if (!new TrustedKeys(around).distrust(digits(fingerprint))) {
             throw Failure.of("stopped.key.keyDistrustKeyNotOn", OneLine.of(fingerprint));
@@ -105,7 +110,7 @@ final class KeyCommand implements Callable<Integer> {
         return Commands.FINE;
     }
 
-    @Command(name = "list", description = "Shows the keys that you trust.")
+    @Command(name = "list", description = "${bundle:help.key.list}")
     int list() {
         new TrustedKeys(around)
                 .all()

@@ -28,7 +28,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Appends entries to a job, all or none of them, or one by one as they are typed. */
-@Command(name = "log", description = "Appends entries to a job: all of them, or none if one is refused.")
+@Command(name = "log", description = "${bundle:help.log}")
 final class LogCommand implements Callable<Integer> {
 
     private static final String STANDARD_INPUT = "-";
@@ -36,37 +36,25 @@ final class LogCommand implements Callable<Integer> {
     private final Surroundings around;
     private final RecordKind kind;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
-    @Parameters(
-            index = "1..*",
-            arity = "0..*",
-            paramLabel = "ENTRY",
-            description = "an entry; - alone for all lines of standard input")
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "ENTRY", description = "${bundle:help.log.entry}")
     private List<String> entries = List.of();
 
-    @Option(names = "--file", paramLabel = "F", description = "a file with an entry on each line")
+    @Option(names = "--file", paramLabel = "F", description = "${bundle:help.log.file}")
     private Path file;
 
-    @Option(
-            names = "--follow",
-            description = "takes entries line by line from standard input, and answers each when it is on disk")
+    @Option(names = "--follow", description = "${bundle:help.log.follow}")
     private boolean follow;
 
-    @Option(names = "--at", paramLabel = "TIME", description = "when it was, ISO 8601; now unless given")
+    @Option(names = "--at", paramLabel = "TIME", description = "${bundle:help.log.at}")
     private String at;
 
-    @Option(
-            names = "--by",
-            paramLabel = "NAME",
-            description = "who says it; unless given, who took over last or else started the job")
+    @Option(names = "--by", paramLabel = "NAME", description = "${bundle:help.log.by}")
     private String by;
 
-    @Option(
-            names = "--undated",
-            description =
-                    "does not keep when it was typed: for examples that are to be the same whenever they are made")
+    @Option(names = "--undated", description = "${bundle:help.log.undated}")
     private boolean undated;
 
     /** @param kind of record that it adds to */

@@ -17,13 +17,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Draws the map of a job. */
-@Command(name = "map", description = "Draws the map of what was seen: a ring for each row, a cell for each part.")
+@Command(name = "map", description = "${bundle:help.map}")
 final class MapCommand implements Callable<Integer> {
 
     private final Surroundings around;
     private final RecordKind kind;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
     @Option(
@@ -31,10 +31,10 @@ final class MapCommand implements Callable<Integer> {
             required = true,
             paramLabel = "F",
             completionCandidates = OutputFormat.Drawings.class,
-            description = "the file to write: ${COMPLETION-CANDIDATES}")
+            description = "${bundle:help.out}: ${COMPLETION-CANDIDATES}")
     private Path out;
 
-    @Option(names = "--row", paramLabel = "ID", description = "this row only, large")
+    @Option(names = "--row", paramLabel = "ID", description = "${bundle:help.map.row}")
     private String row;
 
     /** @param kind of record that it draws */

@@ -27,50 +27,41 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Measures a length in a picture of a job. */
-@Command(
-        name = "measure",
-        description = "Measures a length in a picture by two points, against a known length by two others, and says how"
-                + " exactly; points are in pixels of the upright picture, from its upper left corner.")
+@Command(name = "measure", description = "${bundle:help.measure}")
 final class MeasureCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
-    @Parameters(
-            index = "1",
-            paramLabel = "PICTURE",
-            description = "the number of the entry that names it, or its file name")
+    @Parameters(index = "1", paramLabel = "PICTURE", description = "${bundle:help.measure.picture}")
     private String picture;
 
     @Option(
             names = "--known",
             required = true,
             paramLabel = "X,Y,X,Y=LENGTH",
-            description = "a known length in the picture at the same place, such as 120,80,560,95=38±0.2mm or …=1.5in")
+            description = "${bundle:help.measure.known}")
     private String known;
 
-    @Option(names = "--size", required = true, paramLabel = "X,Y,X,Y", description = "what is to be measured")
+    @Option(names = "--size", required = true, paramLabel = "X,Y,X,Y", description = "${bundle:help.measure.size}")
     private String size;
 
-    @Option(
-            names = "--of",
-            paramLabel = "N",
-            description = "the airfoil; unless given, as entered, else the likely one")
+    @Option(names = "--of", paramLabel = "N", description = "${bundle:help.measure.of}")
     private String of;
 
-    @Option(names = "--zone", paramLabel = "ZONE", description = "where on it; unless given, as entered")
+    @Option(names = "--zone", paramLabel = "ZONE", description = "${bundle:help.measure.zone}")
     private String zone;
 
     @Option(
             names = "--pointing",
             paramLabel = "PX",
             defaultValue = "1",
-            description = "how exactly the points are set, standard uncertainty in pixels; 1 unless given")
+            description = "${bundle:help.measure.pointing}")
     private String pointing;
 
-    @Option(names = "--json", description = "prints JSON")
+    @Option(names = "--json", description = "${bundle:help.json}")
     private boolean json;
 
     MeasureCommand(Surroundings around) {

@@ -20,24 +20,22 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Writes the surface of one airfoil. */
-@Command(
-        name = "mesh",
-        description = "Writes one airfoil of a row as a mesh (PLY), standing at clock 0, faces in the order of facets.")
+@Command(name = "mesh", description = "${bundle:help.mesh}")
 final class MeshCommand implements Callable<Integer> {
 
     private final Surroundings around;
     private final Everyblade everyblade;
 
-    @Parameters(index = "0", paramLabel = "M", description = "an engine model: an id, a folder or a jar")
+    @Parameters(index = "0", paramLabel = "M", description = "${bundle:help.model}")
     private String model;
 
-    @Option(names = "--row", required = true, paramLabel = "ID", description = "the row")
+    @Option(names = "--row", required = true, paramLabel = "ID", description = "${bundle:help.mesh.row}")
     private String row;
 
-    @Option(names = "--out", required = true, paramLabel = "F.ply", description = "the file to write")
+    @Option(names = "--out", required = true, paramLabel = "F.ply", description = "${bundle:help.out}")
     private Path out;
 
-    @Option(names = "--walls", description = "also F-ID.ply for each wall")
+    @Option(names = "--walls", description = "${bundle:help.mesh.walls}")
     private boolean walls;
 
     MeshCommand(Surroundings around, Everyblade everyblade) {

@@ -17,13 +17,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Lists the engine models found, and those refused, with why. */
-@Command(name = "models", description = "The engine models found, and those refused, with why.")
+@Command(name = "models", description = "${bundle:help.models}")
 final class ModelsCommand implements Callable<Integer> {
 
     private final Surroundings around;
     private final Everyblade everyblade;
 
-    @Option(names = "--json", description = "prints JSON")
+    @Option(names = "--json", description = "${bundle:help.json}")
     private boolean json;
 
     ModelsCommand(Surroundings around, Everyblade everyblade) {

@@ -17,10 +17,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Makes a folder with an engine model to begin with. */
-@Command(
-        name = "new-model",
-        description = "Makes a folder with a small engine model of blade counts to begin with, and a README that"
-                + " explains it.")
+@Command(name = "new-model", description = "${bundle:help.newModel}")
 final class NewModelCommand implements Callable<Integer> {
 
     private static final String README = "README.md";
@@ -29,13 +26,10 @@ final class NewModelCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "FOLDER", description = "the folder to make; its name gives the model's id")
+    @Parameters(index = "0", paramLabel = "FOLDER", description = "${bundle:help.newModel.folder}")
     private Path named;
 
-    @Option(
-            names = "--name",
-            paramLabel = "NAME",
-            description = "what people call the engine; the folder's name unless given")
+    @Option(names = "--name", paramLabel = "NAME", description = "${bundle:help.newModel.name}")
     private String name;
 
     NewModelCommand(Surroundings around) {

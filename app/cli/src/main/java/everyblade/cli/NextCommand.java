@@ -16,11 +16,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Says what to do next: the moves that close all gaps. */
-@Command(
-        name = "next",
-        description =
-                "The moves that close all gaps in the least time, as entries, and a bound that says how much less time"
-                        + " any other moves could take. Lines that begin with # only explain.")
+@Command(name = "next", description = "${bundle:help.next}")
 final class NextCommand implements Callable<Integer> {
 
     private final Surroundings around;
@@ -28,17 +24,13 @@ final class NextCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
-    @Option(names = "--json", description = "prints JSON")
+    @Option(names = "--json", description = "${bundle:help.json}")
     private boolean json;
 
-    @Option(
-            names = "--finding",
-            paramLabel = "K",
-            description =
-                    "instead, from where the finding of entry K is seen most squarely, and from where its other face")
+    @Option(names = "--finding", paramLabel = "K", description = "${bundle:help.next.finding}")
     private Integer finding;
 
     NextCommand(Surroundings around) {

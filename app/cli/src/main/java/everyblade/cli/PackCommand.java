@@ -13,19 +13,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Packs a job into one file. */
-@Command(
-        name = "pack",
-        description =
-                "Packs a job into one zip to travel, which every command takes in the place of the folder, to read"
-                        + " only; the same job always gives the same bytes.")
+@Command(name = "pack", description = "${bundle:help.pack}")
 final class PackCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
-    @Option(names = "--out", required = true, paramLabel = "F.zip", description = "the file to write")
+    @Option(names = "--out", required = true, paramLabel = "F.zip", description = "${bundle:help.out}")
     private Path out;
 
     PackCommand(Surroundings around) {

@@ -21,11 +21,7 @@ final class Passphrase {
     private static final String VARIABLE = "EVERYBLADE_PASSPHRASE";
     private static final int LEAST = 8;
 
-    @Option(
-            names = "--passphrase-file",
-            paramLabel = "F",
-            description = "a file whose first line is the passphrase; else " + VARIABLE
-                    + " holds it, or it is asked for, or read from standard input")
+    @Option(names = "--passphrase-file", paramLabel = "F", description = "${bundle:help.passphraseFile}")
     private Path file;
 
     /** The passphrase of a key that is there. */

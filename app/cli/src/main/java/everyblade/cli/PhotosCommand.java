@@ -18,22 +18,16 @@ import picocli.CommandLine.Parameters;
 /** Lists the pictures of a job, each with where the rotor stood and which airfoil it likely shows. */
 @Command(
         name = "photos",
-        description =
-                "The pictures that entries name: when each was taken, through which view, at which shaft angle, and"
-                        + " the most likely airfoil.",
-        footer = {
-            "",
-            "Times are those that the camera wrote, else those of the entries. Say how far the camera's clock is ahead of"
-                    + " UTC by the entry: fact \"camera clock\" +02:00"
-        })
+        description = "${bundle:help.photos}",
+        footer = {"", "${bundle:help.photos.times}"})
 final class PhotosCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
-    @Option(names = "--json", description = "prints JSON")
+    @Option(names = "--json", description = "${bundle:help.json}")
     private boolean json;
 
     PhotosCommand(Surroundings around) {

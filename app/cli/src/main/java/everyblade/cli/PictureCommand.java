@@ -22,10 +22,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Draws what a view shows: one airfoil unrolled, or the scope tip's own picture. */
-@Command(
-        name = "picture",
-        description = "Draws what a view shows: one airfoil unrolled with how long each facet is in sight in a turn, or"
-                + " what the scope tip sees at one shaft angle.")
+@Command(name = "picture", description = "${bundle:help.picture}")
 final class PictureCommand implements Callable<Integer> {
 
     private static final String UNROLLED = "unrolled";
@@ -34,32 +31,25 @@ final class PictureCommand implements Callable<Integer> {
     private final Surroundings around;
     private final Everyblade everyblade;
 
-    @Parameters(index = "0", paramLabel = "M", description = "an engine model: an id, a folder or a jar")
+    @Parameters(index = "0", paramLabel = "M", description = "${bundle:help.model}")
     private String model;
 
-    @Option(names = "--view", required = true, paramLabel = "ID", description = "the view")
+    @Option(names = "--view", required = true, paramLabel = "ID", description = "${bundle:help.picture.view}")
     private String view;
 
-    @Option(names = "--station", paramLabel = "S", description = "its station; the view's first unless given")
+    @Option(names = "--station", paramLabel = "S", description = "${bundle:help.station}")
     private String station;
 
-    @Option(
-            names = "--kind",
-            paramLabel = "KIND",
-            defaultValue = UNROLLED,
-            description = "unrolled or tip (.png); unrolled unless given")
+    @Option(names = "--kind", paramLabel = "KIND", defaultValue = UNROLLED, description = "${bundle:help.picture.kind}")
     private String kind;
 
-    @Option(
-            names = "--at",
-            paramLabel = "CLOCK",
-            description = "for the tip: where airfoil 1 stands, degrees; the view's reference unless given")
+    @Option(names = "--at", paramLabel = "CLOCK", description = "${bundle:help.picture.at}")
     private String at;
 
-    @Option(names = "--detail", paramLabel = "MM", description = "the finest detail that must show")
+    @Option(names = "--detail", paramLabel = "MM", description = "${bundle:help.detail}")
     private String detail;
 
-    @Option(names = "--dark", description = "light on a dark ground")
+    @Option(names = "--dark", description = "${bundle:help.picture.dark}")
     private boolean dark;
 
     @Option(
@@ -67,7 +57,7 @@ final class PictureCommand implements Callable<Integer> {
             required = true,
             paramLabel = "F",
             completionCandidates = OutputFormat.Drawings.class,
-            description = "the file to write: ${COMPLETION-CANDIDATES}")
+            description = "${bundle:help.out}: ${COMPLETION-CANDIDATES}")
     private Path out;
 
     PictureCommand(Surroundings around, Everyblade everyblade) {

@@ -17,39 +17,28 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Plans a job before it is begun. */
-@Command(
-        name = "plan",
-        description = "What a job on an engine takes, before it is begun: ports in order, views, stations, turns,"
-                + " minutes, what must be identified, and what stays out of reach. Once it is begun, next goes on from"
-                + " where the job is.")
+@Command(name = "plan", description = "${bundle:help.plan}")
 final class PlanCommand implements Callable<Integer> {
 
     private final Surroundings around;
     private final Everyblade everyblade;
 
-    @Parameters(index = "0", paramLabel = "MODEL", description = "the engine model: an id, a folder, or a jar")
+    @Parameters(index = "0", paramLabel = "MODEL", description = "${bundle:help.plan.model}")
     private String model;
 
     @Mixin
     private TaskOptions asked = new TaskOptions();
 
-    @Option(
-            names = "--from",
-            arity = "1..*",
-            paramLabel = "PORT",
-            description = "only through these ports, in this order; through any unless given")
+    @Option(names = "--from", arity = "1..*", paramLabel = "PORT", description = "${bundle:help.plan.from}")
     private List<String> ports = List.of();
 
-    @Option(
-            names = "--detail",
-            paramLabel = "MM",
-            description = "the finest detail that must show, mm; 0.8 unless given, none if no view is to be too coarse")
+    @Option(names = "--detail", paramLabel = "MM", description = "${bundle:help.detailUnlessGiven}")
     private String detail;
 
-    @Option(names = "--json", description = "prints JSON")
+    @Option(names = "--json", description = "${bundle:help.json}")
     private boolean json;
 
-    @Option(names = "--out", paramLabel = "F.pdf", description = "writes it as a card to take along")
+    @Option(names = "--out", paramLabel = "F.pdf", description = "${bundle:help.plan.out}")
     private Path out;
 
     PlanCommand(Surroundings around, Everyblade everyblade) {

@@ -8,17 +8,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Loads everything that a window needs; its classes can then be kept for quicker starts. */
-@Command(
-        name = "rehearse",
-        hidden = true,
-        description = "Builds and paints the window of a job where nobody sees it, so that the classes it needs can be"
-                + " kept for a quicker start.")
+@Command(name = "rehearse", hidden = true, description = "${bundle:help.rehearse}")
 final class RehearseCommand implements Callable<Integer> {
 
     private final Surroundings around;
     private final Opening window;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder; nothing in it is changed")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.rehearse.job}")
     private Path job;
 
     RehearseCommand(Surroundings around, Opening window) {

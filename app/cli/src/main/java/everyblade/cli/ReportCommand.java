@@ -24,15 +24,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Writes the report of a job. */
-@Command(
-        name = "report",
-        description = "Writes the report: what was asked, seen, found and left open, with maps, gaps and the log.")
+@Command(name = "report", description = "${bundle:help.report}")
 final class ReportCommand implements Callable<Integer> {
 
     private final Surroundings around;
     private final RecordKind kind;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
     @Option(
@@ -40,7 +38,7 @@ final class ReportCommand implements Callable<Integer> {
             required = true,
             paramLabel = "F.pdf",
             completionCandidates = OutputFormat.Printed.class,
-            description = "the file to write: ${COMPLETION-CANDIDATES} (one file for a browser)")
+            description = "${bundle:help.out}: ${COMPLETION-CANDIDATES} ${bundle:help.report.oneFile}")
     private Path out;
 
     /** @param kind of record that it is of */

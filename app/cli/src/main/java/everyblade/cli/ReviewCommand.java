@@ -35,51 +35,39 @@ import picocli.CommandLine.Parameters;
 /** What a reviewer, who was not there, is shown of a record and says of it; the record itself stays as it is. */
 @Command(
         name = "review",
-        description = {
-            "The record for a reviewer: everything that is open, accepted or taken out, by what it puts at risk (3: something"
-                    + " left in the engine, or a record of other parts; 2: damage unseen or undecided; 1: a lacking"
-                    + " record), and what reviewers said. Nothing of the record is changed.",
-            "Look first with --blind, say what you would still want to see with --want, then --compare. What is said is kept"
-                    + " beside the journal, under your own name; a --question stays open in the technician's closing list"
-                    + " until answered with: note review N: …"
-        })
+        description = {"${bundle:help.review}", "${bundle:help.review2}"})
 final class ReviewCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
-    @Option(names = "--by", paramLabel = "NAME", description = "who reviews; needed to say anything")
+    @Option(names = "--by", paramLabel = "NAME", description = "${bundle:help.review.by}")
     private String by;
 
-    @Option(names = "--blind", description = "what was done and found, without what the technician makes of it")
+    @Option(names = "--blind", description = "${bundle:help.review.blind}")
     private boolean blind;
 
-    @Option(names = "--want", paramLabel = "TEXT", description = "what you would still want to see")
+    @Option(names = "--want", paramLabel = "TEXT", description = "${bundle:help.review.want}")
     private List<String> wants = List.of();
 
-    @Option(
-            names = "--compare",
-            description = "what was wanted beside what the record says of it; with --by, that you saw it is kept")
+    @Option(names = "--compare", description = "${bundle:help.review.compare}")
     private boolean compare;
 
-    @Option(names = "--question", paramLabel = "TEXT", description = "sends a question back to the technician")
+    @Option(names = "--question", paramLabel = "TEXT", description = "${bundle:help.review.question}")
     private List<String> questions = List.of();
 
-    @Option(names = "--remark", paramLabel = "TEXT", description = "something to be read with the record")
+    @Option(names = "--remark", paramLabel = "TEXT", description = "${bundle:help.review.remark}")
     private List<String> remarks = List.of();
 
-    @Option(
-            names = "--where",
-            paramLabel = "PLACE",
-            description = "where that is: a row, an airfoil or a run, a zone if not all, such as \"c1 14-16 tip\"")
+    @Option(names = "--where", paramLabel = "PLACE", description = "${bundle:help.review.where}")
     private String where;
 
-    @Option(names = "--withdraw", paramLabel = "N", description = "takes your question of review N back")
+    @Option(names = "--withdraw", paramLabel = "N", description = "${bundle:help.review.withdraw}")
     private Integer withdrawn;
 
-    @Option(names = "--json", description = "prints JSON")
+    @Option(names = "--json", description = "${bundle:help.json}")
     private boolean json;
 
     ReviewCommand(Surroundings around) {

@@ -16,19 +16,16 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Used by the build: lets a jar of code that comes with the program tell its models, so that it need not run again. */
-@Command(
-        name = "ship",
-        hidden = true,
-        description = "Runs the code in a jar that is to come with the program, and keeps what it told in a folder.")
+@Command(name = "ship", hidden = true, description = "${bundle:help.ship}")
 final class ShipCommand implements Callable<Integer> {
 
     private final Surroundings around;
     private final Everyblade everyblade;
 
-    @Parameters(index = "0", paramLabel = "JAR", description = "a jar of code")
+    @Parameters(index = "0", paramLabel = "JAR", description = "${bundle:help.ship.jar}")
     private Path jar;
 
-    @Parameters(index = "1", paramLabel = "FOLDER", description = "a folder of the program")
+    @Parameters(index = "1", paramLabel = "FOLDER", description = "${bundle:help.ship.folder}")
     private Path folder;
 
     ShipCommand(Surroundings around, Everyblade everyblade) {

@@ -14,16 +14,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Draws an engine model. */
-@Command(
-        name = "show",
-        description = "Draws an engine model: its side section with rows, ports and stations, one row from aft, and"
-                + " that row's blades cut and unrolled.")
+@Command(name = "show", description = "${bundle:help.show}")
 final class ShowCommand implements Callable<Integer> {
 
     private final Surroundings around;
     private final Everyblade everyblade;
 
-    @Parameters(index = "0", paramLabel = "M", description = "an engine model: an id, a folder or a jar")
+    @Parameters(index = "0", paramLabel = "M", description = "${bundle:help.model}")
     private String model;
 
     @Option(
@@ -31,13 +28,10 @@ final class ShowCommand implements Callable<Integer> {
             required = true,
             paramLabel = "F",
             completionCandidates = OutputFormat.Drawings.class,
-            description = "the file to write: ${COMPLETION-CANDIDATES}")
+            description = "${bundle:help.out}: ${COMPLETION-CANDIDATES}")
     private Path out;
 
-    @Option(
-            names = "--row",
-            paramLabel = "ID",
-            description = "the row to show from aft; the first with a shape unless given")
+    @Option(names = "--row", paramLabel = "ID", description = "${bundle:help.show.row}")
     private String row;
 
     ShowCommand(Surroundings around, Everyblade everyblade) {

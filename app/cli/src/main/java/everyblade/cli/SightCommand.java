@@ -35,11 +35,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Says what views of an engine can show, zone by zone, or at which clock positions each facet is in sight of one of them. */
-@Command(
-        name = "sight",
-        description =
-                "What the views of an engine can show, zone by zone: all of them, one, or two side by side; or the"
-                        + " sight arcs of one view's facets as JSON.")
+@Command(name = "sight", description = "${bundle:help.sight}")
 final class SightCommand implements Callable<Integer> {
 
     /** Shorter arcs are marginal and are not listed, degrees. */
@@ -48,25 +44,25 @@ final class SightCommand implements Callable<Integer> {
     private final Surroundings around;
     private final Everyblade everyblade;
 
-    @Parameters(index = "0", paramLabel = "M", description = "an engine model: an id, a folder or a jar")
+    @Parameters(index = "0", paramLabel = "M", description = "${bundle:help.model}")
     private String model;
 
-    @Option(names = "--row", paramLabel = "ID", description = "only the views of this row")
+    @Option(names = "--row", paramLabel = "ID", description = "${bundle:help.sight.row}")
     private String row;
 
-    @Option(names = "--view", paramLabel = "ID", description = "only this view")
+    @Option(names = "--view", paramLabel = "ID", description = "${bundle:help.sight.view}")
     private String view;
 
-    @Option(names = "--station", paramLabel = "S", description = "its station; the view's first unless given")
+    @Option(names = "--station", paramLabel = "S", description = "${bundle:help.station}")
     private String station;
 
-    @Option(names = "--compare", arity = "2", paramLabel = "V", description = "two views of one row, side by side")
+    @Option(names = "--compare", arity = "2", paramLabel = "V", description = "${bundle:help.sight.compare}")
     private List<String> compare = List.of();
 
-    @Option(names = "--detail", paramLabel = "MM", description = "the finest detail that must show")
+    @Option(names = "--detail", paramLabel = "MM", description = "${bundle:help.detail}")
     private String detail;
 
-    @Option(names = "--json", description = "prints the sight arcs of --view as JSON")
+    @Option(names = "--json", description = "${bundle:help.sight.json}")
     private boolean json;
 
     SightCommand(Surroundings around, Everyblade everyblade) {

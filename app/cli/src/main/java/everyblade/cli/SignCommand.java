@@ -23,32 +23,21 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Signs a record as it stands. */
-@Command(
-        name = "sign",
-        description =
-                "Signs a job's record as it stands, in a file beside the journal; what comes after it stays plain.")
+@Command(name = "sign", description = "${bundle:help.sign}")
 final class SignCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
-    @Option(
-            names = "--as",
-            required = true,
-            paramLabel = "MEANING",
-            description = "inspected, reviewed, or returned (sent back)")
+    @Option(names = "--as", required = true, paramLabel = "MEANING", description = "${bundle:help.sign.as}")
     private String as;
 
-    @Option(
-            names = "--key",
-            required = true,
-            paramLabel = "F.p12",
-            description = "your key, made by everyblade key new")
+    @Option(names = "--key", required = true, paramLabel = "F.p12", description = "${bundle:help.sign.key}")
     private Path key;
 
-    @Option(names = "--because", paramLabel = "TEXT", description = "why, such as what a record is sent back for")
+    @Option(names = "--because", paramLabel = "TEXT", description = "${bundle:help.sign.because}")
     private String because;
 
     @Mixin

@@ -4,7 +4,6 @@ import everyblade.words.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Which language a command was asked to speak. */
 final class Spoken {
@@ -15,10 +14,9 @@ final class Spoken {
 
     /** The language of this tag, if there are words in it. */
     static Optional<Locale> of(String tag) {
-        return Words.LANGUAGES.stream()
-                .filter(one -> one.getLanguage()
-                        .equals(Locale.forLanguageTag(tag.replace('_', '-')).getLanguage()))
-                .findFirst();
+        Locale spoken = Locale.forLanguageTag(tag.replace('_', '-'));
+        return Optional.of(Words.of(spoken).locale())
+                .filter(known -> known.getLanguage().equals(spoken.getLanguage()));
     }
 
     /** The one that the arguments name, before or behind the command; what stands in quotes of an entry names none. */
@@ -33,10 +31,5 @@ final class Spoken {
             }
         }
         return Optional.empty();
-    }
-
-    static String refused(String tag) {
-        return OPTION + ": there are no words in the language " + tag + "; there are "
-                + Words.LANGUAGES.stream().map(Locale::getLanguage).collect(Collectors.joining(", "));
     }
 }

@@ -16,22 +16,20 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Puts a time stamp beside a signature. */
-@Command(
-        name = "stamp",
-        description = "Keeps the time stamp (RFC 3161) of a signature that an authority made of signatures/N.json.")
+@Command(name = "stamp", description = "${bundle:help.stamp}")
 final class StampCommand implements Callable<Integer> {
 
     private static final long LARGEST = 1 << 20;
 
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
-    @Parameters(index = "1", paramLabel = "N", description = "number of the signature")
+    @Parameters(index = "1", paramLabel = "N", description = "${bundle:help.stamp.n}")
     private int number;
 
-    @Parameters(index = "2", paramLabel = "F.tsr", description = "the authority's answer, or the stamp alone")
+    @Parameters(index = "2", paramLabel = "F.tsr", description = "${bundle:help.stamp.file}")
     private Path file;
 
     StampCommand(Surroundings around) {

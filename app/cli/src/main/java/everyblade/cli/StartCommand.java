@@ -44,9 +44,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Makes a job folder. */
-@Command(
-        name = "start",
-        description = "Makes a job folder, with the engine model and the settings fixed as they are now.")
+@Command(name = "start", description = "${bundle:help.start}")
 final class StartCommand implements Callable<Integer> {
 
     private static final String LIMITS = "--limits ";
@@ -56,50 +54,40 @@ final class StartCommand implements Callable<Integer> {
     private final Surroundings around;
     private final Everyblade everyblade;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "the folder to make")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.folderToMake}")
     private Path job;
 
-    @Option(
-            names = "--model",
-            required = true,
-            paramLabel = "M",
-            description = "the engine model: an id, a folder with engine.json, or a jar")
+    @Option(names = "--model", required = true, paramLabel = "M", description = "${bundle:help.start.model}")
     private String model;
 
-    @Option(names = "--serial", required = true, paramLabel = "S", description = "serial number of the engine")
+    @Option(names = "--serial", required = true, paramLabel = "S", description = "${bundle:help.start.serial}")
     private String serial;
 
-    @Option(names = "--task", required = true, paramLabel = "TEXT", description = "what is to be done")
+    @Option(names = "--task", required = true, paramLabel = "TEXT", description = "${bundle:help.start.task}")
     private String task;
 
-    @Option(names = "--by", required = true, paramLabel = "NAME", description = "who does it")
+    @Option(names = "--by", required = true, paramLabel = "NAME", description = "${bundle:help.start.by}")
     private String by;
 
-    @Option(
-            names = "--limits",
-            paramLabel = "F",
-            description = "the limits that findings are judged by, as the user took them from the manual in force")
+    @Option(names = "--limits", paramLabel = "F", description = "${bundle:help.start.limits}")
     private Path limits;
 
-    @Option(names = "--previous", paramLabel = "JOB", description = "an earlier job on this engine")
+    @Option(names = "--previous", paramLabel = "JOB", description = "${bundle:help.start.previous}")
     private Path previous;
 
-    @Option(
-            names = "--detail",
-            paramLabel = "MM",
-            description = "the finest detail that must show, mm; 0.8 unless given, none if no view is to be too coarse")
+    @Option(names = "--detail", paramLabel = "MM", description = "${bundle:help.detailUnlessGiven}")
     private String detail;
 
-    @Option(names = "--least-view", paramLabel = "S", description = "how long a part must be in view, seconds")
+    @Option(names = "--least-view", paramLabel = "S", description = "${bundle:help.start.leastView}")
     private String leastView;
 
-    @Option(names = "--set", paramLabel = "NAME=VALUE", description = "a setting; may be given several times")
+    @Option(names = "--set", paramLabel = "NAME=VALUE", description = "${bundle:help.start.set}")
     private List<String> set = List.of();
 
     @Mixin
     private TaskOptions asked = new TaskOptions();
 
-    @Option(names = "--at", paramLabel = "TIME", description = "when it began, ISO 8601; now unless given")
+    @Option(names = "--at", paramLabel = "TIME", description = "${bundle:help.start.at}")
     private String at;
 
     StartCommand(Surroundings around, Everyblade everyblade) {
@@ -232,10 +220,10 @@ final class StartCommand implements Callable<Integer> {
 
     /** The settings there are, a line each, for the help. */
     static String[] settingsHelp(Words words) {
-        List<String> help = new ArrayList<>(List.of("", "Settings, for --set NAME=VALUE:"));
+        List<String> help = new ArrayList<>(List.of("", words.say("help.settings")));
         for (Settings.Setting setting : Settings.ALL) {
             String standard = setting.standard()
-                    .map(value -> " (" + value + " unless set)")
+                    .map(value -> " " + words.say("help.standard", value))
                     .orElse("");
             help.add(String.format(Locale.ROOT, "  %-18s%s%s", setting.name(), words.say(setting.meaning()), standard));
         }

@@ -19,25 +19,13 @@ import picocli.CommandLine.Option;
 /** What a task asks for, as options of a command. */
 final class TaskOptions {
 
-    @Option(
-            names = "--card",
-            paramLabel = "CARD",
-            description = "the rows and parts that this task card of the model asks for, instead of --rows and --zones")
+    @Option(names = "--card", paramLabel = "CARD", description = "${bundle:help.taskOptions.card}")
     private String card;
 
-    @Option(
-            names = "--rows",
-            split = ",",
-            paramLabel = "ROW",
-            description = "the rows that are asked for, such as c1,c2; all unless given")
+    @Option(names = "--rows", split = ",", paramLabel = "ROW", description = "${bundle:help.taskOptions.rows}")
     private List<String> rows = List.of();
 
-    @Option(
-            names = "--zones",
-            split = ",",
-            paramLabel = "PART",
-            description = "the parts of each that are asked for, such as tip or root,leading, as of the entry ask;"
-                    + " all unless given, and no row that has no such part")
+    @Option(names = "--zones", split = ",", paramLabel = "PART", description = "${bundle:help.taskOptions.zones}")
     private List<String> zones = List.of();
 
     /** The task on this engine, through these ports. */

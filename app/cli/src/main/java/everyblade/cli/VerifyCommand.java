@@ -18,12 +18,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Checks that a job's record is the one that was written. */
-@Command(
-        name = "verify",
-        description =
-                "Checks that every line of a job's journal is the one that was written and means what its text says,"
-                        + " and that model and pictures are those that were kept; tells the signatures; exit status 1 and the"
-                        + " first bad line if something is not as it should be.")
+@Command(name = "verify", description = "${bundle:help.verify}")
 final class VerifyCommand implements Callable<Integer> {
 
     private static final String JOURNAL = "journal.jsonl";
@@ -31,15 +26,10 @@ final class VerifyCommand implements Callable<Integer> {
 
     private final Surroundings around;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "a job folder")
+    @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
-    @Option(
-            names = "--head",
-            paramLabel = "HASH",
-            description =
-                    "hash of a line that was noted elsewhere, which shows what came after it, or that it is missing;"
-                            + " K:HASH with the number of its entry tells a journal that was cut short from one written anew")
+    @Option(names = "--head", paramLabel = "HASH", description = "${bundle:help.verify.head}")
     private String head;
 
     VerifyCommand(Surroundings around) {

@@ -23,7 +23,7 @@ class EntrySheetTest {
     private static final Pattern EXAMPLE = Pattern.compile("such as \"([^\"]+)\"|also \"([^\"]+)\"");
 
     static Stream<String> verbs() {
-        return Arrays.stream(EntrySheet.lines())
+        return Arrays.stream(EntrySheet.lines(Words.of(Locale.ENGLISH)))
                 .filter(line -> line.matches("  [a-z].*"))
                 .flatMap(line -> Stream.of(line.strip().split(" {2,}")[0].split(", ")))
                 .map(entry -> entry.split(" ")[0]);
@@ -41,7 +41,7 @@ class EntrySheetTest {
 
     @Test
     void everyExampleOnTheSheetCanBeEntered() {
-        List<String> examples = EXAMPLE.matcher(String.join("\n", EntrySheet.lines()))
+        List<String> examples = EXAMPLE.matcher(String.join("\n", EntrySheet.lines(Words.of(Locale.ENGLISH))))
                 .results()
                 .map(found -> found.group(1) == null ? found.group(2) : found.group(1))
                 .toList();
@@ -53,13 +53,13 @@ class EntrySheetTest {
     /** The parser's unit {@code TOOL} is a whole turn of the tool. */
     @Test
     void aTurnOfTheToolIsToldFromADegreeOfIt() {
-        assertThat(String.join(" ", EntrySheet.lines()))
+        assertThat(String.join(" ", EntrySheet.lines(Words.of(Locale.ENGLISH))))
                 .contains("\"tool\" (whole turns of the turning tool)", "\"tooldeg\" (degrees of it)");
     }
 
     @Test
     void everyKindOfFindingIsNamed() {
-        assertThat(String.join(" ", EntrySheet.lines()))
+        assertThat(String.join(" ", EntrySheet.lines(Words.of(Locale.ENGLISH))))
                 .contains(Arrays.stream(Kind.values()).map(Kind::word).toList());
     }
 

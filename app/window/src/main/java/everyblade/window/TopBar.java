@@ -196,7 +196,7 @@ final class TopBar {
 
     /** The other language, by its own name. */
     private void language() {
-        Locale other = Words.LANGUAGES.stream()
+        Locale other = Words.languages().stream()
                 .filter(one -> !one.equals(words.locale()))
                 .findFirst()
                 .orElseThrow();

@@ -138,7 +138,7 @@ class AuthorScreenTest {
 
         @Test
         void isPaintedInEveryLanguageAndLook() {
-            for (Locale language : Words.LANGUAGES) {
+            for (Locale language : Words.languages()) {
                 for (int page = 0; page < 5; page++) {
                     int shown = page;
                     BufferedImage image = Offscreen.paint(

@@ -18,32 +18,36 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.ResourceBundle.Control;
+import java.util.stream.Stream;
 
 /** The texts of one language, with numbers and times as people of that language write them. */
 public final class Words {
-
-    /** The languages that are complete; the first one is spoken where none of them is understood. */
-    public static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.GERMAN);
 
     private static final String BUNDLE = "everyblade.words.words";
 
     private final ResourceBundle bundle;
     private final Locale locale;
 
-    private Words(Locale locale) {
-        this.locale = locale;
-        this.bundle = ResourceBundle.getBundle(BUNDLE, locale, Control.getNoFallbackControl(Control.FORMAT_PROPERTIES));
+    private Words(ResourceBundle bundle) {
+        this.bundle = bundle;
+        this.locale = bundle.getLocale().equals(Locale.ROOT) ? Locale.ENGLISH : bundle.getLocale();
     }
 
-    /** The texts for a person who speaks this language; English if it is not among {@link #LANGUAGES}. */
+    /** The texts for a person who speaks this language; English if nobody wrote a file of texts in it. */
     public static Words of(Locale spoken) {
-        Optional<Locale> known = LANGUAGES.stream()
-                .filter(one -> one.getLanguage().equals(spoken.getLanguage()))
-                .findFirst();
-        return new Words(known.orElse(LANGUAGES.get(0)));
+        Locale language = new Locale(spoken.getLanguage());
+        return new Words(
+                ResourceBundle.getBundle(BUNDLE, language, Control.getNoFallbackControl(Control.FORMAT_PROPERTIES)));
+    }
+
+    /** The languages that there is a file of texts in, English first; each has all of them ({@code BundlesTest}). */
+    public static List<Locale> languages() {
+        Stream<Locale> others = Arrays.stream(Locale.getISOLanguages())
+                .filter(code -> Words.class.getResource("words_" + code + ".properties") != null)
+                .map(Locale::new);
+        return Stream.concat(Stream.of(Locale.ENGLISH), others).toList();
     }
 
     public Locale locale() {

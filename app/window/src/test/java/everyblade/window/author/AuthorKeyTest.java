@@ -30,7 +30,7 @@ class AuthorKeyTest {
     @ParameterizedTest
     @EnumSource(AuthorKey.class)
     void everyKeyIsExplainedInEveryLanguage(AuthorKey key) {
-        for (Locale language : Words.LANGUAGES) {
+        for (Locale language : Words.languages()) {
             assertThat(Words.of(language).say(key.words())).isNotBlank();
         }
     }

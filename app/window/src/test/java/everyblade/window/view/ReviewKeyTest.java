@@ -29,7 +29,7 @@ class ReviewKeyTest {
     @ParameterizedTest
     @EnumSource(ReviewKey.class)
     void everyKeyIsExplainedInEveryLanguage(ReviewKey key) {
-        for (Locale language : Words.LANGUAGES) {
+        for (Locale language : Words.languages()) {
             assertThat(Words.of(language).say(key.words())).isNotBlank();
         }
     }

@@ -34,7 +34,7 @@ class ShortcutTest {
     @ParameterizedTest
     @EnumSource(Shortcut.class)
     void everyKeyIsExplainedInEveryLanguage(Shortcut shortcut) {
-        for (Locale language : Words.LANGUAGES) {
+        for (Locale language : Words.languages()) {
             assertThat(Words.of(language).say(shortcut.words())).isNotBlank();
         }
     }
