@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import everyblade.core.sight.Progress;
 import everyblade.core.turning.Engine;
+import everyblade.fact.Keyed;
 import everyblade.json.EngineJsonReader;
 import everyblade.json.Found;
 import everyblade.json.ModelShelf;
@@ -28,8 +29,7 @@ import picocli.CommandLine.Parameters;
 @Command(name = "check", description = "${bundle:help.check}")
 final class CheckCommand implements Callable<Integer> {
 
-    private static final String WHAT =
-            "name an " + EngineJsonReader.FILE + ", the folder that holds it, a jar, or a file of limits";
+    private static final Keyed WHAT = new Keyed("stopped.check.what", List.of(EngineJsonReader.FILE));
 
     private final Surroundings around;
     private final Everyblade everyblade;
@@ -97,7 +97,8 @@ final class CheckCommand implements Callable<Integer> {
             }
             Optional<Engine> engine = Optional.ofNullable(model)
                     .map(name -> Engine.of(everyblade.shelf().choose(name).model()));
-            return List.of(Checked.limits(LimitsFile.read(around, "everyblade check: ", named, engine), engine));
+            return List.of(Checked.limits(
+                    LimitsFile.read(around, "everyblade check: ", named, engine), engine, around.words()));
         }
         if (model != null) {
             throw Failure.of("stopped.check.checkForFileLimitsAnd", named);
@@ -113,7 +114,7 @@ final class CheckCommand implements Callable<Integer> {
 
     private Rules rules(Path path) {
         Progress patience =
-                new Patience(around.err(), around.clock(), "Computing what each view can show of the blades.");
+                new Patience(around.err(), around.clock(), around.words().say("wait.sight"));
         return new Rules(around.clock().instant(), models(path), !noSight, json ? Progress.NONE : patience);
     }
 

@@ -69,7 +69,7 @@ record Checked(
     }
 
     /** @param engine that the limits are for, if it is known */
-    static Checked limits(LimitsFile file, Optional<Engine> engine) {
+    static Checked limits(LimitsFile file, Optional<Engine> engine, Words words) {
         String origin = file.named().toString();
         if (file.reading() instanceof LimitsReading.Unreadable unreadable) {
             return new Checked(
@@ -84,8 +84,7 @@ record Checked(
         LimitsReading.Read read = (LimitsReading.Read) file.reading();
         int rules = read.limits().rules().size();
         List<String> more = new ArrayList<>();
-        more.add(", " + rules + (rules == 1 ? " rule" : " rules")
-                + (engine.isEmpty() ? "; name --model M to have rows and zones checked" : ""));
+        more.add(", " + words.say("check.rules", rules, engine.isPresent()));
         read.limits().notice().ifPresent(more::add);
         return new Checked(
                 "limits",
@@ -112,7 +111,7 @@ record Checked(
                     .println(OneLine.of(problem.toString()));
         }
         if (!refused()) {
-            around.out().println(OneLine.of("fine: " + origin + ": " + name.orElse("") + more.get(0)));
+            around.out().println(OneLine.of(around.words().say("check.fine", origin, name.orElse("") + more.get(0))));
             more.stream().skip(1).map(OneLine::of).forEach(around.out()::println);
         }
     }

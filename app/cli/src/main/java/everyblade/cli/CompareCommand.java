@@ -45,8 +45,7 @@ final class CompareCommand implements Callable<Integer> {
         OpenedJob first = OpenedJob.readWithDoubts(around, job);
         OpenedJob second = OpenedJob.readWithDoubts(around, later);
         Comparison compared = Comparison.of(first, first.coverage(), second, around.words());
-        compared.leftOut()
-                .forEach(id -> around.err().println("row " + id + " is not in both, or divided otherwise; left out"));
+        compared.leftOut().forEach(id -> around.err().println(around.words().say("compare.leftOut", id)));
         Matching matching = Matching.of(Findings.of(first.fold()), Findings.of(second.fold()));
         if (json) {
             around.out().println(JsonText.of(json(first, second, compared.rows(), matching)));
@@ -58,24 +57,24 @@ final class CompareCommand implements Callable<Integer> {
 
     private void text(OpenedJob first, OpenedJob second, Comparison compared) {
         List<ComparedRow> rows = compared.rows();
-        say("1: " + named(first));
-        say("2: " + named(second));
-        Table table = new Table().row("row", "name", "cells", "seen by both", "by 1 only", "by 2 only", "by none");
+        say(named(1, first));
+        say(named(2, second));
+        Table table = new Table().row(around.words().say("compare.columns").split("\\|"));
         for (ComparedRow row : rows) {
             add(table, row.row().id(), OneLine.of(row.row().name()), row::count);
         }
         if (rows.size() > 1) {
             add(
                     table,
-                    "all",
+                    around.words().say("compare.all"),
                     "",
                     by -> rows.stream().mapToInt(row -> row.count(by)).sum());
         }
         table.lines().forEach(around.out()::println);
         for (ComparedRow row : rows) {
-            airfoils(row, By.FIRST, "only by 1");
-            airfoils(row, By.SECOND, "only by 2");
-            airfoils(row, By.NONE, "by none");
+            airfoils(row, By.FIRST);
+            airfoils(row, By.SECOND);
+            airfoils(row, By.NONE);
         }
         compared.growth().forEach(this::say);
     }
@@ -95,19 +94,25 @@ final class CompareCommand implements Callable<Integer> {
                 "" + count.apply(By.NONE));
     }
 
-    private void airfoils(ComparedRow row, By by, String words) {
+    private void airfoils(ComparedRow row, By by) {
         BitSet airfoils = row.airfoils().get(by);
         if (!airfoils.isEmpty()) {
-            say(row.row().id() + ": " + row.count(by) + " cells seen " + words + ", of "
-                    + around.words().say(Airfoils.of(row.row(), airfoils)));
+            say(around.words()
+                    .say("compare.only", row.row().id(), row.count(by), by, Airfoils.of(row.row(), airfoils)));
         }
     }
 
-    private static String named(OpenedJob job) {
-        return job.engine().model().name() + ", serial " + job.beginning().serial() + ", begun "
-                + job.beginning().at() + " by " + job.beginning().by() + ", "
-                + job.journal().lines().size() + " entries, head "
-                + job.journal().head();
+    private String named(int which, OpenedJob job) {
+        return around.words()
+                .say(
+                        "compare.job",
+                        which,
+                        job.engine().model().name(),
+                        job.beginning().serial(),
+                        job.beginning().at(),
+                        job.beginning().by(),
+                        job.journal().lines().size(),
+                        job.journal().head());
     }
 
     private void say(String line) {

@@ -108,7 +108,7 @@ final class CoverageCommand implements Callable<Integer> {
                         "stopped.coverage.rowHasSToGive",
                         explained.get(0),
                         row,
-                        only.row().kind().airfoil(),
+                        around.words().airfoil(only.row()),
                         count));
     }
 

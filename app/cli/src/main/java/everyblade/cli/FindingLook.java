@@ -19,7 +19,6 @@ import everyblade.session.job.OpenedJob;
 import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -59,23 +58,28 @@ record FindingLook(Finding finding, List<Face> faces, Optional<Judgement> judgem
         List<String> lines = new ArrayList<>();
         settles(words).ifPresent(settling -> lines.add("# " + OneLine.of(settling)));
         for (Face face : faces) {
-            String what = finding.row().kind().airfoil() + " " + finding.airfoil() + " of "
-                    + finding.row().id() + ", " + words.say(ZonePhrase.of(Zoning.of(finding.row()), face.zones()))
-                    + ": ";
-            lines.add(
-                    "# " + OneLine.of(what + face.from().map(FindingLook::told).orElse("no view shows it")));
+            lines.add("# "
+                    + OneLine.of(words.say(
+                            "look.face",
+                            words.airfoil(finding.row()),
+                            finding.airfoil(),
+                            finding.row().id(),
+                            ZonePhrase.of(Zoning.of(finding.row()), face.zones()),
+                            face.from().map(from -> told(from, words)).orElseGet(() -> words.say("look.unseen")))));
             face.from().ifPresent(from -> from.entries().forEach(said -> lines.add(EntryText.of(said))));
         }
         return lines;
     }
 
-    private static String told(Squarest from) {
-        String seen = "seen most squarely through " + from.view().id()
-                + from.station().map(station -> ", station " + station).orElse("") + ", standing at "
-                + degrees(from.clock()) + "° on the clock"
-                + (from.slant().isPresent() ? ", " + degrees(from.slant().getAsDouble()) + "° from square" : "") + ", "
-                + Math.round(100 * from.share()) + " % of it in sight";
-        return from.reading().isPresent() ? seen : seen + "; nobody knows where the row stands: bring it there by eye";
+    private static String told(Squarest from, Words words) {
+        return words.say(
+                "look.from",
+                from.view().id(),
+                from.station(),
+                from.clock(),
+                from.slant(),
+                Math.round(100 * from.share()),
+                from.reading().isPresent());
     }
 
     /** The least further look that may settle what is too close to call. */
@@ -91,12 +95,8 @@ record FindingLook(Finding finding, List<Face> faces, Optional<Judgement> judgem
 
     private static String settled(Figure figure, Words words) {
         return figure.verdict() == Verdict.OTHER_FACE
-                ? "look at the other face, the second of these"
-                : "too close to call: " + words.say(figure.what()) + " " + words.say(figure.value()) + ", limit "
-                        + words.say(figure.limit()) + ", "
-                        + figure.margin().map(words::say).orElse("")
-                        + "; one more picture from the first of these places has the least slant, and so"
-                        + " the least ±: measure it there";
+                ? words.say("look.otherFace")
+                : words.say("look.tooClose", figure.what(), figure.value(), figure.limit(), figure.margin());
     }
 
     ObjectNode json(Words words) {
@@ -133,9 +133,5 @@ record FindingLook(Finding finding, List<Face> faces, Optional<Judgement> judgem
         ArrayNode entries = json.putArray("entries");
         from.entries().forEach(said -> entries.add(EntryText.of(said)));
         return json;
-    }
-
-    private static String degrees(double degrees) {
-        return String.format(Locale.ROOT, "%.1f", degrees);
     }
 }

@@ -15,7 +15,6 @@ import java.util.regex.Pattern;
 final class Given {
 
     private static final Pattern NUMBER = Pattern.compile("([+-]?[0-9]{1,9}(?:[.,][0-9]{1,9})?) ?([a-z]*)");
-    private static final String TIME_LIKE = "a time such as 2026-01-31T08:15:00Z, with Z or the difference from UTC";
 
     private Given() {}
 
@@ -28,8 +27,7 @@ final class Given {
                     "stopped.given.noNumberWriteLike",
                     option,
                     OneLine.quoted(text),
-                    (unit.isEmpty() ? "" : " of " + unit),
-                    unit);
+                    Optional.of(unit).filter(known -> !known.isEmpty()));
         }
         Optional<DecimalComma.TwoWays> doubt = DecimalComma.doubt(matcher.group(1));
         if (doubt.isPresent()) {
@@ -43,7 +41,7 @@ final class Given {
         try {
             return OffsetDateTime.parse(text).toInstant();
         } catch (DateTimeException unreadable) {
-            throw Failure.of("stopped.given.noTimeThatCanBe", where, OneLine.quoted(text), TIME_LIKE);
+            throw Failure.of("stopped.given.noTimeThatCanBe", where, OneLine.quoted(text));
         }
     }
 

@@ -7,6 +7,7 @@ import everyblade.record.signing.Unsigned;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
+import everyblade.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -63,12 +64,9 @@ final class KeyCommand implements Callable<Integer> {
         SigningKey key = SigningKey.make(signer);
         place.writeForOwner(key.kept(secret, around.clock().instant()));
         Arrays.fill(secret, ' ');
-        around.out().println("made " + file + ": " + told(key));
-        around.out()
-                .println(
-                        "Whoever checks your signatures puts it on their list, once you have told them these 64 digits in"
-                                + " person: everyblade key trust " + key.fingerprint() + " --name \"" + signer.name()
-                                + "\"");
+        Words words = around.words();
+        around.out().println(words.say("keys.made", file, told(key)));
+        around.out().println(words.say("keys.tell", key.fingerprint(), signer.name()));
         return Commands.FINE;
     }
 
@@ -92,7 +90,7 @@ final class KeyCommand implements Callable<Integer> {
                     String name) {
         String digits = digits(fingerprint);
         new TrustedKeys(around).trust(digits, Given.words("--name", name));
-        around.out().println("trusted: " + digits + "  " + Given.words("--name", name));
+        around.out().println(around.words().say("keys.trusted", digits, Given.words("--name", name)));
         return Commands.FINE;
     }
 
@@ -106,7 +104,7 @@ final class KeyCommand implements Callable<Integer> {
         if (!new TrustedKeys(around).distrust(digits(fingerprint))) {
             throw Failure.of("stopped.key.keyDistrustKeyNotOn", OneLine.of(fingerprint));
         }
-        around.out().println("no longer trusted: " + digits(fingerprint));
+        around.out().println(around.words().say("keys.distrusted", digits(fingerprint)));
         return Commands.FINE;
     }
 
@@ -126,10 +124,9 @@ final class KeyCommand implements Callable<Integer> {
         return digits;
     }
 
-    private static String told(SigningKey key) {
-        return OneLine.of("key of " + key.signer().name()
-                + key.signer().licenceAndNumber().map(licence -> ", " + licence).orElse(", no licence stated")
-                + ", fingerprint " + key.fingerprint());
+    private String told(SigningKey key) {
+        return OneLine.of(around.words()
+                .say("keys.key", key.signer().name(), key.signer().licenceAndNumber(), key.fingerprint()));
     }
 
     /** Opens a key file with the passphrase that comes with it. */

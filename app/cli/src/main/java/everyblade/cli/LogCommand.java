@@ -3,6 +3,7 @@ package everyblade.cli;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Refusal;
 import everyblade.core.turning.Fold;
+import everyblade.fact.Keyed;
 import everyblade.record.Addition;
 import everyblade.record.JournalWriter;
 import everyblade.record.RecordKind;
@@ -69,7 +70,7 @@ final class LogCommand implements Callable<Integer> {
         if (sources != 1) {
             throw Failure.of(
                     "stopped.log.logGiveEntriesOrF",
-                    (sources == 0 ? "no entry is given" : "entries are given in two ways"));
+                    new Keyed(sources == 0 ? "wrongUse.noEntry" : "wrongUse.twoWays", List.of()));
         }
         if (follow && at != null) {
             throw Failure.of("stopped.log.logWhatFollowedHappensNow");
@@ -100,8 +101,9 @@ final class LogCommand implements Callable<Integer> {
         }
     }
 
-    private String source() {
-        return file != null ? file.toString() : "standard input";
+    /** What is read, for messages. */
+    private Object source() {
+        return file != null ? file : new Keyed("stopped.log.standardInput", List.of());
     }
 
     /**
@@ -196,9 +198,8 @@ final class LogCommand implements Callable<Integer> {
         int column = line.column() - 1 + refusal.column();
         String quoted = OneLine.quoted(line.text().strip());
         boolean isArgument = file == null && !entries.equals(List.of(STANDARD_INPUT));
-        String what = isArgument
-                ? "refused: " + quoted + ", column " + column + ": "
-                : source() + ":" + line.number() + ":" + column + ": refused: " + quoted + ": ";
-        return Failure.of("stopped.log.nothingBatchWasKept", what, refusal.why());
+        return isArgument
+                ? Failure.of("stopped.log.refusedArgument", quoted, column, refusal.why())
+                : Failure.of("stopped.log.refusedLine", source(), line.number(), column, quoted, refusal.why());
     }
 }

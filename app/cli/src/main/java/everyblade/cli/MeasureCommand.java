@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import everyblade.core.entry.Refusal;
 import everyblade.core.finding.Measured;
 import everyblade.core.finding.measure.PixelLine;
+import everyblade.fact.Keyed;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
@@ -17,10 +18,12 @@ import everyblade.session.photo.PhotoImage;
 import everyblade.session.photo.PictureSize;
 import everyblade.session.photo.PictureSize.Surface;
 import everyblade.session.photo.Subject;
+import everyblade.spi.Row;
+import everyblade.words.Words;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -79,10 +82,7 @@ final class MeasureCommand implements Callable<Integer> {
         Album album = OpenedJob.read(around, job).album();
         JobPhoto photo = album.find(picture).orElseThrow(() -> noPicture(album));
         if (PhotoBytes.of(album.folder(), photo.kept()).isEmpty()) {
-            around.err()
-                    .println("warning: " + photo.kept().file()
-                            + " is not in the job as it was kept, so nobody can see now"
-                            + " what was measured; everyblade verify tells what is wrong");
+            warn(around.words().say("measure.lostPicture", photo.kept().file()));
         }
         PixelLine from = line("--known", known.substring(0, equals), photo);
         PixelLine line = line("--size", size, photo);
@@ -102,14 +102,14 @@ final class MeasureCommand implements Callable<Integer> {
     }
 
     private Failure noPicture(Album album) {
-        String there = album.photos().stream()
+        List<String> there = album.photos().stream()
                 .map(photo -> photo.entry() + " (" + photo.kept().file() + ")")
-                .collect(Collectors.joining(", "));
+                .toList();
         return Failure.of(
                 "stopped.measure.noEntryNamesPictureThat",
                 job,
                 OneLine.quoted(picture),
-                (there.isEmpty() ? "the job has none" : "the job has " + there));
+                new Keyed("stopped.measure.there", List.of(there)));
     }
 
     private Optional<Subject> subject(JobPhoto photo) {
@@ -121,10 +121,9 @@ final class MeasureCommand implements Callable<Integer> {
                 throw Failure.of(
                         "stopped.measure.line",
                         of,
-                        photo.place()
-                                .row()
-                                .map(row -> "the row that was in view has the numbers 1 to " + row.count())
-                                .orElse("no row was in view when the picture was taken; leave it out"));
+                        new Keyed(
+                                "stopped.measure.rowHas",
+                                List.of(photo.place().row().map(Row::count))));
             }
             return subject;
         } catch (Refusal refusal) {
@@ -155,14 +154,22 @@ final class MeasureCommand implements Callable<Integer> {
     }
 
     private void tell(JobPhoto photo, Optional<Subject> subject, PictureSize measured) {
-        say(photo.kept().file() + ", entry " + photo.entry() + ": " + measured.text());
-        subject.ifPresent(shown -> say("of " + shown.row().kind().airfoil() + " " + shown.airfoil() + " of "
-                + shown.row().name() + " (" + shown.row().id() + "), " + shown.zone()));
+        Words words = around.words();
+        say(words.say("measure.size", photo.kept().file(), photo.entry(), measured.text()));
+        subject.ifPresent(shown -> say(words.say(
+                "measure.subject",
+                words.airfoil(shown.row()),
+                shown.airfoil(),
+                shown.row().name(),
+                shown.row().id(),
+                shown.zone())));
         measured.seen().ifPresent(seen -> say(around.words().say(PictureSize.seen(seen))));
         around.words().say(measured.shares()).forEach(this::say);
-        around.words()
-                .say(measured.warnings())
-                .forEach(warning -> around.err().println(OneLine.of("warning: " + warning)));
+        words.say(measured.warnings()).forEach(this::warn);
+    }
+
+    private void warn(String line) {
+        around.err().println(OneLine.of(around.words().say("measure.warning", line)));
     }
 
     private void say(String line) {

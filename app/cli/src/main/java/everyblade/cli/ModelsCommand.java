@@ -2,6 +2,8 @@ package everyblade.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import everyblade.fact.Fact;
+import everyblade.fact.Keyed;
 import everyblade.json.Found;
 import everyblade.json.Problem;
 import everyblade.json.jar.CodeJar;
@@ -46,38 +48,43 @@ final class ModelsCommand implements Callable<Integer> {
     private void text(Shelf shelf, List<Found> found, Consent consent) {
         if (found.isEmpty()) {
             around.out()
-                    .println("no engine model found"
-                            + (shelf.folders().isEmpty() ? "" : " in " + shelf.folders())
-                            + "; name a folder of models by --models DIR");
+                    .println(around.words()
+                            .say("models.none", shelf.folders().isEmpty() ? null : String.valueOf(shelf.folders())));
         }
         for (Found one : found) {
             if (one instanceof Found.Loaded loaded) {
                 EngineModel model = loaded.model();
-                String size = model.rows().size() + " rows, "
-                        + model.rows().stream().mapToInt(Row::count).sum() + " airfoils, "
-                        + model.views().size() + " views";
-                around.out().println(OneLine.of(model.id() + ": " + model.name() + ", " + size + ", " + one.origin()));
+                say(
+                        "models.model",
+                        model.id(),
+                        model.name(),
+                        model.rows().size(),
+                        model.rows().stream().mapToInt(Row::count).sum(),
+                        model.views().size(),
+                        one.origin());
                 model.notice().ifPresent(notice -> around.out().println(OneLine.of("  " + notice)));
             } else if (one instanceof Found.Code code) {
-                around.out().println(OneLine.of("not run: " + mend(code.jar(), consent)));
+                say("models.notRun", mend(code.jar(), consent));
             } else {
                 List<Problem> problems = ((Found.Refused) one).problems();
-                around.out().println(OneLine.of("refused: " + one.origin() + ", " + problems.size() + " problems"));
+                say("models.refused", one.origin(), problems.size());
                 problems.forEach(problem -> around.out().println(OneLine.of("  " + problem)));
             }
         }
     }
 
-    /** What a jar of code is, and how its models come to be known. */
-    private static String mend(CodeJar jar, Consent consent) {
-        return consent.covers(jar)
-                ? jar.jar() + ": the code of the plugin " + jar.plugin() + " may run and has not yet; everyblade check "
-                        + jar.jar() + " runs it"
-                : Consent.describe(jar) + "; if you trust where it comes from, everyblade check " + jar.jar()
-                        + " --trust-jar " + jar.sha256();
+    private void say(String key, Object... parts) {
+        around.out().println(OneLine.of(around.words().say(key, parts)));
     }
 
-    private static ObjectNode json(List<Found> found, Consent consent) {
+    /** What a jar of code is, and how its models come to be known. */
+    private static Fact mend(CodeJar jar, Consent consent) {
+        return consent.covers(jar)
+                ? new Keyed("models.agreed", List.of(jar.jar(), jar.plugin()))
+                : new Keyed("models.asks", List.of(Consent.describe(jar), jar.jar(), jar.sha256()));
+    }
+
+    private ObjectNode json(List<Found> found, Consent consent) {
         ObjectNode json = JsonText.object();
         ArrayNode models = json.putArray("models");
         ArrayNode refused = json.putArray("refused");
@@ -99,7 +106,7 @@ final class ModelsCommand implements Callable<Integer> {
                         .put("sha256", code.jar().sha256())
                         .put("signer", code.jar().signer().orElse(null))
                         .put("agreed", consent.covers(code.jar()))
-                        .put("mend", mend(code.jar(), consent));
+                        .put("mend", around.words().say(mend(code.jar(), consent)));
             } else {
                 ObjectNode none = refused.addObject();
                 none.put("origin", one.origin().toString());

@@ -53,9 +53,7 @@ final class NewModelCommand implements Callable<Integer> {
         }
         write(named.resolve(EngineJsonReader.FILE), model);
         write(named.resolve(README), readme);
-        around.out()
-                .println("made " + named + ": " + EngineJsonReader.FILE + ", and " + README
-                        + " that explains it; next: everyblade check " + named);
+        around.out().println(around.words().say("newModel.made", named, EngineJsonReader.FILE, README));
         return Commands.FINE;
     }
 

@@ -43,13 +43,15 @@ final class PackCommand implements Callable<Integer> {
         });
         packed.get()
                 .left()
-                .forEach(name -> around.err()
-                        .println(OneLine.of("left out: " + name
-                                + ": it belongs to no job; send it beside the zip if it is" + " needed")));
+                .forEach(name -> around.err().println(OneLine.of(around.words().say("pack.leftOut", name))));
         around.out()
-                .println("packed " + out + ": " + packed.get().files() + " files, "
-                        + opened.journal().lines().size() + " entries, head "
-                        + opened.journal().head());
+                .println(around.words()
+                        .say(
+                                "pack.packed",
+                                out,
+                                packed.get().files(),
+                                opened.journal().lines().size(),
+                                opened.journal().head()));
         return Commands.FINE;
     }
 }

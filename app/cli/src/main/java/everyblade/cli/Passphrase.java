@@ -27,7 +27,7 @@ final class Passphrase {
     /** The passphrase of a key that is there. */
     char[] of(Surroundings around, Path key) {
         return given(around)
-                .or(() -> around.terminal().secret("Passphrase of " + key + ": "))
+                .or(() -> around.terminal().secret(around.words().say("keys.passphrase", key) + " "))
                 .or(() -> piped(around))
                 .filter(passphrase -> passphrase.length > 0)
                 .orElseThrow(() -> Failure.of("stopped.passphrase.noPassphraseForSetOr", key, VARIABLE));
@@ -40,7 +40,9 @@ final class Passphrase {
         if (passphrase.length < LEAST) {
             throw Failure.of("stopped.passphrase.passphraseForHasFewerThan", key, LEAST);
         }
-        Optional<char[]> again = given.isPresent() ? given : around.terminal().secret("The same once more: ");
+        Optional<char[]> again = given.isPresent()
+                ? given
+                : around.terminal().secret(around.words().say("keys.again") + " ");
         if (again.isPresent() && !Arrays.equals(passphrase, again.get())) {
             throw Failure.of("stopped.passphrase.twoPassphrasesForAreNot", key);
         }

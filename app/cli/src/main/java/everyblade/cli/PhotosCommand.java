@@ -7,9 +7,9 @@ import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
 import everyblade.session.photo.JobPhoto;
+import everyblade.spi.View;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -43,35 +43,28 @@ final class PhotosCommand implements Callable<Integer> {
             around.out().println(JsonText.of(json(photos)));
         } else {
             photos.forEach(this::tell);
-            around.out()
-                    .println(
-                            photos.isEmpty()
-                                    ? "No pictures."
-                                    : photos.size() == 1 ? "1 picture." : photos.size() + " pictures.");
+            around.out().println(around.words().say("photos.count", photos.size()));
         }
         return Commands.FINE;
     }
 
     private void tell(JobPhoto photo) {
         PhotoPlace place = photo.place();
-        String where = place.view().map(view -> "view " + view.id()).orElse("no view");
-        String angle = place.shaftAngle().isEmpty()
-                ? ""
-                : String.format(
-                        Locale.ROOT,
-                        ", shaft at %.1f° ± %.1f°%s",
-                        place.shaftAngle().getAsDouble(),
-                        place.plusMinus(),
-                        place.moving() ? ", turning" : "");
-        String said = photo.stated()
-                .map(n -> "; entered as of " + n
-                        + (photo.doubted() ? ", which does not agree; see which is right and void the other" : ""))
-                .orElse("");
         around.out()
-                .println(OneLine.of(
-                        "entry " + photo.entry() + ": " + photo.kept().file() + ", " + photo.taken()
-                                + (photo.byCamera() ? " (camera)" : " (of the entry)") + ", " + where + angle + ": "
-                                + around.words().say(place.likely()) + said));
+                .println(OneLine.of(around.words()
+                        .say(
+                                "photos.line",
+                                photo.entry(),
+                                photo.kept().file(),
+                                photo.taken(),
+                                photo.byCamera(),
+                                place.view().map(View::id),
+                                place.shaftAngle(),
+                                place.plusMinus(),
+                                place.moving(),
+                                place.likely(),
+                                photo.stated(),
+                                photo.doubted())));
     }
 
     private static ObjectNode json(List<JobPhoto> photos) {

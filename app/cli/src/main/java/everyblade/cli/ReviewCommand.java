@@ -134,18 +134,31 @@ final class ReviewCommand implements Callable<Integer> {
 
     private void blind(OpenedJob opened) {
         heading(opened);
+        Words words = around.words();
         for (Logged logged : Blind.shown(opened.fold())) {
-            print(logged.number() + "  " + logged.at() + "  " + logged.by() + ": " + logged.text()
-                    + (opened.fold().isVoid(logged.number()) ? "  (void)" : ""));
+            print(words.say(
+                    "review.blindEntry",
+                    logged.number(),
+                    logged.at(),
+                    logged.by(),
+                    logged.text(),
+                    opened.fold().isVoid(logged.number())));
         }
-        print("What would you still want to see? Say so with --want before you look at the rest with --compare.");
+        print(words.say("review.wantNext"));
     }
 
     private void heading(OpenedJob opened) {
-        print(opened.engine().model().name() + " (" + opened.engine().model().id() + "), serial "
-                + opened.beginning().serial() + ": " + opened.beginning().task());
-        print(opened.journal().lines().size() + " entries, head "
-                + opened.journal().head());
+        Words words = around.words();
+        print(words.say(
+                "review.heading",
+                opened.engine().model().name(),
+                opened.engine().model().id(),
+                opened.beginning().serial(),
+                opened.beginning().task()));
+        print(words.say(
+                "review.length",
+                opened.journal().lines().size(),
+                opened.journal().head()));
     }
 
     private void compare(OpenedJob opened) {
@@ -157,8 +170,7 @@ final class ReviewCommand implements Callable<Integer> {
                 print(ReviewText.of(remark, around.words()));
                 remark.place()
                         .flatMap(place -> CellsThere.of(coverage, place))
-                        .ifPresent(
-                                there -> print("  the record: " + around.words().say(there.told())));
+                        .ifPresent(there -> print("  " + around.words().say("review.theRecord", there.told())));
             }
         }
         worstFirst(opened.closing(coverage));
@@ -174,7 +186,7 @@ final class ReviewCommand implements Callable<Integer> {
         worstFirst(closing);
         List<ReviewRemark> said = opened.review().remarks();
         List<Question> asked = Question.of(said, opened.fold());
-        print(said.isEmpty() ? "Nobody has reviewed it." : "What reviewers said:");
+        print(around.words().say(said.isEmpty() ? "review.nobody" : "review.saidBefore"));
         for (ReviewRemark remark : said) {
             print(ReviewText.of(remark, around.words()));
             asked.stream()
@@ -186,13 +198,10 @@ final class ReviewCommand implements Callable<Integer> {
     private void worstFirst(ClosingList closing) {
         Words words = around.words();
         for (OpenItem item : Risk.worstFirst(closing)) {
-            print("risk " + Risk.of(item.kind()).number() + "  " + ClosingText.line(item, words));
+            risked(Risk.of(item.kind()), ClosingText.line(item, words));
         }
-        closing.told()
-                .forEach(item -> print("risk " + Risk.of(item.kind()).number() + "  " + ClosingText.told(item, words)));
-        closing.accepted()
-                .forEach(accepted ->
-                        print("risk " + Risk.RECORD.number() + "  " + ClosingText.accepted(accepted, words)));
+        closing.told().forEach(item -> risked(Risk.of(item.kind()), ClosingText.told(item, words)));
+        closing.accepted().forEach(accepted -> risked(Risk.RECORD, ClosingText.accepted(accepted, words)));
         print(ClosingText.count(closing, words));
     }
 
@@ -220,6 +229,10 @@ final class ReviewCommand implements Callable<Integer> {
             });
         }
         return json;
+    }
+
+    private void risked(Risk risk, String line) {
+        print(around.words().say("review.risked", risk.number(), line));
     }
 
     private void print(String line) {

@@ -86,8 +86,8 @@ final class SightCommand implements Callable<Integer> {
             around.out().println(JsonText.of(arcs(engine, scene, criteria)));
             return Commands.FINE;
         }
-        SightTables tables =
-                new SightTables(engine, new Sights(scene, engine.id(), criteria, SightStore.NONE, Progress.NONE));
+        SightTables tables = new SightTables(
+                engine, new Sights(scene, engine.id(), criteria, SightStore.NONE, Progress.NONE), around.words());
         if (!compare.isEmpty()) {
             tables.compared(view(engine, "--compare", compare.get(0)), view(engine, "--compare", compare.get(1)))
                     .forEach(around.out()::println);
@@ -147,10 +147,13 @@ final class SightCommand implements Callable<Integer> {
         }
         if (takes) {
             around.err()
-                    .println("view " + view + ": its arcs leave out what stands between, "
-                            + between.rows().stream().map(Row::id).collect(Collectors.joining(", "))
-                            + ", so they show " + SightTables.percent(alone / all) + " of the surface where "
-                            + SightTables.percent(left / all) + " is left; \"between\" says which arcs that hides");
+                    .println(around.words()
+                            .say(
+                                    "sights.between",
+                                    view,
+                                    between.rows().stream().map(Row::id).collect(Collectors.joining(", ")),
+                                    SightTables.percent(alone / all, around.words()),
+                                    SightTables.percent(left / all, around.words())));
         }
     }
 

@@ -16,11 +16,11 @@ import everyblade.spi.Port;
 import everyblade.spi.Row;
 import everyblade.spi.Station;
 import everyblade.spi.View;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
@@ -30,8 +30,9 @@ import java.util.function.IntPredicate;
  *
  * @param engine whose views they are
  * @param sights of its stations
+ * @param words in which they are told
  */
-record SightTables(EngineModel engine, Sights sights) {
+record SightTables(EngineModel engine, Sights sights, Words words) {
 
     /** What each view can show of a row, and what none can. */
     List<String> row(Row row) {
@@ -39,16 +40,15 @@ record SightTables(EngineModel engine, Sights sights) {
                 .filter(view -> view.row().equals(row.id()) && sights.computes(view))
                 .filter(view -> !stations(view).isEmpty())
                 .toList();
-        String name = OneLine.of(row.name()) + " (" + row.id() + "): ";
+        String name = OneLine.of(row.name());
         if (views.isEmpty()) {
-            return List.of(
-                    name + "nothing to compute, since it has no shape, or no view with a station and a scope tip", "");
+            return List.of(words.say("sights.nothing", name, row.id()), "");
         }
         SightScene scene = sights.scene(row);
         List<boolean[]> shown = views.stream().map(this::reached).toList();
-        List<String> head = new ArrayList<>(List.of("zone", ""));
+        List<String> head = new ArrayList<>(List.of(words.say("sights.zone"), ""));
         views.forEach(view -> head.add(view.id()));
-        head.addAll(List.of("all views", "none", "mostly"));
+        head.addAll(List.of(words.say("sights.rowColumns").split("\\|")));
         Table table = new Table().row(head.toArray(String[]::new));
         for (Zone zone : zones(scene)) {
             List<String> line = new ArrayList<>(List.of(zone.name(), ""));
@@ -60,8 +60,7 @@ record SightTables(EngineModel engine, Sights sights) {
             table.row(line.toArray(String[]::new));
         }
         List<String> lines = new ArrayList<>();
-        lines.add(name + "of the surface of each zone, what each view shows wherever within its tolerance the scope tip"
-                + " stands");
+        lines.add(words.say("sights.row", name, row.id()));
         lines.addAll(table.lines());
         lines.add("");
         return lines;
@@ -72,8 +71,9 @@ record SightTables(EngineModel engine, Sights sights) {
         Row row = engine.row(view.row()).orElseThrow();
         StationSight sight = sight(view, station);
         SightScene scene = sights.scene(row);
-        Table table =
-                new Table().row("zone", "", "surely", "if placed exactly", "at best", "out of sight mostly because");
+        List<String> head = new ArrayList<>(List.of(words.say("sights.zone"), ""));
+        head.addAll(List.of(words.say("sights.stationColumns").split("\\|")));
+        Table table = new Table().row(head.toArray(String[]::new));
         for (Zone zone : zones(scene)) {
             table.row(
                     zone.name(),
@@ -84,27 +84,21 @@ record SightTables(EngineModel engine, Sights sights) {
                     dominant(scene, zone, facet -> sight.why(facet)));
         }
         List<String> lines = new ArrayList<>();
-        lines.add("view " + view.id() + ", station " + station.id() + ", " + OneLine.of(row.name()) + " (" + row.id()
-                + "): of the surface of each zone, what is in sight at some time of a turn");
+        lines.add(words.say("sights.station", view.id(), station.id(), OneLine.of(row.name()), row.id()));
         lines.addAll(table.lines());
         sights.cost(stance(view), station.id()).ifPresent(cost -> lines.add(told(station, cost)));
         return lines;
     }
 
-    private static String told(Station station, ToleranceCost cost) {
-        return "its tolerance of ± " + number(station.within().mm()) + " mm and ± "
-                + number(station.within().deg()) + "° costs: " + percent(cost.sure())
-                + " of the airfoil surely in sight, " + percent(cost.nominal()) + " if placed exactly"
-                + cost.most()
-                        .map(way -> "; most costs "
-                                + switch (way) {
-                                    case AXIALLY -> "standing off along the axis";
-                                    case ROUND -> "standing off round the axis";
-                                    case OUTWARD -> "standing off inward or outward";
-                                    case TILTED -> "tilting";
-                                }
-                                + " (" + percent(cost.alone().get(way)) + " if off only so)")
-                        .orElse("");
+    private String told(Station station, ToleranceCost cost) {
+        return words.say(
+                "sights.cost",
+                number(station.within().mm()),
+                number(station.within().deg()),
+                percent(cost.sure()),
+                percent(cost.nominal()),
+                cost.most(),
+                cost.most().map(way -> percent(cost.alone().get(way))));
     }
 
     private static boolean any(StationSight sight, int facet) {
@@ -127,9 +121,16 @@ record SightTables(EngineModel engine, Sights sights) {
         SightScene scene = sights.scene(row);
         boolean[] a = reached(one);
         boolean[] b = reached(other);
-        Table table = new Table().row("zone", "", "only " + one.id(), "only " + other.id(), "both", "neither");
+        Table table = new Table()
+                .row(
+                        words.say("sights.zone"),
+                        "",
+                        words.say("sights.only", one.id()),
+                        words.say("sights.only", other.id()),
+                        words.say("sights.both"),
+                        words.say("sights.neither"));
         List<Zone> zones = new ArrayList<>(zones(scene));
-        zones.add(new Zone("all", facet -> true));
+        zones.add(new Zone(words.say("sights.all"), facet -> true));
         for (Zone zone : zones) {
             table.row(
                     zone.name(),
@@ -158,16 +159,17 @@ record SightTables(EngineModel engine, Sights sights) {
                         .filter(one -> one.id().equals(id))
                         .findFirst());
         if (port.isEmpty()) {
-            return view.id() + ": the model names no port for it";
+            return words.say("sights.noPort", view.id());
         }
         List<String> openings = port.get().through().stream()
                 .map(opening -> OneLine.of(opening.what()) + " (" + number(opening.diameter()) + " mm)")
                 .toList();
-        return view.id() + ": through " + OneLine.of(port.get().name()) + " ("
-                + port.get().id() + ")"
-                + (openings.isEmpty()
-                        ? ", nothing said of what is opened"
-                        : ", to be opened and passed: " + String.join(", ", openings));
+        return words.say(
+                "sights.port",
+                view.id(),
+                OneLine.of(port.get().name()),
+                port.get().id(),
+                openings);
     }
 
     private static String number(double millimetres) {
@@ -251,21 +253,25 @@ record SightTables(EngineModel engine, Sights sights) {
                         : Optional.empty());
     }
 
-    private static String dominant(
-            SightScene scene, Zone zone, java.util.function.IntFunction<Optional<Hindrance>> why) {
+    private String dominant(SightScene scene, Zone zone, java.util.function.IntFunction<Optional<Hindrance>> why) {
         return Arrays.stream(Hindrance.values())
                 .filter(hindrance -> zone.share(scene, facet -> why.apply(facet).equals(Optional.of(hindrance))) > 0)
                 .max(Comparator.comparingDouble(
                         hindrance -> zone.share(scene, facet -> why.apply(facet).equals(Optional.of(hindrance)))))
-                .map(MapWords.of(Locale.ENGLISH)::say)
+                .map(words::say)
                 .orElse("");
     }
 
-    private static String badPercent(double share) {
-        return ShareFigures.badPercent(share, MapWords.of(Locale.ENGLISH));
+    private String badPercent(double share) {
+        return ShareFigures.badPercent(share, MapWords.of(words));
     }
 
-    static String percent(double share) {
-        return ShareFigures.percent(share, MapWords.of(Locale.ENGLISH));
+    private String percent(double share) {
+        return percent(share, words);
+    }
+
+    /** A share of something good, from 0 to 1, as these tables tell it. */
+    static String percent(double share, Words words) {
+        return ShareFigures.percent(share, MapWords.of(words));
     }
 }

@@ -65,11 +65,16 @@ final class SignCommand implements Callable<Integer> {
             throw new Failure(unkept.get());
         }
         around.out()
-                .println(
-                        OneLine.of("signature " + number + ": " + around.words().say(meaning) + " "
-                                + signing.signer().name() + ", entries 1…" + statement.entries() + ", head "
-                                + statement.head()));
-        around.out().println(OneLine.of("what was signed: " + SignedFigures.line(statement.figures())));
+                .println(OneLine.of(around.words()
+                        .say(
+                                "signature.line",
+                                number,
+                                meaning,
+                                signing.signer().name(),
+                                statement.entries(),
+                                statement.head())));
+        around.out()
+                .println(OneLine.of(around.words().say("signature.figures", SignedFigures.line(statement.figures()))));
         return Commands.FINE;
     }
 

@@ -51,64 +51,52 @@ final class SignatureText {
                 figures(statement, wrong, notes);
             }
             notes.add(whose(file));
-            checked.stamp().ifPresent(stamp -> notes.add("was there at " + stamp.at() + ", says " + stamp.authority()));
-            statement.because().ifPresent(why -> notes.add("because " + why));
+            checked.stamp()
+                    .ifPresent(stamp -> notes.add(words.say("signature.stamped", stamp.at(), stamp.authority())));
+            statement.because().ifPresent(why -> notes.add(words.say("signature.because", why)));
         });
-        String begins = "signature " + checked.number() + ": ";
-        String says = checked.file()
-                .map(file -> says(file.statement(), checked.after()))
-                .orElse("");
+        Optional<String> says = checked.file().map(file -> says(file.statement(), checked.after()));
         return new Told(
                 OneLine.of(
                         wrong.isEmpty()
-                                ? begins + says + "; " + String.join("; ", notes)
-                                : begins + "COUNTS FOR NOTHING: " + String.join("; ", wrong)
-                                        + (says.isEmpty() ? "" : "; it says: " + says)),
+                                ? words.say("signature.sound", checked.number(), says, String.join("; ", notes))
+                                : words.say("signature.unsound", checked.number(), String.join("; ", wrong), says)),
                 wrong.isEmpty());
     }
 
     private String says(Statement statement, int after) {
-        return words.say(statement.as()) + " " + statement.signer().name()
-                + statement
-                        .signer()
-                        .licenceAndNumber()
-                        .map(licence -> ", " + licence)
-                        .orElse(", no licence stated")
-                + ", at " + statement.at() + ", entries 1…" + statement.entries() + "; " + after(after) + "; "
-                + SignedFigures.line(statement.figures());
-    }
-
-    /** How much came after something, such as {@code 3 entries after it}. */
-    static String after(int entries) {
-        return entries == 0 ? "nothing after it" : entries + (entries == 1 ? " ENTRY AFTER IT" : " ENTRIES AFTER IT");
+        return words.say(
+                "signature.says",
+                statement.as(),
+                statement.signer().name(),
+                statement.signer().licenceAndNumber(),
+                statement.at(),
+                statement.entries(),
+                after,
+                SignedFigures.line(statement.figures()));
     }
 
     private String whose(SignatureFile file) {
         String name = file.statement().signer().name();
         String known = trusted.get(file.fingerprint());
         if (known == null) {
-            return "its key " + file.fingerprint() + " is not on your list, so it may be anybody's; if you know from "
-                    + name + " that it is theirs, everyblade key trust puts it there";
+            return words.say("signature.notListed", file.fingerprint(), name);
         }
-        return known.equals(name)
-                ? "its key is on your list"
-                : "its key is on your list as that of " + known + ", who signs here as " + name;
+        return known.equals(name) ? words.say("signature.listed") : words.say("signature.otherName", known, name);
     }
 
     /** The figures of another build may be others; those of this one may not. */
     private void figures(Statement statement, List<String> wrong, List<String> notes) {
         Optional<Map<String, String>> figures = computed.computeIfAbsent(statement.entries(), this::computed);
         if (figures.isEmpty()) {
-            notes.add("its figures cannot be computed by this program");
+            notes.add(words.say("signature.noFigures"));
         } else if (!figures.get().equals(statement.figures())) {
             boolean same = statement.program().equals(SignCommand.program());
             (same ? wrong : notes)
-                    .add("its figures are not what this program computes ("
-                            + SignedFigures.line(figures.get()) + ")"
-                            + (same
-                                    ? ""
-                                    : ", but it was signed with another, "
-                                            + statement.program().split(" ")[0]));
+                    .add(words.say(
+                            "signature.otherFigures",
+                            SignedFigures.line(figures.get()),
+                            same ? null : statement.program().split(" ")[0]));
         }
     }
 

@@ -1,5 +1,6 @@
 package everyblade.cli;
 
+import everyblade.fact.Keyed;
 import everyblade.json.PlainFile;
 import everyblade.record.RecordProblem;
 import everyblade.record.signing.TimeStamp;
@@ -10,6 +11,7 @@ import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -52,8 +54,11 @@ final class StampCommand implements Callable<Integer> {
                 throw new Failure(unkept.get());
             }
             around.out()
-                    .println(OneLine.of(
-                            "signature " + number + ": was there at " + read.at() + ", says " + read.authority()));
+                    .println(OneLine.of(around.words()
+                            .say(
+                                    "signature.stamp",
+                                    number,
+                                    new Keyed("signature.stamped", List.of(read.at(), read.authority())))));
             return Commands.FINE;
         } catch (Unsigned unfit) {
             throw Failure.of("stopped.stamp.askAuthorityForStampSignatures", file, unfit.why(), number);

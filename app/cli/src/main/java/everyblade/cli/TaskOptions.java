@@ -5,6 +5,7 @@ import everyblade.core.entry.Said;
 import everyblade.core.entry.ZoneWords;
 import everyblade.core.entry.Zoning;
 import everyblade.core.move.Task;
+import everyblade.fact.Keyed;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
 import everyblade.spi.EngineModel;
@@ -14,6 +15,7 @@ import everyblade.spi.TaskCard;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine.Option;
 
 /** What a task asks for, as options of a command. */
@@ -34,7 +36,7 @@ final class TaskOptions {
             return carded(model).through(known(model, ports));
         }
         rows.forEach(id ->
-                named("--rows", id, "row", model.rows().stream().map(Row::id).toList()));
+                named("--rows", id, Sort.ROW, model.rows().stream().map(Row::id).toList()));
         known(model, ports);
         Map<String, List<String>> parts = new LinkedHashMap<>();
         for (Row row : model.rows()) {
@@ -53,9 +55,11 @@ final class TaskOptions {
                     model.rows().stream()
                             .filter(row -> rows.isEmpty() || rows.contains(row.id()))
                             .findFirst()
-                            .map(row -> row.id() + " has "
-                                    + String.join(", ", Zoning.of(row).names()))
-                            .orElse("it has no rows"));
+                            .map(row -> new Keyed(
+                                    "stopped.taskOptions.rowHas",
+                                    List.of(row.id(), Zoning.of(row).names())))
+                            .orElseGet(() ->
+                                    new Keyed("stopped.taskOptions.rowHas", List.of(Optional.empty(), List.of()))));
         }
         return new Task(parts, ports);
     }
@@ -67,14 +71,14 @@ final class TaskOptions {
         named(
                 "--card",
                 card,
-                "task card",
+                Sort.CARD,
                 model.taskCards().stream().map(TaskCard::id).toList());
         return Task.of(model.taskCard(card).orElseThrow());
     }
 
     private static List<String> known(EngineModel model, List<String> ports) {
-        ports.forEach(id ->
-                named("--from", id, "port", model.ports().stream().map(Port::id).toList()));
+        ports.forEach(id -> named(
+                "--from", id, Sort.PORT, model.ports().stream().map(Port::id).toList()));
         return ports;
     }
 
@@ -89,14 +93,16 @@ final class TaskOptions {
         }
     }
 
-    private static void named(String option, String id, String kind, List<String> known) {
+    /** What an id may name. */
+    private enum Sort {
+        ROW,
+        PORT,
+        CARD
+    }
+
+    private static void named(String option, String id, Sort sort, List<String> known) {
         if (!known.contains(id)) {
-            throw Failure.of(
-                    "stopped.taskOptions.engineHasNoSuchHas",
-                    option,
-                    OneLine.quoted(id),
-                    kind,
-                    (known.isEmpty() ? "none" : String.join(", ", known)));
+            throw Failure.of("stopped.taskOptions.engineHasNoSuchHas", option, OneLine.quoted(id), sort, known);
         }
     }
 }

@@ -40,7 +40,7 @@ record TypedLine(String text, int column, Optional<Instant> at, int number) {
      *
      * @param name of the file, for messages
      */
-    static List<TypedLine> ofFile(String name, byte[] bytes) {
+    static List<TypedLine> ofFile(Object name, byte[] bytes) {
         List<TypedLine> lines = new ArrayList<>();
         int number = 1;
         int start = 0;

@@ -40,7 +40,7 @@ record PictureCopy(Disk disk, Path from, Words words) {
             }
             return Optional.empty();
         } catch (IOException unreadable) {
-            return Optional.of(folder + ": a picture cannot be read; see to the disk, or copy the pictures by hand");
+            return Optional.of(words.say("keeping.noPicture", folder));
         }
     }
 }

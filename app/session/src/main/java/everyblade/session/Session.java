@@ -261,7 +261,7 @@ public final class Session implements AutoCloseable {
             return problem.map(this::say);
         }
         if (!(other.write(state.speech().speaker(), now()) instanceof JobFolder.Writable writable)) {
-            return Optional.of(place + ": the new job cannot be written to; name another folder");
+            return Optional.of(around.words().say("keeping.noWriting", place));
         }
         Optional<String> unsafe = new PictureCopy(around.disk(), folder.path(), around.words()).into(writable.writer());
         if (unsafe.isPresent()) {
@@ -299,8 +299,7 @@ public final class Session implements AutoCloseable {
         }
         if (!same) {
             next.close();
-            return Optional.of(
-                    place.path() + ": the journal there is no longer the one that was opened; save elsewhere");
+            return Optional.of(around.words().say("keeping.otherJournal", place.path()));
         }
         JournalWriter.Appended appended = next.append(all.subList(there.size(), all.size()));
         if (appended instanceof JournalWriter.NotKept notKept) {

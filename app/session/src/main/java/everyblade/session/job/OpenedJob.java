@@ -120,10 +120,8 @@ public record OpenedJob(
     }
 
     private static OpenedJob read(Surroundings around, JobFolder folder, Job job, KeptFolds folds) {
-        Progress patience = new Patience(
-                around.err(),
-                around.clock(),
-                "Computing what each station shows of the blades; it is kept in your cache for next time.");
+        Progress patience =
+                new Patience(around.err(), around.clock(), around.words().say("wait.stations"));
         return of(around, folder, job, patience, folds);
     }
 

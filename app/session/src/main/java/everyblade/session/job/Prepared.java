@@ -41,10 +41,8 @@ public record Prepared(EngineModel model, Coverage before, Plan plan, List<OutOf
     public static Prepared of(Surroundings around, Shelf.Chosen chosen, Task task, Settings settings) {
         EngineModel model = task.narrowed(chosen.model());
         ViewScene scene = new ViewScene(model, chosen.meshes(), Map.of());
-        Progress patience = new Patience(
-                around.err(),
-                around.clock(),
-                "Computing what each station shows of the blades; it is kept in your cache for next time.");
+        Progress patience =
+                new Patience(around.err(), around.clock(), around.words().say("wait.stations"));
         TreeMap<String, String> meshes = new TreeMap<>();
         chosen.meshes()
                 .forEach((name, bytes) -> meshes.put(name, FrozenFile.of(bytes).hash()));

@@ -36,11 +36,7 @@ public record Reviewer(Surroundings around, OpenedJob job, String name) {
     public List<String> notices() {
         boolean own = job.beginning().by().equalsIgnoreCase(name)
                 || job.fold().entries().stream().anyMatch(logged -> logged.by().equalsIgnoreCase(name));
-        return own
-                ? List.of("review by " + OneLine.of(name)
-                        + ": this name is also in the record, so it is no review by another person; let somebody else"
-                        + " look")
-                : List.of();
+        return own ? List.of(around.words().say("review.ownRecord", OneLine.of(name))) : List.of();
     }
 
     /**

@@ -51,7 +51,7 @@ public record Speech(Fold fold, String starter, Instant started, String speaker,
                             doubts.stream()
                                     .filter(doubt -> doubt.kind() != Doubt.Kind.LOST)
                                     .map(doubt -> DoubtText.of(words, doubt)))
-                    .map(remark -> OneLine.of("entry " + number + ": " + remark))
+                    .map(remark -> OneLine.of(words.say("log.remark", number, remark)))
                     .toList();
         }
     }

@@ -1,5 +1,7 @@
 package everyblade.session.model;
 
+import everyblade.fact.Fact;
+import everyblade.fact.Keyed;
 import everyblade.json.ModelShelf;
 import everyblade.json.jar.CodeDoor;
 import everyblade.json.jar.CodeJar;
@@ -98,14 +100,8 @@ public record Consent(Surroundings around, Set<String> given) {
     }
 
     /** What is to be known of a jar before it is run, on one line. */
-    public static String describe(CodeJar jar) {
-        return jar.jar() + ": it holds code (plugin " + jar.plugin() + ", "
-                + jar.signer()
-                        .map(name -> "signed as " + name + " by a certificate that nobody vouches for")
-                        .orElse("not signed")
-                + ", SHA-256 " + jar.sha256()
-                + ") that may do whatever you may do on this machine, and nobody has agreed"
-                + " to run it";
+    public static Fact describe(CodeJar jar) {
+        return new Keyed("code.describe", List.of(jar.jar(), jar.plugin(), jar.signer(), jar.sha256()));
     }
 
     /** Lets a jar that may run tell its models, for the program that it is to come with; gives what it told. */

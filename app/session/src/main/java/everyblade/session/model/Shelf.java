@@ -1,6 +1,7 @@
 package everyblade.session.model;
 
 import everyblade.core.sight.ViewScene;
+import everyblade.fact.Keyed;
 import everyblade.json.EngineJsonReader;
 import everyblade.json.Found;
 import everyblade.json.JsonTree;
@@ -195,33 +196,24 @@ public record Shelf(Surroundings around, List<Path> folders, Consent consent) {
         if (refused.isPresent()) {
             return Failure.of("stopped.shelf.refusedSeeModels", name, firstProblem(shelf(refused.get())));
         }
-        List<CodeJar> code = shelf.notRun();
-        String unknown = code.isEmpty()
-                ? ""
-                : "; nobody has agreed to run the code in "
-                        + String.join(
-                                ", ",
-                                code.stream().map(jar -> jar.jar().toString()).toList())
-                        + ", see everyblade models";
-        String known = shelf.models().isEmpty()
-                ? "no engine model was found"
-                : "found are "
-                        + String.join(
-                                ", ",
-                                shelf.models().stream().map(EngineModel::id).toList());
-        return Failure.of("stopped.shelf.thereNoEngineModelThat", name, EngineJsonReader.FILE, known, unknown);
+        Keyed found = new Keyed(
+                "stopped.shelf.found",
+                List.of(
+                        shelf.models().stream().map(EngineModel::id).toList(),
+                        shelf.notRun().stream().map(CodeJar::jar).toList()));
+        return Failure.of("stopped.shelf.thereNoEngineModelThat", name, EngineJsonReader.FILE, found);
     }
 
     private static ModelShelf shelf(Found one) {
         return new ModelShelf(List.of(one));
     }
 
-    private static String firstProblem(ModelShelf shelf) {
+    private static Object firstProblem(ModelShelf shelf) {
         return shelf.found().stream()
                 .filter(Found.Refused.class::isInstance)
-                .map(one -> ((Found.Refused) one).problems().get(0).toString())
+                .map(one -> (Object) ((Found.Refused) one).problems().get(0).toString())
                 .findFirst()
-                .orElse("it holds no engine model");
+                .orElseGet(() -> new Keyed("stopped.shelf.holdsNone", List.of()));
     }
 
     private static String ids(List<Found.Loaded> loaded) {
