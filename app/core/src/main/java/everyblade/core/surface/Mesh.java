@@ -158,9 +158,4 @@ public final class Mesh {
     public int hashCode() {
         return 31 * Arrays.hashCode(points) + Arrays.hashCode(corners);
     }
-
-    @Override
-    public String toString() {
-        return "mesh of " + faceCount() + " faces and " + pointCount() + " points";
-    }
 }

@@ -20,27 +20,37 @@ import java.util.stream.Stream;
  * Where everything stands after some entries. Immutable; {@link Judge} makes the next one.
  *
  * @param engine that is inspected
- * @param lastSeat where the scope tip was seated last, in or out by now
- * @param among whether the scope tip is among the blades
- * @param placements how often the scope tip was seated
- * @param pads id of the pad in use by spool, where one was named
- * @param namedSpool the spool whose pad was named last
- * @param celsius metal temperature last read, °C
+ * @param scope where the scope tip is
+ * @param drive at what shafts are turned, and how hot the metal is
  * @param tracks by the id that {@link Engine#track} gives
  * @param legs what was watched of each row, in order
  * @param ledger what people said beside the turning
  */
 public record Situation(
         Engine engine,
-        Optional<Seat> lastSeat,
-        boolean among,
-        int placements,
-        Map<String, String> pads,
-        Optional<String> namedSpool,
-        Optional<BigDecimal> celsius,
+        Scope scope,
+        Drive drive,
         Map<String, Track> tracks,
         Map<String, Trail<Leg>> legs,
         Ledger ledger) {
+
+    /**
+     * Where the scope tip is.
+     *
+     * @param lastSeat where it was seated last, in or out by now
+     * @param among whether it is among the blades
+     * @param placements how often it was seated
+     */
+    record Scope(Optional<Seat> lastSeat, boolean among, int placements) {}
+
+    /**
+     * At what shafts are turned, and how hot the metal is.
+     *
+     * @param pads id of the pad in use by spool, where one was named
+     * @param namedSpool the spool whose pad was named last
+     * @param celsius metal temperature last read, °C
+     */
+    record Drive(Map<String, String> pads, Optional<String> namedSpool, Optional<BigDecimal> celsius) {}
 
     /** Before the first entry. */
     public static Situation start(Engine engine) {
@@ -55,20 +65,41 @@ public record Situation(
         }
         return new Situation(
                 engine,
-                Optional.empty(),
-                false,
-                0,
-                Map.of(),
-                Optional.empty(),
-                Optional.empty(),
+                new Scope(Optional.empty(), false, 0),
+                new Drive(Map.of(), Optional.empty(), Optional.empty()),
                 Map.copyOf(tracks),
                 Map.of(),
                 Ledger.BLANK);
     }
 
+    /** Where the scope tip was seated last, in or out by now. */
+    public Optional<Seat> lastSeat() {
+        return scope.lastSeat();
+    }
+
+    /** Whether the scope tip is among the blades. */
+    public boolean among() {
+        return scope.among();
+    }
+
+    /** How often the scope tip was seated. */
+    int placements() {
+        return scope.placements();
+    }
+
+    /** The spool whose pad was named last. */
+    public Optional<String> namedSpool() {
+        return drive.namedSpool();
+    }
+
+    /** Metal temperature last read, °C. */
+    public Optional<BigDecimal> celsius() {
+        return drive.celsius();
+    }
+
     /** The view in use; empty before the first one, and while the scope is out. */
     public Optional<Seat> seat() {
-        return lastSeat.filter(last -> !last.out());
+        return lastSeat().filter(last -> !last.out());
     }
 
     /** What is known of the angle that a row stands at. */
@@ -209,7 +240,7 @@ public record Situation(
 
     /** The pad at which a spool is turned now. */
     public Pad padOf(Spool spool) {
-        String id = pads.getOrDefault(spool.id(), spool.pads().get(0).id());
+        String id = drive.pads().getOrDefault(spool.id(), spool.pads().get(0).id());
         return spool.pads().stream()
                 .filter(pad -> pad.id().equals(id))
                 .findFirst()
@@ -217,13 +248,12 @@ public record Situation(
     }
 
     Situation seated(Seat newSeat, int newPlacements) {
-        return new Situation(
-                engine, Optional.of(newSeat), among, newPlacements, pads, namedSpool, celsius, tracks, legs, ledger);
+        return with(new Scope(Optional.of(newSeat), among(), newPlacements));
     }
 
     /** Nobody knows that the scope tip stayed where it was within the tolerance of its station. */
     Situation reseated() {
-        int placement = placements + 1;
+        int placement = placements() + 1;
         return seat().filter(in -> in.station().isPresent())
                 .map(in -> seated(in.placed(placement, in.there()), placement))
                 .orElse(this);
@@ -231,49 +261,29 @@ public record Situation(
 
     /** After something was opened, or shut by an entry. */
     Situation portSaid(String thing, Optional<Integer> shutBy) {
-        return lastSeat.map(seat -> seated(seat.after(thing, shutBy), placements))
+        return lastSeat()
+                .map(seat -> seated(seat.after(thing, shutBy), placements()))
                 .orElse(this);
     }
 
     Situation among(boolean isAmong) {
-        return new Situation(engine, lastSeat, isAmong, placements, pads, namedSpool, celsius, tracks, legs, ledger);
+        return with(new Scope(lastSeat(), isAmong, placements()));
     }
 
     Situation atPad(String spool, String pad) {
-        Map<String, String> newPads = new HashMap<>(pads);
+        Map<String, String> newPads = new HashMap<>(drive.pads());
         newPads.put(spool, pad);
-        return new Situation(
-                engine,
-                lastSeat,
-                among,
-                placements,
-                Collections.unmodifiableMap(newPads),
-                Optional.of(spool),
-                celsius,
-                tracks,
-                legs,
-                ledger);
+        return with(new Drive(Collections.unmodifiableMap(newPads), Optional.of(spool), celsius()));
     }
 
     Situation heated(BigDecimal newCelsius) {
-        return new Situation(
-                engine, lastSeat, among, placements, pads, namedSpool, Optional.of(newCelsius), tracks, legs, ledger);
+        return with(new Drive(drive.pads(), namedSpool(), Optional.of(newCelsius)));
     }
 
     Situation tracked(Track track) {
         Map<String, Track> newTracks = new HashMap<>(tracks);
         newTracks.put(track.id(), track);
-        return new Situation(
-                engine,
-                lastSeat,
-                among,
-                placements,
-                pads,
-                namedSpool,
-                celsius,
-                Collections.unmodifiableMap(newTracks),
-                legs,
-                ledger);
+        return new Situation(engine, scope, drive, Collections.unmodifiableMap(newTracks), legs, ledger);
     }
 
     /** How many runs of watching without a seam there were, of all rows. */
@@ -290,20 +300,18 @@ public record Situation(
         boolean goesOn = !before.isEmpty() && said.continues(before.last());
         Leg leg = said.inRun(goesOn ? before.last().run() : runs() + 1);
         newLegs.merge(row.id(), Trail.<Leg>empty().with(leg), (trail, one) -> trail.with(leg));
-        return new Situation(
-                engine,
-                lastSeat,
-                among,
-                placements,
-                pads,
-                namedSpool,
-                celsius,
-                tracks,
-                Collections.unmodifiableMap(newLegs),
-                ledger);
+        return new Situation(engine, scope, drive, tracks, Collections.unmodifiableMap(newLegs), ledger);
     }
 
     Situation noted(Ledger newLedger) {
-        return new Situation(engine, lastSeat, among, placements, pads, namedSpool, celsius, tracks, legs, newLedger);
+        return new Situation(engine, scope, drive, tracks, legs, newLedger);
+    }
+
+    private Situation with(Scope tip) {
+        return new Situation(engine, tip, drive, tracks, legs, ledger);
+    }
+
+    private Situation with(Drive turning) {
+        return new Situation(engine, scope, turning, tracks, legs, ledger);
     }
 }
