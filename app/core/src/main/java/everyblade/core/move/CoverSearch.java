@@ -32,7 +32,7 @@ final class CoverSearch {
 
     private final RowNeeds needs;
     private final RotationProblem problem;
-    private final Map<ViewOption, VisibilityWindow> windows = new IdentityHashMap<>();
+    private final Map<Wanted, VisibilityWindow> windows = new HashMap<>();
     private final Map<ViewOption, Optional<VisibilityWindow>> anywhere = new IdentityHashMap<>();
 
     /**
@@ -48,6 +48,9 @@ final class CoverSearch {
             return course.minutes();
         }
     }
+
+    /** What is to be seen from an option. */
+    private record Wanted(int option, BitSet parts) {}
 
     /** Airfoils that are shared out alike, and the covers among which there is to choose. */
     private record Portion(RowNeeds.Kind kind, BitSet airfoils, List<Integer> covers) {}
@@ -155,8 +158,12 @@ final class CoverSearch {
     }
 
     private RowPlan plan(Map<Integer, BitSet> served, Map<Integer, BitSet> atLeast) {
+        int whole = served.entrySet().stream()
+                .filter(entry -> whole(needs.options().get(entry.getKey()), entry.getValue()))
+                .mapToInt(entry -> 1 << entry.getKey())
+                .sum();
         List<Stay> stays = served.entrySet().stream()
-                .map(entry -> stay(needs.options().get(entry.getKey()), entry.getValue()))
+                .map(entry -> stay(entry.getKey(), entry.getValue(), whole))
                 .toList();
         Course course = problem.solved(stays);
         Set<String> ports = stays.stream()
@@ -166,13 +173,20 @@ final class CoverSearch {
     }
 
     /** A row that is turned whole anyway passes everything: nobody needs to know where. */
-    private Stay stay(ViewOption option, BitSet airfoils) {
-        boolean all = airfoils.cardinality() == needs.row().count()
+    private boolean whole(ViewOption option, BitSet airfoils) {
+        int count = needs.row().count();
+        return airfoils.cardinality() == count
+                && count >= LEAST_WHOLE
                 && !problem.slack().none()
                 && option.travels();
-        return all && needs.row().count() >= LEAST_WHOLE
+    }
+
+    /** @param whole options that every airfoil passes */
+    private Stay stay(int number, BitSet airfoils, int whole) {
+        ViewOption option = needs.options().get(number);
+        return (whole >> number & 1) != 0
                 ? new Stay(option, List.of(), true)
-                : stay(option, airfoils, windows.computeIfAbsent(option, this::window));
+                : stay(option, airfoils, window(number, airfoils, whole));
     }
 
     private Stay stay(ViewOption option, BitSet airfoils, VisibilityWindow window) {
@@ -184,12 +198,21 @@ final class CoverSearch {
                         .toList());
     }
 
-    /** Where an airfoil must pass so that all that an option shows of what is left anywhere is seen. */
-    private VisibilityWindow window(ViewOption option) {
+    /**
+     * Where an airfoil must pass so that all that an option shows of what is left of these is seen, but for what they show
+     * to others anyway.
+     */
+    private VisibilityWindow window(int number, BitSet airfoils, int whole) {
         BitSet parts = new BitSet();
-        int number = needs.options().indexOf(option);
-        needs.kinds().forEach(kind -> parts.or(kind.shown().get(number)));
-        return option.window(parts);
+        for (RowNeeds.Kind kind : needs.kinds()) {
+            if (kind.airfoils().intersects(airfoils)) {
+                BitSet own = (BitSet) kind.shown().get(number).clone();
+                own.andNot(needs.shown(kind, whole));
+                parts.or(own);
+            }
+        }
+        return windows.computeIfAbsent(
+                new Wanted(number, parts), wanted -> needs.options().get(number).window(wanted.parts()));
     }
 
     /**

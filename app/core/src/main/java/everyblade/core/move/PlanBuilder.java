@@ -150,12 +150,17 @@ public final class PlanBuilder {
                 .toList();
     }
 
+    private List<ViewOption> optionsOf(Row row) {
+        RowCoverage of = state.coverage().row(row.id());
+        return options.computeIfAbsent(Showing.of(of), showing -> ViewOption.of(state.coverage(), of));
+    }
+
     private RowNeeds needs(Row row, Predicate<ViewOption> allowed) {
         if (watching.cancelled()) {
             throw new CancellationException();
         }
         RowCoverage of = state.coverage().row(row.id());
-        List<ViewOption> all = options.computeIfAbsent(Showing.of(of), showing -> ViewOption.of(state.coverage(), of));
+        List<ViewOption> all = optionsOf(row);
         BitSet may = new BitSet();
         for (int i = 0; i < all.size(); i++) {
             may.set(i, allowed.test(all.get(i)) && !vain.contains(all.get(i)));
@@ -240,12 +245,23 @@ public final class PlanBuilder {
         }
     }
 
+    /** The plan as it was when a whole turn at an option had been done. */
+    private record Turned(RemainingState state, int moves) {}
+
     /**
-     * Does at a port whatever a row needs there, so that the ports to come can do the rest. What is left of a stay after
-     * it was done, at the seam of a turn, comes before the next: the scope tip is still there.
+     * Does at a port whatever a row needs there, so that the ports to come can do the rest. Whoever would have to come back to
+     * an option for the seam of its turn goes a little further at once instead, while the scope tip is still there.
      */
     private void finish(Row row, String port, List<String> ports) {
-        for (int done = 0; done < MOST_STAYS && moves.size() < most; done++) {
+        Map<ViewOption, Turned> turned = new HashMap<>();
+        if (state.turnedWhole()) {
+            optionsOf(row).stream()
+                    .filter(option -> option.holds(state.now().seat()))
+                    .forEach(option -> turned.put(option, new Turned(state, moves.size())));
+        }
+        // What comes next after a whole turn hangs on whether somebody would have to come back.
+        int enough = turned.isEmpty() ? most : Integer.MAX_VALUE;
+        for (int done = 0; done < MOST_STAYS && moves.size() < enough; done++) {
             RowNeeds needs = needs(row, option -> ports.contains(PortChoice.portOf(option)));
             boolean anyHere = needs.options().stream()
                     .anyMatch(option -> PortChoice.portOf(option).equals(port));
@@ -260,8 +276,26 @@ public final class PlanBuilder {
             if (here.isEmpty()) {
                 return;
             }
-            say(problem, here.get());
+            Work work = here.get();
+            boolean back = !work.option().holds(state.now().seat());
+            if (!back || !wentFurther(problem, work, Optional.ofNullable(turned.remove(work.option())))) {
+                say(problem, work);
+                if (state.turnedWhole()) {
+                    turned.put(work.option(), new Turned(state, moves.size()));
+                }
+            }
         }
+    }
+
+    /** Takes back what was planned since the whole turn at an option, if a little further there shows more. */
+    private boolean wentFurther(RotationProblem problem, Work work, Optional<Turned> since) {
+        Optional<Spoken.Done> further = since.flatMap(then -> Spoken.further(then.state(), problem, work));
+        further.ifPresent(done -> {
+            moves.subList(since.get().moves(), moves.size()).clear();
+            moves.add(done.move());
+            state = done.after();
+        });
+        return further.isPresent();
     }
 
     private void say(RotationProblem problem, Work work) {

@@ -8,6 +8,8 @@ import everyblade.core.entry.Said;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.gap.Gaps;
 import everyblade.core.move.VisibilityWindow.Slack;
+import everyblade.core.turning.Engine;
+import everyblade.core.turning.Logged;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
 import everyblade.core.turning.SmoothedTrack.Place;
@@ -158,11 +160,26 @@ record RemainingState(Trial trial, Coverage coverage) {
                 : OptionalInt.empty();
     }
 
-    /** The airfoil at the reference, if it was counted by eye and stands so near to a landmark that it is told by it. */
+    /** The airfoil at the reference, if it stands so near to a landmark that it is told by it. */
     OptionalInt beside(Row row, int landmark) {
-        OptionalInt counted = now().seat().map(this::countedByEye).orElseGet(OptionalInt::empty);
-        int apart = Math.floorMod(counted.orElse(landmark) - landmark, row.count());
-        return apart != 0 && Math.min(apart, row.count() - apart) <= BESIDE ? counted : OptionalInt.empty();
+        OptionalInt there = now().seat().map(this::surelyThere).orElseGet(OptionalInt::empty);
+        int apart = Math.floorMod(there.orElse(landmark) - landmark, row.count());
+        return apart != 0 && Math.min(apart, row.count() - apart) <= BESIDE ? there : OptionalInt.empty();
+    }
+
+    /** The airfoil that stands at the reference, if it cannot be one beside it. */
+    private OptionalInt surelyThere(Seat seat) {
+        Row row = seat.row();
+        double aim = now().engine().aim(seat) + row.rock();
+        boolean sure = place(row)
+                .filter(place -> place.high().minus(place.low()).degrees() / 2 + aim < Engine.pitch(row) / 2)
+                .isPresent();
+        OptionalInt likely = sure
+                ? now().airfoilAtReference(seat).map(OptionalInt::of).orElseGet(OptionalInt::empty)
+                : OptionalInt.empty();
+        return likely.isPresent() && now().offReference(seat, likely.getAsInt()) <= aim + EXACT
+                ? likely
+                : OptionalInt.empty();
     }
 
     /** After entries that watch nothing; empty if one of them is refused. */
@@ -237,6 +254,26 @@ record RemainingState(Trial trial, Coverage coverage) {
 
     Optional<String> port() {
         return now().seat().map(Seat::view).flatMap(everyblade.spi.View::port);
+    }
+
+    /** Whether a whole turn was the last that was done, whatever was found or noted since. */
+    boolean turnedWhole() {
+        List<Logged> entries = trial.fold().entries();
+        for (int i = entries.size() - 1; i >= 0; i--) {
+            Entry entry = entries.get(i).entry();
+            if (!said(entry)) {
+                return entry instanceof Entry.Round;
+            }
+        }
+        return false;
+    }
+
+    private static boolean said(Entry entry) {
+        return entry instanceof Entry.Heat
+                || entry instanceof Entry.Find
+                || entry instanceof Entry.Recheck
+                || entry instanceof Entry.Photo
+                || entry instanceof Entry.Note;
     }
 
     /** How much of a row was surely seen, as a share of its surface. */

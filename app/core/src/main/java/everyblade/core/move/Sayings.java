@@ -27,9 +27,6 @@ import java.util.stream.Stream;
 /** The ways of saying a work, in the order in which a person would prefer them; worked out one by one, as they are asked for. */
 final class Sayings {
 
-    /** Not more than this is still a little further. */
-    private static final double LITTLE = 30;
-
     private final RemainingState state;
     private final RotationProblem problem;
     private final Work work;
@@ -205,14 +202,14 @@ final class Sayings {
     }
 
     /**
-     * A little further from where watching ended: what was left at the seam of a turn is then seen, since watching went on
-     * without a break. To the next airfoil, so that one stands at the reference again.
+     * A little further from where a whole turn ended: what was left at its seam is then seen, since watching went on without a
+     * break. To the next airfoil, so that one stands at the reference again.
      */
-    private Stream<Saying> further() {
+    Stream<Saying> further() {
         if (!problem.turns()
                 || problem.slack().none()
-                || !work.option().holds(state.now().seat())
-                || work.sweeping().get().length() > LITTLE) {
+                || !state.turnedWhole()
+                || !work.option().holds(state.now().seat())) {
             return Stream.empty();
         }
         double doubt = Math.ceil(problem.slack().below() + problem.slack().above());

@@ -58,6 +58,11 @@ final class Spoken {
         return moves;
     }
 
+    /** The move that goes a little further after a whole turn, so that its seam is seen too; empty if that shows nothing. */
+    static Optional<Done> further(RemainingState state, RotationProblem problem, Work work) {
+        return new Spoken(state, problem, work).first(new Sayings(state, problem, work).further());
+    }
+
     /** The first way that is kept without being called out, else the one that is called out least. */
     private Optional<Done> first(Stream<Saying> ways) {
         Done best = null;

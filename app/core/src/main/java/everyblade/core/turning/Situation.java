@@ -213,7 +213,7 @@ public record Situation(
     }
 
     /** How far an airfoil most likely is from the reference of the view in use, degrees; its row is being counted. */
-    double offReference(Seat inUse, int airfoil) {
+    public double offReference(Seat inUse, int airfoil) {
         Row row = inUse.row();
         Turn best = placing(row)
                 .at(row.id(), row.rock(), stop(row))

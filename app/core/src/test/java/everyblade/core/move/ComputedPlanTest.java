@@ -7,6 +7,7 @@ import everyblade.core.ShapedEngine;
 import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Settings;
 import everyblade.core.gap.Gaps;
+import everyblade.core.sight.Progress;
 import everyblade.spi.RowKind;
 import everyblade.spi.Station;
 import everyblade.spi.Station.Heading;
@@ -95,5 +96,34 @@ class ComputedPlanTest {
         assertThat(least).isLessThanOrEqualTo(STATIONS.size());
         assertThat(plan.moves().stream().map(Move::station).distinct()).hasSize(least);
         assertThat(plan.turning().doubleValue()).isGreaterThanOrEqualTo(360.0 * least);
+    }
+
+    /**
+     * What is unsure at the seam of a whole turn is seen by going a little further, and not by coming back for it. Whoever
+     * asks again after each move is sent through the plan that was made at the beginning.
+     */
+    @Test
+    void nobodyComesBackToAStationForTheSeamOfItsTurn() {
+        Job job = job(0.5).enter("view front");
+        double promised = plan(job).minutes();
+        double taken = 0;
+        double watched = 0;
+        List<String> stations = new ArrayList<>();
+        for (Plan plan = plan(job); !plan.moves().isEmpty(); plan = plan(job)) {
+            Move first = plan.moves().get(0);
+            assertThat(PlanBuilder.next(job.fold(), job.coverage(), Prices.of(Settings.USUAL), Progress.NONE))
+                    .contains(first);
+            first.entries().forEach(entry -> job.enter(EntryText.of(entry)));
+            String station = first.station().orElseThrow();
+            if (stations.isEmpty() || !stations.get(stations.size() - 1).equals(station)) {
+                stations.add(station);
+            }
+            taken += first.minutes();
+            watched += first.sweep().abs().doubleValue();
+        }
+        assertThat(left(job)).isZero();
+        assertThat(stations).doesNotHaveDuplicates();
+        assertThat(watched).isBetween(360.0 * stations.size(), (360.0 + 30) * stations.size());
+        assertThat(taken).isLessThanOrEqualTo(promised + 1e-6);
     }
 }
