@@ -23,7 +23,7 @@ class PackageOrderTest {
     private static final List<String> ORDER = List.of(
             "angle", "entry", "turning", "surface", "sight", "check", "coverage", "gap", "move", "finding", "doubt");
 
-    private final JavaClasses core = new ClassFileImporter()
+    private static final JavaClasses CORE = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
             .importPackages("everyblade.core");
 
@@ -33,13 +33,13 @@ class PackageOrderTest {
 
     @Test
     void theClassesOfCoreAreSeenAtAll() {
-        assertThat(core.containPackage(ROOT + "angle")).isTrue();
-        assertThat(core.size()).isGreaterThan(50);
+        assertThat(CORE.containPackage(ROOT + "angle")).isTrue();
+        assertThat(CORE.size()).isGreaterThan(50);
     }
 
     @Test
     void everyPackageHasItsPlaceInTheOrder() {
-        assertThat(core.stream().map(c -> c.getPackageName().substring(ROOT.length() - 1)))
+        assertThat(CORE.stream().map(c -> c.getPackageName().substring(ROOT.length() - 1)))
                 .allSatisfy(name -> assertThat(ORDER).contains(name.substring(1).split("\\.")[0]));
     }
 
@@ -58,13 +58,13 @@ class PackageOrderTest {
                     .resideInAnyPackage(after)
                     .allowEmptyShould(true)
                     .because("the packages of core tell the story in the order in which data flows")
-                    .check(core);
+                    .check(CORE);
         }
     }
 
     @Test
     void packagesDoNotDependOnEachOtherInCircles() {
-        slices().matching(ROOT + "(*)..").should().beFreeOfCycles().check(core);
+        slices().matching(ROOT + "(*)..").should().beFreeOfCycles().check(CORE);
     }
 
     @Test
@@ -81,7 +81,7 @@ class PackageOrderTest {
                 .dependOnClassesThat()
                 .haveFullyQualifiedName("java.io.File")
                 .because("files, clock and window belong to the rim")
-                .check(core);
+                .check(CORE);
     }
 
     @Test
@@ -91,7 +91,7 @@ class PackageOrderTest {
                 .dependOnClassesThat()
                 .resideInAPackage("java.io..")
                 .because("what core is told comes as values")
-                .check(core.that(com.tngtech.archunit.base.DescribedPredicate.describe(
+                .check(CORE.that(com.tngtech.archunit.base.DescribedPredicate.describe(
                         "no exceptions",
                         c -> !c.isAssignableTo(Exception.class)
                                 && !c.isAssignableTo(java.util.AbstractList.class)
@@ -107,7 +107,7 @@ class PackageOrderTest {
                 .should()
                 .haveModifier(JavaModifier.FINAL)
                 .because("everything is computed from what is passed in")
-                .check(core);
+                .check(CORE);
     }
 
     @Test
@@ -121,6 +121,6 @@ class PackageOrderTest {
                 .haveSimpleNameNotEndingWith("Manager")
                 .andShould()
                 .haveSimpleNameNotEndingWith("Helper")
-                .check(core);
+                .check(CORE);
     }
 }

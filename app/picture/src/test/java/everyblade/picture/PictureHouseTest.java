@@ -10,13 +10,13 @@ import org.junit.jupiter.api.Test;
 
 class PictureHouseTest {
 
-    private final JavaClasses classes = new ClassFileImporter()
+    private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
             .importPackages("everyblade.picture");
 
     @Test
     void classes_were_seen_at_all() {
-        assertThat(classes.size()).isGreaterThan(30);
+        assertThat(CLASSES.size()).isGreaterThan(30);
     }
 
     @Test
@@ -28,7 +28,7 @@ class PictureHouseTest {
                 .dependOnClassesThat()
                 .resideInAnyPackage("java.awt..", "javax.imageio..", "org.apache.pdfbox..", "everyblade.core..")
                 .because("what the map shows is tested, written and asked without a display")
-                .check(classes);
+                .check(CLASSES);
     }
 
     @Test
@@ -40,7 +40,7 @@ class PictureHouseTest {
                 .dependOnClassesThat()
                 .resideInAnyPackage("everyblade.picture", "everyblade.core..")
                 .because("a painter only interprets")
-                .check(classes);
+                .check(CLASSES);
     }
 
     @Test
@@ -57,6 +57,6 @@ class PictureHouseTest {
                 .dependOnClassesThat()
                 .resideInAnyPackage("java.time..", "java.nio.file..", "javax.swing..")
                 .because("the same job gives the same bytes")
-                .check(classes);
+                .check(CLASSES);
     }
 }

@@ -29,6 +29,9 @@ class RoomForWordsTest {
     private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
     private static final Rectangle2D BORDER = new Rectangle2D.Double(5, 5, Sheet.WIDTH - 10, Sheet.HEIGHT - 10);
 
+    /** Made once: what each of them shows is computed. */
+    private static final List<Scene> SCENES = allScenes();
+
     /**
      * The box that a text takes, by the metrics of its font and as much wider as another font may make it: from the base
      * line to the top of capitals.
@@ -141,6 +144,10 @@ class RoomForWordsTest {
     }
 
     static List<Scene> scenes() {
+        return SCENES;
+    }
+
+    private static List<Scene> allScenes() {
         Job larkspur = Jobs.larkspur();
         Job corncrake = Jobs.corncrake();
         Job tansy = Jobs.tansy();

@@ -11,13 +11,13 @@ import org.junit.jupiter.api.Test;
 
 class PracticeRulesTest {
 
-    private final JavaClasses practice = new ClassFileImporter()
+    private static final JavaClasses PRACTICE = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
             .importPackages("everyblade.practice");
 
     @Test
     void practice_touches_no_files_no_clock_and_no_screen() {
-        assertThat(practice.size()).isGreaterThan(10);
+        assertThat(PRACTICE.size()).isGreaterThan(10);
         noClasses()
                 .should()
                 .dependOnClassesThat()
@@ -29,11 +29,11 @@ class PracticeRulesTest {
                 .dependOnClassesThat()
                 .haveFullyQualifiedName("java.util.SplittableRandom")
                 .because("a drill is the same on every machine, and is tested without one")
-                .check(practice);
+                .check(PRACTICE);
     }
 
     @Test
     void packages_do_not_depend_on_each_other_in_circles() {
-        slices().matching("everyblade.practice.(*)..").should().beFreeOfCycles().check(practice);
+        slices().matching("everyblade.practice.(*)..").should().beFreeOfCycles().check(PRACTICE);
     }
 }

@@ -17,10 +17,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Real processes on the real disk, ended without warning; 25 of them, in the profile {@code campaign} 200. */
+/** Real processes on the real disk, ended without warning; ten of them, in the profile {@code campaign} 200. */
 class KilledProcessTest {
 
-    private static final int KILLS = Integer.getInteger("everyblade.kills", 25);
+    private static final int KILLS = Integer.getInteger("everyblade.kills", 10);
     private static final int MOST_WORDS = 12;
     private static final int LONGEST_LIFE_AFTER_LAST_WORD_MICROS = 3_000;
 

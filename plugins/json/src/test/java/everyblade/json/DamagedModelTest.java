@@ -28,7 +28,7 @@ class DamagedModelTest {
     private static final long SEED = 4_711;
 
     /** A sample, or with {@code -Deveryblade.campaign=true} 100,000. */
-    private static final int FILES = Boolean.getBoolean("everyblade.campaign") ? 100_000 : 4_000;
+    private static final int FILES = Boolean.getBoolean("everyblade.campaign") ? 100_000 : 1_500;
 
     private static final Duration LONGEST = Duration.ofSeconds(1);
     private static final Set<String> CODES =

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 /** A fold that goes on from a snapshot is the fold that never stopped. */
 class FoldSnapshotTest {
 
-    private static final int JOBS = Boolean.getBoolean("everyblade.campaign") ? 5_000 : 300;
+    private static final int JOBS = Boolean.getBoolean("everyblade.campaign") ? 5_000 : 100;
 
     @Test
     void goesOnAsIfItHadNeverStopped() throws Refusal {

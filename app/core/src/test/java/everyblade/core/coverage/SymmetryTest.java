@@ -19,12 +19,12 @@ import java.util.function.IntUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /**
- * Changes to a random job that must change nothing, or exactly so much; 250 jobs each, with {@code
+ * Changes to a random job that must change nothing, or exactly so much; 80 jobs each, with {@code
  * -Deveryblade.campaign=true} 5,000.
  */
 class SymmetryTest {
 
-    private static final int JOBS = Boolean.getBoolean("everyblade.campaign") ? 5_000 : 250;
+    private static final int JOBS = Boolean.getBoolean("everyblade.campaign") ? 5_000 : 80;
 
     private static Coverage coverage(Engine engine, List<String> lines) {
         return new Job(engine).enter(lines.toArray(String[]::new)).coverage();

@@ -26,7 +26,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -37,12 +37,12 @@ class ReaderTest {
     private static final String HEAD = "9f3ac01d77b2e4559f3ac01d77b2e4559f3ac01d77b2e4559f3ac01d77b2e455";
 
     @TempDir
-    private Path folder;
+    static Path folder;
 
-    private Coverage coverage;
+    private static Coverage coverage;
 
-    @BeforeEach
-    void writeTheReportOfAJobHalfDone() throws Exception {
+    @BeforeAll
+    static void writeTheReportOfAJobHalfDone() throws Exception {
         assumeTrue(installed("pdftotext") && installed("pdffonts") && installed("pdfinfo"), "poppler-utils is missing");
         Path model = Path.of("..", "..", "engine-models", "larkspur-4", EngineJsonReader.FILE);
         Fold fold = Fold.start(Engine.of(((Reading.Read) EngineJsonReader.read(model)).model()));
