@@ -24,10 +24,11 @@ enum OutputFormat {
     PNG(".png", Optional.of(ScenePng::write), Optional.empty()),
     PDF(".pdf", Optional.of(ScenePdf::write), Optional.of(Pages::pdf)),
     HTML(".html", Optional.empty(), Optional.of(Pages::html)),
-    ZIP(".zip", Optional.empty(), Optional.empty()),
+    /** Also by the ending that machines with the program installed know a packed job by. */
+    ZIP(List.of(".zip", ".everyblade"), Optional.empty(), Optional.empty()),
     PKCS12(".p12", Optional.empty(), Optional.empty());
 
-    private final String suffix;
+    private final List<String> suffixes;
     private final Optional<BiFunction<Scene, Theme, byte[]>> drawing;
     private final Optional<Function<Pages, byte[]>> printing;
 
@@ -35,7 +36,14 @@ enum OutputFormat {
             String suffix,
             Optional<BiFunction<Scene, Theme, byte[]>> drawing,
             Optional<Function<Pages, byte[]>> printing) {
-        this.suffix = suffix;
+        this(List.of(suffix), drawing, printing);
+    }
+
+    OutputFormat(
+            List<String> suffixes,
+            Optional<BiFunction<Scene, Theme, byte[]>> drawing,
+            Optional<Function<Pages, byte[]>> printing) {
+        this.suffixes = suffixes;
         this.drawing = drawing;
         this.printing = printing;
     }
@@ -63,18 +71,22 @@ enum OutputFormat {
     }
 
     private static List<String> suffixes(Predicate<OutputFormat> can) {
-        return Stream.of(values()).filter(can).map(format -> format.suffix).toList();
+        return Stream.of(values())
+                .filter(can)
+                .flatMap(format -> format.suffixes.stream())
+                .toList();
     }
 
     /** Refuses a file whose name says another one. */
     void require(String option, Path named) {
         if (!isOf(named)) {
-            throw Failure.of("stopped.outputFormat.another", option, named, this, suffix);
+            throw Failure.of("stopped.outputFormat.another", option, named, this, suffixes);
         }
     }
 
     private boolean isOf(Path named) {
-        return named.toString().toLowerCase(Locale.ROOT).endsWith(suffix);
+        String name = named.toString().toLowerCase(Locale.ROOT);
+        return suffixes.stream().anyMatch(name::endsWith);
     }
 
     /** A scene in a format of drawings. */

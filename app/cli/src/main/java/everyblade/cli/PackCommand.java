@@ -21,7 +21,7 @@ final class PackCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
 
-    @Option(names = "--out", required = true, paramLabel = "F.zip", description = "${bundle:help.out}")
+    @Option(names = "--out", required = true, paramLabel = "F.zip", description = "${bundle:help.pack.out}")
     private Path out;
 
     PackCommand(Surroundings around) {

@@ -36,8 +36,9 @@ class OutputFormatTest {
     @Test
     void aFileOfOneKindIsCalledWhatItIs() {
         OutputFormat.ZIP.require("--out", Path.of("JOB.ZIP"));
+        OutputFormat.ZIP.require("--out", Path.of("job.everyblade"));
         assertThatThrownBy(() -> OutputFormat.ZIP.require("--out", Path.of("job.pdf")))
-                .hasMessage("--out job.pdf: what is written is a zip; end the name with .zip");
+                .hasMessage("--out job.pdf: what is written is a zip; end the name with .zip or .everyblade");
     }
 
     @Test

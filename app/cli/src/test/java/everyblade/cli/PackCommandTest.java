@@ -63,6 +63,20 @@ class PackCommandTest {
         }
     }
 
+    /** The ending by which a machine with the program installed opens it. */
+    @Test
+    void theEndingOfOurOwnIsThatOfThePackageAndGivesTheSameBytes() throws IOException {
+        assertThat(Files.readString(Path.of("..", "installers", "src", "packed-job.properties")))
+                .contains("extension=everyblade\n");
+
+        assertThat(console.run("pack", "job", "--out", "job.everyblade").status())
+                .isZero();
+
+        assertThat(console.file("job.everyblade")).hasBinaryContent(zip());
+        assertThat(console.run("coverage", "job.everyblade", "--json"))
+                .isEqualTo(console.run("coverage", "job", "--json"));
+    }
+
     private Ran run(List<String> words, String job) {
         return console.run(
                 Stream.concat(Stream.of(words.get(0), job), words.stream().skip(1))
