@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -113,8 +114,7 @@ public final class Commands {
         Everyblade everyblade = new Everyblade(around, window);
         CommandLine line = new CommandLine(everyblade);
         // Looking through a command takes as long as many of them run, so only the one that is asked for is.
-        List<String> asked = arguments.length > 0 && NAMES.contains(arguments[0]) ? List.of(arguments[0]) : NAMES;
-        for (String name : asked) {
+        for (String name : asked(arguments)) {
             line.addSubcommand(name, command(name, around, everyblade, window));
         }
         footer(line, "start", () -> StartCommand.settingsHelp(around.words()));
@@ -128,6 +128,13 @@ public final class Commands {
         line.setParameterExceptionHandler((mistake, said) -> wrongUse(around, mistake));
         line.setExecutionExceptionHandler((fault, at, parsed) -> stopped(around, fault));
         return line;
+    }
+
+    private static List<String> asked(String... arguments) {
+        if (arguments.length > 0 && NAMES.contains(arguments[0])) {
+            return List.of(arguments[0]);
+        }
+        return Arrays.equals(arguments, new String[] {"--version"}) ? List.of() : NAMES;
     }
 
     /** All that was said to a command, its name first. */

@@ -29,6 +29,7 @@ public final class Main {
         if (left) {
             System.setProperty(HEADLESS, "true"); // commands draw pictures on no screen, whatever DISPLAY says
         }
+        System.setProperty("picocli.disable.closures", "true"); // else every jar is searched for a Groovy that none has
         // Whatever the locale, text is UTF-8.
         PrintStream out = utf8(FileDescriptor.out);
         PrintStream err = utf8(FileDescriptor.err);

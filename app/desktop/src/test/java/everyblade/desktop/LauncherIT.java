@@ -146,7 +146,9 @@ class LauncherIT {
     /** Java takes prepared classes only for jars that lie where they lay, and else goes without them. */
     @Test
     void preparesClassesForItsNewPlaceOnceBesideTheFirstStart() throws Exception {
-        Ran ran = run("EVERYBLADE_PREPARE=yes XDG_CACHE_HOME=$PWD/own; export EVERYBLADE_PREPARE XDG_CACHE_HOME\n"
+        // What stations show need not be computed once more for it.
+        Ran ran = run("mkdir own && cp -R \"$XDG_CACHE_HOME\"/everyblade own/ 2>/dev/null\n"
+                + "EVERYBLADE_PREPARE=yes XDG_CACHE_HOME=$PWD/own; export EVERYBLADE_PREPARE XDG_CACHE_HOME\n"
                 + "mv 'moved here' moved && moved/bin/everyblade --version\n"
                 + "n=0; until ls own/everyblade/classes-*.jsa >list 2>/dev/null && [ ! -e \"$(cat list).made\" ]; do\n"
                 + "  n=$((n + 1)); [ $n -lt 300 ] || exit 9; sleep 0.5; done\n"

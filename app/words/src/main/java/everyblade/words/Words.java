@@ -37,7 +37,9 @@ public final class Words {
 
     /** The texts for a person who speaks this language; English if nobody wrote a file of texts in it. */
     public static Words of(Locale spoken) {
-        Locale language = new Locale(spoken.getLanguage());
+        // English has no file of its own, and every jar would be searched for it.
+        boolean english = spoken.getLanguage().equals(Locale.ENGLISH.getLanguage());
+        Locale language = english ? Locale.ROOT : new Locale(spoken.getLanguage());
         return new Words(
                 ResourceBundle.getBundle(BUNDLE, language, Control.getNoFallbackControl(Control.FORMAT_PROPERTIES)));
     }

@@ -5,6 +5,7 @@ import everyblade.record.derived.DerivedFiles;
 import everyblade.record.derived.SeenHeads;
 import everyblade.words.Words;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,6 +63,22 @@ public record Surroundings(
         Map<String, String> spoken = new HashMap<>(environment);
         spoken.put(LANGUAGE, language.toLanguageTag());
         return new Surroundings(in, out, err, clock, spoken, folder, home, disk, terminal, packed);
+    }
+
+    /** The same where nobody hears what is said. */
+    public Surroundings unheard() {
+        PrintStream nobody = new PrintStream(OutputStream.nullOutputStream());
+        return new Surroundings(
+                in,
+                nobody,
+                nobody,
+                clock,
+                environment,
+                folder,
+                home,
+                disk,
+                prompt -> Optional.empty(),
+                new PackedJobs());
     }
 
     /** What is said, in the language of whoever reads it. */
