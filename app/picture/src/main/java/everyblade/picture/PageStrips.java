@@ -85,14 +85,16 @@ public final class PageStrips {
                 word(NAME, base, row.row().name(), size, COUNT - NAME - 6, Anchor.START, Ink.LINE),
                 word(COUNT, base, Integer.toString(row.row().count()), size, 6, Anchor.END, Ink.FAINT),
                 word(DONE, base, progress.percent(), size, DONE - STRIP_END - 1, Anchor.END, Ink.LINE),
-                word(
-                        STAGE,
-                        base,
-                        progress.stage(words),
-                        size,
-                        WIDTH - STAGE,
-                        Anchor.START,
-                        progress.stage() == RowProgress.Stage.COMPLETE ? Ink.LINE : Ink.ALERT));
+                word(STAGE, base, progress.stage(words), size, WIDTH - STAGE, Anchor.START, ink(progress.stage())));
+    }
+
+    /** Only what is in doubt calls for the eye: a row that waits is nothing wrong. */
+    private static Ink ink(RowProgress.Stage stage) {
+        return switch (stage) {
+            case MAYBE -> Ink.ALERT;
+            case COMPLETE -> Ink.LINE;
+            case NOT_BEGUN, NO_VIEW, LEFT -> Ink.FAINT;
+        };
     }
 
     private static Item word(double x, double base, String words, double size, double room, Anchor anchor, Ink ink) {

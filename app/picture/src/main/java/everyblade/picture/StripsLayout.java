@@ -114,7 +114,7 @@ final class StripsLayout implements ScreenLayout {
                 0.85 * size,
                 FIGURES - 13,
                 Anchor.START,
-                progress.stage() == RowProgress.Stage.NOT_BEGUN ? Ink.ALERT : Ink.LINE));
+                progress.stage() == RowProgress.Stage.NOT_BEGUN ? Ink.FAINT : Ink.LINE));
         return items;
     }
 

@@ -65,7 +65,7 @@ final class ActPanel {
                 boolean begins = act == group.get(0) && group != GROUPS.get(0);
                 panel.add(
                         button,
-                        "growx, pushx, sizegroupx act, wmin " + target + ", h " + target + "!"
+                        "growx, pushx, wmin " + target + "px, hmin " + target + "px"
                                 + (begins ? ", gapbefore 16" : ""));
             }
         }
@@ -77,7 +77,9 @@ final class ActPanel {
         button.removeAll();
         button.setLayout(new MigLayout("insets 0, gap 0, wrap, fill", "[grow, center]", "push[]0[]0[]push"));
         boolean low = act == Act.FIND && !choices.get().gloves();
-        button.add(Texts.label(words.say(name(act))), low ? "wmin 0, split 2, gapright 4" : "wmin 0");
+        JLabel name = Texts.label(words.say(name(act)));
+        name.putClientProperty("FlatLaf.style", Looks.large() ? "font: 82%" : null);
+        button.add(name, low ? "wmin 0, split 2, gapright 4" : "wmin 0");
         if (act == Act.FIND) {
             filedOn.putClientProperty("FlatLaf.style", "font: bold 85%");
             button.add(filedOn, "wmin 0");

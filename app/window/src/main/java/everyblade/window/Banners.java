@@ -1,6 +1,5 @@
 package everyblade.window;
 
-import com.formdev.flatlaf.util.UIScale;
 import everyblade.picture.scene.Ink;
 import everyblade.session.Answer;
 import everyblade.session.Keeping;
@@ -39,7 +38,7 @@ final class Banners {
         @Override
         public Dimension getPreferredSize() {
             Dimension wanted = super.getPreferredSize();
-            return new Dimension(wanted.width, Math.max(UIScale.scale(ROOM), wanted.height));
+            return new Dimension(wanted.width, Math.max(Looks.scaled(ROOM), wanted.height));
         }
     };
     private final Strip keeping = new Strip();

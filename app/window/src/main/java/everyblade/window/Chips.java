@@ -2,6 +2,8 @@ package everyblade.window;
 
 import everyblade.window.view.Completion;
 import everyblade.words.Words;
+import java.awt.Component;
+import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,7 +11,6 @@ import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 
 /** The words that may come next as buttons for a mouse or a finger; for keys, Tab does the same. */
 final class Chips {
@@ -17,7 +18,7 @@ final class Chips {
     private static final int MOST = 14;
 
     private final Consumer<String> begin;
-    private final JPanel panel = new JPanel(new MigLayout("insets 0, gap 4, nogrid, hidemode 2"));
+    private final JPanel panel = new WholeChips();
     private List<String> shown = List.of();
 
     Chips(Words words, Consumer<String> begin) {
@@ -46,7 +47,7 @@ final class Chips {
         }
         shown = List.copyOf(some);
         panel.removeAll();
-        shown.forEach(one -> panel.add(chip(one, label(one, completion)), "hmin 30"));
+        shown.forEach(one -> panel.add(chip(one, label(one, completion))));
         panel.revalidate();
         panel.repaint();
     }
@@ -55,6 +56,35 @@ final class Chips {
         return text.startsWith(completion.typed())
                 ? text.substring(completion.typed().length()).strip()
                 : text;
+    }
+
+    /** One beside the other, as many as there is room for as a whole. */
+    private static final class WholeChips extends JPanel {
+
+        private static final long serialVersionUID = 1;
+        private static final int GAP = 6;
+        private static final int HIGH = 30;
+
+        WholeChips() {
+            super(null);
+        }
+
+        @Override
+        public Dimension getPreferredSize() {
+            return new Dimension(0, Looks.scaled(HIGH));
+        }
+
+        @Override
+        public void doLayout() {
+            int high = Math.min(getHeight(), Looks.scaled(HIGH));
+            int x = 0;
+            for (Component chip : getComponents()) {
+                int wide = chip.getPreferredSize().width;
+                chip.setBounds(x, (getHeight() - high) / 2, wide, high);
+                chip.setVisible(x + wide <= getWidth());
+                x += wide + GAP;
+            }
+        }
     }
 
     private JButton chip(String text, String label) {

@@ -89,7 +89,7 @@ final class EntryPanel {
         });
         JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[grow][]"));
         row.add(field, "growx, wmin 0, hmin 44");
-        row.add(keep, "wmin 120, growy");
+        row.add(keep, "wmin 120px, growy");
         panel.add(told.above(), "growx, wmin 0, h 36!"); // always as high, or the map would jump at each key
         panel.add(row, "growx");
         field.getDocument().addDocumentListener(new DocumentListener() {

@@ -16,6 +16,7 @@ import everyblade.window.view.Shortcut;
 import everyblade.window.view.Shown;
 import everyblade.words.Words;
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.EnumSet;
@@ -43,13 +44,18 @@ final class JobScreen {
     /** What these do depends on the last entry, which must be known. */
     private static final Set<Act> ON_THE_LAST = EnumSet.of(Act.AGAIN, Act.UNDO, Act.REDO);
 
+    /** What the panels between banners and entry line need with usual letters; below that they scroll. */
+    private static final Dimension LEAST = new Dimension(830, 250);
+
     private final Session session;
     private final Door door;
     private final Words words;
     private final Supplier<Choices> choices;
     private final JPanel panel = new JPanel(new BorderLayout());
-    private final JPanel columns = new JPanel(
-            new MigLayout("insets 0, fill, gap 8, hidemode 3", "[grow 67, fill][grow 33, fill]", "[grow, fill]"));
+    private final JPanel columns = new JPanel(new MigLayout(
+            "insets 0, fill, gap 8, hidemode 3",
+            Looks.large() ? "[grow 62, fill][grow 38, fill]" : "[grow 67, fill][grow 33, fill]",
+            "[grow, fill]"));
     private final Banners banners;
     private final StagePanel stages;
     private final ViewPanel view;
@@ -109,7 +115,10 @@ final class JobScreen {
         bottom.add(acts.component(), "growx");
         bottom.add(numbers.component(), "growx");
         panel.add(banners.component(), BorderLayout.NORTH);
-        panel.add(middle.component(), BorderLayout.CENTER);
+        panel.add(
+                LeastRoom.scrolled(
+                        middle.component(), () -> new Dimension(Looks.scaled(LEAST.width), Looks.scaled(LEAST.height))),
+                BorderLayout.CENTER);
         panel.add(bottom, BorderLayout.SOUTH);
     }
 

@@ -32,6 +32,8 @@ final class Looks {
 
     static final int USUAL_TARGET = 34;
 
+    private static final double LARGE = 1.25;
+
     private static final double LETTERS_SHARE = 0.35;
 
     private Looks() {}
@@ -49,14 +51,15 @@ final class Looks {
                 "@foreground", theme.colour(Ink.LINE).hex(),
                 "@accentColor", theme.colour(Ink.SEEN).hex(),
                 "@componentBackground", theme.colour(Ink.PAPER).hex()));
+        UIManager.put("defaultFont", null); // else what was chosen before passes for what the system wants
         if (choices.dark()) {
             FlatDarkLaf.setup();
         } else {
             FlatLightLaf.setup();
         }
+        float text = choices.text() == Choices.AS_THE_SYSTEM ? UIScale.getUserScaleFactor() : choices.text() / 100f;
         Font font = UIManager.getFont("defaultFont");
-        UIManager.put(
-                "defaultFont", font.deriveFont(UIScale.scale((float) (choices.gloves() ? GLOVE_FONT : USUAL_FONT))));
+        UIManager.put("defaultFont", font.deriveFont(text * (choices.gloves() ? GLOVE_FONT : USUAL_FONT)));
         UIManager.put("ToolTip.background", colour(theme, Ink.PAPER));
         leaveKeys();
         PlainText.install();
@@ -75,7 +78,22 @@ final class Looks {
         }
     }
 
-    /** Least size of a target for a hand, in points to be scaled. */
+    /** How much larger than usual letters are, and what a layout makes as wide and high as words need; from 1. */
+    static double text() {
+        return UIScale.getUserScaleFactor();
+    }
+
+    /** Whether letters are so large that words in rows of buttons must be short. */
+    static boolean large() {
+        return text() > LARGE;
+    }
+
+    /** So many units, larger as letters are. */
+    static int scaled(int units) {
+        return (int) Math.round(units * text());
+    }
+
+    /** Least size of a target for a hand, which does not grow with letters: units of the window, which a layout calls px. */
     static int target(Choices choices) {
         return choices.gloves() ? GLOVE_TARGET : USUAL_TARGET;
     }

@@ -1,6 +1,5 @@
 package everyblade.window;
 
-import com.formdev.flatlaf.util.UIScale;
 import everyblade.record.RecordKind;
 import everyblade.session.CommandRun;
 import everyblade.session.Keeping;
@@ -76,7 +75,7 @@ final class MainWindow {
         frame.setIconImages(ProgramIcon.sizes());
         frame.setMinimumSize(new Dimension(1000, 640));
         Dimension screen = Toolkit.getDefaultToolkit().getScreenSize();
-        Dimension wanted = UIScale.scale(FIRST_SIZE);
+        Dimension wanted = new Dimension(Looks.scaled(FIRST_SIZE.width), Looks.scaled(FIRST_SIZE.height));
         frame.setSize(Math.min(screen.width, wanted.width), Math.min(screen.height, wanted.height));
         frame.setLocationRelativeTo(null); // where a platform put it, Java is not always told
         choices.place().ifPresent(this::putBack);
@@ -341,6 +340,7 @@ final class MainWindow {
             return;
         }
         refreshing.stop();
+        job.ifPresent(screen -> choose(choices.side(screen.middle().sideWidth())));
         choose(choices.place(List.of(frame.getX(), frame.getY(), frame.getWidth(), frame.getHeight())));
         authoring.close();
         reviewing.close();
@@ -371,7 +371,9 @@ final class MainWindow {
 
         @Override
         public void change(Choices other) {
-            boolean looks = other.dark() != choices.dark() || other.gloves() != choices.gloves();
+            boolean looks = other.dark() != choices.dark()
+                    || other.gloves() != choices.gloves()
+                    || other.text() != choices.text();
             boolean language = !other.language().equals(choices.language());
             MainWindow.this.choose(other);
             if (looks) {

@@ -1,6 +1,5 @@
 package everyblade.window;
 
-import com.formdev.flatlaf.util.UIScale;
 import everyblade.session.JobState;
 import everyblade.session.photo.Album;
 import everyblade.session.photo.JobPhoto;
@@ -30,6 +29,9 @@ import javax.swing.JSplitPane;
 final class Middle {
 
     private static final int WIDTH = 325;
+
+    /** So much of what letters grow the side grows: its lines break, and the map needs room too. */
+    private static final double GROWS = 0.6;
 
     /** What the pages ask of the screen. */
     interface Doing {
@@ -100,13 +102,19 @@ final class Middle {
         side.add(closing.component(), Page.CLOSING.name());
         side.add(finding.component(), Page.FINDING.name());
         side.add(picture.component(), Page.PICTURE.name());
-        side.setPreferredSize(new Dimension(UIScale.scale(WIDTH), 0));
+        int chosen = choices.get().side();
+        side.setPreferredSize(new Dimension(chosen > 0 ? chosen : (int) (WIDTH * (1 + GROWS * (Looks.text() - 1))), 0));
         split.setResizeWeight(1);
         split.setBorder(BorderFactory.createEmptyBorder(0, 8, 4, 8));
     }
 
     JComponent component() {
         return split;
+    }
+
+    /** How wide what stands beside the map is now. */
+    int sideWidth() {
+        return side.getWidth();
     }
 
     /** What writes the report, and the page for the next shift, and what asks for a signature. */

@@ -16,14 +16,15 @@ import net.miginfocom.swing.MigLayout;
 final class Overview {
 
     private final Words words;
-    private final JPanel panel = new JPanel(new MigLayout("insets 0, fill, wrap 4, gap 10 1", "[]push[]push[]push[]"));
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 0, fill, wrap 4, gap 10 1", "[]14:push[]14:push[]14:push[]"));
     private final RowList.ShareStroke bar = new RowList.ShareStroke();
     private final List<JLabel> figures = List.of(new JLabel(), new JLabel(), new JLabel(), new JLabel());
 
     Overview(Words words) {
         this.words = words;
         panel.setName("overview");
-        panel.add(bar, "span 4, growx, h 12!");
+        panel.add(bar, "span 4, growx, w 400px::, h 12!");
         figures.forEach(figure -> panel.add(Texts.bold(figure, 0.92f), "wmin 0"));
     }
 

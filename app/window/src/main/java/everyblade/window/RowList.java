@@ -69,7 +69,7 @@ final class RowList {
     /** As high as there is room for, and as a finger needs. */
     private void fit() {
         int room = scroll.getViewport().getHeight() / Math.max(1, rows.size());
-        int height = Math.max(LEAST_LINE, Math.min(MOST_LINE, room));
+        int height = Math.max(Looks.scaled(LEAST_LINE), Math.min(MOST_LINE, room));
         if (list.getFixedCellHeight() != height) {
             list.setFixedCellHeight(height);
         }
@@ -151,8 +151,7 @@ final class RowList {
         return switch (stage) {
             case COMPLETE -> Ink.PART;
             case MAYBE -> Ink.MAYBE;
-            case NOT_BEGUN -> Ink.ALERT;
-            case NO_VIEW, LEFT -> Ink.FAINT;
+            case NOT_BEGUN, NO_VIEW, LEFT -> Ink.FAINT; // work that waits is nothing wrong
         };
     }
 

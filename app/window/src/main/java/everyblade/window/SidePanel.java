@@ -9,16 +9,20 @@ import everyblade.words.Words;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import java.util.function.Supplier;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
 import net.miginfocom.swing.MigLayout;
 
 /** What now: the next steps, and pages with what is left, findings, pictures, shares, the course of the job, entries. */
 final class SidePanel {
 
-    private final JPanel panel =
-            new Card(new MigLayout("insets 6 10 6 10, fill, wrap, gapy 6", "[grow, fill]", "[][grow, fill]"));
+    private final JPanel panel = new Card(new MigLayout(
+            "insets 6 10 6 10, fill, wrap, gapy 6",
+            "[0:0:, grow, fill]",
+            "[shrinkprio 100][grow, fill, shrinkprio 200]"));
     private final JTabbedPane pages = new JTabbedPane();
     private final StepsPanel steps;
     private final LeftPanel left;
@@ -51,13 +55,27 @@ final class SidePanel {
         pages.addTab(words.say("page.time"), time.component());
         pages.addTab(words.say("page.log"), log.component());
         pages.setName("pages");
-        pages.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
+        pages.setTabLayoutPolicy(JTabbedPane.WRAP_TAB_LAYOUT);
+        pages.putClientProperty(
+                "FlatLaf.style", "rotateTabRuns: false; tabHeight: 27"); // a page's name never moves under a finger
         pages.putClientProperty("JTabbedPane.tabInsets", new java.awt.Insets(4, 7, 4, 7));
         pages.getAccessibleContext().setAccessibleName(words.say("page.name"));
         pages.addChangeListener(turned -> time.shown(pages.getSelectedComponent() == time.component()));
-        panel.add(steps.component(), "wmin 0");
-        panel.add(pages, "wmin 0, hmin 120");
+        panel.add(steps(), "wmin 0, hmin 60px");
+        panel.add(pages, "wmin 0, hmin 110px");
         panel.setMinimumSize(new java.awt.Dimension(280, 100));
+    }
+
+    /** The steps, which scroll where letters are so large that they would take all the room. */
+    private JComponent steps() {
+        Column column = new Column(new MigLayout("insets 0, fillx", "[grow, fill]"));
+        column.setOpaque(false);
+        column.add(steps.component(), "wmin 0");
+        JScrollPane scroll = new JScrollPane(column);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        scroll.setOpaque(false);
+        scroll.getViewport().setOpaque(false);
+        return scroll;
     }
 
     JComponent component() {

@@ -28,8 +28,6 @@ import net.miginfocom.swing.MigLayout;
  */
 final class StagePanel {
 
-    private static final String ROWS = "growy, w 158!";
-
     private final Supplier<Choices> choices;
     private final JPanel panel =
             new Card(new MigLayout("insets 6 8 4 4, fill, hidemode 3, gap 4 2", "[grow, fill][]", "[][grow, fill]"));
@@ -63,13 +61,18 @@ final class StagePanel {
         head.setOpaque(false);
         head.add(Texts.bold(Texts.label(words.say("stage.title")), 1.1f));
         head.add(hint, "wmin 0");
-        head.add(rings, "hmin 26");
-        head.add(strips, "hmin 26");
+        head.add(rings, "hmin 26px");
+        head.add(strips, "hmin 26px");
         panel.add(head, "span 2, growx, wrap");
         panel.add(map, "grow, wmin 0, hmin 0");
-        panel.add(rows.component(), ROWS);
+        panel.add(rows.component(), rowsRoom());
         map.onSelect(this::selectedByHand);
         restyle();
+    }
+
+    /** Wide enough for the longest that is said of a row. */
+    private static String rowsRoom() {
+        return Looks.large() ? "growy, w 185!" : "growy, w 158!";
     }
 
     private JToggleButton toggle(String key) {
@@ -160,6 +163,7 @@ final class StagePanel {
     /** Shows all as was chosen. */
     void restyle() {
         Choices now = choices.get();
+        map.letters(Looks.text());
         map.style(new MapStyle(theme(), now.fromAhead() ? Facing.FORWARD_LOOKING_AFT : Facing.AFT_LOOKING_FORWARD));
         ScreenKind kind = now.strips() ? ScreenKind.STRIPS : ScreenKind.RINGS;
         if (kind != map.kind()) {
@@ -170,11 +174,12 @@ final class StagePanel {
         if (now.strips()) {
             panel.remove(rows.component());
         } else if (rows.component().getParent() == null) {
-            panel.add(rows.component(), ROWS);
+            panel.add(rows.component(), rowsRoom());
         }
         Texts.say(
                 hint,
                 words.say(now.strips() ? "stage.unrolled" : now.fromAhead() ? "stage.fromAhead" : "stage.fromAft"));
+        Texts.tip(hint, hint.getText());
         panel.revalidate();
     }
 

@@ -34,17 +34,20 @@ final class StepsPanel {
         panel.setName("steps");
         panel.add(Texts.bold(Texts.label(words.say("steps.title")), 1.1f));
         panel.add(lines, "wmin 0");
-        panel.add(note, "wmin 0");
         take.setName("take next");
-        take.setLayout(new MigLayout("insets 4 0 4 0, gap 0, wrap, fill", "[grow, center]"));
+        take.setLayout(new MigLayout("insets 2 0 2 0, gap 0, wrap, fill", "[grow, center]"));
         takes.putClientProperty("FlatLaf.style", "font: bold 130%; foreground: @componentBackground");
         JLabel what = Texts.label(words.say("steps.take"));
         what.putClientProperty("FlatLaf.style", "font: 85%; foreground: @componentBackground");
         take.add(takes, "wmin 0");
-        take.add(what, "wmin 0");
+        if (!Looks.large()) {
+            take.add(what, "wmin 0");
+        }
+        Texts.tip(take, what.getText());
         take.putClientProperty("FlatLaf.style", "background: @accentColor; disabledBackground: $Button.background");
         take.addActionListener(pressed -> entry.ifPresent(begin));
-        panel.add(take, "hmin 52, wmin 0");
+        panel.add(take, "hmin 52px, wmin 0");
+        panel.add(note, "wmin 0");
         next(Optional.empty());
     }
 

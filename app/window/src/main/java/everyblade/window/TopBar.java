@@ -10,13 +10,16 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.AbstractButton;
+import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
+import javax.swing.JRadioButtonMenuItem;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
@@ -45,8 +48,8 @@ final class TopBar {
     private final Choices choices;
     private final Optional<JobScreen> job;
     private final Doing doing;
-    private final JPanel panel =
-            new JPanel(new MigLayout("insets 4 10 4 10, fillx, gap 8", "[grow, fill][440!, fill][][][]"));
+    private final JPanel panel = new JPanel(
+            new MigLayout("insets 4 10 4 10, fillx, gap 8", "[grow, fill][pref!, fill][pref!][pref!][pref!]"));
     private final JPopupMenu more = new JPopupMenu();
     private final Map<Shortcut, Runnable> actions = new EnumMap<>(Shortcut.class);
     private final Overview overview;
@@ -78,7 +81,7 @@ final class TopBar {
                 opens,
                 words.say(Shortcut.MORE.words()) + " ("
                         + KeyNames.of(Shortcut.MORE.keys().get(0), words) + ")");
-        panel.add(opens, "hmin 34, cell 4 0");
+        panel.add(opens, "hmin 34px, cell 4 0");
     }
 
     JComponent component() {
@@ -159,6 +162,7 @@ final class TopBar {
         }
         check(Shortcut.LOOK_DARK, "bar.dark", choices.dark());
         check(Shortcut.DENSITY, "bar.gloves", choices.gloves());
+        more.add(texts());
         language();
         more.addSeparator();
         item(Shortcut.KEYS, "bar.keys");
@@ -191,7 +195,26 @@ final class TopBar {
                 words.say(shortcut.words()) + " (" + KeyNames.of(shortcut.keys().get(0), words) + ")";
         Texts.tip(button, told);
         button.getAccessibleContext().setAccessibleDescription(told);
-        panel.add(button, "hmin 34");
+        panel.add(button, "hmin 34px");
+    }
+
+    /** How large letters are, to be chosen. */
+    private JMenu texts() {
+        JMenu menu = new JMenu();
+        Texts.say(menu, words.say("bar.text"));
+        menu.setName("bar.text");
+        ButtonGroup one = new ButtonGroup();
+        for (int percent : Choices.TEXTS) {
+            boolean system = percent == Choices.AS_THE_SYSTEM;
+            JRadioButtonMenuItem item = new JRadioButtonMenuItem();
+            Texts.say(item, system ? words.say("bar.text.system") : percent + " %");
+            item.setName("bar.text " + percent);
+            item.setSelected(percent == choices.text());
+            item.addActionListener(pressed -> doing.change(choices.text(percent)));
+            one.add(item);
+            menu.add(item);
+        }
+        return menu;
     }
 
     /** The other language, by its own name. */

@@ -39,7 +39,9 @@ final class ViewPanel {
     private final Words words;
     private final Supplier<Choices> choices;
     private final JPanel panel = new Card(new MigLayout(
-            "insets 6 10 6 10, fill, wrap, hidemode 3, gapy 3", "[grow, fill]", "[][grow, fill][][][]6[][]"));
+            "insets 6 10 6 10, fill, wrap, hidemode 3, gapy 3",
+            "[0:0:, grow, fill]",
+            "[][grow, fill, shrinkprio 150][][][]6[][shrinkprio 200]"));
     private final CellPanel wheel = new CellPanel(ScreenKind.WHEEL);
     private final JLabel row = new JLabel();
     private final Paragraph tip = new Paragraph();
@@ -57,18 +59,17 @@ final class ViewPanel {
         head.add(Texts.bold(row, 1.1f), "wmin 0");
         head.add(faint(words.say("where.inView")));
         panel.add(head, "wmin 0");
-        panel.add(wheel, "grow, wmin 0, hmin 120");
+        panel.add(wheel, "grow, wmin 0, hmin 110");
         panel.add(Texts.bold(tip, 1), "wmin 0");
         panel.add(pad, "wmin 0");
         panel.add(watch(act), "wmin 0");
         panel.add(Texts.bold(Texts.label(words.say("where.lastKept")), 1));
-        JPanel kept = new JPanel(new MigLayout("insets 0, fillx, wrap, gapy 1", "[grow, fill]"));
-        kept.setOpaque(false);
+        JPanel kept = new WholeLines();
         for (int i = 0; i < LAST; i++) {
             JLabel line = Texts.label(" ");
             line.setName("kept " + i);
             last.add(line);
-            kept.add(line, "wmin 0");
+            kept.add(line);
         }
         panel.add(kept, "wmin 0");
         restyle();
@@ -88,6 +89,7 @@ final class ViewPanel {
         for (Act part : List.of(Act.WATCH_ROOT, Act.WATCH_TIP, Act.WATCH_ALL)) {
             JToggleButton button = Texts.toggle("", false);
             button.setName("act " + part);
+            button.setMargin(new java.awt.Insets(2, 2, 2, 2));
             button.setFocusable(false);
             button.addActionListener(pressed -> {
                 button.setSelected(!button.isSelected()); // what is watched shows once it is kept
@@ -96,7 +98,7 @@ final class ViewPanel {
             button.getAccessibleContext()
                     .setAccessibleDescription(words.say(Shortcut.of(part).words()));
             watching.put(part, button);
-            one.add(button, "wmin 0, hmin " + (choices.get().gloves() ? GLOVES : Looks.USUAL_TARGET) + ", sizegroup");
+            one.add(button, "wmin 0, hmin " + (choices.get().gloves() ? GLOVES : Looks.USUAL_TARGET) + "px, sizegroup");
         }
         return one;
     }
@@ -152,7 +154,8 @@ final class ViewPanel {
 
     private void show(Act part, String name) {
         String key = KeyNames.of(Shortcut.of(part).keys().get(0), words);
-        Texts.say(watching.get(part), name + "  " + key);
+        Texts.say(watching.get(part), Looks.large() ? name : name + "  " + key);
+        Texts.tip(watching.get(part), words.say(Shortcut.of(part).words()) + " (" + key + ")");
     }
 
     private void mark(Act part, boolean on) {
@@ -181,6 +184,7 @@ final class ViewPanel {
     /** Shows all as was chosen. */
     void restyle() {
         Choices now = choices.get();
+        wheel.letters(Looks.text());
         wheel.style(new MapStyle(
                 Looks.theme(now), now.fromAhead() ? Facing.FORWARD_LOOKING_AFT : Facing.AFT_LOOKING_FORWARD));
     }

@@ -9,17 +9,19 @@ import everyblade.window.view.Act;
 import everyblade.window.view.Choices;
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
-import javax.swing.JScrollPane;
 import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
@@ -166,31 +168,59 @@ class WindowLayoutTest {
     @CsvSource({"en,true,false", "de,true,false", "en,false,true", "de,true,true"})
     void nothingReachesBeyondWhatHoldsIt(Locale language, boolean gloves, boolean strips) {
         Offscreen screen = screen(Choices.first(language).gloves(gloves).strips(strips));
-        screen.paint();
         Offscreen.on(() -> {
-            Offscreen.all(screen.screen().component())
-                    .filter(one ->
-                            one.getParent() != null && one.isVisible() && one.getWidth() > 0 && one.getHeight() > 0)
-                    .filter(one -> !(one.getParent() instanceof JViewport) && !(one instanceof JScrollPane))
-                    .filter(WindowLayoutTest::shows)
-                    .forEach(one -> assertThat(new Rectangle(one.getParent().getSize()).contains(one.getBounds()))
-                            .as(
-                                    "%s %s in %s",
-                                    one.getClass().getSimpleName(),
-                                    one.getBounds(),
-                                    one.getParent().getSize())
-                            .isTrue());
+            Laid.out(screen.screen().component(), Offscreen.SIZE).reachesNowhereBeyond();
             return true;
         });
     }
 
-    /** Whether all that holds it is shown and outside of anything that scrolls. */
-    private static boolean shows(Component one) {
-        for (Component at = one; at != null; at = at.getParent()) {
-            if (!at.isVisible() || at instanceof JViewport) {
-                return false;
-            }
+    @Nested
+    class LargeLetters {
+
+        @ParameterizedTest
+        @CsvSource({
+            "en,100,1280,740,false",
+            "de,100,1280,740,true",
+            "en,150,1280,740,false",
+            "de,150,1280,740,false",
+            "de,150,1280,740,true",
+            "en,200,1920,1020,true",
+            "de,200,1920,1020,false"
+        })
+        void cutNothingOff(Locale language, int text, int width, int height, boolean strips) {
+            Offscreen screen =
+                    screen(Choices.first(language).strips(strips).text(text).dark(strips));
+            Offscreen.on(() -> {
+                Laid laid = Laid.out(screen.screen().component(), new Dimension(width, height));
+                laid.reachesNowhereBeyond();
+                laid.cutsNoWords();
+                return true;
+            });
         }
-        return SwingUtilities.getAncestorOfClass(javax.swing.JTabbedPane.class, one) == null;
+
+        @Test
+        void areAsLargeAsChosenAndAsBeforeWhenChosenBack() {
+            List<Float> sizes = Offscreen.on(() -> Stream.of(100, 150, 300, 100)
+                    .map(text -> {
+                        Looks.use(Choices.first(Locale.ENGLISH).gloves(false).text(text));
+                        return UIManager.getFont("Label.font").getSize2D();
+                    })
+                    .toList());
+
+            assertThat(sizes).containsExactly(13f, 19.5f, 39f, 13f);
+        }
+
+        @Test
+        void makePanelsScrollWhereThereIsNoRoomForThem() {
+            Offscreen screen = screen(Choices.first(Locale.ENGLISH).text(300));
+            Offscreen.on(() -> {
+                JobScreen shown = screen.screen();
+                Laid.out(shown.component(), Offscreen.SIZE);
+                JViewport port = (JViewport) SwingUtilities.getAncestorOfClass(
+                        JViewport.class, shown.middle().component());
+                assertThat(port.getView().getHeight()).isGreaterThan(port.getHeight());
+                return true;
+            });
+        }
     }
 }

@@ -54,6 +54,7 @@ public final class CellPanel extends JComponent {
     private transient MapStyle style = MapStyle.PLAIN;
     private transient MapWords words = MapWords.of(Locale.ENGLISH);
     private boolean figures = true;
+    private double letters = 1;
     private transient Optional<Cell> selected = Optional.empty();
     private transient Optional<Cell> hovered = Optional.empty();
 
@@ -274,7 +275,13 @@ public final class CellPanel extends JComponent {
     private double fitting() {
         double share = Math.min(
                 getWidth() / (Lens.NATURAL * LEAST_SHEET.width), getHeight() / (Lens.NATURAL * LEAST_SHEET.height));
-        return Lens.NATURAL * Math.max(0.1, Math.min(1, share));
+        return Lens.NATURAL * Math.max(0.1, Math.min(letters, share));
+    }
+
+    /** Shows words and figures so many times as large as usual, as far as there is room. */
+    public void letters(double times) {
+        letters = times;
+        look(Lens.whole(fitting()));
     }
 
     @Override

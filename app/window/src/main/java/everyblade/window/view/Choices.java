@@ -24,6 +24,8 @@ import java.util.stream.Stream;
  * @param fromAhead whether the engine is shown as seen from ahead looking aft
  * @param pictures the folder in which new pictures appear
  * @param by who worked last
+ * @param text how large letters are, in per cent of the usual; {@link #AS_THE_SYSTEM} for what the system says
+ * @param side width of what stands beside the map, in units of the window; 0 before it was ever moved
  * @param place of the window: left, top, width, height; empty before it was ever closed
  * @param recent job folders, the last one first
  */
@@ -35,18 +37,28 @@ public record Choices(
         boolean fromAhead,
         Optional<Path> pictures,
         String by,
+        int text,
+        int side,
         Optional<List<Integer>> place,
         List<Path> recent) {
+
+    /** Letters as large as the system has them. */
+    public static final int AS_THE_SYSTEM = 0;
+
+    /** How large letters may be chosen, in per cent. */
+    public static final List<Integer> TEXTS = List.of(AS_THE_SYSTEM, 100, 125, 150, 175, 200, 250, 300);
 
     private static final int REMEMBERED = 12;
 
     public Choices {
+        text = TEXTS.contains(text) ? text : AS_THE_SYSTEM;
         recent = List.copyOf(recent);
     }
 
     /** Before anything was chosen. */
     public static Choices first(Locale language) {
-        return new Choices(language, false, true, false, false, Optional.empty(), "", Optional.empty(), List.of());
+        return new Choices(
+                language, false, true, false, false, Optional.empty(), "", 0, 0, Optional.empty(), List.of());
     }
 
     /** As kept in this file; whatever cannot be read is as at first. */
@@ -69,8 +81,14 @@ public record Choices(
                 Boolean.parseBoolean(kept.getProperty("fromAhead")),
                 path(kept.getProperty("pictures")),
                 kept.getProperty("by", ""),
+                number(kept.getProperty("text", "")),
+                number(kept.getProperty("side", "")),
                 place(kept.getProperty("place", "")),
                 recent);
+    }
+
+    private static int number(String text) {
+        return text.matches("\\d{1,5}") ? Integer.parseInt(text) : 0;
     }
 
     private static Optional<List<Integer>> place(String text) {
@@ -97,6 +115,8 @@ public record Choices(
         kept.setProperty("fromAhead", Boolean.toString(fromAhead));
         kept.setProperty("pictures", pictures.map(Path::toString).orElse(""));
         kept.setProperty("by", by);
+        kept.setProperty("text", Integer.toString(text));
+        kept.setProperty("side", Integer.toString(side));
         place.ifPresent(four ->
                 kept.setProperty("place", four.stream().map(String::valueOf).collect(Collectors.joining(" "))));
         for (int i = 0; i < recent.size(); i++) {
@@ -113,36 +133,48 @@ public record Choices(
     }
 
     public Choices language(Locale other) {
-        return new Choices(other, dark, gloves, strips, fromAhead, pictures, by, place, recent);
+        return new Choices(other, dark, gloves, strips, fromAhead, pictures, by, text, side, place, recent);
     }
 
     public Choices dark(boolean isDark) {
-        return new Choices(language, isDark, gloves, strips, fromAhead, pictures, by, place, recent);
+        return new Choices(language, isDark, gloves, strips, fromAhead, pictures, by, text, side, place, recent);
     }
 
     public Choices gloves(boolean forGloves) {
-        return new Choices(language, dark, forGloves, strips, fromAhead, pictures, by, place, recent);
+        return new Choices(language, dark, forGloves, strips, fromAhead, pictures, by, text, side, place, recent);
     }
 
     public Choices strips(boolean unrolled) {
-        return new Choices(language, dark, gloves, unrolled, fromAhead, pictures, by, place, recent);
+        return new Choices(language, dark, gloves, unrolled, fromAhead, pictures, by, text, side, place, recent);
     }
 
     public Choices fromAhead(boolean isFromAhead) {
-        return new Choices(language, dark, gloves, strips, isFromAhead, pictures, by, place, recent);
+        return new Choices(language, dark, gloves, strips, isFromAhead, pictures, by, text, side, place, recent);
     }
 
     public Choices pictures(Path folder) {
-        return new Choices(language, dark, gloves, strips, fromAhead, Optional.of(folder), by, place, recent);
+        return new Choices(
+                language, dark, gloves, strips, fromAhead, Optional.of(folder), by, text, side, place, recent);
     }
 
     /** With the window there: left, top, width, height. */
     public Choices place(List<Integer> four) {
-        return new Choices(language, dark, gloves, strips, fromAhead, pictures, by, Optional.of(four), recent);
+        return new Choices(
+                language, dark, gloves, strips, fromAhead, pictures, by, text, side, Optional.of(four), recent);
     }
 
     public Choices by(String name) {
-        return new Choices(language, dark, gloves, strips, fromAhead, pictures, name, place, recent);
+        return new Choices(language, dark, gloves, strips, fromAhead, pictures, name, text, side, place, recent);
+    }
+
+    /** With letters of so many per cent, one of {@link #TEXTS}. */
+    public Choices text(int percent) {
+        return new Choices(language, dark, gloves, strips, fromAhead, pictures, by, percent, side, place, recent);
+    }
+
+    /** With what stands beside the map as wide as this. */
+    public Choices side(int width) {
+        return new Choices(language, dark, gloves, strips, fromAhead, pictures, by, text, width, place, recent);
     }
 
     /** With this job as the last one opened. */
@@ -158,6 +190,8 @@ public record Choices(
                 fromAhead,
                 pictures,
                 by,
+                text,
+                side,
                 place,
                 jobs.subList(0, Math.min(REMEMBERED, jobs.size())));
     }
