@@ -1,6 +1,8 @@
 package everyblade.record;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.Said;
+import everyblade.core.entry.Stated;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
@@ -43,9 +45,7 @@ public record Addition(
 
     /** The name of the picture in the job that the entry names, without any folder before it. */
     public Optional<String> photoNamed() {
-        String named = means instanceof Entry.Photo photo
-                ? photo.file().value()
-                : means instanceof Entry.Saw saw ? saw.file().value() : "";
+        String named = Stated.file(means).map(Said::value).orElse("");
         return named.isEmpty()
                 ? Optional.empty()
                 : Optional.of(named.substring(named.replace('\\', '/').lastIndexOf('/') + 1));

@@ -2,6 +2,7 @@ package everyblade.session;
 
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
@@ -33,22 +34,7 @@ public final class Effect {
 
     private List<String> lines(Entry entry) {
         List<String> lines = new ArrayList<>();
-        if (entry instanceof Entry.View || entry instanceof Entry.At) {
-            after.seat().ifPresent(seat -> lines.add(seated(seat)));
-        } else if (entry instanceof Entry.Watch) {
-            after.seat().ifPresent(seat -> lines.add(words.say("effect.watch", parts(seat))));
-        } else if (entry instanceof Entry.In || entry instanceof Entry.Clear) {
-            lines.add(words.say(after.among() ? "effect.in" : "effect.clear"));
-        } else if (entry instanceof Entry.Out) {
-            lines.add(words.say("effect.out"));
-        } else if (entry instanceof Entry.Heat) {
-            after.celsius()
-                    .ifPresent(celsius -> lines.add(words.say("effect.heat", words.number(celsius.doubleValue(), 1))));
-        } else if (entry instanceof Entry.Void struck) {
-            lines.add(words.say("effect.void", struck.entry().value()));
-        } else {
-            moved(entry).ifPresent(lines::add);
-        }
+        does(entry).ifPresent(lines::add);
         newCountError().ifPresent(error -> lines.add(told(error)));
         Optional<String> stood = before.seat().map(seat -> standing(words, before, seat));
         after.seat()
@@ -59,6 +45,50 @@ public final class Effect {
             lines.add(words.say("effect.kept"));
         }
         return lines;
+    }
+
+    /** What is told of an entry of its kind; of most the count, and where the row stands, say all. */
+    private Optional<String> does(Entry entry) {
+        EntryKind kind = EntryKind.of(entry);
+        return switch (kind) {
+            case VIEW, AT -> after.seat().map(this::seated);
+            case WATCH -> after.seat().map(seat -> words.say("effect.watch", parts(seat)));
+            case IN, CLEAR -> Optional.of(words.say(after.among() ? "effect.in" : "effect.clear"));
+            case OUT -> Optional.of(words.say("effect.out"));
+            case HEAT ->
+                after.celsius().map(celsius -> words.say("effect.heat", words.number(celsius.doubleValue(), 1)));
+            case VOID ->
+                Optional.of(
+                        words.say("effect.void", ((Entry.Void) entry).entry().value()));
+            case LOOK -> after.seat().map(seat -> words.say("effect.look"));
+            case TURN, SKIP, ROUND, DRAW, FEED -> after.seat().map(seat -> moved(seat.row(), kind.watches()));
+            case PAD,
+                    DATUM,
+                    HERE,
+                    SLIP,
+                    FIND,
+                    RECHECK,
+                    PHOTO,
+                    SAW,
+                    NO_ACCESS,
+                    ASK,
+                    OPEN,
+                    SHUT,
+                    TOOL_OUT,
+                    TOOL_IN,
+                    LOST,
+                    VANES,
+                    PROOF,
+                    CONDITION,
+                    FACT,
+                    REFER,
+                    AGAIN,
+                    PAUSE,
+                    HANDOVER,
+                    TAKEOVER,
+                    SETTLE,
+                    NOTE -> Optional.empty();
+        };
     }
 
     private String seated(Seat seat) {
@@ -73,32 +103,21 @@ public final class Effect {
         return ZoneText.of(after, seat.row(), seat.watching(), words);
     }
 
-    private Optional<String> moved(Entry entry) {
-        Optional<Row> row = after.seat().map(Seat::row);
-        if (row.isEmpty()) {
-            return Optional.empty();
-        }
-        if (entry instanceof Entry.Look) {
-            return Optional.of(words.say("effect.look"));
-        }
-        boolean watched = entry instanceof Entry.Turn || entry instanceof Entry.Round || entry instanceof Entry.Draw;
-        if (!watched && !(entry instanceof Entry.Skip) && !(entry instanceof Entry.Feed)) {
-            return Optional.empty();
-        }
-        SmoothedTrack placing = after.placing(row.get());
-        Turn moved = placing.counted(before.stop(row.get()), after.stop(row.get()));
-        boolean rotor = row.get().kind() == RowKind.ROTOR;
+    private String moved(Row row, boolean watched) {
+        SmoothedTrack placing = after.placing(row);
+        Turn moved = placing.counted(before.stop(row), after.stop(row));
+        boolean rotor = row.kind() == RowKind.ROTOR;
         String way = words.signed(rotor ? moved.degrees() : -moved.degrees(), 1);
-        String blades = words.number(Math.abs(moved.degrees()) * row.get().count() / 360, 1);
-        String reading = words.number(after.reading(row.get()).degrees(), 1);
+        String blades = words.number(Math.abs(moved.degrees()) * row.count() / 360, 1);
+        String reading = words.number(after.reading(row).degrees(), 1);
         String key = rotor ? "effect.turned" : "effect.drawn";
-        return Optional.of(words.say(
+        return words.say(
                 key,
                 way,
                 blades,
-                words.airfoils(row.get()),
+                words.airfoils(row),
                 reading,
-                words.say(watched ? "effect.watched" : "effect.unwatched")));
+                words.say(watched ? "effect.watched" : "effect.unwatched"));
     }
 
     private Optional<CountError> newCountError() {

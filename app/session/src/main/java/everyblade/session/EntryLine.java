@@ -2,6 +2,7 @@ package everyblade.session;
 
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Movement;
+import everyblade.core.entry.Stated;
 import everyblade.core.entry.Unit;
 import everyblade.core.turning.Logged;
 import everyblade.spi.RowKind;
@@ -103,14 +104,10 @@ public final class EntryLine {
         return "deg";
     }
 
+    /** Of moves of the scope tip only those that were watched say what is usual. */
     private static Optional<Movement> movement(Entry entry, boolean drawn) {
-        if (drawn) {
-            return entry instanceof Entry.Draw draw
-                    ? Optional.of(draw.movement().value())
-                    : Optional.empty();
-        }
-        return entry instanceof Entry.Turn turn
-                ? Optional.of(turn.movement().value())
-                : entry instanceof Entry.Skip skip ? Optional.of(skip.movement().value()) : Optional.empty();
+        boolean counts =
+                drawn ? entry instanceof Entry.Draw : entry instanceof Entry.Turn || entry instanceof Entry.Skip;
+        return counts ? Stated.movement(entry) : Optional.empty();
     }
 }

@@ -1,6 +1,6 @@
 package everyblade.window;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.Stated;
 import everyblade.core.turning.Logged;
 import everyblade.session.JobState;
 import everyblade.window.view.Shortcut;
@@ -49,7 +49,7 @@ final class PicturesPanel {
 
     void show(JobState state) {
         list.show(state.fold().entries().stream()
-                .filter(logged -> logged.entry() instanceof Entry.Photo || logged.entry() instanceof Entry.Saw)
+                .filter(logged -> Stated.file(logged.entry()).isPresent())
                 .filter(logged -> !state.fold().isVoid(logged.number()))
                 .toList());
     }

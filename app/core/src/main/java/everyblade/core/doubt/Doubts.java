@@ -3,7 +3,9 @@ package everyblade.core.doubt;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.doubt.Doubt.Kind;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.Said;
+import everyblade.core.entry.Stated;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.finding.closing.Acceptance;
 import everyblade.core.finding.closing.ReasonGiven;
@@ -56,27 +58,68 @@ public final class Doubts {
         Entry entry = logged.entry();
         List<Doubt> doubts = new ArrayList<>(new MoveDoubts(before, entry, after).all());
         lostCount().ifPresent(doubts::add);
-        if (entry instanceof Entry.Here here) {
-            unit(here.plusMinus(), inView()).ifPresent(doubts::add);
-        } else if (entry instanceof Entry.Round round) {
-            unit(round.plusMinus(), inView()).ifPresent(doubts::add);
-        } else if (entry instanceof Entry.Datum datum && datum.shaftAngle().isEmpty()) {
-            unit(datum.plusMinus(), row(Optional.of(datum.row()))).ifPresent(doubts::add);
-        } else if (entry instanceof Entry.NoAccess noAccess) {
-            wraps(noAccess.row(), noAccess.airfoils()).ifPresent(doubts::add);
-            doubts.addAll(accepting(noAccess));
-        } else if (entry instanceof Entry.Saw saw) {
-            wraps(saw.row(), saw.airfoils()).ifPresent(doubts::add);
-        } else if (entry instanceof Entry.Find find) {
-            doubts.addAll(new FindingDoubts(before, find).all());
-        } else if (entry instanceof Entry.Shut shut) {
-            scopeIn(shut.thing().value()).ifPresent(doubts::add);
-        } else if (entry instanceof Entry.Ask ask) {
-            asksFor(row(Optional.of(ask.row()))).ifPresent(doubts::add);
-        }
+        doubts.addAll(ofKind(entry));
         MoveDoubts.byBlades(entry)
                 .flatMap(move -> unit(move.plusMinus(), inView()))
                 .ifPresent(doubts::add);
+        return doubts;
+    }
+
+    private List<Doubt> ofKind(Entry entry) {
+        return switch (EntryKind.of(entry)) {
+            case HERE, ROUND -> one(unit(Stated.plusMinus(entry), inView()));
+            case DATUM -> datum((Entry.Datum) entry);
+            case NO_ACCESS -> noAccess((Entry.NoAccess) entry);
+            case SAW -> one(wraps(((Entry.Saw) entry).row(), ((Entry.Saw) entry).airfoils()));
+            case FIND -> new FindingDoubts(before, (Entry.Find) entry).all();
+            case SHUT -> one(scopeIn(((Entry.Shut) entry).thing().value()));
+            case ASK -> one(asksFor(row(Optional.of(((Entry.Ask) entry).row()))));
+            case VIEW,
+                    AT,
+                    WATCH,
+                    IN,
+                    CLEAR,
+                    OUT,
+                    TURN,
+                    SKIP,
+                    LOOK,
+                    DRAW,
+                    FEED,
+                    PAD,
+                    SLIP,
+                    RECHECK,
+                    PHOTO,
+                    OPEN,
+                    TOOL_OUT,
+                    TOOL_IN,
+                    LOST,
+                    VANES,
+                    HEAT,
+                    PROOF,
+                    CONDITION,
+                    FACT,
+                    REFER,
+                    AGAIN,
+                    PAUSE,
+                    HANDOVER,
+                    TAKEOVER,
+                    SETTLE,
+                    VOID,
+                    NOTE -> List.of();
+        };
+    }
+
+    private static List<Doubt> one(Optional<Doubt> doubt) {
+        return doubt.stream().toList();
+    }
+
+    private List<Doubt> datum(Entry.Datum datum) {
+        return datum.shaftAngle().isEmpty() ? one(unit(datum.plusMinus(), row(Optional.of(datum.row())))) : List.of();
+    }
+
+    private List<Doubt> noAccess(Entry.NoAccess noAccess) {
+        List<Doubt> doubts = new ArrayList<>(one(wraps(noAccess.row(), noAccess.airfoils())));
+        doubts.addAll(accepting(noAccess));
         return doubts;
     }
 

@@ -3,8 +3,9 @@ package everyblade.core.doubt;
 import everyblade.core.angle.Turn;
 import everyblade.core.doubt.Doubt.Kind;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.Movement;
-import everyblade.core.entry.Said;
+import everyblade.core.entry.Stated;
 import everyblade.core.entry.Unit;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -52,10 +53,7 @@ final class MoveDoubts {
         if (entry instanceof Entry.Turn || entry instanceof Entry.Look) {
             afterBreak().ifPresent(doubts::add);
         }
-        if (entry instanceof Entry.Turn
-                || entry instanceof Entry.Look
-                || entry instanceof Entry.Round
-                || entry instanceof Entry.Draw) {
+        if (EntryKind.of(entry).watches()) {
             throughShut().ifPresent(doubts::add);
         }
         return doubts;
@@ -63,17 +61,7 @@ final class MoveDoubts {
 
     /** The amount of a move, of one that is not to a reading. */
     private static Optional<Movement.By> by(Entry entry) {
-        Said<Movement> said = entry instanceof Entry.Turn turn
-                ? turn.movement()
-                : entry instanceof Entry.Skip skip
-                        ? skip.movement()
-                        : entry instanceof Entry.Draw draw
-                                ? draw.movement()
-                                : entry instanceof Entry.Feed feed ? feed.movement() : null;
-        return Optional.ofNullable(said)
-                .map(Said::value)
-                .filter(Movement.By.class::isInstance)
-                .map(Movement.By.class::cast);
+        return Stated.movement(entry).filter(Movement.By.class::isInstance).map(Movement.By.class::cast);
     }
 
     /** The amount of a move that was counted in airfoils. */
@@ -187,13 +175,10 @@ final class MoveDoubts {
     }
 
     private static boolean tellsOrMoves(Entry entry) {
-        return entry instanceof Entry.Here
-                || entry instanceof Entry.Datum
-                || entry instanceof Entry.Round
-                || entry instanceof Entry.Slip
-                || entry instanceof Entry.Turn
-                || entry instanceof Entry.Skip
-                || entry instanceof Entry.Look;
+        return switch (EntryKind.of(entry)) {
+            case HERE, DATUM, ROUND, SLIP, TURN, SKIP, LOOK -> true;
+            default -> false;
+        };
     }
 
     private Optional<Doubt> throughShut() {

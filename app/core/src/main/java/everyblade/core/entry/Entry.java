@@ -29,23 +29,24 @@ public sealed interface Entry {
     record Out() implements Entry {}
 
     /** Turned while watching. */
-    record Turn(Said<Movement> movement, Optional<BigDecimal> seconds, Optional<Through> through) implements Entry {}
+    record Turn(Said<Movement> movement, Optional<BigDecimal> seconds, Optional<Through> through)
+            implements Entry, Moving, Timed {}
 
     /** Turned without watching. */
-    record Skip(Said<Movement> movement) implements Entry {}
+    record Skip(Said<Movement> movement) implements Entry, Moving {}
 
     /** One full watched turn that began and ended with this airfoil at the reference. */
     record Round(Said<Integer> airfoil, Optional<BigDecimal> plusMinus, Optional<BigDecimal> seconds)
-            implements Entry {}
+            implements Entry, Timed, Placing {}
 
     /** Watched at rest. */
-    record Look(Optional<BigDecimal> seconds, Optional<Through> through) implements Entry {}
+    record Look(Optional<BigDecimal> seconds, Optional<Through> through) implements Entry, Timed {}
 
     /** The scope tip was drawn round the annulus while watching. */
-    record Draw(Said<Movement> movement, Optional<BigDecimal> seconds) implements Entry {}
+    record Draw(Said<Movement> movement, Optional<BigDecimal> seconds) implements Entry, Moving, Timed {}
 
     /** The scope tip was fed round the annulus without watching. */
-    record Feed(Said<Movement> movement) implements Entry {}
+    record Feed(Said<Movement> movement) implements Entry, Moving {}
 
     /** From now on turned at this pad. */
     record Pad(Said<String> pad) implements Entry {}
@@ -56,10 +57,10 @@ public sealed interface Entry {
             Said<Integer> airfoil,
             Optional<Said<BigDecimal>> shaftAngle,
             Optional<BigDecimal> plusMinus)
-            implements Entry {}
+            implements Entry, Placing {}
 
     /** This airfoil of the row in view is at the reference now. */
-    record Here(Said<Integer> airfoil, Optional<BigDecimal> plusMinus) implements Entry {}
+    record Here(Said<Integer> airfoil, Optional<BigDecimal> plusMinus) implements Entry, Placing {}
 
     /** The rotor may have moved unwatched by an unknown angle. */
     record Slip() implements Entry {}
@@ -72,10 +73,12 @@ public sealed interface Entry {
     record Recheck(Optional<Said<String>> row, Said<Integer> airfoil, Said<String> rest) implements Entry {}
 
     /** A picture. */
-    record Photo(Said<String> file, Optional<Said<Integer>> airfoil, Optional<Said<String>> zone) implements Entry {}
+    record Photo(Said<String> file, Optional<Said<Integer>> airfoil, Optional<Said<String>> zone)
+            implements Entry, Pictured {}
 
     /** Stated with a picture, where the computation cannot tell. */
-    record Saw(Optional<Said<String>> row, Said<String> zone, Airfoils airfoils, Said<String> file) implements Entry {}
+    record Saw(Optional<Said<String>> row, Said<String> zone, Airfoils airfoils, Said<String> file)
+            implements Entry, Pictured {}
 
     /** Accepted as not seen. */
     record NoAccess(Optional<Said<String>> row, Said<String> zone, Airfoils airfoils, String reason) implements Entry {}
@@ -136,6 +139,26 @@ public sealed interface Entry {
 
     /** Anything. */
     record Note(String text) implements Entry {}
+
+    /** What moves what turns, or the scope tip round the annulus, by an amount or to a reading. */
+    interface Moving {
+        Said<Movement> movement();
+    }
+
+    /** What may say how long it took, s. */
+    interface Timed {
+        Optional<BigDecimal> seconds();
+    }
+
+    /** What says where an airfoil is, and may say how far that may be off, ± degrees. */
+    interface Placing {
+        Optional<BigDecimal> plusMinus();
+    }
+
+    /** What names a picture. */
+    interface Pictured {
+        Said<String> file();
+    }
 
     /** Moving between two stations of the view in use. */
     record Through(Said<String> from, Said<String> to) {}

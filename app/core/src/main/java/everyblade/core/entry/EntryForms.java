@@ -35,6 +35,10 @@ final class EntryForms {
 
     /** The form of an entry; every type has one. */
     static EntryForm<?> of(Entry entry) {
-        return BY_TYPE.get(entry.getClass());
+        return of(entry.getClass());
+    }
+
+    static EntryForm<?> of(Class<? extends Entry> type) {
+        return BY_TYPE.get(type);
     }
 }

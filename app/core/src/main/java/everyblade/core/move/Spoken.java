@@ -2,6 +2,7 @@ package everyblade.core.move;
 
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.Refusal;
 import everyblade.core.move.RotationProblem.How;
 import everyblade.core.move.RotationProblem.Work;
@@ -129,8 +130,7 @@ final class Spoken {
         boolean opens = way.entries().stream().anyMatch(entry -> entry instanceof Entry.Open);
         boolean searches = way.identifies().isPresent() && (way.from().isEmpty() || !way.round());
         long identified = way.entries().stream()
-                .filter(entry ->
-                        entry instanceof Entry.Here || entry instanceof Entry.Datum || entry instanceof Entry.Round)
+                .filter(entry -> EntryKind.of(entry).identifies())
                 .count();
         Prices prices = problem.prices();
         return work.option().away(state.now().seat(), prices)

@@ -1,6 +1,7 @@
 package everyblade.picture.report;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.TakenAsExact;
@@ -79,7 +80,7 @@ final class Count {
         List<List<Cell>> rows = new ArrayList<>();
         for (Logged logged : job.counting()) {
             List<PageWords> found = found(job, logged.number());
-            if (identifies(logged.entry()) || !found.isEmpty()) {
+            if (EntryKind.of(logged.entry()).identifies() || !found.isEmpty()) {
                 rows.add(List.of(
                         Cell.of("" + logged.number()),
                         Cell.of(Telling.minute(logged.at())),
@@ -111,10 +112,6 @@ final class Count {
                 })
                 .distinct()
                 .toList();
-    }
-
-    private static boolean identifies(Entry entry) {
-        return entry instanceof Entry.Datum || entry instanceof Entry.Here || entry instanceof Entry.Round;
     }
 
     private static Block breaks(Reported job) {

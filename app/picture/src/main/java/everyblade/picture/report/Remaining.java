@@ -4,6 +4,7 @@ import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.State;
 import everyblade.core.coverage.Why;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.ZonePhrase;
 import everyblade.core.finding.closing.Acceptance;
 import everyblade.core.finding.closing.Behind;
@@ -63,11 +64,7 @@ final class Remaining {
         blocks.add(new Block.Heading(1, job.say("questions")));
         List<List<Cell>> rows = new ArrayList<>();
         for (Logged logged : job.counting()) {
-            Entry entry = logged.entry();
-            if (entry instanceof Entry.Recheck
-                    || entry instanceof Entry.Refer
-                    || entry instanceof Entry.Again
-                    || entry instanceof Entry.Lost) {
+            if (EntryKind.of(logged.entry()).asks()) {
                 rows.add(List.of(
                         Cell.of("" + logged.number()),
                         Cell.of(PageWords.of(Telling.minute(logged.at())), PageWords.of(logged.by())),

@@ -1,8 +1,8 @@
 package everyblade.session.job;
 
-import everyblade.core.entry.Entry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Said;
+import everyblade.core.entry.Stated;
 import everyblade.fact.Fact;
 import everyblade.record.Addition;
 import everyblade.record.JobFolder;
@@ -40,14 +40,8 @@ public record Pictures(JournalWriter writer, JobFolder folder, List<Path> places
 
     /** The same of an entry of this number. */
     public Optional<Fact> keep(int number, Addition addition) throws Refusal {
-        Optional<Said<String>> name = named(addition.means());
+        Optional<Said<String>> name = Stated.file(addition.means());
         return name.isEmpty() ? Optional.empty() : keep(name.get()).map(note -> new PictureNote.OfEntry(number, note));
-    }
-
-    private static Optional<Said<String>> named(Entry entry) {
-        return entry instanceof Entry.Photo photo
-                ? Optional.of(photo.file())
-                : entry instanceof Entry.Saw saw ? Optional.of(saw.file()) : Optional.empty();
     }
 
     private Optional<PictureNote> keep(Said<String> name) throws Refusal {

@@ -1,6 +1,7 @@
 package everyblade.window.view;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Zoning;
 import everyblade.core.turning.Logged;
@@ -71,11 +72,7 @@ public record ActLine(JobState state, String typed, Optional<CellAt> selected, O
     private Outcome again() {
         Optional<Logged> last = state.last();
         boolean move = last.map(Logged::entry)
-                .filter(entry -> entry instanceof Entry.Turn
-                        || entry instanceof Entry.Skip
-                        || entry instanceof Entry.Look
-                        || entry instanceof Entry.Draw
-                        || entry instanceof Entry.Feed)
+                .filter(entry -> EntryKind.of(entry).repeats())
                 .isPresent();
         if (!move || state.fold().isVoid(last.get().number())) {
             return new Not(words.say("act.noAgain"));

@@ -1,5 +1,11 @@
 package everyblade.window.view;
 
+import static everyblade.core.entry.EntryKind.DRAW;
+import static everyblade.core.entry.EntryKind.FEED;
+import static everyblade.core.entry.EntryKind.SKIP;
+import static everyblade.core.entry.EntryKind.TURN;
+
+import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Kind;
 import everyblade.core.entry.Zoning;
@@ -29,52 +35,9 @@ import java.util.stream.Stream;
  */
 public record Completion(String typed, List<String> words) {
 
-    private static final List<String> VERBS = List.of(
-            "view",
-            "turn",
-            "look",
-            "watch",
-            "here",
-            "round",
-            "datum",
-            "skip",
-            "heat",
-            "at",
-            "in",
-            "clear",
-            "out",
-            "draw",
-            "feed",
-            "pad",
-            "find",
-            "recheck",
-            "photo",
-            "saw",
-            "noaccess",
-            "ask",
-            "slip",
-            "open",
-            "shut",
-            "tool",
-            "lost",
-            "vanes",
-            "proof",
-            "condition",
-            "fact",
-            "refer",
-            "again",
-            "pause",
-            "handover",
-            "takeover",
-            "settle",
-            "void",
-            "note");
-
     /** Before a row that stands still, the moves of the scope tip stand where those of a shaft do otherwise. */
-    private static final Map<String, String> AT_REST =
-            Map.of("turn", "draw", "draw", "turn", "skip", "feed", "feed", "skip");
+    private static final Map<EntryKind, EntryKind> AT_REST = Map.of(TURN, DRAW, DRAW, TURN, SKIP, FEED, FEED, SKIP);
 
-    private static final Set<String> MOVES = Set.of("turn", "skip", "draw", "feed");
     private static final List<String> FACTS =
             List.of("hours", "cycles", "position", "manual", "revision", "\"scope serial\"", "\"eye test\"");
 
@@ -118,53 +81,75 @@ public record Completion(String typed, List<String> words) {
             boolean stands = now.seat()
                     .filter(seat -> seat.row().kind() != RowKind.ROTOR)
                     .isPresent();
-            Stream<String> verbs = VERBS.stream().map(verb -> stands ? AT_REST.getOrDefault(verb, verb) : verb);
-            return Stream.concat(verbs, Arrays.stream(Kind.values()).map(Kind::word))
-                    .toList();
+            Stream<String> verbs = Arrays.stream(EntryKind.values())
+                    .map(kind -> stands ? AT_REST.getOrDefault(kind, kind) : kind)
+                    .map(EntryKind::verb);
+            return Stream.concat(verbs, kinds().stream()).toList();
         }
         String verb = said.get(0).toLowerCase(Locale.ROOT);
+        return isKind(verb)
+                ? found(now, said.size())
+                : EntryKind.of(verb).map(kind -> next(now, kind, said)).orElse(List.of());
+    }
+
+    /** Behind a kind of finding. */
+    private static List<String> found(Situation now, int place) {
+        return place == 2 ? zones(now) : place > 2 ? List.of("length", "depth", "width", "±", "mm") : List.of();
+    }
+
+    private static List<String> next(Situation now, EntryKind kind, List<String> said) {
         int place = said.size();
-        if (MOVES.contains(verb)) {
-            return move(now, said, verb.equals("turn") || verb.equals("skip"));
-        }
-        if (isKind(verb)) {
-            return place == 2 ? zones(now) : place > 2 ? List.of("length", "depth", "width", "±", "mm") : List.of();
-        }
-        return switch (verb) {
-            case "find" -> place == 1 ? kinds() : place == 3 ? zones(now) : List.of();
-            case "view" -> place == 1 ? views(now) : place == 2 ? List.of("with") : scopeTips(now);
-            case "at" -> place == 1 ? stations(now) : List.of();
-            case "watch" -> parts(now);
-            case "ask" -> place == 1 ? rows(now) : parts(now);
-            case "datum", "vanes" -> place == 1 ? rows(now) : List.of();
-            case "pad" -> place == 1 ? pads(now) : List.of();
-            case "recheck" -> place == 2 ? zones(now) : List.of();
-            case "noaccess", "saw" ->
-                place == 1 ? zones(now) : place == 2 ? List.of("all") : List.of("because", "photo");
-            case "open" -> place == 1 ? things(now) : List.of();
-            case "shut" -> place == 1 ? quoted(now.ledger().openings().keySet()) : List.of();
-            case "tool" ->
-                place == 1
-                        ? List.of("out", "in")
-                        : place == 2 && said.get(1).equals("in")
-                                ? Stream.concat(
-                                                now.ledger().toolsOut().keySet().stream(),
-                                                now.ledger().missing().stream())
-                                        .toList()
-                                : List.of();
-            case "settle" ->
-                place == 1
-                        ? now.ledger().questions().keySet().stream()
-                                .map(String::valueOf)
-                                .toList()
-                        : place == 2 ? List.of("because") : List.of();
-            case "void" -> place == 2 ? List.of("because") : List.of();
-            case "fact" -> place == 1 ? FACTS : List.of();
-            case "again" -> place == 1 ? List.of("in") : place == 3 ? List.of("cycles", "hours", "days") : List.of();
-            case "heat" -> place == 2 ? List.of("C", "F") : List.of();
-            case "pause" -> place == 1 ? List.of("held") : List.of();
-            default -> List.of();
+        return switch (kind) {
+            case TURN, SKIP -> move(now, said, true);
+            case DRAW, FEED -> move(now, said, false);
+            case FIND -> place == 1 ? kinds() : place == 3 ? zones(now) : List.of();
+            case VIEW -> place == 1 ? views(now) : place == 2 ? List.of("with") : scopeTips(now);
+            case AT -> place == 1 ? stations(now) : List.of();
+            case WATCH -> parts(now);
+            case ASK -> place == 1 ? rows(now) : parts(now);
+            case DATUM, VANES -> place == 1 ? rows(now) : List.of();
+            case PAD -> place == 1 ? pads(now) : List.of();
+            case RECHECK -> place == 2 ? zones(now) : List.of();
+            case NO_ACCESS, SAW -> place == 1 ? zones(now) : place == 2 ? List.of("all") : List.of("because", "photo");
+            case OPEN -> place == 1 ? things(now) : List.of();
+            case SHUT -> place == 1 ? quoted(now.ledger().openings().keySet()) : List.of();
+            case TOOL_OUT, TOOL_IN -> tool(now, said);
+            case SETTLE -> place == 1 ? questions(now) : place == 2 ? List.of("because") : List.of();
+            case VOID -> place == 2 ? List.of("because") : List.of();
+            case FACT -> place == 1 ? FACTS : List.of();
+            case AGAIN -> place == 1 ? List.of("in") : place == 3 ? List.of("cycles", "hours", "days") : List.of();
+            case HEAT -> place == 2 ? List.of("C", "F") : List.of();
+            case PAUSE -> place == 1 ? List.of("held") : List.of();
+            case IN,
+                    CLEAR,
+                    OUT,
+                    LOOK,
+                    HERE,
+                    ROUND,
+                    SLIP,
+                    PHOTO,
+                    LOST,
+                    PROOF,
+                    CONDITION,
+                    REFER,
+                    HANDOVER,
+                    TAKEOVER,
+                    NOTE -> List.of();
         };
+    }
+
+    private static List<String> tool(Situation now, List<String> said) {
+        if (said.size() == 1) {
+            return List.of("out", "in");
+        }
+        return said.size() == 2 && said.get(1).equals("in")
+                ? Stream.concat(now.ledger().toolsOut().keySet().stream(), now.ledger().missing().stream())
+                        .toList()
+                : List.of();
+    }
+
+    private static List<String> questions(Situation now) {
+        return now.ledger().questions().keySet().stream().map(String::valueOf).toList();
     }
 
     private static List<String> move(Situation now, List<String> said, boolean turned) {

@@ -1,6 +1,7 @@
 package everyblade.core.finding.closing;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -38,6 +39,6 @@ record OpenAnswers(Fold fold) {
     }
 
     private static Optional<Kind> kind(Entry entry) {
-        return entry instanceof Entry.Find ? Optional.of(Kind.FINDING) : OpenRecord.question(entry);
+        return EntryKind.of(entry).isFinding() ? Optional.of(Kind.FINDING) : OpenRecord.question(entry);
     }
 }

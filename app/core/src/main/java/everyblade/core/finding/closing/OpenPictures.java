@@ -1,6 +1,7 @@
 package everyblade.core.finding.closing;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.Stated;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.finding.photo.Taken;
 import everyblade.core.turning.EntryTime;
@@ -59,8 +60,6 @@ record OpenPictures(Fold fold, List<Taken> pictures) {
     }
 
     private static String file(Entry entry) {
-        return entry instanceof Entry.Photo photo
-                ? photo.file().value()
-                : ((Entry.Saw) entry).file().value();
+        return Stated.file(entry).orElseThrow().value();
     }
 }

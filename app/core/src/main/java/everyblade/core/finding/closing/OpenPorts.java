@@ -1,6 +1,7 @@
 package everyblade.core.finding.closing;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.EntryText;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Fold;
@@ -56,10 +57,7 @@ record OpenPorts(Fold fold) {
     private static boolean looks(Entry entry) {
         return entry instanceof Entry.View
                 || entry instanceof Entry.At
-                || entry instanceof Entry.Turn
-                || entry instanceof Entry.Round
-                || entry instanceof Entry.Look
-                || entry instanceof Entry.Draw;
+                || EntryKind.of(entry).watches();
     }
 
     private Optional<String> port(String view) {

@@ -1,6 +1,7 @@
 package everyblade.core.finding.closing;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -56,13 +57,13 @@ record OpenRecord(Fold fold, Collection<String> facts) {
 
     /** What an entry leaves open until it is settled, if it does. */
     static Optional<Kind> question(Entry entry) {
-        return entry instanceof Entry.Recheck
-                ? Optional.of(Kind.RECHECK)
-                : entry instanceof Entry.Again
-                        ? Optional.of(Kind.REPEAT)
-                        : entry instanceof Entry.Lost
-                                ? Optional.of(Kind.LOST)
-                                : entry instanceof Entry.Refer ? Optional.of(Kind.QUESTION) : Optional.empty();
+        return switch (EntryKind.of(entry)) {
+            case RECHECK -> Optional.of(Kind.RECHECK);
+            case AGAIN -> Optional.of(Kind.REPEAT);
+            case LOST -> Optional.of(Kind.LOST);
+            case REFER -> Optional.of(Kind.QUESTION);
+            default -> Optional.empty();
+        };
     }
 
     private static ToDo.Step step(Kind kind) {

@@ -2,6 +2,7 @@ package everyblade.core.finding.closing;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.Stated;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.finding.closing.TimeProblem.Later;
@@ -80,8 +81,8 @@ record OpenTimes(Fold fold, Coverage coverage) {
 
     /** The least time in which an entry can be done, s. */
     private static double least(Entry entry, double degrees) {
-        boolean watched = !(entry instanceof Entry.Skip || entry instanceof Entry.Feed);
-        double byHand = degrees / (watched ? WATCHED : UNWATCHED);
+        EntryKind kind = EntryKind.of(entry);
+        double byHand = degrees / (kind.moves() && !kind.watches() ? UNWATCHED : WATCHED);
         return Stated.seconds(entry)
                 .map(seconds -> Math.max(byHand, SHARE_OF_STATED * seconds.doubleValue() - SLACK_OF_STATED))
                 .orElse(byHand);

@@ -1,6 +1,6 @@
 package everyblade.core.finding.closing;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Logged;
 import everyblade.fact.Fact;
@@ -43,7 +43,7 @@ record Several(Answered answered) {
 
     /** Of a finding, an answer says what comes of it, and nothing else. */
     private static boolean answersForItself(Logged logged) {
-        return !(logged.entry() instanceof Entry.Find);
+        return !EntryKind.of(logged.entry()).isFinding();
     }
 
     private static OpenItem ofFindings(Kind kind, Logged first, Fact what) {

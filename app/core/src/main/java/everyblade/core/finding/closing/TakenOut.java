@@ -1,6 +1,7 @@
 package everyblade.core.finding.closing;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.ZonePhrase;
 import everyblade.core.entry.ZoneSet;
@@ -55,23 +56,44 @@ record TakenOut(Fold fold) {
     }
 
     private static Optional<Weighty> weighty(Entry entry) {
-        if (entry instanceof Entry.Find) {
-            return Optional.of(Weighty.FINDING);
-        }
-        if (entry instanceof Entry.Datum || entry instanceof Entry.Here || entry instanceof Entry.Round) {
-            return Optional.of(Weighty.IDENTIFICATION);
-        }
-        if (entry instanceof Entry.Open) {
-            return Optional.of(Weighty.OPENING);
-        }
-        if (entry instanceof Entry.Recheck || entry instanceof Entry.Refer || entry instanceof Entry.Again) {
-            return Optional.of(Weighty.QUESTION);
-        }
-        return entry instanceof Entry.ToolOut
-                ? Optional.of(Weighty.TOOL)
-                : entry instanceof Entry.Lost
-                        ? Optional.of(Weighty.LOST)
-                        : entry instanceof Entry.Slip ? Optional.of(Weighty.SLIP) : Optional.empty();
+        return switch (EntryKind.of(entry)) {
+            case FIND -> Optional.of(Weighty.FINDING);
+            case DATUM, HERE, ROUND -> Optional.of(Weighty.IDENTIFICATION);
+            case OPEN -> Optional.of(Weighty.OPENING);
+            case RECHECK, REFER, AGAIN -> Optional.of(Weighty.QUESTION);
+            case TOOL_OUT -> Optional.of(Weighty.TOOL);
+            case LOST -> Optional.of(Weighty.LOST);
+            case SLIP -> Optional.of(Weighty.SLIP);
+            case VIEW,
+                    AT,
+                    WATCH,
+                    IN,
+                    CLEAR,
+                    OUT,
+                    TURN,
+                    SKIP,
+                    LOOK,
+                    DRAW,
+                    FEED,
+                    PAD,
+                    PHOTO,
+                    SAW,
+                    NO_ACCESS,
+                    ASK,
+                    SHUT,
+                    TOOL_IN,
+                    VANES,
+                    HEAT,
+                    PROOF,
+                    CONDITION,
+                    FACT,
+                    PAUSE,
+                    HANDOVER,
+                    TAKEOVER,
+                    SETTLE,
+                    VOID,
+                    NOTE -> Optional.empty();
+        };
     }
 
     /** Whether what counts next after a void is of the same sort: then it was a slip of the tongue, and mended. */

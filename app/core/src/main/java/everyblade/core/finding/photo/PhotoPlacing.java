@@ -3,6 +3,7 @@ package everyblade.core.finding.photo;
 import everyblade.core.angle.Clock;
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.Stated;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.EntryTime;
@@ -81,12 +82,7 @@ public final class PhotoPlacing {
     private double shareOfMove(int next, Instant taken) {
         Logged logged = counting.get(next);
         Entry entry = logged.entry();
-        boolean moves = entry instanceof Entry.Turn
-                || entry instanceof Entry.Skip
-                || entry instanceof Entry.Round
-                || entry instanceof Entry.Draw
-                || entry instanceof Entry.Feed;
-        if (!moves || next == 0) {
+        if (!EntryKind.of(entry).moves() || next == 0) {
             return 0;
         }
         double since = EntryTime.seconds(counting.get(next - 1).at(), logged.at());

@@ -1,6 +1,7 @@
 package everyblade.core.finding.review;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.Refusal;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -51,15 +52,6 @@ public final class Blind {
 
     /** Whether an entry says what was done or found, and not what is made of it. */
     public static boolean shows(Entry entry) {
-        return !(entry instanceof Entry.Note
-                || entry instanceof Entry.NoAccess
-                || entry instanceof Entry.Saw
-                || entry instanceof Entry.Ask
-                || entry instanceof Entry.Recheck
-                || entry instanceof Entry.Refer
-                || entry instanceof Entry.Again
-                || entry instanceof Entry.Settle
-                || entry instanceof Entry.Void
-                || entry instanceof Entry.Handover);
+        return EntryKind.of(entry).tellsDeeds();
     }
 }
