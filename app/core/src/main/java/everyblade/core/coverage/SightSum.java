@@ -209,12 +209,15 @@ final class SightSum {
         }
         int own = pose % sight.poses();
         // Wherever the ends are, a whole turn passes them.
-        long slack = sweep.length().compareTo(Turn.FULL) < 0 ? sight.slack(kind, own, facet, patch) : 0;
+        boolean whole = sweep.length().compareTo(Turn.FULL) >= 0;
+        long before = whole ? 0 : sight.startSlack(kind, own, facet, patch);
+        long after = whole ? 0 : sight.endSlack(kind, own, facet, patch);
         ArcSet arcs = sight.arcs(kind, own, facet, patch);
         for (int arc = 0; arc < arcs.size(); arc++) {
-            Turn low = Turn.ofTicks(arcs.from(arc) + slack);
-            Turn high = Turn.ofTicks(arcs.to(arc) - slack);
-            for (IndexRun of : ofKind(sweep.surely(row, low, high), sight, kind)) {
+            Turn low = Turn.ofTicks(arcs.from(arc) + before);
+            Turn high = Turn.ofTicks(arcs.to(arc) - after);
+            Turn least = Turn.ofTicks(arcs.to(arc) - arcs.from(arc) - sight.shorter(kind, own, facet, patch));
+            for (IndexRun of : ofKind(sweep.surely(row, low, high, least), sight, kind)) {
                 for (IndexRun run : glances.longEnough(of)) {
                     sure.add(run, facet, patch, sight.patches(facet));
                 }

@@ -155,10 +155,21 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn leng
      * @param high the tick after the last at which it is
      */
     IndexRun surely(Row row, Turn low, Turn high) {
+        return surely(row, low, high, high.minus(low));
+    }
+
+    /**
+     * The airfoils that surely came between two clock angles of which it is known how far they are apart at least.
+     *
+     * @param low the largest clock angle at which an airfoil may come into sight
+     * @param high the least tick after the last at which it is; may be below {@code low}
+     * @param least for how far it is in sight at least
+     */
+    IndexRun surely(Row row, Turn low, Turn high, Turn least) {
         if (!sure) {
             return new IndexRun(0, 0);
         }
-        return length.compareTo(Turn.FULL.minus(high.minus(low))) >= 0
+        return length.compareTo(Turn.FULL.minus(least)) >= 0
                 ? new IndexRun(0, row.count())
                 : met(row, low, high, sureFrom, sureTo);
     }

@@ -37,9 +37,10 @@ record Need(long low, long high) {
     }
 
     private static List<Need> of(StationSight sight, int kind, int pose, int facet, int patch) {
-        long slack = sight.slack(kind, pose, facet, patch);
+        long before = sight.startSlack(kind, pose, facet, patch);
+        long after = sight.endSlack(kind, pose, facet, patch);
         return sight.arcs(kind, pose, facet, patch).arcs().stream()
-                .map(arc -> new Need(arc.start() + arc.length() - 1 - slack, arc.start() + slack))
+                .map(arc -> new Need(arc.start() + arc.length() - 1 - after, arc.start() + before))
                 .toList();
     }
 

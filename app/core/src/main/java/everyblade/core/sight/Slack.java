@@ -7,46 +7,51 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * By how much the sight arcs of a facet's middle may lie elsewhere at its borders: half of the most that an end of one of
- * them changes to the middle of a facet beside it.
+ * By how much the sight arcs of a facet's middle may lie elsewhere at its borders: half of the most that they change to the
+ * middle of a facet beside it. Each end by itself, for mostly one of them lies along the edge of the picture and hardly moves;
+ * and how much shorter they may be, for where both ends move alike they are as long there as here.
+ *
+ * @param starts by facet and pose, ticks
+ * @param ends the same
+ * @param shorter the same
  */
-final class Slack {
-
-    private Slack() {}
+record Slack(long[][] starts, long[][] ends, long[][] shorter) {
 
     /**
-     * The slack of every facet, ticks.
+     * The slack of every facet.
      *
      * @param arcs by facet and pose
      * @param smooth of each facet those beside it on which the surface goes on
      */
-    static long[][] of(ArcSet[][] arcs, int[][] smooth) {
-        long[][] slack = new long[arcs.length][arcs[0].length];
-        for (int pose = 0; pose < arcs[0].length; pose++) {
+    static Slack of(ArcSet[][] arcs, int[][] smooth) {
+        int poses = arcs[0].length;
+        Slack slack =
+                new Slack(new long[arcs.length][poses], new long[arcs.length][poses], new long[arcs.length][poses]);
+        for (int pose = 0; pose < poses; pose++) {
             int at = pose;
             List<List<Arc>> each =
                     Arrays.stream(arcs).map(facet -> facet[at].arcs()).toList();
             for (int facet = 0; facet < arcs.length; facet++) {
                 for (int other : smooth[facet]) {
-                    slack[facet][pose] = Math.max(slack[facet][pose], change(each.get(facet), each.get(other)) / 2);
+                    slack.widen(facet, pose, each.get(facet), each.get(other));
                 }
             }
         }
         return slack;
     }
 
-    /** The most that an end of one of these arcs changes to the other's that meets it; those that meet none are left out. */
-    private static long change(List<Arc> from, List<Arc> to) {
-        long most = 0;
+    /** Takes in what changes from these arcs to the other's that meet them; those that meet none are left out. */
+    private void widen(int facet, int pose, List<Arc> from, List<Arc> to) {
         for (Arc arc : from) {
             for (Arc other : to) {
-                long starts = Circle.STANDARD.apart(arc.start(), other.start());
-                long ends = starts + other.length() - arc.length();
-                if (starts < arc.length() && -starts < other.length()) {
-                    most = Math.max(most, Math.max(Math.abs(starts), Math.abs(ends)));
+                long start = Circle.STANDARD.apart(arc.start(), other.start());
+                if (start < arc.length() && -start < other.length()) {
+                    long longer = other.length() - arc.length();
+                    starts[facet][pose] = Math.max(starts[facet][pose], Math.abs(start) / 2);
+                    ends[facet][pose] = Math.max(ends[facet][pose], Math.abs(start + longer) / 2);
+                    shorter[facet][pose] = Math.max(shorter[facet][pose], Math.abs(longer) / 2);
                 }
             }
         }
-        return most;
     }
 }

@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
  * own. Past rows of another count the airfoils are of several kinds, in turn clockwise from the first. Never changes.
  *
  * <p>The arcs of a facet are those of its middle. Where an edge of sight crosses it, it is divided, and each of its patches
- * has arcs of its own; elsewhere {@link #slack} says by how much they may change towards its borders. It is not divided past
+ * has arcs of its own; elsewhere {@link #startSlack}, {@link #endSlack} and {@link #shorter} say by how much they may change towards its borders. It is not divided past
  * rows between that make several kinds, or may stand in several ways. Of patches along an edge of sight it is known whether
  * they are in sight as a whole, or the edge may run through them.
  */
@@ -38,8 +38,8 @@ public final class StationSight {
     private final ArcSet[][][] divided;
     /** By facet, patch and pose, what {@link PatchBorders} finds. */
     private final ArcSet[][][] whole;
-    /** By kind, facet and pose, ticks. */
-    private final long[][][] slack;
+    /** By kind. */
+    private final List<Slack> slack;
     /** By kind, facet and patch, whether every pose shows it; null where a facet is not divided. */
     private final boolean[][][] shown;
 
@@ -49,7 +49,7 @@ public final class StationSight {
         this.divided = divided;
         this.whole = whole;
         this.slack =
-                Arrays.stream(arcs).map(kind -> Slack.of(kind, grain.smooth())).toArray(long[][][]::new);
+                Arrays.stream(arcs).map(kind -> Slack.of(kind, grain.smooth())).toList();
         this.shown = new boolean[arcs.length][divided.length][];
         for (int kind = 0; kind < arcs.length; kind++) {
             for (int facet = 0; facet < divided.length; facet++) {
@@ -179,11 +179,21 @@ public final class StationSight {
     }
 
     /**
-     * By how much the ends of a patch's arcs may lie elsewhere at its borders, ticks: half of what they change from its facet
-     * to the next; none where the patch has arcs of its own.
+     * By how much the beginnings of a patch's arcs may lie elsewhere at its borders, ticks: half of what they change from its
+     * facet to the next; none where the patch has arcs of its own.
      */
-    public long slack(int kind, int pose, int facet, int patch) {
-        return asItsFacet(pose, facet, patch) ? slack[kind][facet][pose] : 0;
+    public long startSlack(int kind, int pose, int facet, int patch) {
+        return asItsFacet(pose, facet, patch) ? slack.get(kind).starts()[facet][pose] : 0;
+    }
+
+    /** The same of their ends. */
+    public long endSlack(int kind, int pose, int facet, int patch) {
+        return asItsFacet(pose, facet, patch) ? slack.get(kind).ends()[facet][pose] : 0;
+    }
+
+    /** By how much the arcs themselves may be shorter there, ticks. */
+    public long shorter(int kind, int pose, int facet, int patch) {
+        return asItsFacet(pose, facet, patch) ? slack.get(kind).shorter()[facet][pose] : 0;
     }
 
     /** Whether every pose shows all of some patch of a facet that lies along an edge of sight. */

@@ -121,22 +121,28 @@ final class SightOracle {
         int own = sight.poses() == 1 ? 0 : pose;
         int facet = patches.facet(patch);
         int part = patch - patches.first(facet);
-        long slack = to - from < TURN ? sight.slack(0, own, facet, part) : 0;
-        return meets(sight.arcs(0, own, facet, part).arcs(), slack, n, from, to);
+        boolean whole = to - from >= TURN;
+        long before = whole ? 0 : sight.startSlack(0, own, facet, part);
+        long after = whole ? 0 : sight.endSlack(0, own, facet, part);
+        List<Arc> arcs = sight.arcs(0, own, facet, part).arcs();
+        long shorter = sight.shorter(0, own, facet, part);
+        // What is left of the turn is too short for it to hide in.
+        return arcs.stream().anyMatch(arc -> to - from >= TURN - (arc.length() - shorter))
+                || meets(arcs, before, after, n, from, to);
     }
 
     private boolean perhaps(Station station, int pose, int patch, int n, long from, long to) {
         StationSight sight = sights.apply(station);
         return meets(
-                sight.arcs(sight.poses() == 1 ? 0 : pose, patches.facet(patch)).arcs(), 0, n, from, to);
+                sight.arcs(sight.poses() == 1 ? 0 : pose, patches.facet(patch)).arcs(), 0, 0, n, from, to);
     }
 
-    private boolean meets(List<Arc> arcs, long slack, int n, long from, long to) {
+    private boolean meets(List<Arc> arcs, long before, long after, int n, long from, long to) {
         long offset = TURN / count * n;
         for (Arc arc : arcs) {
             // The last turn at which it begins in time is the one at which it ends latest.
-            long turns = Math.floorDiv(to + offset - arc.start() - slack, TURN);
-            if (arc.start() + arc.length() - 1 - slack + turns * TURN >= from + offset) {
+            long turns = Math.floorDiv(to + offset - arc.start() - before, TURN);
+            if (arc.start() + arc.length() - 1 - after + turns * TURN >= from + offset) {
                 return true;
             }
         }

@@ -15,6 +15,7 @@ import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Wall;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -110,17 +111,31 @@ final class Truth {
         return false;
     }
 
+    /** The facets of a zone of airfoil n that were never in sight. */
+    BitSet missed(int n, int zone) {
+        BitSet missed = new BitSet();
+        for (int facet = 0; facet < facets.count(); facet++) {
+            missed.set(facet, mesh.zone(facet) == zone && !isSeen(n, facet));
+        }
+        return missed;
+    }
+
+    /** Whether enough of a zone is in sight, and of its outermost strip if it has one, where these facets are not. */
+    boolean isEnough(int zone, BitSet missed) {
+        return share(zone, false, missed) >= 0.95 && (!zoning.atEdge(zone) || share(zone, true, missed) >= 0.95);
+    }
+
     /** The share of a zone of airfoil n that was in sight. */
     double share(int n, int zone) {
-        return share(n, zone, false);
+        return share(zone, false, missed(n, zone));
     }
 
     /** The same of its outermost strip; 1 where it has none. */
     double strip(int n, int zone) {
-        return zoning.atEdge(zone) ? share(n, zone, true) : 1;
+        return zoning.atEdge(zone) ? share(zone, true, missed(n, zone)) : 1;
     }
 
-    private double share(int n, int zone, boolean stripOnly) {
+    private double share(int zone, boolean stripOnly, BitSet missed) {
         int columns = FINE.chord();
         double all = 0;
         double sum = 0;
@@ -129,7 +144,7 @@ final class Truth {
             boolean within = !stripOnly || column < STRIP || column >= columns - STRIP;
             if (mesh.zone(facet) == zone && within) {
                 all += facets.area(facet);
-                sum += isSeen(n, facet) ? facets.area(facet) : 0;
+                sum += missed.get(facet) ? 0 : facets.area(facet);
             }
         }
         return sum / all;
