@@ -166,7 +166,7 @@ public final class Commands {
             case "photos" -> new PhotosCommand(around);
             case "measure" -> new MeasureCommand(around);
             case "handover" -> new HandoverCommand(around);
-            case "map" -> new MapCommand(around, RecordKind.JOB);
+            case "map" -> new MapCommand(around);
             case "report" -> new ReportCommand(around, RecordKind.JOB);
             case "verify" -> new VerifyCommand(around);
             case "pack" -> new PackCommand(around);

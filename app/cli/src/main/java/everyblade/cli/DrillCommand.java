@@ -24,7 +24,7 @@ final class DrillCommand implements Callable<Integer> {
                 .addSubcommand(new DrillNewCommand(around, everyblade))
                 .addSubcommand(new DrillRunCommand(around, everyblade, window))
                 .addSubcommand(new LogCommand(around, RecordKind.DRILL))
-                .addSubcommand(new MapCommand(around, RecordKind.DRILL))
+                .addSubcommand(new DrillMapCommand(around))
                 .addSubcommand(new ReportCommand(around, RecordKind.DRILL))
                 .addSubcommand(new DrillEndCommand(around))
                 .addSubcommand(new DrillResultCommand(around))

@@ -39,6 +39,7 @@ final class DrillJson {
             one.put("secondsPoorly", number(outcome.sighting().poorly()));
             one.put("fate", outcome.fate().name().toLowerCase(Locale.ROOT).replace('_', ' '));
             outcome.call().ifPresent(call -> one.put("entry", call.entry()));
+            outcome.search(told.track()).ifPresent(seconds -> one.put("searchSeconds", number(seconds)));
         }
         ArrayNode calls = json.putArray("falseCalls");
         told.debrief().falseCalls().forEach(call -> calls.add(call.entry()));
@@ -52,6 +53,7 @@ final class DrillJson {
         json.put("seconds", number(told.track().seconds()));
         json.put("turningMean", number(told.seen().turning().mean()));
         json.put("turningFastest", number(told.seen().turning().fastest()));
+        told.track().lost().forEach(json.putArray("tipLost")::add);
         trials(json, told.debrief().trials());
         return JsonText.of(json);
     }

@@ -21,7 +21,6 @@ import picocli.CommandLine.Parameters;
 final class MapCommand implements Callable<Integer> {
 
     private final Surroundings around;
-    private final RecordKind kind;
 
     @Parameters(index = "0", paramLabel = "JOB", description = "${bundle:help.job}")
     private Path job;
@@ -37,32 +36,41 @@ final class MapCommand implements Callable<Integer> {
     @Option(names = "--row", paramLabel = "ID", description = "${bundle:help.map.row}")
     private String row;
 
-    /** @param kind of record that it draws */
-    MapCommand(Surroundings around, RecordKind kind) {
+    MapCommand(Surroundings around) {
         this.around = around;
-        this.kind = kind;
     }
 
     @Override
     public Integer call() {
-        OutputFormat format = OutputFormat.ofDrawing("--out", out);
-        NewFile file = NewFile.at(around, "--out", out);
-        OpenedJob opened = OpenedJob.read(around, job, kind);
-        Coverage coverage = opened.coverage();
-        Optional<String> wanted = Optional.ofNullable(row);
-        CoverageCommand.rows(opened, coverage, wanted);
-        file.write(format.draw(MapScene.of(coverage, facts(opened), wanted, MapStyle.PLAIN), MapStyle.PLAIN.theme()));
+        Sheet sheet = Sheet.at(around, out, Optional.ofNullable(row));
+        OpenedJob opened = OpenedJob.read(around, job, RecordKind.JOB);
+        sheet.draw(opened, opened.coverage(), opened.beginning().task());
         return Commands.FINE;
     }
 
-    private MapFacts facts(OpenedJob job) {
-        EngineModel model = job.engine().model();
-        return new MapFacts(
-                model.name(),
-                model.notice(),
-                job.beginning().serial(),
-                job.beginning().task(),
-                job.journal().head(),
-                MapWords.of(around.words()));
+    /**
+     * A map and where it goes.
+     *
+     * @param row that is drawn alone; empty for all of them
+     */
+    record Sheet(Surroundings around, OutputFormat format, NewFile file, Optional<String> row) {
+
+        /** Refuses a file of another kind, or one that is there. */
+        static Sheet at(Surroundings around, Path out, Optional<String> row) {
+            return new Sheet(around, OutputFormat.ofDrawing("--out", out), NewFile.at(around, "--out", out), row);
+        }
+
+        void draw(OpenedJob job, Coverage coverage, String task) {
+            CoverageCommand.rows(job, coverage, row);
+            EngineModel model = job.engine().model();
+            MapFacts facts = new MapFacts(
+                    model.name(),
+                    model.notice(),
+                    job.beginning().serial(),
+                    task,
+                    job.journal().head(),
+                    MapWords.of(around.words()));
+            file.write(format.draw(MapScene.of(coverage, facts, row, MapStyle.PLAIN), MapStyle.PLAIN.theme()));
+        }
     }
 }

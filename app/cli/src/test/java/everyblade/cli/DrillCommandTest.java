@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import everyblade.cli.Console.Ran;
 import everyblade.session.Workshop;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -95,6 +96,26 @@ class DrillCommandTest {
         assertThat(console.run("drill", "map", "d", "--out", "d.svg").status()).isZero();
 
         assertThat(console.read("d.svg")).contains("DRILL");
+    }
+
+    @Test
+    void the_map_of_truth_is_drawn_after_the_end_only_and_shows_where_the_damage_is() {
+        made("--seed", "5", "--damage", "3", "--harmless", "2");
+        console.run("drill", "log", "d", "view p-r", "datum r 1", "round 1");
+        assertThat(console.run("drill", "map", "d", "--truth", "--out", "t.svg").err())
+                .contains("nobody is told before it ends");
+        assertThat(folder.resolve("t.svg")).doesNotExist();
+        console.run("drill", "end", "d");
+
+        assertThat(console.run("drill", "map", "d", "--row=r", "--out=said.svg").status())
+                .isZero();
+        assertThat(console.run("drill", "map", "d", "--row=r", "--truth", "--out=t.svg").status())
+                .isZero();
+
+        for (String told : List.of("DRILL", "Truly in the picture", ">F1<", ">F2<", ">F3<")) {
+            assertThat(console.read("t.svg").contains(told)).as(told).isTrue();
+        }
+        assertThat(console.read("said.svg").contains(">F1<")).isFalse();
     }
 
     @Test

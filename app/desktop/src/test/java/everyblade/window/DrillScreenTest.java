@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.cli.Commands;
 import everyblade.core.sight.Progress;
+import everyblade.picture.MapStyle;
+import everyblade.practice.drill.TipTrack;
+import everyblade.practice.harm.Harm;
 import everyblade.record.LocalDisk;
 import everyblade.record.RecordKind;
 import everyblade.record.drill.DrillFolder;
@@ -11,6 +14,9 @@ import everyblade.session.Session;
 import everyblade.session.Workshop;
 import everyblade.session.around.Surroundings;
 import everyblade.session.drill.DrillRecord;
+import everyblade.session.model.Consent;
+import everyblade.session.model.Shelf;
+import everyblade.window.map.CellPanel;
 import everyblade.window.view.Choices;
 import everyblade.window.view.Motion;
 import everyblade.window.view.Practising;
@@ -30,6 +36,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -53,6 +60,7 @@ class DrillScreenTest {
     Path folder;
 
     private final long[] now = {1_000_000};
+    private Surroundings around;
     private Session session;
     private Practising practising;
     private DrillScreen screen;
@@ -64,7 +72,7 @@ class DrillScreenTest {
     void aDrillOnAShapedRing() throws Exception {
         Files.createDirectories(folder.resolve("ring"));
         Files.writeString(folder.resolve("ring/engine.json"), Workshop.SHAPED);
-        Surroundings around = new Surroundings(
+        around = new Surroundings(
                 InputStream.nullInputStream(),
                 new PrintStream(new ByteArrayOutputStream(), true),
                 new PrintStream(new ByteArrayOutputStream(), true),
@@ -125,8 +133,8 @@ class DrillScreenTest {
             InstantSource clock = () -> Instant.ofEpochMilli(now[0]);
             Shown shown = Shown.of(session.state(), words, ZoneOffset.UTC);
             job = new JobScreen(session, shown, door, words, () -> choices, clock);
-            drilling = new Drilling(practising, door, new SlowEye(), clock, words, () -> {});
-            drilling.show(job, words);
+            drilling = new Drilling(practising, Optional.empty(), door, new SlowEye(), clock, words, () -> {});
+            drilling.show(job, words, MapStyle.PLAIN);
             screen = drilling.screen().orElseThrow();
             screen.stop(); // the test makes the time pass
             return null;
@@ -293,6 +301,121 @@ class DrillScreenTest {
         assertThat(ended.track().samples()).hasSizeGreaterThan(5);
         assertThat(texts(drilling.component()))
                 .anyMatch(text -> text.contains(language.equals("en") ? "8 pieces of damage" : "8 Schäden"));
+        CellPanel truly = Offscreen.find(drilling.component(), CellPanel.class, "drill.truly");
+        CellPanel claimed = Offscreen.find(drilling.component(), CellPanel.class, "drill.claimed");
+        JList<?> list = Offscreen.find(drilling.component(), JList.class, "drill.result");
+        Offscreen.on(() -> {
+            list.setSelectedIndex(2);
+            return null;
+        });
+        Harm first = practising.truth().damage().get(0);
+        assertThat(truly.selected().orElseThrow().airfoil()).isEqualTo(first.airfoil());
+        assertThat(claimed.selected()).isEqualTo(truly.selected());
+    }
+
+    @Test
+    void what_goes_by_in_a_burst_without_a_call_is_told_once_and_counts_as_missed() {
+        draws = true;
+        enter("view p-r");
+        enter("datum r 1");
+        List<String> told = new ArrayList<>();
+        for (int i = 0; i < 240 && told.isEmpty(); i++) {
+            practising.move(Motion.CLOCKWISE, 0.05);
+            pass(250);
+            texts(job.component()).stream()
+                    .filter(text -> text.contains("Gone by without a call"))
+                    .forEach(told::add);
+        }
+
+        assertThat(told).isNotEmpty();
+        List<TipTrack.Sample> track = practising.take();
+        assertThat(new TipTrack(track).told()).isNotEmpty();
+    }
+
+    @Test
+    void losing_the_tip_is_in_the_track() {
+        enter("view p-r");
+        enter("at near");
+        for (int i = 0; i < 50 && practising.struck().isEmpty(); i++) {
+            practising.move(Motion.IN, 1);
+            practising.move(Motion.CLOCKWISE, 0.01);
+        }
+
+        assertThat(new TipTrack(practising.take()).lost()).containsExactly("r");
+    }
+
+    @Test
+    void the_report_of_a_drill_is_written_and_says_what_it_is() {
+        enter("view p-r");
+        JobStarting commands = new JobStarting(around, new Shelf(around, List.of(), new Consent(around, Set.of())), Commands::run);
+        Path page = folder.resolve("d-report.html");
+
+        assertThat(commands.write(Papers.Paper.REPORT.command(true), folder.resolve("d"), page))
+                .isEmpty();
+        assertThat(page).content().contains("DRILL");
+        assertThat(commands.write(Papers.Paper.REPORT.command(false), folder.resolve("d"), folder.resolve("e.html")))
+                .hasValueSatisfying(problem -> assertThat(problem).startsWith("A drill, not a job"));
+    }
+
+    @Test
+    void a_recent_drill_is_told_from_a_job_and_can_be_opened_again() {
+        Path drill = folder.resolve("d");
+        Path other = folder.resolve("ring");
+        List<Path> opened = new ArrayList<>();
+        StartPanel start = Offscreen.on(() -> new StartPanel(
+                Words.of(Locale.ENGLISH), Optional.empty(), List.of(drill, other), new OnlyOpening(opened)));
+
+        Offscreen.on(() -> {
+            Offscreen.find(start.component(), JButton.class, "start.openRecent").doClick();
+            return null;
+        });
+
+        assertThat(opened).containsExactly(drill);
+        JList<?> list = Offscreen.on(() -> Offscreen.find(start.component(), JList.class, "recent"));
+        assertThat(rendered(list, 0)).isEqualTo("DRILL: " + drill);
+        assertThat(rendered(list, 1)).isEqualTo(other.toString());
+    }
+
+    private static <T> String rendered(JList<T> list, int index) {
+        return Offscreen.on(() -> ((JLabel) list.getCellRenderer()
+                        .getListCellRendererComponent(
+                                list, list.getModel().getElementAt(index), index, false, false))
+                .getText());
+    }
+
+    /** Keeps what is to be opened, and does nothing. */
+    private final class OnlyOpening implements StartPanel.Doing {
+
+        private final List<Path> opened;
+
+        OnlyOpening(List<Path> opened) {
+            this.opened = opened;
+        }
+
+        @Override
+        public void open(Path job) {
+            opened.add(job);
+        }
+
+        @Override
+        public boolean isDrill(Path folder) {
+            return DrillRecord.isOne(around, folder);
+        }
+
+        @Override
+        public void review(Path job) {}
+
+        @Override
+        public void newJob() {}
+
+        @Override
+        public void practise() {}
+
+        @Override
+        public void author() {}
+
+        @Override
+        public void choose(boolean review) {}
     }
 
     @Test

@@ -1,5 +1,6 @@
 package everyblade.window;
 
+import everyblade.picture.MapStyle;
 import everyblade.practice.account.Outcome;
 import everyblade.practice.drill.TipTrack.Sample;
 import everyblade.session.drill.DrillRecord.Told;
@@ -15,7 +16,10 @@ import javax.swing.JPanel;
 import javax.swing.JSlider;
 import net.miginfocom.swing.MigLayout;
 
-/** What came of a drill: line by line, and the whole drill again from the tip's eye, with what was there ringed. */
+/**
+ * What came of a drill: line by line, the map of truth over that of the entries, and the whole drill again from the tip's eye,
+ * with what was there ringed.
+ */
 final class DrillResultScreen {
 
     /** The first lines are the title and the sum; then each piece of damage has its line. */
@@ -26,15 +30,17 @@ final class DrillResultScreen {
     private final ScopeEye eye;
     private final ScopePanel scope;
     private final JSlider slider;
+    private final DrillMaps maps;
     private final LineList<String> list = new LineList<>("drill.result", line -> line);
     private final JPanel panel = new JPanel(new BorderLayout());
 
-    DrillResultScreen(Practising practising, Told told, Words words, Door eyeDoor) {
+    DrillResultScreen(Practising practising, Told told, Words words, MapStyle style, Door eyeDoor) {
         this.told = told;
         this.eyeDoor = eyeDoor;
         this.eye = practising.eye();
         this.scope = new ScopePanel(words);
         this.slider = new JSlider(0, Math.max(0, told.track().samples().size() - 1), 0);
+        this.maps = new DrillMaps(told, words, style);
         list.show(new DrillText(words).result(practising.drill(), told));
         list.addListSelectionListener(chosen -> chosen(list.getSelectedIndex() - LINES_BEFORE));
         list.getAccessibleContext().setAccessibleName(words.say("drill.result.list"));
@@ -42,11 +48,15 @@ final class DrillResultScreen {
         slider.getAccessibleContext().setAccessibleName(words.say("drill.replay"));
         slider.addChangeListener(moved -> show(slider.getValue()));
         JPanel left = new JPanel(new MigLayout("insets 6 8 6 4, fill, wrap", "[grow, fill]", "[grow, fill][][]"));
-        left.add(scope, "w 480, h 480, wmin 300, hmin 300");
+        left.add(scope, "w 400, h 400, wmin 300, hmin 300");
         left.add(slider);
         left.add(new Paragraph(words.say("drill.replay")), "wmin 0");
         panel.add(left, BorderLayout.WEST);
-        panel.add(list.scrolled(), BorderLayout.CENTER);
+        JPanel right = new JPanel(
+                new MigLayout("insets 6 4 6 8, fill, wrap", "[grow, fill]", "[grow 60, fill][grow 40, fill]"));
+        right.add(maps.component(), "wmin 0, hmin 200");
+        right.add(list.scrolled(), "wmin 0, h 200:300:");
+        panel.add(right, BorderLayout.CENTER);
         if (told.track().samples().isEmpty()) {
             scope.tell(words.say("drill.replay.none"));
         } else {
@@ -67,6 +77,7 @@ final class DrillResultScreen {
     private void chosen(int index) {
         List<Outcome> outcomes = told.debrief().outcomes();
         if (index >= 0 && index < outcomes.size()) {
+            maps.select(outcomes.get(index).harm());
             long first = outcomes.get(index).sighting().firstMillis();
             List<Sample> samples = told.track().samples();
             for (int i = 0; first >= 0 && i < samples.size(); i++) {

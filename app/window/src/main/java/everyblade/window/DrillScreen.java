@@ -33,6 +33,9 @@ final class DrillScreen {
     private static final double TOO_SLOW_MILLIS = 38;
     private static final double QUICK_MILLIS = 14;
 
+    /** In a burst it is looked so often what is in the picture, milliseconds. */
+    private static final long GLANCE_MILLIS = 250;
+
     private final Practising practising;
     private final JobScreen job;
     private final Door door;
@@ -43,10 +46,13 @@ final class DrillScreen {
     private final ScopePanel scope;
     private final ScopeHands hands;
     private final JLabel where = new JLabel();
+    private final Optional<BurstTelling> burst;
     private final JButton end;
     private final Timer timer;
     private JobState state;
-    private int findings;
+    private List<Finding> findings;
+    private long sinceGlance;
+    private boolean glancing;
     private boolean drawing;
     private boolean stale = true;
     private int size;
@@ -73,8 +79,11 @@ final class DrillScreen {
         this.scope = new ScopePanel(words);
         this.hands = new ScopeHands(scope, clock, new AtScope());
         this.end = Texts.button(words.say("drill.end"));
+        this.burst = practising.drill().drill().mode() == Drill.Mode.BURST
+                ? Optional.of(new BurstTelling(practising, words))
+                : Optional.empty();
         this.state = job.state();
-        this.findings = Findings.of(state.fold()).size();
+        this.findings = Findings.of(state.fold());
         this.last = clock.millis();
         this.timer = new Timer(TICK_MILLIS, due -> tick());
         lay(ended);
@@ -133,12 +142,31 @@ final class DrillScreen {
         if (!going.isEmpty()) {
             stale |= practising.move(going, passed / 1000.0, hands.speed());
         }
-        practising.passed(passed);
+        stale |= practising.passed(passed);
+        burst.ifPresent(answers -> glance(answers, passed));
         if (++ticks % SAVE_TICKS == 0) {
             save();
         }
         draw();
         tell();
+    }
+
+    /** Looks now and then what is in the picture, and tells what has gone by without a call. */
+    private void glance(BurstTelling answers, long passed) {
+        sinceGlance += passed;
+        Optional<Moment> moment = practising.moment();
+        if (sinceGlance >= GLANCE_MILLIS && moment.isPresent() && !glancing) {
+            double stood = sinceGlance / 1000.0;
+            sinceGlance = 0;
+            glancing = true;
+            eyeDoor.run("", () -> answers.look(moment.get()), seen -> {
+                glancing = false;
+                List<String> passing = answers.saw(seen, stood, findings);
+                if (!passing.isEmpty()) {
+                    job.tell(passing);
+                }
+            });
+        }
     }
 
     private void draw() {
@@ -216,10 +244,10 @@ final class DrillScreen {
         practising.follow(state);
         stale = true;
         List<Finding> now = Findings.of(state.fold());
-        if (practising.drill().drill().mode() == Drill.Mode.BURST && now.size() > findings) {
-            job.tell(List.of(eye.answer(now.get(now.size() - 1), words)));
+        if (burst.isPresent() && now.size() > findings.size()) {
+            job.tell(burst.get().called(eye.answer(now.get(now.size() - 1), words), now));
         }
-        findings = now.size();
+        findings = now;
     }
 
     /** What hands on the picture do. */

@@ -1,6 +1,7 @@
 package everyblade.window;
 
 import everyblade.core.sight.Progress;
+import everyblade.picture.MapStyle;
 import everyblade.session.JobState;
 import everyblade.session.drill.DrillRecord;
 import everyblade.window.view.Practising;
@@ -19,13 +20,27 @@ final class Drilling {
     private final InstantSource clock;
     private final Runnable changed;
     private Words words;
+    private MapStyle style = MapStyle.PLAIN;
     private Optional<DrillScreen> screen = Optional.empty();
-    private Optional<DrillRecord.Told> told = Optional.empty();
+    private Optional<DrillRecord.Told> told;
     private Optional<DrillResultScreen> result = Optional.empty();
 
-    /** @param changed is run when something else is to be shown */
-    Drilling(Practising practising, Door door, Door eyeDoor, InstantSource clock, Words words, Runnable changed) {
+    /**
+     * A drill.
+     *
+     * @param told what came of it, if it has ended
+     * @param changed is run when something else is to be shown
+     */
+    Drilling(
+            Practising practising,
+            Optional<DrillRecord.Told> told,
+            Door door,
+            Door eyeDoor,
+            InstantSource clock,
+            Words words,
+            Runnable changed) {
         this.practising = practising;
+        this.told = told;
         this.door = door;
         this.eyeDoor = eyeDoor;
         this.clock = clock;
@@ -33,12 +48,13 @@ final class Drilling {
         this.changed = changed;
     }
 
-    /** Shows the drill beside this screen of its entries, in this language. */
-    void show(JobScreen job, Words spoken) {
+    /** Shows the drill beside this screen of its entries, in this language, its maps in this style. */
+    void show(JobScreen job, Words spoken, MapStyle drawn) {
         words = spoken;
+        style = drawn;
         screen.ifPresent(DrillScreen::stop);
         screen = Optional.of(new DrillScreen(practising, job, door, eyeDoor, words, clock, () -> end(job)));
-        result = told.map(each -> new DrillResultScreen(practising, each, words, eyeDoor));
+        result = told.map(each -> new DrillResultScreen(practising, each, words, style, eyeDoor));
         if (told.isEmpty()) {
             screen.get().start();
         }
@@ -79,7 +95,7 @@ final class Drilling {
                 },
                 done -> {
                     told = Optional.of(done);
-                    result = Optional.of(new DrillResultScreen(practising, done, words, eyeDoor));
+                    result = Optional.of(new DrillResultScreen(practising, done, words, style, eyeDoor));
                     changed.run();
                     result.get().focus();
                 });

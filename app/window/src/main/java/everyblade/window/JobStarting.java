@@ -43,8 +43,10 @@ record JobStarting(Surroundings around, Shelf shelf, CommandRun commands) {
     }
 
     /** Writes a page about a job by this command; gives why it could not be, if it could not. */
-    Optional<String> write(String command, Path job, Path file) {
-        return run(List.of(command, job.toString(), "--out", file.toString()));
+    Optional<String> write(List<String> command, Path job, Path file) {
+        List<String> whole = new ArrayList<>(command);
+        whole.addAll(List.of(job.toString(), "--out", file.toString()));
+        return run(whole);
     }
 
     /** Signs a job as it stands on disk; gives why it could not be, if it could not. */

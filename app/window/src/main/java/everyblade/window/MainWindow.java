@@ -1,5 +1,7 @@
 package everyblade.window;
 
+import everyblade.picture.Facing;
+import everyblade.picture.MapStyle;
 import everyblade.record.RecordKind;
 import everyblade.session.CommandRun;
 import everyblade.session.Keeping;
@@ -169,7 +171,7 @@ final class MainWindow {
     }
 
     private JobScreen screen(Opened opened) {
-        if (drilling.isEmpty() && !around.packed().holds(opened.shown().state().folder())) {
+        if (!around.packed().holds(opened.shown().state().folder())) {
             choose(choices.opened(opened.shown().state().folder()));
         }
         JobScreen screen = new JobScreen(opened.session(), opened.shown(), door, words, () -> choices, around.clock());
@@ -181,7 +183,12 @@ final class MainWindow {
         Doings doings = new Doings();
         screen.middle()
                 .onPages(doings::report, doings::handover, () -> doings.papers().sign(screen));
-        drilling.ifPresent(drill -> drill.show(screen, words));
+        drilling.ifPresent(drill -> drill.show(
+                screen,
+                words,
+                new MapStyle(
+                        Looks.theme(choices),
+                        choices.fromAhead() ? Facing.FORWARD_LOOKING_AFT : Facing.AFT_LOOKING_FORWARD)));
         return screen;
     }
 
@@ -269,10 +276,10 @@ final class MainWindow {
         job.get().entry().focus();
     }
 
-    /** Goes on with this drill. */
-    void practise(Practising practising, Opened opened) {
+    /** Goes on with this drill, or shows what came of it. */
+    void practise(Practising practising, Opened opened, Optional<DrillRecord.Told> told) {
         Door eyeDoor = new Workers(new Waiting(), this::stopped, faults::add);
-        drilling = Optional.of(new Drilling(practising, door, eyeDoor, around.clock(), words, this::show));
+        drilling = Optional.of(new Drilling(practising, told, door, eyeDoor, around.clock(), words, this::show));
         enter(opened);
     }
 
@@ -438,7 +445,8 @@ final class MainWindow {
         }
 
         private Papers papers() {
-            return new Papers(frame, new JobStarting(around, shelf, commands), places, door, words);
+            return new Papers(
+                    frame, new JobStarting(around, shelf, commands), places, door, words, drilling.isPresent());
         }
 
         @Override

@@ -6,8 +6,12 @@ import java.awt.Component;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Writes a job's papers: asks for a file, has a command write it, and tells what came of it. */
-record Papers(Component frame, JobStarting commands, Places places, Door door, Words words) {
+/**
+ * Writes a job's papers: asks for a file, has a command write it, and tells what came of it.
+ *
+ * @param drill whether the job is a drill, of which there is a report and nothing else
+ */
+record Papers(Component frame, JobStarting commands, Places places, Door door, Words words, boolean drill) {
 
     /** A paper: the command that writes it, and the texts for asking, for waiting and for having written it. */
     enum Paper {
@@ -25,14 +29,23 @@ record Papers(Component frame, JobStarting commands, Places places, Door door, W
             this.waiting = waiting;
             this.written = written;
         }
+
+        /** The command that writes it of a drill, or of a job. */
+        List<String> command(boolean drill) {
+            return drill ? List.of("drill", command) : List.of(command);
+        }
     }
 
     void write(JobScreen screen, Paper paper) {
+        if (drill && paper != Paper.REPORT) {
+            screen.tell(List.of(words.say("drill.onlyReport")));
+            return;
+        }
         Path job = screen.state().folder();
         places.askFile(frame, words.say(paper.title), job, paper.command)
                 .ifPresent(file -> door.aside(
                         words.say(paper.waiting),
-                        () -> commands.write(paper.command, job, file)
+                        () -> commands.write(paper.command(drill), job, file)
                                 .orElseGet(() -> words.say(paper.written, file.toString())),
                         message -> screen.tell(List.of(message))));
     }
@@ -40,7 +53,9 @@ record Papers(Component frame, JobStarting commands, Places places, Door door, W
     /** Asks who signs the record as what, signs what is on disk, and tells what came of it. */
     void sign(JobScreen screen) {
         Path job = screen.state().folder();
-        if (screen.state().keeping() instanceof Keeping.InMemory) {
+        if (drill) {
+            screen.tell(List.of(words.say("drill.onlyReport")));
+        } else if (screen.state().keeping() instanceof Keeping.InMemory) {
             screen.tell(List.of(words.say("sign.unsaved")));
         } else if (commands.around().packed().holds(job)) {
             screen.tell(List.of(words.say("sign.packed")));

@@ -46,6 +46,11 @@ final class Rehearsal {
         public void open(Path job) {}
 
         @Override
+        public boolean isDrill(Path folder) {
+            return false;
+        }
+
+        @Override
         public void review(Path job) {}
 
         @Override

@@ -63,7 +63,7 @@ public final class ScreenOpening implements Opening {
         return open(around, shelf, window -> {
             MainWindow.Opened opened = window.opened(drill);
             Practising practising = new Practising(drill, truth);
-            return () -> window.practise(practising, opened);
+            return () -> window.practise(practising, opened, Optional.empty());
         });
     }
 

@@ -4,7 +4,9 @@ import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -15,7 +17,7 @@ import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 
-/** The first screen: the demo, a recent job, a new one, a folder, or a record to review. */
+/** The first screen: the demo, a recent job or drill, a new one, a folder, or a record to review. */
 final class StartPanel {
 
     /** What a person may do here. */
@@ -24,6 +26,9 @@ final class StartPanel {
         void open(Path job);
 
         void review(Path job);
+
+        /** Whether a folder holds a drill. */
+        boolean isDrill(Path folder);
 
         void newJob();
 
@@ -75,7 +80,10 @@ final class StartPanel {
         model.addAll(recent);
         JList<Path> list = new JList<>(model);
         list.setName("recent");
-        list.setCellRenderer(new VisibleCells());
+        Set<Path> drills = recent.stream().filter(doing::isDrill).collect(Collectors.toSet());
+        VisibleCells cells = new VisibleCells();
+        list.setCellRenderer((all, path, index, selected, focus) -> cells.getListCellRendererComponent(
+                all, drills.contains(path) ? words.say("start.recentDrill", path) : path, index, selected, focus));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.getAccessibleContext().setAccessibleName(words.say("start.recent"));
         JLabel title = Texts.bold(Texts.label(words.say("start.recent")), 1.1f);

@@ -1,7 +1,9 @@
 package everyblade.window;
 
+import everyblade.core.sight.Progress;
 import everyblade.json.Problem;
 import everyblade.json.jar.CodeJar;
+import everyblade.practice.drill.Truth;
 import everyblade.session.CommandRun;
 import everyblade.session.around.Surroundings;
 import everyblade.session.drill.Course.Lesson;
@@ -41,6 +43,10 @@ final class Starting implements StartPanel.Doing {
 
     @Override
     public void open(Path folder) {
+        if (DrillRecord.isOne(around, folder)) {
+            goOn(folder);
+            return;
+        }
         boolean demo = places.demo().filter(folder::equals).isPresent();
         door.run(
                 words().say("wait.open"),
@@ -49,6 +55,11 @@ final class Starting implements StartPanel.Doing {
                     return window.opened(place);
                 },
                 window::enter);
+    }
+
+    @Override
+    public boolean isDrill(Path folder) {
+        return DrillRecord.isOne(around, folder);
     }
 
     @Override
@@ -77,6 +88,22 @@ final class Starting implements StartPanel.Doing {
         course.focus();
     }
 
+    /** Goes on with a drill, or tells what came of it if it has ended. */
+    private void goOn(Path folder) {
+        door.run(words().say("wait.open"), () -> drilled(DrillRecord.read(around, folder)), Runnable::run);
+    }
+
+    /** Opens a drill; gives what shows it. */
+    private Runnable drilled(DrillRecord drill) {
+        Truth truth = drill.truth(Optional.empty());
+        Practising practising = new Practising(drill, truth);
+        MainWindow.Opened opened = window.opened(drill);
+        Optional<DrillRecord.Told> told = drill.folder().ended()
+                ? Optional.of(drill.told(truth, drill.job().fold(), drill.job().coverage(), Progress.NONE))
+                : Optional.empty();
+        return () -> window.practise(practising, opened, told);
+    }
+
     private void practise(Lesson lesson) {
         String by = window.choices().by().isBlank()
                 ? words().say("drill.trainee")
@@ -86,11 +113,9 @@ final class Starting implements StartPanel.Doing {
                 () -> {
                     Path folder = places.proposedDrill();
                     new DrillMaker(around).make(folder, shelf, lesson, by);
-                    DrillRecord drill = DrillRecord.read(around, folder);
-                    MainWindow.Opened opened = window.opened(drill);
-                    return Map.entry(opened, new Practising(drill, drill.truth(Optional.empty())));
+                    return drilled(DrillRecord.read(around, folder));
                 },
-                made -> window.practise(made.getValue(), made.getKey()));
+                Runnable::run);
     }
 
     @Override

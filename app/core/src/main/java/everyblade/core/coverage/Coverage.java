@@ -8,8 +8,10 @@ import everyblade.core.sight.Sights;
 import everyblade.core.sight.ViewScene;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.Engine;
+import everyblade.core.turning.Remark;
 import everyblade.core.turning.Situation;
 import everyblade.spi.Row;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -81,6 +83,20 @@ public final class Coverage {
         Map<String, RowCoverage> next = new LinkedHashMap<>(rows);
         next.put(row.id(), rows.get(row.id()).after(later, knowing));
         return new Coverage(later, settings, knowing, next);
+    }
+
+    /**
+     * The same engine and task as if these facets and no others had been seen, whatever entries say, and as if these remarks had
+     * been made.
+     *
+     * @param facets of each airfoil from the first, by row, standing for the middles of facets as sight does; rows that are not
+     *     computed stay as they are
+     */
+    public Coverage showing(Map<String, List<BitSet>> facets, List<Remark> remarks) {
+        Situation other = situation.remarked(remarks);
+        Map<String, RowCoverage> next = new LinkedHashMap<>();
+        rows.forEach((id, row) -> next.put(id, facets.containsKey(id) ? row.showing(other, facets.get(id)) : row));
+        return new Coverage(other, settings, sights, next);
     }
 
     public Situation situation() {

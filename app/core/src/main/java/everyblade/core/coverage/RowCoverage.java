@@ -1,5 +1,6 @@
 package everyblade.core.coverage;
 
+import everyblade.core.angle.IndexRun;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
 import everyblade.core.sight.Hindrance;
@@ -103,9 +104,42 @@ public final class RowCoverage {
                                 computed.get() == tally && on.equals(grounds) ? cells : cells(on.get(), tally, knowing))
                         .orElseGet(() -> new DeclaredCells(windows.shown(), windows.seen)),
                 situation.ledger().asked().getOrDefault(row.id(), zoning.all()),
-                situation.ledger().remarks().stream()
-                        .filter(remark -> remark.row().equals(row.id()))
-                        .toList());
+                remarks(situation, row));
+    }
+
+    /** As if these facets of each airfoil and no others had been seen; the same where nothing is computed. */
+    RowCoverage showing(Situation situation, List<BitSet> facets) {
+        if (computed.isEmpty()) {
+            return this;
+        }
+        Grounds on = Grounds.of(situation, row, sights);
+        FacetsSeen seen =
+                FacetsSeen.none(row.count(), sights.scene(row).facets().count());
+        for (int index = 0; index < facets.size(); index++) {
+            IndexRun airfoil = new IndexRun(index, 1);
+            facets.get(index).stream().forEach(facet -> {
+                seen.sure().add(airfoil, facet, 0, 1);
+                seen.whole().add(airfoil, facet, 0, 1);
+                seen.maybe().add(airfoil, facet);
+            });
+        }
+        return new RowCoverage(
+                row,
+                zoning,
+                sights,
+                judging,
+                declared,
+                computed,
+                Optional.of(on),
+                cells(on, cells.reach().orElseThrow(), seen, sights),
+                asked,
+                remarks(situation, row));
+    }
+
+    private static List<Remark> remarks(Situation situation, Row row) {
+        return situation.ledger().remarks().stream()
+                .filter(remark -> remark.row().equals(row.id()))
+                .toList();
     }
 
     private Cells cells(Grounds on, SightTally tally, Sights knowing) {

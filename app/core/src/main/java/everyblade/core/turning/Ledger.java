@@ -104,6 +104,15 @@ public record Ledger(Cells cells, Pending pending, OutOfPlace outOfPlace, Seeing
         return with(new Cells(remarks().with(remark), asked()));
     }
 
+    /** With these remarks instead of all others. */
+    Ledger remarked(List<Remark> instead) {
+        Trail<Remark> trail = Trail.empty();
+        for (Remark remark : instead) {
+            trail = trail.with(remark);
+        }
+        return new Ledger(trail, asked, questions, openings, toolsOut, vanes, outcomes, awaiting, proof, inCharge);
+    }
+
     Ledger asking(String row, ZoneSet zones, int entry) {
         return with(new Cells(remarks(), put(asked(), row, zones))).awaiting(entry);
     }

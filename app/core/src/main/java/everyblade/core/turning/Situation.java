@@ -303,6 +303,11 @@ public record Situation(
         return new Situation(engine, scope, drive, tracks, Collections.unmodifiableMap(newLegs), ledger);
     }
 
+    /** The same with these remarks about cells and no others. */
+    public Situation remarked(List<Remark> remarks) {
+        return noted(ledger.remarked(remarks));
+    }
+
     Situation noted(Ledger newLedger) {
         return new Situation(engine, scope, drive, tracks, legs, newLedger);
     }

@@ -1,7 +1,6 @@
 package everyblade.practice.account;
 
 import everyblade.core.entry.Kind;
-import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
 import everyblade.core.finding.Finding;
 import everyblade.practice.account.Outcome.Fate;
@@ -11,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -56,8 +56,18 @@ public record Debrief(List<Outcome> outcomes, List<Finding> falseCalls, Trials t
         }
     }
 
-    /** The truth beside the findings. */
+    /** The truth beside the findings, where nobody was told of anything before the end. */
     public static Debrief of(Truth truth, SeenFacets seen, List<Finding> findings) {
+        return of(truth, seen, findings, Map.of());
+    }
+
+    /**
+     * The truth beside the findings.
+     *
+     * @param told harms of which the trainee was told, by their index in the truth, and how many entries there were by then:
+     *     a call after that is none
+     */
+    public static Debrief of(Truth truth, SeenFacets seen, List<Finding> findings, Map<Integer, Integer> told) {
         List<Harm> damage = truth.damage();
         List<Optional<Finding>> calls = new ArrayList<>();
         List<Fate> fates = new ArrayList<>();
@@ -81,11 +91,20 @@ public record Debrief(List<Outcome> outcomes, List<Finding> falseCalls, Trials t
         }
         List<Outcome> outcomes = new ArrayList<>();
         for (int i = 0; i < damage.size(); i++) {
-            TargetSighting sighting = seen.harms().get(truth.harms().indexOf(damage.get(i)));
-            Fate fate = fates.get(i) == null ? missed(sighting) : fates.get(i);
-            outcomes.add(new Outcome(damage.get(i), sighting, fate, calls.get(i)));
+            int harm = truth.harms().indexOf(damage.get(i));
+            TargetSighting sighting = seen.harms().get(harm);
+            Optional<Finding> call =
+                    calls.get(i).filter(found -> found.entry() <= told.getOrDefault(harm, Integer.MAX_VALUE));
+            Fate fate = call.isPresent() ? fates.get(i) : calls.get(i).isPresent() ? Fate.NOT_CALLED : missed(sighting);
+            outcomes.add(new Outcome(damage.get(i), sighting, fate, call));
         }
-        return new Debrief(outcomes, List.copyOf(left), trials(truth, seen, findings));
+        List<Finding> own = new ArrayList<>(findings);
+        for (int i = 0; i < damage.size(); i++) {
+            if (outcomes.get(i).call().isEmpty()) {
+                calls.get(i).ifPresent(own::remove);
+            }
+        }
+        return new Debrief(outcomes, List.copyOf(left), trials(truth, seen, own));
     }
 
     private static Fate missed(TargetSighting sighting) {
@@ -114,13 +133,9 @@ public record Debrief(List<Outcome> outcomes, List<Finding> falseCalls, Trials t
     }
 
     private static boolean meet(Finding finding, Harm harm) {
-        Zoning zoning = Zoning.of(finding.row());
-        List<String> names = zoning.names();
-        long bits = 0;
-        for (String zone : harm.zones()) {
-            bits |= 1L << names.indexOf(zone);
-        }
-        return !finding.zones().intersection(new ZoneSet(bits)).isEmpty();
+        return !finding.zones()
+                .intersection(harm.zones(Zoning.of(finding.row())))
+                .isEmpty();
     }
 
     private static int off(Finding finding, Harm harm) {

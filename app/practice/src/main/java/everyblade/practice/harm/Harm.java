@@ -1,5 +1,7 @@
 package everyblade.practice.harm;
 
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.entry.Zoning;
 import java.util.List;
 
 /**
@@ -32,6 +34,15 @@ public record Harm(
 
     public Harm {
         zones = List.copyOf(zones);
+    }
+
+    /** The zones that it touches, as the zoning of its row numbers them. */
+    public ZoneSet zones(Zoning zoning) {
+        long bits = 0;
+        for (String zone : zones) {
+            bits |= 1L << zoning.names().indexOf(zone);
+        }
+        return new ZoneSet(bits);
     }
 
     /** Whether metal is gone there. */

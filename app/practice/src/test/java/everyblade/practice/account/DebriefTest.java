@@ -25,8 +25,10 @@ import everyblade.practice.harm.Recipe;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -64,7 +66,8 @@ class DebriefTest {
         for (int i = 0; i <= steps; i++) {
             samples.add(new Sample(
                     (long) (i * 1000 * seconds / steps),
-                    new Moment(Tip.at("in-c1", "low"), Map.of("gas", i * 9.0, "power", 0.0))));
+                    new Moment(Tip.at("in-c1", "low"), Map.of("gas", i * 9.0, "power", 0.0)),
+                    i));
         }
         return new TipTrack(samples);
     }
@@ -143,5 +146,78 @@ class DebriefTest {
         assertThat(trials.hits() + trials.misses() + trials.falseAlarms() + trials.rejections())
                 .isBetween(8, 19);
         assertThat(slow.facets().get("c1").get(0).cardinality()).isBetween(10, 250);
+    }
+
+    @Test
+    void search_time_runs_from_when_damage_was_first_well_in_sight_to_its_call() throws Exception {
+        TipTrack track = turning(360, 120); // a sample and an entry each three seconds
+        Harm nick = truth.damage().stream()
+                .filter(harm -> slow.harms().get(truth.harms().indexOf(harm)).firstMillis() >= 0)
+                .findFirst()
+                .orElseThrow();
+        double first = slow.harms().get(truth.harms().indexOf(nick)).firstMillis() / 1000.0;
+
+        List<Finding> calls = called(
+                "datum c1 1",
+                "note one",
+                nick.kind().called().orElseThrow().word() + " " + nick.airfoil() + " "
+                        + nick.zones().get(0));
+        Outcome outcome = Debrief.of(truth, slow, calls).outcomes().stream()
+                .filter(each -> each.harm().equals(nick))
+                .findFirst()
+                .orElseThrow();
+
+        int entry = outcome.call().orElseThrow().entry();
+        double at = 3.0 * entry;
+        assertThat(outcome.search(track).isPresent()).isEqualTo(at >= first);
+        TipTrack late = new TipTrack(track.samples().stream()
+                .map(sample -> new Sample(sample.millis(), sample.moment(), sample.millis() < 117_000 ? 0 : 99))
+                .toList());
+        assertThat(outcome.search(late)).hasValue(117 - first);
+    }
+
+    @Test
+    void a_call_of_what_the_trainee_was_told_of_is_a_miss_and_no_false_call() throws Exception {
+        Harm nick = nick();
+        List<Finding> calls =
+                called("nick " + nick.airfoil() + " " + nick.zones().get(0));
+        int index = truth.harms().indexOf(nick);
+        int entry = calls.get(0).entry();
+
+        Debrief after = Debrief.of(truth, slow, calls, Map.of(index, entry - 1));
+        Debrief before = Debrief.of(truth, slow, calls, Map.of(index, entry));
+
+        assertThat(fate(after, nick)).isEqualTo(Fate.NOT_CALLED);
+        assertThat(after.falseCalls()).isEmpty();
+        assertThat(after.trials().hits()).isZero();
+        assertThat(fate(before, nick)).isEqualTo(Fate.CALLED);
+    }
+
+    @Test
+    void a_burst_tells_once_of_what_was_well_in_sight_and_went_by_without_a_call() throws Exception {
+        Burst burst = new Burst(truth, Set.of());
+        int nick = truth.harms().indexOf(nick());
+        Glance.Harms there = new Glance.Harms(bits(nick), bits(nick));
+        Glance.Harms away = new Glance.Harms(bits(), bits());
+
+        assertThat(burst.saw(there, 0.3)).isEmpty();
+        assertThat(burst.saw(away, 5)).as("too brief to be looked at").isEmpty();
+        assertThat(burst.saw(there, 0.3)).isEmpty();
+        assertThat(burst.saw(away, 2)).as("it may come back").isEmpty();
+        assertThat(burst.saw(away, 1)).containsExactly(nick);
+        assertThat(burst.saw(away, 5)).isEmpty();
+        assertThat(burst.tally()).isEqualTo(new Burst.Tally(0, 1, 0));
+
+        Burst other = new Burst(truth, Set.of());
+        other.saw(there, 1);
+        other.called(called("nick " + nick().airfoil() + " " + nick().zones().get(0)));
+        assertThat(other.saw(away, 5)).as("it was called").isEmpty();
+        assertThat(other.tally()).isEqualTo(new Burst.Tally(1, 0, 0));
+    }
+
+    private static BitSet bits(int... set) {
+        BitSet bits = new BitSet();
+        Arrays.stream(set).forEach(bits::set);
+        return bits;
     }
 }

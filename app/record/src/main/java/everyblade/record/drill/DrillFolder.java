@@ -4,7 +4,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import everyblade.practice.drill.Hands.Moment;
 import everyblade.practice.drill.Tip;
 import everyblade.practice.drill.TipTrack;
+import everyblade.practice.drill.TipTrack.Event;
 import everyblade.practice.drill.TipTrack.Sample;
+import everyblade.practice.drill.TipTrack.TipLost;
+import everyblade.practice.drill.TipTrack.ToldOf;
 import everyblade.practice.drill.Truth;
 import everyblade.record.Disk;
 import everyblade.record.DiskFailure;
@@ -24,6 +27,7 @@ import java.util.Optional;
 public final class DrillFolder {
 
     private static final String FOLDER = "drill";
+    private static final String SET = "drill.json";
     private static final String TRACK = "track.jsonl";
     private static final String TRUTH = "truth.json";
     private static final long LARGEST = 64L << 20;
@@ -34,6 +38,11 @@ public final class DrillFolder {
     public DrillFolder(Disk disk, Path root) {
         this.disk = disk;
         this.root = root;
+    }
+
+    /** Whether a folder is that of a drill, by what lies in it. */
+    public static boolean isOne(Disk disk, Path root) {
+        return disk.exists(root.resolve(FOLDER).resolve(SET));
     }
 
     private Path file(String name) {
@@ -73,6 +82,14 @@ public final class DrillFolder {
         node.put("round", tip.round());
         ObjectNode shafts = node.putObject("shafts");
         sample.moment().shafts().forEach(shafts::put);
+        node.put("entries", sample.entries());
+        sample.event().ifPresent(event -> {
+            if (event instanceof TipLost lost) {
+                node.put("lost", lost.row());
+            } else if (event instanceof ToldOf told) {
+                node.put("told", told.harm());
+            }
+        });
         return (new String(new Node(node).bytes(), StandardCharsets.UTF_8) + "\n").getBytes(StandardCharsets.UTF_8);
     }
 
@@ -97,12 +114,23 @@ public final class DrillFolder {
                         node.number("roll"),
                         node.number("round"));
                 before = Math.max(before, node.whole("t"));
-                samples.add(new Sample(before, new Moment(tip, node.numbers("shafts"))));
+                samples.add(new Sample(
+                        before,
+                        new Moment(tip, node.numbers("shafts")),
+                        node.has("entries") ? (int) node.whole("entries") : 0,
+                        event(node)));
             }
         } catch (IOException | Garbled cut) {
             return new TipTrack(samples);
         }
         return new TipTrack(samples);
+    }
+
+    private static Optional<Event> event(Node node) throws Garbled {
+        if (node.has("lost")) {
+            return Optional.of(new TipLost(node.text("lost")));
+        }
+        return node.has("told") ? Optional.of(new ToldOf((int) node.whole("told"))) : Optional.empty();
     }
 
     /** Ends the drill: from now on its truth can be read by anybody. */

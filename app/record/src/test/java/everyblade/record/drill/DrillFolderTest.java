@@ -2,10 +2,18 @@ package everyblade.record.drill;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import everyblade.practice.drill.Drill;
 import everyblade.practice.drill.Hands.Moment;
 import everyblade.practice.drill.Tip;
 import everyblade.practice.drill.TipTrack.Sample;
+import everyblade.practice.drill.TipTrack.TipLost;
+import everyblade.practice.drill.TipTrack.ToldOf;
 import everyblade.practice.drill.Truth;
 import everyblade.practice.harm.Harm;
 import everyblade.practice.harm.HarmKind;
@@ -13,12 +21,14 @@ import everyblade.practice.harm.Recipe;
 import everyblade.practice.harm.Vector;
 import everyblade.record.LocalDisk;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -92,16 +102,18 @@ class DrillFolderTest {
     @Test
     void the_track_goes_on_where_it_stopped_and_a_torn_line_ends_it() throws IOException {
         Moment moment = new Moment(new Tip("p1-c1", "low", 3, 10, -5, 90, 0), Map.of("gas", 12.25));
-        Sample first = new Sample(0, moment);
-        Sample second = new Sample(250, new Moment(moment.tip().pushed(1), Map.of("gas", 13.0)));
+        Sample first = new Sample(0, moment, 1);
+        Sample second = new Sample(250, new Moment(moment.tip().pushed(1), Map.of("gas", 13.0)), 2);
+        Sample lost = new Sample(300, second.moment(), 2, Optional.of(new TipLost("c1")));
+        Sample told = new Sample(400, second.moment(), 3, Optional.of(new ToldOf(7)));
         DrillFolder folder = folder();
 
         assertThat(folder.track().samples()).isEmpty();
         assertThat(folder.add(List.of(first))).isEmpty();
-        assertThat(folder.add(List.of(second))).isEmpty();
+        assertThat(folder.add(List.of(second, lost, told))).isEmpty();
         Files.writeString(temp.resolve("drill/track.jsonl"), "{\"t\":500,\"vi", StandardOpenOption.APPEND);
 
-        assertThat(folder.track().samples()).containsExactly(first, second);
+        assertThat(folder.track().samples()).containsExactly(first, second, lost, told);
         assertThat(folder.track().seconds(0)).isEqualTo(0.25);
     }
 
@@ -111,5 +123,41 @@ class DrillFolderTest {
         assertThat(DrillFile.read(new byte[] {1, 2, 3})).isEmpty();
         assertThat(DrillFile.readTruth("{\"seed\":1}".getBytes(StandardCharsets.UTF_8)))
                 .isEmpty();
+    }
+
+    @Test
+    void the_schema_takes_what_is_written_and_refuses_what_gives_the_truth_away() throws IOException {
+        ObjectNode file = (ObjectNode)
+                new ObjectMapper().readTree(DrillFile.write(DRILL, Sealed.of(DrillFile.write(TRUTH), "", RANDOM)));
+
+        assertThat(problems(file)).isEmpty();
+        assertThat(problems(file.deepCopy().put("seed", 42))).hasSize(1);
+        assertThat(problems(file.deepCopy().put("mode", "loud"))).hasSize(1);
+        assertThat(problems(file.deepCopy().set("views", new ObjectMapper().createArrayNode())))
+                .hasSize(1);
+        ObjectNode open = file.deepCopy();
+        ((ObjectNode) open.get("truth")).put("box", "{}");
+        assertThat(problems(open)).hasSize(1);
+    }
+
+    @Test
+    void the_schema_knows_every_kind_of_damage() throws IOException {
+        Sealed sealed = Sealed.of(DrillFile.write(TRUTH), "", RANDOM);
+        for (HarmKind kind : HarmKind.values()) {
+            Drill drill = new Drill("a", Drill.Mode.BURST, "b", List.of("v"), List.of(kind), false);
+            byte[] file = DrillFile.write(drill, sealed);
+
+            assertThat(problems(new ObjectMapper().readTree(file)).isEmpty())
+                    .as(kind.toString())
+                    .isEqualTo(kind.isDamage());
+        }
+    }
+
+    private static List<?> problems(JsonNode file) throws IOException {
+        try (InputStream in = DrillFile.class.getResourceAsStream("drill-1.schema.json")) {
+            return List.copyOf(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(new String(in.readAllBytes(), StandardCharsets.UTF_8), InputFormat.JSON)
+                    .validate(file));
+        }
     }
 }

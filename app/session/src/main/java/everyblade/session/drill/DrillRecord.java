@@ -6,12 +6,14 @@ import everyblade.core.sight.Progress;
 import everyblade.core.sight.ViewScene;
 import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Fold;
+import everyblade.core.turning.Remark;
 import everyblade.practice.account.Debrief;
 import everyblade.practice.account.DrillReplay;
 import everyblade.practice.account.SeenFacets;
 import everyblade.practice.drill.Drill;
 import everyblade.practice.drill.TipTrack;
 import everyblade.practice.drill.Truth;
+import everyblade.practice.harm.Harm;
 import everyblade.record.RecordKind;
 import everyblade.record.RecordProblem;
 import everyblade.record.drill.DrillFile;
@@ -21,6 +23,9 @@ import everyblade.session.around.Failure;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -33,6 +38,11 @@ import java.util.Optional;
  * @param folder what is added to it
  */
 public record DrillRecord(Path path, OpenedJob job, Drill drill, Sealed sealed, DrillFolder folder) {
+
+    /** Whether a folder is that of a drill, by what lies in it. */
+    public static boolean isOne(Surroundings around, Path path) {
+        return DrillFolder.isOne(around.disk(), around.path(path));
+    }
 
     /** Reads a drill. */
     public static DrillRecord read(Surroundings around, Path path) {
@@ -110,14 +120,34 @@ public record DrillRecord(Path path, OpenedJob job, Drill drill, Sealed sealed, 
      * @param track how everything was moved
      * @param coverage what the entries claim
      */
-    public record Told(Truth truth, Debrief debrief, SeenFacets seen, TipTrack track, Coverage coverage) {}
+    public record Told(Truth truth, Debrief debrief, SeenFacets seen, TipTrack track, Coverage coverage) {
+
+        /**
+         * What was truly in the picture, as if it had been seen by that, with a finding wherever there is damage: the sign of
+         * each has its place among the outcomes, from 1.
+         */
+        public Coverage truly() {
+            List<Remark> damage = new ArrayList<>();
+            for (Harm harm : truth.damage()) {
+                BitSet airfoil = new BitSet();
+                airfoil.set(harm.airfoil() - 1);
+                damage.add(new Remark(
+                        damage.size() + 1,
+                        Remark.What.FOUND,
+                        harm.row(),
+                        airfoil,
+                        harm.zones(coverage.row(harm.row()).zoning())));
+            }
+            return coverage.showing(seen.facets(), damage);
+        }
+    }
 
     /** What came of it; takes some milliseconds for each moment of its track. */
     public Told told(Truth truth, Fold fold, Coverage coverage, Progress progress) {
         try {
             TipTrack track = folder.track();
             SeenFacets seen = DrillReplay.of(scene(), truth, track, progress);
-            return new Told(truth, Debrief.of(truth, seen, Findings.of(fold)), seen, track, coverage);
+            return new Told(truth, Debrief.of(truth, seen, Findings.of(fold), track.told()), seen, track, coverage);
         } catch (UnusableShape unusable) {
             throw Failure.of("stopped.noSurface", path, unusable.told());
         }

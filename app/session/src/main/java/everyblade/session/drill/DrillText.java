@@ -8,6 +8,7 @@ import everyblade.practice.account.Outcome;
 import everyblade.practice.account.Outcome.Fate;
 import everyblade.practice.account.SeenFacets.Turning;
 import everyblade.practice.drill.Drill;
+import everyblade.practice.drill.TipTrack;
 import everyblade.practice.progress.Discrimination;
 import everyblade.practice.progress.HitMissCurve;
 import everyblade.practice.progress.HitMissCurve.Point;
@@ -22,6 +23,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** What came of drills, line by line in the person's language; the window and the commands say the same. */
 public final class DrillText {
@@ -44,12 +46,17 @@ public final class DrillText {
         List<String> lines = new ArrayList<>();
         lines.add(words.say("drill.result.title", drill.drill().title()));
         lines.add(summary(told));
-        told.debrief().outcomes().stream().map(this::outcome).forEach(lines::add);
+        List<Outcome> outcomes = told.debrief().outcomes();
+        for (int i = 0; i < outcomes.size(); i++) {
+            lines.add(words.say("drill.result.outcome", i + 1, outcome(outcomes.get(i), told.track())));
+        }
         told.debrief().falseCalls().stream().map(this::falseCall).forEach(lines::add);
         for (String id : told.truth().recipe().rows()) {
             lines.add(share(drill, told, id));
         }
         lines.add(time(told));
+        search(List.of(told)).ifPresent(lines::add);
+        lost(told.track().lost()).ifPresent(lines::add);
         discrimination(told.debrief().trials()).ifPresent(lines::add);
         lines.add(words.say("drill.caution"));
         return lines;
@@ -71,7 +78,7 @@ public final class DrillText {
         return outcomes.stream().filter(outcome -> outcome.fate() == fate).count();
     }
 
-    private String outcome(Outcome outcome) {
+    private String outcome(Outcome outcome, TipTrack track) {
         String what = words.say(
                 "drill.result.damage",
                 words.say(outcome.harm().kind().called().orElseThrow()),
@@ -84,7 +91,34 @@ public final class DrillText {
                 words.number(outcome.sighting().seconds(), 1),
                 words.number(outcome.sighting().poorly(), 1),
                 outcome.call().map(Finding::airfoil).orElse(0));
-        return what + ": " + fate;
+        OptionalDouble search = outcome.search(track);
+        return what + ": "
+                + (search.isEmpty()
+                        ? fate
+                        : words.say("drill.fate.search", fate, words.number(search.getAsDouble(), 1)));
+    }
+
+    private Optional<String> search(List<Told> drills) {
+        double[] times = drills.stream()
+                .flatMap(told -> told.debrief().outcomes().stream().map(outcome -> outcome.search(told.track())))
+                .flatMapToDouble(OptionalDouble::stream)
+                .sorted()
+                .toArray();
+        return times.length == 0
+                ? Optional.empty()
+                : Optional.of(words.say(
+                        "drill.result.search",
+                        words.number(times[(times.length - 1) / 2], 1),
+                        words.number(times[times.length - 1], 1)));
+    }
+
+    private Optional<String> lost(List<String> rows) {
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(words.say(
+                        "drill.result.lost",
+                        rows.size(),
+                        rows.stream().distinct().collect(Collectors.joining(", "))));
     }
 
     private String falseCall(Finding call) {
@@ -165,6 +199,9 @@ public final class DrillText {
                     words.percent(share.atLeast(SURE))));
             lines.add(curve(points));
         }
+        search(drills).ifPresent(lines::add);
+        lost(drills.stream().flatMap(told -> told.track().lost().stream()).toList())
+                .ifPresent(lines::add);
         drills.stream()
                 .map(told -> told.debrief().trials())
                 .reduce(Trials::and)

@@ -3,17 +3,26 @@ package everyblade.window.view;
 import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Seat;
+import everyblade.core.turning.Situation;
+import everyblade.practice.account.Burst;
+import everyblade.practice.account.Glance;
 import everyblade.practice.drill.Hands;
 import everyblade.practice.drill.Hands.Moment;
 import everyblade.practice.drill.Hands.Moved;
 import everyblade.practice.drill.Hands.Outcome;
 import everyblade.practice.drill.Hands.Struck;
 import everyblade.practice.drill.Mockup;
+import everyblade.practice.drill.TipTrack.Event;
 import everyblade.practice.drill.TipTrack.Sample;
+import everyblade.practice.drill.TipTrack.TipLost;
+import everyblade.practice.drill.TipTrack.ToldOf;
 import everyblade.practice.drill.Truth;
+import everyblade.practice.drill.TurningTool;
+import everyblade.practice.drill.TurningTool.Turned;
 import everyblade.session.JobState;
 import everyblade.session.around.Failure;
 import everyblade.session.drill.DrillRecord;
+import everyblade.spi.Pad;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Spool;
@@ -35,13 +44,20 @@ public final class Practising {
     /** The same of what moves. */
     private static final long MOVING = 75;
 
+    /** Hands that have not turned for so long have let the tool go, milliseconds. */
+    private static final long LET_GO = 300;
+
     private final DrillRecord drill;
     private final Truth truth;
     private final Mockup mockup;
     private final Hands hands;
     private final List<Sample> unsaved = new ArrayList<>();
     private Map<String, Double> shafts;
+    private final Map<String, TurningTool> tools = new HashMap<>();
     private final Map<String, Double> zeroes = new HashMap<>();
+    private Situation situation;
+    private int entries;
+    private long lastTurn;
     private Optional<Moment> moment = Optional.empty();
     private Optional<Seat> seat = Optional.empty();
     private Optional<String> struck = Optional.empty();
@@ -57,6 +73,7 @@ public final class Practising {
      */
     public Practising(DrillRecord drill, Truth truth) {
         this.drill = drill;
+        this.situation = drill.job().fold().situation();
         this.truth = truth;
         try {
             mockup = new Mockup(
@@ -83,6 +100,16 @@ public final class Practising {
         return truth;
     }
 
+    /** Answers to what is called and what goes by, going on where the track ends. */
+    public Burst burst() {
+        return new Burst(truth, drill.folder().track().told().keySet());
+    }
+
+    /** Tells what is in the picture at a moment. */
+    public Glance glance() {
+        return new Glance(mockup, hands, truth.harms());
+    }
+
     /** What is seen of the engine; made of moments, on any thread. */
     public ScopeEye eye() {
         return new ScopeEye(drill, mockup, hands, truth);
@@ -90,6 +117,9 @@ public final class Practising {
 
     /** Follows the record: seats the scope tip where the last entries say. */
     public void follow(JobState state) {
+        situation = state.situation();
+        boolean said = state.fold().entries().size() != entries;
+        entries = state.fold().entries().size();
         Optional<Seat> now = state.seat().filter(at -> at.station().isPresent());
         boolean same = now.map(Practising::seating).equals(seat.map(Practising::seating));
         seat = now;
@@ -98,6 +128,8 @@ public final class Practising {
             stopped = false;
             moment = now.map(at ->
                     hands.seated(at.view().id(), at.station().orElseThrow().id(), shafts));
+        }
+        if (!same || said) {
             sample();
         }
     }
@@ -143,6 +175,7 @@ public final class Practising {
             unsampled = true;
         } else if (outcome instanceof Struck by) {
             struck = Optional.of(by.row());
+            happened(new TipLost(by.row()));
             moment = Optional.empty();
         }
         return !stopped || !wasStopped;
@@ -165,24 +198,77 @@ public final class Practising {
     private Outcome turn(Moment from, double pitches) {
         Row row = seat.orElseThrow().row();
         double degrees = pitches * Engine.pitch(row);
-        return row.kind() == RowKind.ROTOR
-                ? hands.turn(from, row.spool().orElseThrow(), degrees)
-                : hands.move(from, from.tip().fed(degrees));
+        if (row.kind() != RowKind.ROTOR) {
+            return hands.move(from, from.tip().fed(degrees));
+        }
+        String spool = row.spool().orElseThrow();
+        Turned turned = tool(spool).turn(pad(spool), degrees);
+        Outcome outcome = turned.shaft() == 0 ? new Moved(from) : hands.turn(from, spool, turned.shaft());
+        if (outcome instanceof Moved) {
+            tools.put(spool, turned.tool());
+            lastTurn = millis;
+        }
+        return outcome;
     }
 
-    /** So much time has passed; keeps account of it. */
-    public void passed(long more) {
+    /** What errors a tool makes follows from the truth, and from how often it was turned before. */
+    private TurningTool tool(String spool) {
+        return tools.computeIfAbsent(spool, id -> TurningTool.at(truth.seed() + id.hashCode() + entries));
+    }
+
+    private Pad pad(String spool) {
+        return situation.padOf(situation.engine().model().spools().stream()
+                .filter(one -> one.id().equals(spool))
+                .findFirst()
+                .orElseThrow());
+    }
+
+    /** Rotors whose tools were let go may roll back. */
+    private void letGo() {
+        for (String spool : List.copyOf(tools.keySet())) {
+            Turned rest = tools.get(spool).rest(pad(spool));
+            tools.put(spool, rest.tool());
+            if (rest.shaft() != 0
+                    && moment.isPresent()
+                    && hands.turn(moment.get(), spool, rest.shaft()) instanceof Moved moved) {
+                moment = Optional.of(moved.moment());
+                shafts = moved.moment().shafts();
+                unsampled = true;
+            }
+        }
+    }
+
+    /**
+     * So much time has passed; keeps account of it.
+     *
+     * @return whether anything has moved by itself
+     */
+    public boolean passed(long more) {
         millis += more;
+        Optional<Moment> before = moment;
+        if (millis - lastTurn > LET_GO) {
+            letGo();
+        }
         long since = millis - lastSample;
         if (moment.isPresent() && (since >= IDLE || unsampled && since >= MOVING)) {
             sample();
         }
+        return !moment.equals(before);
     }
 
     private void sample() {
-        moment.ifPresent(now -> unsaved.add(new Sample(millis, now)));
+        moment.ifPresent(now -> unsaved.add(new Sample(millis, now, entries)));
         lastSample = millis;
         unsampled = false;
+    }
+
+    private void happened(Event event) {
+        moment.ifPresent(now -> unsaved.add(new Sample(millis, now, entries, Optional.of(event))));
+    }
+
+    /** The trainee is told of damage that has gone by. */
+    public void told(int harm) {
+        happened(new ToldOf(harm));
     }
 
     /** What is not yet in the track. */
@@ -218,7 +304,7 @@ public final class Practising {
     /** The tool's turns since they were last set to zero, at the pad in use; empty where the row in view stands still. */
     public Optional<Double> toolTurns(JobState state) {
         return spool(state)
-                .map(spool -> (shafts.getOrDefault(spool.id(), 0.0) - zeroes.getOrDefault(spool.id(), 0.0))
+                .map(spool -> (tool(spool.id()).reads() - zeroes.getOrDefault(spool.id(), 0.0))
                         / 360
                         * state.situation().padOf(spool).ratio().denominator()
                         / state.situation().padOf(spool).ratio().numerator());
@@ -226,7 +312,7 @@ public final class Practising {
 
     /** Counts the tool's turns from here. */
     public void zero(JobState state) {
-        spool(state).ifPresent(spool -> zeroes.put(spool.id(), shafts.getOrDefault(spool.id(), 0.0)));
+        spool(state).ifPresent(spool -> zeroes.put(spool.id(), tool(spool.id()).reads()));
     }
 
     private Optional<Spool> spool(JobState state) {

@@ -4,11 +4,10 @@ import everyblade.core.angle.Turn;
 import everyblade.core.finding.Finding;
 import everyblade.core.sight.Lens;
 import everyblade.core.sight.Pose;
+import everyblade.practice.account.Burst;
 import everyblade.practice.account.Debrief;
 import everyblade.practice.account.Outcome;
 import everyblade.practice.account.Outcome.Fate;
-import everyblade.practice.account.SeenFacets;
-import everyblade.practice.account.TargetSighting;
 import everyblade.practice.drill.Hands;
 import everyblade.practice.drill.Hands.Moment;
 import everyblade.practice.drill.Mockup;
@@ -20,8 +19,6 @@ import everyblade.practice.harm.Harm;
 import everyblade.session.drill.DrillRecord;
 import everyblade.spi.Row;
 import everyblade.words.Words;
-import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -100,16 +97,7 @@ public final class ScopeEye {
 
     /** What a call is worth, said at once. */
     public String answer(Finding call, Words words) {
-        List<TargetSighting> unknown = new ArrayList<>();
-        truth.harms().forEach(harm -> unknown.add(TargetSighting.NEVER));
-        Map<String, double[]> seconds = new TreeMap<>();
-        Map<String, List<BitSet>> facets = new TreeMap<>();
-        truth.recipe()
-                .rows()
-                .forEach(id -> seconds.put(
-                        id, new double[drill.job().engine().rows().get(id).count()]));
-        SeenFacets nothing = new SeenFacets(unknown, facets, seconds, new SeenFacets.Turning(0, 0, 0));
-        Debrief debrief = Debrief.of(truth, nothing, List.of(call));
+        Debrief debrief = Burst.debrief(truth, List.of(call));
         return debrief.outcomes().stream()
                 .filter(Outcome::found)
                 .findFirst()
