@@ -109,7 +109,8 @@ class DrillCommandTest {
 
         assertThat(console.run("drill", "map", "d", "--row=r", "--out=said.svg").status())
                 .isZero();
-        assertThat(console.run("drill", "map", "d", "--row=r", "--truth", "--out=t.svg").status())
+        assertThat(console.run("drill", "map", "d", "--row=r", "--truth", "--out=t.svg")
+                        .status())
                 .isZero();
 
         for (String told : List.of("DRILL", "Truly in the picture", ">F1<", ">F2<", ">F3<")) {

@@ -347,7 +347,8 @@ class DrillScreenTest {
     @Test
     void the_report_of_a_drill_is_written_and_says_what_it_is() {
         enter("view p-r");
-        JobStarting commands = new JobStarting(around, new Shelf(around, List.of(), new Consent(around, Set.of())), Commands::run);
+        JobStarting commands =
+                new JobStarting(around, new Shelf(around, List.of(), new Consent(around, Set.of())), Commands::run);
         Path page = folder.resolve("d-report.html");
 
         assertThat(commands.write(Papers.Paper.REPORT.command(true), folder.resolve("d"), page))
@@ -378,8 +379,7 @@ class DrillScreenTest {
 
     private static <T> String rendered(JList<T> list, int index) {
         return Offscreen.on(() -> ((JLabel) list.getCellRenderer()
-                        .getListCellRendererComponent(
-                                list, list.getModel().getElementAt(index), index, false, false))
+                        .getListCellRendererComponent(list, list.getModel().getElementAt(index), index, false, false))
                 .getText());
     }
 

@@ -40,7 +40,9 @@ class ShownFacetsTest {
         List<BitSet> facets = new ArrayList<>();
         for (int n = 1; n <= BLADES; n++) {
             BitSet of = new BitSet();
-            of.set(0, n == 3 ? whole.sights().scene(whole.row("r").row()).facets().count() : 0);
+            of.set(
+                    0,
+                    n == 3 ? whole.sights().scene(whole.row("r").row()).facets().count() : 0);
             facets.add(of);
         }
         return facets;
