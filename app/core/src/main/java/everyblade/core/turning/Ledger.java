@@ -110,7 +110,7 @@ public record Ledger(Cells cells, Pending pending, OutOfPlace outOfPlace, Seeing
         for (Remark remark : instead) {
             trail = trail.with(remark);
         }
-        return new Ledger(trail, asked, questions, openings, toolsOut, vanes, outcomes, awaiting, proof, inCharge);
+        return with(new Cells(trail, asked()));
     }
 
     Ledger asking(String row, ZoneSet zones, int entry) {
