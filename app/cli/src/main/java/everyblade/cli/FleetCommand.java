@@ -135,6 +135,19 @@ final class FleetCommand implements Callable<Integer> {
         return new FleetView(at(at)).ask(question, form.form(), renew);
     }
 
+    @Command(name = "retire", description = "${bundle:help.fleet.retire}")
+    int retire(
+            @Mixin At at,
+            @Parameters(index = "0", paramLabel = "YEAR", description = "${bundle:help.fleet.retire.year}") int year,
+            @Option(
+                            names = "--out",
+                            required = true,
+                            paramLabel = "FOLDER",
+                            description = "${bundle:help.fleet.export.out}")
+                    Path out) {
+        return new FleetExchange(at(at)).retire(year, out);
+    }
+
     @Command(name = "export", description = "${bundle:help.fleet.export}")
     int export(
             @Mixin At at,

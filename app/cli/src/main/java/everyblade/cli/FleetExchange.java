@@ -5,6 +5,7 @@ import everyblade.fleet.Store;
 import everyblade.fleet.StoreArrival;
 import everyblade.fleet.StoreExchange;
 import everyblade.fleet.StoreRefusal;
+import everyblade.fleet.StoreRetention;
 import everyblade.fleet.StoreSchema;
 import everyblade.record.JobFolder;
 import everyblade.record.JobFolder.Sound;
@@ -19,6 +20,7 @@ import java.net.UnknownHostException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -132,6 +134,19 @@ record FleetExchange(FleetStore to) {
                 return Commands.FINE;
             }
             throw new Failure(around().words().say("fleet.notBrought", place, to.problem(found)));
+        });
+    }
+
+    /** Jobs of the year that it is are still worked on. */
+    int retire(int year, Path out) {
+        int now = around().clock().instant().atZone(ZoneOffset.UTC).getYear();
+        if (year >= now) {
+            throw new Failure("everyblade fleet retire: " + around().words().say("fleet.retire.early", year, now - 1));
+        }
+        return to.open(store -> {
+            StoreRetention.Done done = new StoreRetention(store, around().disk()).retire(year, around().path(out));
+            to.say("fleet.retired", done.jobs(), out, done.table());
+            return Commands.FINE;
         });
     }
 

@@ -21,9 +21,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -66,7 +69,15 @@ record FleetView(FleetStore of) {
         return of.open(store -> {
             List<KeptChain> jobs = jobs(store, asked);
             int wrong = verified(store, jobs, noted);
+            Map<String, Instant> retired = new StoreArrival(store).retired();
             for (String missing : asked.isEmpty() ? noted.without(jobs) : List.<String>of()) {
+                if (retired.containsKey(missing)) {
+                    of.say(
+                            "fleet.wasRetired",
+                            FleetStore.shorter(missing),
+                            retired.get(missing).truncatedTo(ChronoUnit.SECONDS));
+                    continue;
+                }
                 around().out().println(OneLine.of(of.problem(StoreCheck.missing(missing))));
                 wrong++;
             }

@@ -169,6 +169,19 @@ class FleetCommandTest {
     }
 
     @Test
+    void aYearThatIsStillWorkedOnIsNotTakenOff() {
+        pushed();
+        Ran early = as(PostgresServer.CHIEF).run("fleet", "retire", "2026", "--out", "taken");
+
+        assertThat(early.status()).isEqualTo(2);
+        assertThat(early.err()).startsWith("everyblade fleet retire: jobs of 2026 are still worked on; name 2025");
+        assertThat(as(PostgresServer.CHIEF)
+                        .run("fleet", "retire", "2025", "--out", "taken")
+                        .err())
+                .contains("no job of this store began in 2025;");
+    }
+
+    @Test
     void whoeverRunsTheServerMakesTheStoreAndLetsPeopleIn() {
         server.execute("postgres", "CREATE DATABASE fresh");
         Console chief = ada.with(

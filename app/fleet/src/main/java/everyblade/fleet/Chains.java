@@ -7,7 +7,9 @@ import java.sql.SQLException;
 import java.sql.Timestamp;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -49,6 +51,15 @@ record Chains(Store store) {
         return store.ask(
                 COLUMNS + "WHERE kind = 'journal' AND entries >= 0 ORDER BY site, model, serial, begun, first",
                 Chains::read);
+    }
+
+    /** The jobs that were taken off with their year, and when, by the hash of their first line. */
+    Map<String, Instant> retired() throws StoreRefusal {
+        Map<String, Instant> retired = new LinkedHashMap<>();
+        store.ask(
+                "SELECT first, retired FROM everyblade.chain WHERE kind = 'journal' AND retired IS NOT NULL ORDER BY first",
+                row -> retired.put(row.getString(1), row.getTimestamp(2).toInstant()));
+        return retired;
     }
 
     /** The review of a job, if anybody said anything. */

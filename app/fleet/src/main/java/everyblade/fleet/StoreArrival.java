@@ -2,6 +2,7 @@ package everyblade.fleet;
 
 import everyblade.record.JobFolder;
 import java.io.ByteArrayOutputStream;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,11 @@ public record StoreArrival(Store store) {
      */
     public KeptChain find(String beginning) throws StoreRefusal {
         return new Chains(store).job(beginning);
+    }
+
+    /** The jobs that were taken off with their year, and when, by the hash of their first line. */
+    public Map<String, Instant> retired() throws StoreRefusal {
+        return new Chains(store).retired();
     }
 
     /** All jobs that the user may see, by site, engine and time. */

@@ -8,6 +8,7 @@ import everyblade.record.SealedLine;
 import everyblade.record.SentJob;
 import java.io.IOException;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -81,6 +82,10 @@ public final class StoreExchange {
         SentJob here = read(folder);
         String job = here.journal().get(0).hash();
         Optional<KeptChain> known = chains.find(job);
+        Instant retired = known.isEmpty() ? null : chains.retired().get(job);
+        if (retired != null) {
+            throw new StoreRefusal(Reason.RETIRED, job, retired.truncatedTo(ChronoUnit.SECONDS));
+        }
         if (known.isEmpty() && !send) {
             throw new StoreRefusal(Reason.NO_JOB, job);
         }

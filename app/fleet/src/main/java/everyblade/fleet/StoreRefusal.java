@@ -11,6 +11,9 @@ public final class StoreRefusal extends Exception {
 
     private static final long serialVersionUID = 1L;
 
+    /** The state of a failure that {@link Reason#WENT_ON} is told of. */
+    static final String WENT_ON = "EB005";
+
     private final transient Reason reason;
     private final transient List<Object> facts;
 
@@ -68,6 +71,14 @@ public final class StoreRefusal extends Exception {
         SEVERAL_JOBS,
         /** The folder, or what is there, is not sound; tells the line for people. */
         UNSOUND,
+        /** The job was taken off with its year; tells it and the day. */
+        RETIRED,
+        /** No job of the store began in that year; tells it. */
+        NO_YEAR,
+        /** Somebody went on with a job that was to be taken off; tells what the server said. */
+        WENT_ON,
+        /** Something is in the folder already; tells its name. */
+        NOT_EMPTY,
         /** A file cannot be written; tells the line for people. */
         NOT_WRITTEN,
         /** The server refused; tells what it said. */
@@ -91,6 +102,9 @@ public final class StoreRefusal extends Exception {
         }
         if (state.equals("42501")) {
             return new StoreRefusal(Reason.NOT_ALLOWED, said);
+        }
+        if (state.equals(WENT_ON)) {
+            return new StoreRefusal(Reason.WENT_ON, said);
         }
         return new StoreRefusal(Reason.REFUSED, said);
     }

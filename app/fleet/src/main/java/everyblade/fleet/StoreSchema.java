@@ -10,7 +10,7 @@ import org.flywaydb.core.api.FlywayException;
 public final class StoreSchema {
 
     /** Of the tables; it stands as the comment of their schema. */
-    static final String VERSION = "2";
+    static final String VERSION = "3";
 
     /** What somebody may do in the store. */
     public enum Role {
