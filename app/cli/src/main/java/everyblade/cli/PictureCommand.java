@@ -73,7 +73,10 @@ final class PictureCommand implements Callable<Integer> {
         View seen = view(chosen.model());
         try {
             Vantage vantage = vantage(chosen, seen);
-            file.write(kind.equals(TIP) ? tip(vantage, seen) : format.draw(UnrolledScene.of(vantage), theme()));
+            file.write(
+                    kind.equals(TIP)
+                            ? tip(vantage, seen)
+                            : format.draw(UnrolledScene.of(vantage, around.words()), theme()));
         } catch (UnusableShape unusable) {
             throw Failure.of("stopped.noSurface", model, unusable.told());
         }
@@ -120,7 +123,7 @@ final class PictureCommand implements Callable<Integer> {
 
     private byte[] tip(Vantage vantage, View seen) throws UnusableShape {
         Turn first = at == null ? Turn.ofDegrees(seen.reference()) : Turn.ofDegrees(Given.number("--at", at, "deg"));
-        return TipPicture.of(vantage, first).png(theme());
+        return TipPicture.of(vantage, first, around.words()).png(theme());
     }
 
     private Theme theme() {

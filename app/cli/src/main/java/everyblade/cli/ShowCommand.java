@@ -48,7 +48,7 @@ final class ShowCommand implements Callable<Integer> {
         if (row != null) {
             MeshCommand.row(engine, row);
         }
-        Scene scene = ModelSheet.of(engine, Optional.ofNullable(row), chosen.meshes());
+        Scene scene = ModelSheet.of(engine, Optional.ofNullable(row), chosen.meshes(), around.words());
         file.write(format.draw(scene, Theme.LIGHT));
         return Commands.FINE;
     }

@@ -89,15 +89,15 @@ final class AuthorDesk {
         Optional<String> row = state.row();
         door.run(
                 words.say("author.wait.check"),
-                () -> Checked.of(folder.read(names, clock.instant()).checked(words), row),
+                () -> Checked.of(folder.read(names, clock.instant()).checked(words), row, words),
                 this::read);
     }
 
     /** A reading, and the sheet of the model if it gave one. */
     private record Checked(Attempt attempt, Optional<AuthorState.Sheet> sheet) {
 
-        static Checked of(Attempt attempt, Optional<String> row) {
-            return new Checked(attempt, attempt.model().map(read -> AuthorState.sheet(read, row)));
+        static Checked of(Attempt attempt, Optional<String> row, Words words) {
+            return new Checked(attempt, attempt.model().map(read -> AuthorState.sheet(read, row, words)));
         }
     }
 
@@ -120,11 +120,12 @@ final class AuthorDesk {
     /** Shows another row from aft. */
     void row(String id) {
         state.drawn()
-                .ifPresent(read -> door.latest("author row", () -> AuthorState.sheet(read, Optional.of(id)), sheet -> {
-                    if (state.drawn().equals(Optional.of(read))) {
-                        show(state.with(sheet));
-                    }
-                }));
+                .ifPresent(read ->
+                        door.latest("author row", () -> AuthorState.sheet(read, Optional.of(id), words), sheet -> {
+                            if (state.drawn().equals(Optional.of(read))) {
+                                show(state.with(sheet));
+                            }
+                        }));
     }
 
     /** Looks from elsewhere. */
@@ -172,13 +173,14 @@ final class AuthorDesk {
     }
 
     private void unroll(ReadModel read, Standpoint from, Sight.Known shares) {
-        seeing = door.watched(words.say("author.wait.unrolled"), progress -> UnrolledAirfoil.of(read, from), drawn -> {
-            seeing = NOTHING;
-            drawn.ifPresent(scene -> {
-                show(state.with(new Sight.Known(shares.shares(), scene)));
-                checkViews();
-            });
-        });
+        seeing = door.watched(
+                words.say("author.wait.unrolled"), progress -> UnrolledAirfoil.of(read, from, words), drawn -> {
+                    seeing = NOTHING;
+                    drawn.ifPresent(scene -> {
+                        show(state.with(new Sight.Known(shares.shares(), scene)));
+                        checkViews();
+                    });
+                });
     }
 
     private void checkViews() {

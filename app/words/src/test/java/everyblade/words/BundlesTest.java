@@ -43,6 +43,7 @@ class BundlesTest {
             "finding.ShownLength",
             "finding.Figure.Value.Size",
             "map.row.title",
+            "unrolled.zone",
             "report.plan.title");
 
     private static final Set<String> ENGLISH_WORDS = Set.of(

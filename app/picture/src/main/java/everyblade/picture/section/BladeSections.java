@@ -8,6 +8,7 @@ import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Style;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,14 +17,14 @@ import java.util.Locale;
 final class BladeSections {
 
     private static final double[] SHARES = {0.02, 0.5, 0.98};
-    private static final String[] NAMES = {"near the root", "middle", "near the tip"};
+    private static final String[] NAMES = {"section.nearRoot", "section.middle", "section.nearTip"};
     private static final double LETTERS = 2.3;
     private static final double STEP = 3.2;
     private static final int FACTS = 6;
 
     private BladeSections() {}
 
-    static List<Group> of(RowSurface surface, Channel channel, Box box) {
+    static List<Group> of(RowSurface surface, Channel channel, Box box, Words words) {
         List<SpanCut> cuts = new ArrayList<>();
         for (double share : SHARES) {
             SpanCut.of(surface, channel, share).ifPresent(cuts::add);
@@ -36,8 +37,8 @@ final class BladeSections {
         List<Group> groups = new ArrayList<>();
         for (int i = 0; i < cuts.size(); i++) {
             Box column = new Box(box.corner().plus(i * width, 0), width, box.height());
-            String name = cuts.size() == NAMES.length ? NAMES[i] : "";
-            groups.add(column(cuts.get(i), name, scale, column));
+            String name = words.say(cuts.size() == NAMES.length ? NAMES[i] : "section.anyCut");
+            groups.add(column(cuts.get(i), name, scale, column, words));
         }
         return groups;
     }
@@ -62,7 +63,7 @@ final class BladeSections {
         return extent;
     }
 
-    private static Group column(SpanCut cut, String name, double scale, Box box) {
+    private static Group column(SpanCut cut, String name, double scale, Box box, Words words) {
         double[] extent = extent(cut);
         Point middle = box.corner().plus(box.width() / 2, (box.height() - FACTS * STEP) / 2);
         Point origin = middle.plus(-scale * (extent[0] + extent[1]) / 2, scale * (extent[2] + extent[3]) / 2);
@@ -77,21 +78,21 @@ final class BladeSections {
             items.add(Item.of(new Strokes(lines), Style.lined(k == 0 ? Ink.LINE : Ink.FAINT, k == 0 ? 0.35 : 0.2)));
         }
         double y = box.bottom() - FACTS * STEP + STEP;
-        for (String fact : facts(cut, name)) {
+        for (String fact : facts(cut, name, words)) {
             items.add(Item.of(Text.upright(new Point(box.corner().x(), y), fact, LETTERS, Anchor.START), Ink.LINE));
             y += STEP;
         }
-        return new Group((name.isEmpty() ? "cut" : name) + ", r = " + number(cut.radius(), 1) + " mm", items);
+        return new Group(words.say("section.atRadius", name, number(cut.radius(), 1)), items);
     }
 
-    private static List<String> facts(SpanCut cut, String name) {
+    private static List<String> facts(SpanCut cut, String name, Words words) {
         return List.of(
-                name.isEmpty() ? "cut" : name,
-                "radius " + number(cut.radius(), 1) + " mm",
-                "chord " + number(cut.chordLength(), 1) + " mm",
-                "stagger " + number(cut.stagger(), 1) + "°",
-                "pitch " + number(cut.pitch(), 1) + " mm",
-                "chord / pitch " + number(cut.solidity(), 2));
+                name,
+                words.say("section.radius", number(cut.radius(), 1)),
+                words.say("section.chord", number(cut.chordLength(), 1)),
+                words.say("section.stagger", number(cut.stagger(), 1)),
+                words.say("section.pitch", number(cut.pitch(), 1)),
+                words.say("section.solidity", number(cut.solidity(), 2)));
     }
 
     private static String number(double value, int digits) {

@@ -62,7 +62,9 @@ final class FrontView {
         List<RowSurface.Extent> outline = surface.map(RowSurface::outline).orElse(List.of());
         for (int airfoil = 1; airfoil <= row.count(); airfoil++) {
             Polygon area = outline.isEmpty() ? counted(airfoil) : airfoil(outline, clockOf(airfoil));
-            groups.add(new Group(row.kind().airfoil() + " " + airfoil, List.of(Item.of(area, SideSection.style(row)))));
+            groups.add(new Group(
+                    drawn.words().say("section.airfoil", drawn.words().airfoil(row), airfoil),
+                    List.of(Item.of(area, SideSection.style(row)))));
         }
         groups.add(Group.of(numbers()));
         ports().forEach(port -> groups.add(port(port)));
@@ -85,7 +87,7 @@ final class FrontView {
                 items.add(Item.of(Text.upright(at, clock + "°", LETTERS, Anchor.MIDDLE), Ink.FAINT));
             }
         }
-        return new Group("clock angles, seen from aft looking forward", items);
+        return new Group(drawn.words().say("section.clock"), items);
     }
 
     private boolean portsAwayFrom(double clock) {
@@ -158,7 +160,7 @@ final class FrontView {
         Point tip = polar.at(clock, radius + 0.3);
         Point words = polar.at(clock, radius + 9.5).plus(0, 0.8);
         return new Group(
-                "port " + port.id() + ", " + port.name(),
+                drawn.words().say("section.port", port.id(), port.name()),
                 List.of(
                         Item.of(
                                 new Polygon(List.of(

@@ -12,6 +12,7 @@ import everyblade.picture.scene.Style;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -36,21 +37,22 @@ public final class ModelSheet {
      * @param row the row to show from aft and cut; of a model without it, and if none is named, the first with a shape,
      *     else the first
      * @param files the contents of its mesh files, by name; what is not there is not drawn
+     * @param words in which it is told
      */
-    public static Scene of(EngineModel model, Optional<String> row, Map<String, byte[]> files) {
-        Drawn drawn = Drawn.of(model, files);
+    public static Scene of(EngineModel model, Optional<String> row, Map<String, byte[]> files, Words words) {
+        Drawn drawn = Drawn.of(model, files, words);
         Row shown = row.flatMap(model::row).orElseGet(() -> first(drawn));
         Box sheet = new Box(new Point(MARGIN, MARGIN), WIDTH - 2 * MARGIN, HEIGHT - 2 * MARGIN);
         List<Group> groups = new ArrayList<>();
         groups.add(head(model, sheet));
         Box above = new Box(sheet.corner().plus(0, 14), sheet.width(), 84);
-        groups.addAll(SideSection.of(drawn, above).orElseGet(() -> List.of(RowsInOrder.of(model, above))));
+        groups.addAll(SideSection.of(drawn, above).orElseGet(() -> List.of(RowsInOrder.of(model, above, words))));
         Box left = new Box(sheet.corner().plus(0, 104), 90, 84);
-        groups.add(caption(left, SideSection.told(shown) + ", from aft looking forward"));
+        groups.add(caption(left, words.say("section.fromAft", SideSection.told(shown, words))));
         groups.addAll(FrontView.of(drawn, shown, left));
         Box right = new Box(left.corner().plus(100, 0), sheet.width() - 100, 84);
         groups.addAll(sections(drawn, shown, right));
-        groups.add(legend(sheet));
+        groups.add(legend(sheet, words));
         String title = model.name() + " (" + model.id() + ")";
         return new Scene(WIDTH, HEIGHT, title, summary(drawn, shown), groups);
     }
@@ -64,13 +66,12 @@ public final class ModelSheet {
     private static List<Group> sections(Drawn drawn, Row row, Box box) {
         Optional<RowSurface> surface = drawn.surface(row);
         if (surface.isEmpty() || row.kind() == RowKind.LINER) {
-            String why = surface.isEmpty() ? "nothing is known of this row's shape" : "a liner has no blades";
-            return List.of(caption(box, "No sections: " + why));
+            return List.of(caption(box, drawn.words().say("section.noShape", surface.isPresent())));
         }
         List<Group> groups = new ArrayList<>();
-        groups.add(caption(box, "Cut across the span and unrolled: aft is right, clockwise is up"));
+        groups.add(caption(box, drawn.words().say("section.cut")));
         Channel channel = Channel.of(drawn.model(), surface.get());
-        groups.addAll(BladeSections.of(surface.get(), channel, box.inside(0, 4, 0, 0)));
+        groups.addAll(BladeSections.of(surface.get(), channel, box.inside(0, 4, 0, 0), drawn.words()));
         return groups;
     }
 
@@ -91,15 +92,15 @@ public final class ModelSheet {
                 Item.of(Text.upright(box.corner().plus(0, -0.5), fitted, SIZE, Anchor.START), Ink.LINE)));
     }
 
-    private static Group legend(Box sheet) {
+    private static Group legend(Box sheet, Words words) {
         double y = sheet.bottom();
         List<Item> items = new ArrayList<>();
         double x = sheet.corner().x();
-        x = sample(items, x, y, Style.both(Ink.PART_WASH, Ink.LINE, 0.15), "turns");
-        x = sample(items, x, y, Style.both(Ink.PAPER, Ink.LINE, 0.15), "stands still");
-        x = sample(items, x, y, Style.filled(Ink.ALERT), "port (above), landmark (from aft)");
-        sample(items, x, y, Style.filled(Ink.SEEN), "station and the way it looks (above), port (from aft)");
-        return new Group("Legend", items);
+        x = sample(items, x, y, Style.both(Ink.PART_WASH, Ink.LINE, 0.15), words.say("section.turns"));
+        x = sample(items, x, y, Style.both(Ink.PAPER, Ink.LINE, 0.15), words.say("section.still"));
+        x = sample(items, x, y, Style.filled(Ink.ALERT), words.say("section.ports"));
+        sample(items, x, y, Style.filled(Ink.SEEN), words.say("section.stations"));
+        return new Group(words.say("section.legend"), items);
     }
 
     private static double sample(List<Item> items, double x, double y, Style style, String words) {
@@ -110,8 +111,13 @@ public final class ModelSheet {
 
     private static String summary(Drawn drawn, Row shown) {
         EngineModel model = drawn.model();
-        return model.rows().size() + " rows, " + drawn.surfaces().size() + " of them with a surface, "
-                + model.ports().size() + " ports and " + model.views().size() + " views; shown from aft is "
-                + SideSection.told(shown) + ".";
+        Words words = drawn.words();
+        return words.say(
+                "section.summary",
+                model.rows().size(),
+                drawn.surfaces().size(),
+                model.ports().size(),
+                model.views().size(),
+                SideSection.told(shown, words));
     }
 }

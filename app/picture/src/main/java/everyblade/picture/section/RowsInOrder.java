@@ -9,6 +9,7 @@ import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,10 +21,10 @@ final class RowsInOrder {
 
     private RowsInOrder() {}
 
-    static Group of(EngineModel model, Box box) {
+    static Group of(EngineModel model, Box box, Words words) {
         List<Item> items = new ArrayList<>();
-        String words = "nothing is said of where the rows lie; they stand in order, front to rear";
-        items.add(Item.of(Text.upright(box.corner().plus(0, 6), words, LETTERS, Anchor.START), Ink.FAINT));
+        String told = words.say("section.inOrder");
+        items.add(Item.of(Text.upright(box.corner().plus(0, 6), told, LETTERS, Anchor.START), Ink.FAINT));
         int count = model.rows().size();
         double width = Math.min(WIDEST, box.width() / count);
         for (int i = 0; i < count; i++) {
@@ -42,6 +43,6 @@ final class RowsInOrder {
                             90),
                     Ink.LINE));
         }
-        return new Group("rows in order", items);
+        return new Group(words.say("section.rowsInOrder"), items);
     }
 }

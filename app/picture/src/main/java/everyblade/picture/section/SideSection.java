@@ -18,6 +18,7 @@ import everyblade.spi.Shape;
 import everyblade.spi.Station;
 import everyblade.spi.View;
 import everyblade.spi.Wall;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -63,7 +64,9 @@ final class SideSection {
             row(row).ifPresent(groups::add);
         }
         for (Wall wall : drawn.model().walls()) {
-            groups.add(new Group("wall " + wall.id(), List.of(curve(wall.curve(), Style.lined(Ink.LINE, 0.35)))));
+            groups.add(new Group(
+                    drawn.words().say("section.wall", wall.id()),
+                    List.of(curve(wall.curve(), Style.lined(Ink.LINE, 0.35)))));
         }
         groups.add(Group.of(rowLabels()));
         groups.addAll(ports());
@@ -74,7 +77,7 @@ final class SideSection {
     private Group axis() {
         if (!plane.showsAxis()) {
             Point at = new Point(plane.field().corner().x(), plane.field().bottom() + BELOW - 1);
-            String words = "the axis lies " + Math.round(plane.lowest()) + " mm below the lower edge";
+            String words = drawn.words().say("section.axisBelow", Math.round(plane.lowest()));
             return Group.of(List.of(Item.of(Text.upright(at, words, LETTERS, Anchor.START), Ink.FAINT)));
         }
         double y = plane.at(0, 0).y();
@@ -83,18 +86,20 @@ final class SideSection {
             dashes.add(List.of(
                     new Point(x, y), new Point(Math.min(x + 6, plane.field().right()), y)));
         }
-        return new Group("axis", List.of(Item.of(new Strokes(dashes), Style.lined(Ink.FAINT, 0.15))));
+        return new Group(
+                drawn.words().say("section.axis"), List.of(Item.of(new Strokes(dashes), Style.lined(Ink.FAINT, 0.15))));
     }
 
     private Optional<Group> row(Row row) {
         if (row.shape().orElse(null) instanceof Shape.Liner liner) {
             return Optional.of(new Group(
-                    told(row),
+                    told(row, drawn.words()),
                     List.of(
                             curve(liner.outer(), Style.lined(Ink.SEEN, 0.5)),
                             curve(liner.inner(), Style.lined(Ink.SEEN, 0.5)))));
         }
-        return drawn.surface(row).map(surface -> new Group(told(row), List.of(Item.of(area(surface), style(row)))));
+        return drawn.surface(row)
+                .map(surface -> new Group(told(row, drawn.words()), List.of(Item.of(area(surface), style(row)))));
     }
 
     private Polygon area(RowSurface surface) {
@@ -114,8 +119,8 @@ final class SideSection {
         return Style.both(row.kind() == RowKind.ROTOR ? Ink.PART_WASH : Ink.PAPER, Ink.LINE, 0.15);
     }
 
-    static String told(Row row) {
-        return row.name() + " (" + row.id() + "), " + row.kind().word() + " of " + row.count();
+    static String told(Row row, Words words) {
+        return words.say("section.row", row.name(), row.id(), row.kind(), row.count());
     }
 
     private Item curve(List<MeridionalPoint> points, Style style) {
@@ -183,7 +188,7 @@ final class SideSection {
             String clock =
                     port.clock().isPresent() ? " · " + Math.round(port.clock().getAsDouble()) + "°" : "";
             groups.add(new Group(
-                    "port " + port.id() + ", " + port.name(),
+                    drawn.words().say("section.port", port.id(), port.name()),
                     List.of(
                             Item.of(new Strokes(List.of(List.of(head, bend, end))), Style.lined(Ink.ALERT, 0.15)),
                             Item.of(
@@ -216,7 +221,7 @@ final class SideSection {
                         + forward.radial() * forward.radial());
                 Point to = at.plus(LOOK * forward.axial() / length, -LOOK * forward.radial() / length);
                 groups.add(new Group(
-                        "station " + station.id() + " of view " + view.id() + ", looks at " + view.row(),
+                        drawn.words().say("section.station", station.id(), view.id(), view.row()),
                         List.of(
                                 Item.of(Strokes.line(at, to), Style.lined(Ink.SEEN, 0.2)),
                                 Item.of(new Dots(List.of(at), 0.55), Style.filled(Ink.SEEN)))));

@@ -3,24 +3,24 @@ package everyblade.picture.sight;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.picture.scene.Ink;
+import everyblade.words.Words;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The steps of the scale of how long a facet is in sight in one turn, in degrees of the turn. */
 enum InSight {
-    GLIMPSE(0, "under 2°", Ink.STEP_1, Ink.LINE),
-    SHORT(2, "2° to 5°", Ink.STEP_2, Ink.LINE),
-    MEDIUM(5, "5° to 10°", Ink.STEP_3, Ink.LINE),
-    LONG(10, "10° to 20°", Ink.STEP_4, Ink.PAPER),
-    LONGEST(20, "20° or more", Ink.STEP_5, Ink.PAPER);
+    GLIMPSE(0, Ink.STEP_1, Ink.LINE),
+    SHORT(2, Ink.STEP_2, Ink.LINE),
+    MEDIUM(5, Ink.STEP_3, Ink.LINE),
+    LONG(10, Ink.STEP_4, Ink.PAPER),
+    LONGEST(20, Ink.STEP_5, Ink.PAPER);
 
     private final double from;
-    private final String words;
     private final Ink fill;
     private final Ink text;
 
-    InSight(double from, String words, Ink fill, Ink text) {
+    InSight(double from, Ink fill, Ink text) {
         this.from = from;
-        this.words = words;
         this.fill = fill;
         this.text = text;
     }
@@ -49,8 +49,11 @@ enum InSight {
         return from;
     }
 
-    String words() {
-        return words;
+    /** From and up to how many degrees. */
+    String told(Words words) {
+        Optional<Double> to =
+                ordinal() + 1 < values().length ? Optional.of(values()[ordinal() + 1].from) : Optional.empty();
+        return words.say("unrolled.step", from, to);
     }
 
     /** The ink of a facet. */

@@ -8,6 +8,7 @@ import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Point;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.Locale;
 
@@ -41,8 +42,8 @@ final class SightWords {
     }
 
     /** A share in whole percent, rounded down; never 0 for something. */
-    static String percent(double share) {
-        return share > 0 && share < 0.01 ? "under 1 %" : Percent.good(share, 0) + " %";
+    static String percent(double share, Words words) {
+        return share > 0 && share < 0.01 ? words.say("vantage.underOne") : Percent.good(share, 0) + " %";
     }
 
     /** What must be shown wherever the engine model is used, on lines of a width; none if there is nothing of the kind. */

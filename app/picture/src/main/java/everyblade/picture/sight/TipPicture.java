@@ -7,6 +7,7 @@ import everyblade.picture.paint.SceneFont;
 import everyblade.picture.paint.ScenePainter;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
+import everyblade.words.Words;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
@@ -39,7 +40,7 @@ public final class TipPicture {
     private final double[] inSight;
     private final TipSheet sheet;
 
-    private TipPicture(Vantage vantage, Turn first) throws UnusableShape {
+    private TipPicture(Vantage vantage, Turn first, Words words) throws UnusableShape {
         this.vantage = vantage;
         this.first = first;
         FacetJudge judge = new FacetJudge(vantage);
@@ -47,17 +48,18 @@ public final class TipPicture {
         this.numbers = TipNumbers.of(field, vantage.row().count());
         this.inSight = new double[vantage.row().count()];
         Arrays.setAll(inSight, airfoil -> inSight(judge, airfoil));
-        this.sheet = new TipSheet(vantage, first, field.tones(), (double) field.size() / FINENESS, inSight);
+        this.sheet = new TipSheet(vantage, first, field.tones(), (double) field.size() / FINENESS, words, inSight);
     }
 
     /**
      * The picture from a vantage.
      *
      * @param first clock angle at which airfoil 1 of the row stands
+     * @param words in which it is told
      * @throws UnusableShape if a shape of the engine gives no surface
      */
-    public static TipPicture of(Vantage vantage, Turn first) throws UnusableShape {
-        return new TipPicture(vantage, first);
+    public static TipPicture of(Vantage vantage, Turn first, Words words) throws UnusableShape {
+        return new TipPicture(vantage, first, words);
     }
 
     private double inSight(FacetJudge judge, int airfoil) {

@@ -11,8 +11,8 @@ import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Scene;
 import everyblade.picture.scene.Style;
-import everyblade.spi.Direction;
 import everyblade.spi.Row;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -28,9 +28,10 @@ import java.util.stream.IntStream;
  * @param first clock angle at which airfoil 1 stands
  * @param tones that occur
  * @param side of the field, mm
+ * @param words in which it is told
  * @param inSight of each airfoil the share of its surface that is in sight now
  */
-record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, double[] inSight) {
+record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, Words words, double[] inSight) {
 
     private static final double MARGIN = 6;
     private static final double COLUMN = 76;
@@ -75,9 +76,12 @@ record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, doubl
 
     Scene scene() {
         List<Group> groups = new ArrayList<>();
-        String title = "What the scope tip sees: " + vantage.words();
-        String moment = airfoil() + " 1 stands at clock " + SightWords.degrees(first.wrapped()) + ", the scope tip at "
-                + SightWords.degrees(vantage.pose().clock().wrapped());
+        String title = words.say("tipSheet.title", vantage.told(words));
+        String moment = words.say(
+                "tipSheet.moment",
+                vantage.row().kind(),
+                SightWords.degrees(first.wrapped()),
+                SightWords.degrees(vantage.pose().clock().wrapped()));
         List<Item> heading = new ArrayList<>();
         SightWords.addLine(heading, new Point(MARGIN, 8), title, 3.6, width() - 2 * MARGIN, Ink.LINE);
         SightWords.addLine(heading, new Point(MARGIN, 13), moment, 2.8, width() - 2 * MARGIN, Ink.LINE);
@@ -107,31 +111,32 @@ record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, doubl
                 Item.of(
                         new Polygon(List.of(at, at.plus(-1.1, 1.6 - 3.4), at.plus(1.1, 1.6 - 3.4))),
                         Style.filled(Ink.LINE)),
-                Item.of(Text.upright(at.plus(2.2, 0), "top of the scope's picture", 2, Anchor.START), Ink.FAINT));
+                Item.of(Text.upright(at.plus(2.2, 0), words.say("tipSheet.top"), 2, Anchor.START), Ink.FAINT));
     }
 
     private Group tonesTold() {
         List<Item> items = new ArrayList<>();
-        items.add(Item.of(Text.upright(legend().plus(0, 2.6), "Tones", 2.7, Anchor.START), Ink.LINE));
+        items.add(
+                Item.of(Text.upright(legend().plus(0, 2.6), words.say("tipSheet.tones"), 2.7, Anchor.START), Ink.LINE));
         for (ToneSample sample : samples()) {
             items.add(Item.of(
                     Polygon.box(sample.corner().x(), sample.corner().y(), sample.width(), sample.height()),
                     Style.lined(Ink.LINE, 0.3)));
-            Point words = sample.corner().plus(SAMPLE_WIDTH + 2, 3.2);
+            Point beside = sample.corner().plus(SAMPLE_WIDTH + 2, 3.2);
             SightWords.addLine(
-                    items, words, sample.tone().words(), SightWords.SIZE, COLUMN - SAMPLE_WIDTH - 2, Ink.LINE);
+                    items, beside, words.say(sample.tone()), SightWords.SIZE, COLUMN - SAMPLE_WIDTH - 2, Ink.LINE);
         }
-        return new Group("Tones", items);
+        return new Group(words.say("tipSheet.tones"), items);
     }
 
     private List<String> inSightTold() {
-        String word = vantage.row().kind().airfoil();
+        String word = words.airfoil(vantage.row());
         List<String> lines = new ArrayList<>();
         IntStream.range(0, inSight.length)
                 .filter(i -> inSight[i] > 0)
-                .forEach(i -> lines.add(word + " " + (i + 1) + ": " + SightWords.percent(inSight[i])));
-        lines.add(
-                0, "Properly in sight now, of the surface of" + (lines.isEmpty() ? " any " + word + ": nothing" : ""));
+                .forEach(i ->
+                        lines.add(words.say("tipSheet.share", word, i + 1, SightWords.percent(inSight[i], words))));
+        lines.add(0, words.say("tipSheet.inSight", lines.isEmpty(), word));
         return lines;
     }
 
@@ -139,35 +144,22 @@ record TipSheet(Vantage vantage, Turn first, Set<Tone> tones, double side, doubl
         Pose pose = vantage.pose();
         Row row = vantage.row();
         List<String> lines = new ArrayList<>();
-        lines.add(String.format(
-                Locale.ROOT,
-                "Numbers rise %s, %d %ss at equal steps. The scope tip stands exactly at its station: x %.1f mm, r %.1f mm.",
-                row.numbering() == Direction.CW ? "clockwise" : "anticlockwise",
+        lines.add(words.say(
+                "tipSheet.numbers",
+                row.numbering(),
                 row.count(),
-                row.kind().airfoil(),
-                pose.x(),
-                pose.r()));
-        lines.add(String.format(
-                Locale.ROOT,
-                "A place is as far from the middle as the tangent of its angle from the optical axis; the rim is the edge"
-                        + " of the cone of %s. %d picture elements across, as the scope tip has; lit from the scope tip.",
-                SightWords.degrees(pose.cone()),
-                pose.pixels()));
-        lines.add("Properly in sight is what is " + vantage.criteriaTold() + ", judged in the middle of each facet.");
+                words.airfoil(row),
+                String.format(Locale.ROOT, "%.1f", pose.x()),
+                String.format(Locale.ROOT, "%.1f", pose.r())));
+        lines.add(words.say("tipSheet.places", SightWords.degrees(pose.cone()), pose.pixels()));
+        lines.add(words.say("tipSheet.counts", vantage.criteriaTold(words)));
         String somewhere = vantage.setting().between(pose).stream()
                 .filter(between -> !between.sure() && !between.rings().isEmpty())
                 .map(between -> between.row().name())
                 .collect(Collectors.joining(", "));
         if (!somewhere.isEmpty()) {
-            lines.add(
-                    "Nobody knows quite where they stand, so they are drawn at every place that leaves the scope tip its"
-                            + " room: " + somewhere + ".");
+            lines.add(words.say("tipSheet.somewhere", somewhere));
         }
         return lines;
-    }
-
-    private String airfoil() {
-        String word = vantage.row().kind().airfoil();
-        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
     }
 }

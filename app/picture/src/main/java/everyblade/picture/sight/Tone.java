@@ -1,6 +1,7 @@
 package everyblade.picture.sight;
 
 import everyblade.core.sight.Hindrance;
+import everyblade.fact.Fact;
 import everyblade.picture.Pattern;
 import everyblade.picture.scene.Colour;
 import everyblade.picture.scene.Theme;
@@ -9,18 +10,18 @@ import everyblade.picture.scene.Theme;
  * How what the scope tip sees is toned: light metal is properly in sight, the rest of the row is darker under the pattern of
  * the reason, everything else is dim and plain.
  */
-enum Tone {
-    IN_SIGHT("properly in sight", 0xf4efe4, Pattern.EMPTY, 0),
-    GRAZING("grazing", WhyLook.GRAZING),
-    OUT_OF_RANGE("too near or too far", WhyLook.OUT_OF_RANGE),
-    TOO_COARSE("too coarse for the detail asked", WhyLook.TOO_COARSE),
-    HIDDEN("facet whose middle is hidden", WhyLook.HIDDEN),
-    OUTSIDE_CONE("facet whose middle is outside the cone", 0x848b95, Pattern.EMPTY, 0),
-    MATE("other row of the ring", 0xa9b7cb, Pattern.EMPTY, 0),
-    STANDING("row that stands still", 0xa9b7cb, Pattern.EMPTY, 0),
-    WALL("wall", 0x56606d, Pattern.EMPTY, 0),
-    SWEPT("where a row passes or stands unknown: hides", 0x5b4a63, Pattern.EMPTY, 0),
-    BACKGROUND("other row, its true place unknown", 0x3f4650, Pattern.EMPTY, 0);
+enum Tone implements Fact {
+    IN_SIGHT(0xf4efe4, Pattern.EMPTY, 0),
+    GRAZING(WhyLook.GRAZING),
+    OUT_OF_RANGE(WhyLook.OUT_OF_RANGE),
+    TOO_COARSE(WhyLook.TOO_COARSE),
+    HIDDEN(WhyLook.HIDDEN),
+    OUTSIDE_CONE(0x848b95, Pattern.EMPTY, 0),
+    MATE(0xa9b7cb, Pattern.EMPTY, 0),
+    STANDING(0xa9b7cb, Pattern.EMPTY, 0),
+    WALL(0x56606d, Pattern.EMPTY, 0),
+    SWEPT(0x5b4a63, Pattern.EMPTY, 0),
+    BACKGROUND(0x3f4650, Pattern.EMPTY, 0);
 
     private static final int PERIOD = 8;
     private static final double LEAST_LIGHT = 0.16;
@@ -28,21 +29,19 @@ enum Tone {
     /** Patterns are to be seen where it is dark, too. */
     private static final double LEAST_MARKED = 0.75;
 
-    private final String words;
     private final int metal;
     private final Pattern pattern;
     private final int mark;
 
-    Tone(String words, int metal, Pattern pattern, int mark) {
-        this.words = words;
+    Tone(int metal, Pattern pattern, int mark) {
         this.metal = metal;
         this.pattern = pattern;
         this.mark = mark;
     }
 
     /** The field is dark whatever the theme, so its marks are those of the dark one. */
-    Tone(String words, WhyLook look) {
-        this(words, 0x7d828a, look.pattern(), rgb(Theme.DARK.colour(look.mark())));
+    Tone(WhyLook look) {
+        this(0x7d828a, look.pattern(), rgb(Theme.DARK.colour(look.mark())));
     }
 
     private static int rgb(Colour colour) {
@@ -69,11 +68,6 @@ enum Tone {
             case SWEPT -> SWEPT;
             case BACKGROUND -> BACKGROUND;
         };
-    }
-
-    /** What it means. */
-    String words() {
-        return words;
     }
 
     /**

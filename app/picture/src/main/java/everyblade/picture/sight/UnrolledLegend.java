@@ -3,7 +3,6 @@ package everyblade.picture.sight;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.StationSight;
 import everyblade.core.surface.Facets;
-import everyblade.picture.MapWords;
 import everyblade.picture.scene.DrawnShape.Patch;
 import everyblade.picture.scene.Flat;
 import everyblade.picture.scene.Group;
@@ -11,9 +10,9 @@ import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
 import everyblade.spi.Station.Tolerance;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 
@@ -22,8 +21,9 @@ import java.util.function.IntPredicate;
  *
  * @param vantage from where
  * @param sight of the station
+ * @param words in which they are told
  */
-record UnrolledLegend(Vantage vantage, StationSight sight) {
+record UnrolledLegend(Vantage vantage, StationSight sight, Words words) {
 
     private static final double SAMPLE = 11;
     private static final double HIGH = 5.4;
@@ -33,33 +33,30 @@ record UnrolledLegend(Vantage vantage, StationSight sight) {
     List<Group> at(Point corner, double width, boolean inStrips) {
         List<Item> scale = new ArrayList<>();
         double column = width / InSight.values().length;
-        SightWords.addLine(
-                scale,
-                corner,
-                "In sight over so many degrees of each turn (the number in the facet)",
-                2.7,
-                width,
-                Ink.LINE);
+        SightWords.addLine(scale, corner, words.say("unrolled.scale"), 2.7, width, Ink.LINE);
         for (InSight step : InSight.values()) {
             Point at = corner.plus(step.ordinal() * column, 2);
             scale.addAll(FacetDrawing.inSight(sample(at), Math.max(1, step.from()), true));
             SightWords.addLine(
-                    scale, at.plus(SAMPLE + 2, 3.6), step.words(), SightWords.SIZE, column - SAMPLE - 2, Ink.LINE);
+                    scale, at.plus(SAMPLE + 2, 3.6), step.told(words), SightWords.SIZE, column - SAMPLE - 2, Ink.LINE);
         }
         List<Item> reasons = new ArrayList<>();
         Point second = corner.plus(0, LINE + 5.5);
-        SightWords.addLine(reasons, second, "Never in sight, and the share of the surface", 2.7, width, Ink.LINE);
+        SightWords.addLine(reasons, second, words.say("unrolled.reasons"), 2.7, width, Ink.LINE);
         for (Hindrance why : Hindrance.values()) {
             Point at = second.plus(why.ordinal() * column, 2);
             reasons.addAll(FacetDrawing.never(sample(at), why));
-            String words = MapWords.of(Locale.ENGLISH).say(why) + ", "
+            String reason = words.say(why) + ", "
                     + SightWords.badPercent(share(facet -> never(facet).equals(Optional.of(why))));
             SightWords.addLine(
-                    reasons, at.plus(SAMPLE + 2, 3.6), words, SightWords.SIZE, column - SAMPLE - 2, Ink.LINE);
+                    reasons, at.plus(SAMPLE + 2, 3.6), reason, SightWords.SIZE, column - SAMPLE - 2, Ink.LINE);
         }
-        List<Item> words = new ArrayList<>();
-        SightWords.addParagraphs(words, second.plus(0, LINE + 5), width, told(inStrips), Ink.FAINT);
-        return List.of(new Group("Scale", scale), new Group("Why some is never in sight", reasons), Group.of(words));
+        List<Item> below = new ArrayList<>();
+        SightWords.addParagraphs(below, second.plus(0, LINE + 5), width, told(inStrips), Ink.FAINT);
+        return List.of(
+                new Group(words.say("unrolled.scaleName"), scale),
+                new Group(words.say("unrolled.reasonsName"), reasons),
+                Group.of(below));
     }
 
     private static Patch sample(Point corner) {
@@ -69,26 +66,21 @@ record UnrolledLegend(Vantage vantage, StationSight sight) {
     private List<String> told(boolean inStrips) {
         List<String> lines = new ArrayList<>();
         lines.add(summary());
-        lines.add("In sight is what is " + vantage.criteriaTold()
-                + ", judged in the middle of each facet; arcs under 0.2° do not count. "
-                + (inStrips
-                        ? "Equal areas here are about equal areas of the surface."
-                        : "The facets of this mesh file are drawn as seen from the side, at x and radius."));
+        lines.add(words.say("unrolled.counts", vantage.criteriaTold(words), inStrips));
         return lines;
     }
 
     /** What it says in a sentence or two. */
     String summary() {
-        String airfoil = vantage.row().kind().airfoil();
-        String nominal = "Of the surface of a " + airfoil + ", "
-                + SightWords.percent(share(facet -> never(facet).isEmpty()))
-                + " is in sight at some time of a turn if the scope tip stands exactly at its station";
         Tolerance within = vantage.station().within();
-        return within.mm() == 0 && within.deg() == 0
-                ? nominal + "."
-                : nominal + ", and " + SightWords.percent(share(sight::reaches)) + " wherever it stands within ± "
-                        + SightWords.number(within.mm()) + " mm and ± " + SightWords.number(within.deg())
-                        + "°; a number in brackets is not sure.";
+        boolean exact = within.mm() == 0 && within.deg() == 0;
+        return words.say(
+                "unrolled.summary",
+                words.airfoil(vantage.row()),
+                SightWords.percent(share(facet -> never(facet).isEmpty()), words),
+                exact ? null : SightWords.percent(share(sight::reaches), words),
+                SightWords.number(within.mm()),
+                SightWords.number(within.deg()));
     }
 
     /** What keeps a facet out of sight from the nominal pose all the way round; empty if it is in sight at some time. */

@@ -6,7 +6,6 @@ import everyblade.core.entry.Zoning;
 import everyblade.core.sight.Hindrance;
 import everyblade.core.sight.StationSight;
 import everyblade.core.surface.Mesh;
-import everyblade.picture.MapWords;
 import everyblade.picture.scene.DrawnShape.Anchor;
 import everyblade.picture.scene.DrawnShape.Patch;
 import everyblade.picture.scene.DrawnShape.Text;
@@ -16,10 +15,9 @@ import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Scene;
 import everyblade.spi.RowKind;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 
 /**
  * One airfoil unrolled, on A4 across: each facet in the colour of how many degrees of a turn it is in sight from the nominal
@@ -37,32 +35,34 @@ public final class UnrolledScene {
     private static final double BELOW = TOP + BOX_HEIGHT + 10;
 
     private final Vantage vantage;
+    private final Words words;
     private final StationSight sight;
     private final Mesh mesh;
     private final BothSides sides;
 
-    private UnrolledScene(Vantage vantage) {
+    private UnrolledScene(Vantage vantage, Words words) {
         this.vantage = vantage;
+        this.words = words;
         this.sight = vantage.sight();
         this.mesh = vantage.scene().row().airfoil();
         this.sides = BothSides.of(mesh, vantage.row(), new Point(MARGIN, TOP), BOX_WIDTH, BOX_HEIGHT, GAP);
     }
 
-    /** The picture of what a vantage shows of one airfoil. */
-    public static Scene of(Vantage vantage) {
-        return new UnrolledScene(vantage).scene();
+    /** The picture of what a vantage shows of one airfoil, told in these words. */
+    public static Scene of(Vantage vantage, Words words) {
+        return new UnrolledScene(vantage, words).scene();
     }
 
     private Scene scene() {
-        String title = "How long each facet is in sight in one turn: " + vantage.words();
+        String title = words.say("unrolled.title", vantage.told(words));
         List<Group> groups = new ArrayList<>();
         groups.add(Group.of(heading(title)));
         for (int facet = 0; facet < mesh.faceCount(); facet++) {
             groups.add(facet(facet));
         }
-        groups.addAll(new ZoneMarks(vantage.scene().zoning(), mesh, sides).groups());
+        groups.addAll(new ZoneMarks(vantage.scene().zoning(), mesh, sides, words).groups());
         groups.add(Group.of(edges()));
-        UnrolledLegend legend = new UnrolledLegend(vantage, sight);
+        UnrolledLegend legend = new UnrolledLegend(vantage, sight, words);
         groups.addAll(legend.at(new Point(MARGIN, BELOW), WIDTH - 2 * MARGIN, sides.inStrips()));
         return new Scene(WIDTH, 210, title, legend.summary(), groups);
     }
@@ -86,28 +86,24 @@ public final class UnrolledScene {
         var shape = sides.shapes().get(facet);
         if (arcs.isEmpty()) {
             Hindrance why = sight.why(facet).orElse(Hindrance.HIDDEN);
-            return new Group(
-                    name(facet) + ": never in sight, "
-                            + MapWords.of(Locale.ENGLISH).say(why),
-                    FacetDrawing.never(shape, why));
+            return new Group(name(facet, words.say("unrolled.never", why)), FacetDrawing.never(shape, why));
         }
-        String where = arcs.arcs().stream().map(UnrolledScene::told).collect(Collectors.joining(", "));
+        List<String> where = arcs.arcs().stream().map(this::told).toList();
         double degrees = InSight.degrees(arcs);
         return new Group(
-                name(facet) + ": in sight over " + InSight.written(degrees) + "° of a turn, while the "
-                        + vantage.row().kind().airfoil() + " stands " + where,
+                name(facet, words.say("unrolled.seen", InSight.written(degrees), words.airfoil(vantage.row()), where)),
                 FacetDrawing.inSight(shape, degrees, sight.reaches(facet)));
     }
 
-    private String name(int facet) {
+    private String name(int facet, String what) {
         Zoning zoning = vantage.scene().zoning();
-        return "Facet " + facet + ", " + zoning.names().get(mesh.zone(facet));
+        return words.say("unrolled.facet", facet, zoning.names().get(mesh.zone(facet)), what);
     }
 
-    private static String told(Arc arc) {
+    private String told(Arc arc) {
         double from = (double) arc.start() / Circle.TICKS_PER_DEGREE;
         double to = (from + (double) arc.length() / Circle.TICKS_PER_DEGREE) % 360;
-        return "from " + InSight.written(from) + "° to " + InSight.written(to) + "°";
+        return words.say("unrolled.arc", InSight.written(from), InSight.written(to));
     }
 
     /** What lies at which border of the two boxes. */
@@ -116,18 +112,17 @@ public final class UnrolledScene {
         boolean liner = vantage.row().kind() == RowKind.LINER;
         for (int side = 0; side < 2; side++) {
             Patch box = sides.boxes().get(side);
-            String name =
-                    liner ? (side == 0 ? "outer wall" : "inner wall") : side == 0 ? "pressure side" : "suction side";
+            String name = words.say("unrolled.side", liner, side == 0);
             items.add(Item.of(Text.upright(box.at(0.5, 1).plus(0, -2), name, 3.2, Anchor.MIDDLE), Ink.LINE));
             boolean startsLeft = liner || side == 1;
-            String start = liner ? "front" : "leading edge";
-            String end = liner ? "rear" : "trailing edge";
+            String start = words.say("unrolled.front", liner);
+            String end = words.say("unrolled.rear", liner);
             items.add(word(box.at(0, 0), startsLeft ? start : end, Anchor.START));
             items.add(word(box.at(1, 0), startsLeft ? end : start, Anchor.END));
-            items.add(word(box.at(0.5, 0), liner ? "anticlockwise end" : "root", Anchor.MIDDLE));
+            items.add(word(box.at(0.5, 0), words.say("unrolled.foot", liner), Anchor.MIDDLE));
             items.add(word(
                     box.at(side, 1).plus(0, -5.2),
-                    liner ? "clockwise end" : "tip",
+                    words.say("unrolled.head", liner),
                     side == 0 ? Anchor.START : Anchor.END));
         }
         return items;

@@ -17,6 +17,7 @@ import everyblade.spi.Row;
 import everyblade.spi.ScopeTip;
 import everyblade.spi.Station;
 import everyblade.spi.View;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.Optional;
 
@@ -73,19 +74,20 @@ public record Vantage(
     }
 
     /** Which view of which row, in a few words. */
-    String words() {
-        return row.name() + " (" + row.id() + "), view " + view.id() + ", station " + station.id();
+    String told(Words words) {
+        return words.say("vantage.words", row.name(), row.id(), view.id(), station.id());
     }
 
     /** What counts as properly in sight, in words that go on a sentence. */
-    String criteriaTold() {
-        return "in the cone, from " + SightWords.number(pose.near()) + " to " + SightWords.number(pose.far())
-                + " mm away, at least " + SightWords.degrees(criteria.grazing()) + " from grazing"
-                + (criteria.banded().isEmpty() ? "" : " (some chord bands have their own)")
-                + (criteria.detail().isEmpty()
-                        ? ""
-                        : ", fine enough for "
-                                + SightWords.number(criteria.detail().getAsDouble()) + " mm")
-                + ", not hidden";
+    String criteriaTold(Words words) {
+        return words.say(
+                "vantage.criteria",
+                SightWords.number(pose.near()),
+                SightWords.number(pose.far()),
+                SightWords.degrees(criteria.grazing()),
+                !criteria.banded().isEmpty(),
+                criteria.detail().isPresent()
+                        ? SightWords.number(criteria.detail().getAsDouble())
+                        : null);
     }
 }

@@ -13,6 +13,7 @@ import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Style;
+import everyblade.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -23,8 +24,9 @@ import java.util.stream.IntStream;
  * @param zoning of the row
  * @param mesh of one airfoil
  * @param sides where its facets lie
+ * @param words in which they are told
  */
-record ZoneMarks(Zoning zoning, Mesh mesh, BothSides sides) {
+record ZoneMarks(Zoning zoning, Mesh mesh, BothSides sides, Words words) {
 
     private static final double SIZE = 2.2;
     private static final double BORDER = 0.45;
@@ -64,7 +66,7 @@ record ZoneMarks(Zoning zoning, Mesh mesh, BothSides sides) {
                         .filter(facet -> mesh.zone(facet) == inZone && sides.sides()[facet] == onSide)
                         .mapToObj(facet -> Box.of(sides.shapes().get(facet)))
                         .reduce(Box::with)
-                        .ifPresent(box -> groups.add(new Group("Zone " + name, marked(box, name))));
+                        .ifPresent(box -> groups.add(new Group(words.say("unrolled.zone", name), marked(box, name))));
             }
         }
         return groups;

@@ -14,6 +14,7 @@ import everyblade.picture.scene.Scene;
 import everyblade.picture.scene.Theme;
 import everyblade.picture.svg.SvgWriter;
 import everyblade.spi.EngineModel;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -38,7 +39,7 @@ class ModelSheetTest {
             """);
 
     private static Scene sheet(EngineModel model, String... row) {
-        return ModelSheet.of(model, Stream.of(row).findFirst(), Map.of());
+        return ModelSheet.of(model, Stream.of(row).findFirst(), Map.of(), Words.of(Locale.ENGLISH));
     }
 
     private static List<String> words(Scene scene) {
@@ -224,7 +225,8 @@ class ModelSheetTest {
     @Test
     void takes_the_row_that_is_asked_for() {
         assertThat(words(sheet(COUNTS, "s1"))).anyMatch(words -> words.startsWith("s1 (s1), stator of 90"));
-        assertThat(ModelSheet.of(COUNTS, Optional.of("none"), Map.of()).summary())
+        assertThat(ModelSheet.of(COUNTS, Optional.of("none"), Map.of(), Words.of(Locale.ENGLISH))
+                        .summary())
                 .contains("r1 (r1)");
     }
 }

@@ -42,7 +42,7 @@ final class Models {
     }
 
     static SpanCut cut(EngineModel model, double share) {
-        Drawn drawn = Drawn.of(model, java.util.Map.of());
+        Drawn drawn = Drawn.of(model, java.util.Map.of(), everyblade.words.Words.of(java.util.Locale.ENGLISH));
         RowSurface surface = drawn.surfaces().get(0);
         return SpanCut.of(surface, Channel.of(model, surface), share).orElseThrow();
     }

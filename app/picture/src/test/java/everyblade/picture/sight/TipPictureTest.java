@@ -6,6 +6,7 @@ import everyblade.core.angle.Turn;
 import everyblade.core.sight.Criteria;
 import everyblade.core.surface.UnusableShape;
 import everyblade.picture.scene.Theme;
+import everyblade.words.Words;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -30,7 +31,7 @@ class TipPictureTest {
 
     @BeforeAll
     static void drawn() throws UnusableShape {
-        picture = TipPicture.of(VANTAGE, Turn.ZERO);
+        picture = TipPicture.of(VANTAGE, Turn.ZERO, Words.of(Locale.ENGLISH));
         field = TipField.of(VANTAGE, new FacetJudge(VANTAGE), Turn.ofDegrees(7));
     }
 
@@ -40,7 +41,9 @@ class TipPictureTest {
         byte[] usual = picture.png(Theme.LIGHT);
         try {
             Locale.setDefault(Locale.forLanguageTag("hi-IN-u-nu-deva"));
-            assertThat(TipPicture.of(VANTAGE, Turn.ZERO).png(Theme.LIGHT)).isEqualTo(usual);
+            assertThat(TipPicture.of(VANTAGE, Turn.ZERO, Words.of(Locale.ENGLISH))
+                            .png(Theme.LIGHT))
+                    .isEqualTo(usual);
         } finally {
             Locale.setDefault(before);
         }
@@ -50,7 +53,9 @@ class TipPictureTest {
     void airfoils_in_view_are_numbered_from_where_the_first_stands() throws UnusableShape {
         assertThat(picture.airfoils()).containsExactly(1, 2, 17, 18, 19);
         // Three blades on, the same picture has numbers three lower.
-        assertThat(TipPicture.of(VANTAGE, Turn.ofFraction(3, 19)).airfoils()).containsExactly(14, 15, 16, 17, 18);
+        assertThat(TipPicture.of(VANTAGE, Turn.ofFraction(3, 19), Words.of(Locale.ENGLISH))
+                        .airfoils())
+                .containsExactly(14, 15, 16, 17, 18);
     }
 
     @Test

@@ -16,6 +16,7 @@ import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Scene;
 import everyblade.picture.scene.Theme;
 import everyblade.picture.svg.SvgWriter;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,7 +31,7 @@ class UnrolledSceneTest {
     private static final Vantage VANTAGE = Vantages.of("larkspur-4", "p1-c2", "high", Criteria.USUAL);
     private static final StationSight SIGHT = VANTAGE.sight();
 
-    private static final Scene SCENE = UnrolledScene.of(VANTAGE);
+    private static final Scene SCENE = UnrolledScene.of(VANTAGE, Words.of(Locale.ENGLISH));
 
     private List<Group> facets() {
         return SCENE.groups().stream()
@@ -99,7 +100,8 @@ class UnrolledSceneTest {
         "corncrake-12, p5-s5, low"
     })
     void words_stay_on_the_sheet(String model, String view, String station) {
-        Scene drawn = UnrolledScene.of(Vantages.of(model, view, station, Criteria.USUAL.withDetail(0.2)));
+        Scene drawn = UnrolledScene.of(
+                Vantages.of(model, view, station, Criteria.USUAL.withDetail(0.2)), Words.of(Locale.ENGLISH));
 
         assertThat(drawn.items().filter(item -> item.shape() instanceof Text).count())
                 .isGreaterThan(30);
@@ -130,7 +132,7 @@ class UnrolledSceneTest {
         byte[] pdf = ScenePdf.write(SCENE, Theme.DARK);
         try {
             Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
-            Scene again = UnrolledScene.of(VANTAGE);
+            Scene again = UnrolledScene.of(VANTAGE, Words.of(Locale.ENGLISH));
             assertThat(SvgWriter.write(again, Theme.DARK)).isEqualTo(usual);
             assertThat(ScenePdf.write(again, Theme.DARK)).isEqualTo(pdf);
         } finally {
@@ -150,7 +152,9 @@ class UnrolledSceneTest {
     @Test
     void the_notice_of_the_model_is_told_to_its_end() {
         String notice = VANTAGE.engine().model().notice().orElseThrow();
-        Scene sheet = new TipSheet(VANTAGE, Turn.ZERO, Set.of(Tone.WALL), 40, new double[] {0, 0.4}).scene();
+        Scene sheet = new TipSheet(
+                        VANTAGE, Turn.ZERO, Set.of(Tone.WALL), 40, Words.of(Locale.ENGLISH), new double[] {0, 0.4})
+                .scene();
 
         for (Scene drawn : List.of(SCENE, sheet)) {
             String told = drawn.items()

@@ -5,6 +5,7 @@ import everyblade.picture.section.ModelSheet;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
 import everyblade.spi.View;
+import everyblade.words.Words;
 import java.util.List;
 import java.util.Optional;
 
@@ -45,7 +46,7 @@ public record AuthorState(
     public record Sheet(Scene scene, Optional<String> row) {}
 
     /** The sheet of a model with this row, or if it has none of this name with its first one that has a shape. */
-    public static Sheet sheet(ReadModel read, Optional<String> wanted) {
+    public static Sheet sheet(ReadModel read, Optional<String> wanted, Words words) {
         EngineModel model = read.model();
         Optional<String> row = wanted.filter(id -> model.row(id).isPresent())
                 .or(() -> model.rows().stream()
@@ -53,7 +54,7 @@ public record AuthorState(
                         .findFirst()
                         .or(() -> model.rows().stream().findFirst())
                         .map(Row::id));
-        return new Sheet(ModelSheet.of(model, row, read.meshes()), row);
+        return new Sheet(ModelSheet.of(model, row, read.meshes(), words), row);
     }
 
     /** After the folder was read and nothing can be drawn: what is drawn stays. */

@@ -5,6 +5,7 @@ import everyblade.core.surface.UnusableShape;
 import everyblade.picture.scene.Scene;
 import everyblade.picture.sight.UnrolledScene;
 import everyblade.picture.sight.Vantage;
+import everyblade.words.Words;
 import java.util.Optional;
 
 /** Draws one airfoil unrolled as a station shows it, by the usual criteria. */
@@ -13,10 +14,11 @@ public final class UnrolledAirfoil {
     private UnrolledAirfoil() {}
 
     /** The picture; empty if the row's shape gives no surface. */
-    public static Optional<Scene> of(ReadModel read, Standpoint from) {
+    public static Optional<Scene> of(ReadModel read, Standpoint from, Words words) {
         try {
             return Optional.of(UnrolledScene.of(
-                    Vantage.of(read.scene(), from.view(read.model()), from.station(read.model()), Criteria.USUAL)));
+                    Vantage.of(read.scene(), from.view(read.model()), from.station(read.model()), Criteria.USUAL),
+                    words));
         } catch (UnusableShape toldByTheCheck) {
             return Optional.empty();
         }

@@ -67,7 +67,8 @@ class AuthorStateTest {
 
         @Test
         void staysWhenTheFileIsSavedAgain() {
-            AuthorState chosen = valid.with(AuthorState.sheet(valid.drawn().orElseThrow(), Optional.of("s1")))
+            AuthorState chosen = valid.with(
+                            AuthorState.sheet(valid.drawn().orElseThrow(), Optional.of("s1"), Words.of(Locale.ENGLISH)))
                     .from(Bench.at("p1-s1", null));
             AuthorState again = bench.after(chosen, Bench.MODEL, Bench.LATER);
 

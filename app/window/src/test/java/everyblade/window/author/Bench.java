@@ -80,7 +80,7 @@ public record Bench(Path folder) {
     AuthorState after(AuthorState before, String text, Instant now) {
         Attempt attempt = read(text, now);
         return attempt.model()
-                .map(read -> before.read(attempt, AuthorState.sheet(read, before.row())))
+                .map(read -> before.read(attempt, AuthorState.sheet(read, before.row(), Words.of(Locale.ENGLISH))))
                 .orElseGet(() -> before.broken(attempt));
     }
 

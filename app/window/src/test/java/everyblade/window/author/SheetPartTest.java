@@ -7,11 +7,13 @@ import everyblade.picture.paint.ScenePainter;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Scene;
 import everyblade.picture.scene.Theme;
+import everyblade.words.Words;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,7 +27,7 @@ class SheetPartTest {
 
     private Scene sheet() {
         Attempt attempt = new Bench(folder).read(Bench.MODEL, Bench.FIRST);
-        return AuthorState.sheet(attempt.model().orElseThrow(), java.util.Optional.empty())
+        return AuthorState.sheet(attempt.model().orElseThrow(), java.util.Optional.empty(), Words.of(Locale.ENGLISH))
                 .scene();
     }
 

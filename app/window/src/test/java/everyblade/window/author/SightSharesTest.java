@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import everyblade.core.sight.Progress;
+import everyblade.words.Words;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -74,7 +76,7 @@ class SightSharesTest {
 
     @Test
     void oneAirfoilIsDrawnUnrolledForTheSameStation() {
-        assertThat(UnrolledAirfoil.of(read(Bench.MODEL), Bench.at("p1-c1", "mid")))
+        assertThat(UnrolledAirfoil.of(read(Bench.MODEL), Bench.at("p1-c1", "mid"), Words.of(Locale.ENGLISH)))
                 .hasValueSatisfying(scene -> assertThat(scene.title()).contains("view p1-c1, station mid"));
     }
 }
