@@ -16,6 +16,8 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +25,10 @@ import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Holds facts and the bundles of words together, which see nothing of each other. */
@@ -114,5 +119,30 @@ class EveryFactHasWordsTest {
                 .allSatisfy(bundle -> assertThat(bundle.keySet())
                         .filteredOn(key -> key.matches(FACT_KEY))
                         .isSubsetOf(FACTS.keySet()));
+    }
+
+    /** By its whole key, by its beginning with a dot at the end, or by its end with a dot before it. */
+    @Test
+    void everySentenceIsAskedForSomewhere() throws IOException {
+        Set<String> asked = texts();
+        assertThat(bundles().get(0).keySet())
+                .filteredOn(key -> !key.matches(FACT_KEY) && !asked.contains(key))
+                .filteredOn(key -> IntStream.range(1, key.length())
+                        .filter(i -> key.charAt(i) == '.')
+                        .noneMatch(i -> asked.contains(key.substring(0, i + 1)) || asked.contains(key.substring(i))))
+                .isEmpty();
+    }
+
+    /** All texts in the sources of the program. */
+    private static Set<String> texts() throws IOException {
+        Pattern literal = Pattern.compile("\"((?:[^\"\\\\\n]|\\\\.)*)\"");
+        Set<String> texts = new TreeSet<>();
+        try (Stream<Path> files = Files.walk(Path.of(".."), 12)) {
+            for (Path file : files.filter(path -> path.toString().matches(".*[/\\\\]src[/\\\\]main[/\\\\].*\\.java"))
+                    .toList()) {
+                literal.matcher(Files.readString(file)).results().forEach(found -> texts.add(found.group(1)));
+            }
+        }
+        return texts;
     }
 }

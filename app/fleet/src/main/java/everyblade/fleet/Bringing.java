@@ -51,8 +51,8 @@ record Bringing(Store store, JobFolder folder, String by, Instant now) {
     }
 
     /** Adds lines to the journal; gives how many. */
-    int journal(KeptChain there, Course course) throws StoreRefusal {
-        if (!(course instanceof Course.Bring bring)) {
+    int journal(KeptChain there, ChainDifference course) throws StoreRefusal {
+        if (!(course instanceof ChainDifference.Bring bring)) {
             return 0;
         }
         List<byte[]> lines = new Chains(store).lines(there.first(), bring.from());
@@ -65,8 +65,8 @@ record Bringing(Store store, JobFolder folder, String by, Instant now) {
     }
 
     /** Adds lines to the review; gives how many. */
-    int review(KeptChain there, Course course, String job) throws StoreRefusal {
-        if (!(course instanceof Course.Bring bring)) {
+    int review(KeptChain there, ChainDifference course, String job) throws StoreRefusal {
+        if (!(course instanceof ChainDifference.Bring bring)) {
             return 0;
         }
         List<byte[]> lines = new Chains(store).lines(there.first(), bring.from());

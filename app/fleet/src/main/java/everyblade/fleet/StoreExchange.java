@@ -95,11 +95,11 @@ public final class StoreExchange {
         }
         boolean reviewed = !here.review().isEmpty();
         KeptChain journal = chains.find(job).orElseThrow();
-        Course course = course(here.journal(), journal);
+        ChainDifference course = course(here.journal(), journal);
         // Before anything else of it: a job that was gone on with in two ways is left as it is.
         refuseParted(folder, journal, here.journal(), course, Reason.PARTED);
         Map<String, String> files = contents.of(job);
-        if (send && !(course instanceof Course.Bring)) {
+        if (send && !(course instanceof ChainDifference.Bring)) {
             sendFiles(folder, here, job, files);
         }
         int sent = send ? send(folder, journal, here.journal(), Reason.PARTED) : 0;
@@ -128,8 +128,8 @@ public final class StoreExchange {
         throw new StoreRefusal(Reason.UNSOUND, ((JobFolder.Refused) sending).problem());
     }
 
-    private Course course(List<SealedLine> here, KeptChain there) throws StoreRefusal {
-        return Course.of(here, there.last(), n -> chains.hash(there.first(), n));
+    private ChainDifference course(List<SealedLine> here, KeptChain there) throws StoreRefusal {
+        return ChainDifference.of(here, there.last(), n -> chains.hash(there.first(), n));
     }
 
     private void sendFiles(JobFolder folder, SentJob here, String job, Map<String, String> there) throws StoreRefusal {
@@ -148,9 +148,9 @@ public final class StoreExchange {
     private int send(JobFolder folder, KeptChain chain, List<SealedLine> here, Reason parted) throws StoreRefusal {
         for (int attempt = 1; attempt <= TRIES; attempt++) {
             KeptChain there = chains.find(chain.first()).orElseThrow();
-            Course course = course(here, there);
+            ChainDifference course = course(here, there);
             refuseParted(folder, there, here, course, parted);
-            if (!(course instanceof Course.Send send)) {
+            if (!(course instanceof ChainDifference.Send send)) {
                 return 0;
             }
             List<SealedLine> lines = here.subList(send.from(), here.size());
@@ -175,14 +175,15 @@ public final class StoreExchange {
         if (review.isEmpty()) {
             return 0;
         }
-        Course course = course(here.review(), review.get());
+        ChainDifference course = course(here.review(), review.get());
         refuseParted(bringing.folder(), review.get(), here.review(), course, Reason.REVIEW_PARTED);
         return bringing.review(review.get(), course, job);
     }
 
-    private void refuseParted(JobFolder folder, KeptChain there, List<SealedLine> here, Course course, Reason reason)
+    private void refuseParted(
+            JobFolder folder, KeptChain there, List<SealedLine> here, ChainDifference course, Reason reason)
             throws StoreRefusal {
-        if (course instanceof Course.Parted parted) {
+        if (course instanceof ChainDifference.Parted parted) {
             JsonNode said = json(here.get(parted.at()));
             chains.parted(
                     there.first(),

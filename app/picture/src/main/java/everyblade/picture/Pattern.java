@@ -77,7 +77,7 @@ public enum Pattern {
     }
 
     /** Whether its lines have a width of their own; otherwise it is filled. */
-    public boolean isLined() {
+    boolean isLined() {
         return this == HATCH || this == CROSS || this == BARS || this == SLITS;
     }
 

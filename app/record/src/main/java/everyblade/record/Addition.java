@@ -44,7 +44,7 @@ public record Addition(
     }
 
     /** The name of the picture in the job that the entry names, without any folder before it. */
-    public Optional<String> photoNamed() {
+    Optional<String> photoNamed() {
         String named = Stated.file(means).map(Said::value).orElse("");
         return named.isEmpty()
                 ? Optional.empty()

@@ -35,7 +35,7 @@ public record Frozen(
     }
 
     /** A model, and nothing else. */
-    public static Frozen of(byte[] engineModel) {
+    static Frozen of(byte[] engineModel) {
         return new Frozen(FrozenFile.of(engineModel), Collections.emptySortedMap(), Optional.empty(), Optional.empty());
     }
 }

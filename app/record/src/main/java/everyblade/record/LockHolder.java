@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Who has a job or its review open for writing, as they left it in the file of their lock. */
-public sealed interface LockHolder extends Fact {
+sealed interface LockHolder extends Fact {
 
     /** Nothing is left there yet. */
     enum Unnamed implements LockHolder {

@@ -109,14 +109,6 @@ final class DrillScreen {
         return job.component();
     }
 
-    JobScreen job() {
-        return job;
-    }
-
-    Practising practising() {
-        return practising;
-    }
-
     ScopePanel scope() {
         return scope;
     }

@@ -162,10 +162,6 @@ final class MainWindow {
         return authoring.screen();
     }
 
-    Optional<ReviewScreen> reviewing() {
-        return reviewing.screen();
-    }
-
     private List<Path> pictures(Path folder) {
         return choices.pictures().map(List::of).orElseGet(() -> List.of(around.path(folder)));
     }
@@ -281,10 +277,6 @@ final class MainWindow {
         Door eyeDoor = new Workers(new Waiting(), this::stopped, faults::add);
         drilling = Optional.of(new Drilling(practising, told, door, eyeDoor, around.clock(), words, this::show));
         enter(opened);
-    }
-
-    Optional<Drilling> drilling() {
-        return drilling;
     }
 
     /** Shows the engine model that is written in a folder. */

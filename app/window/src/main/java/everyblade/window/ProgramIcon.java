@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** The program's sign: a row of blades, all seen but the one that is looked for. */
-public final class ProgramIcon {
+final class ProgramIcon {
 
     private static final int[] SIZES = {16, 20, 24, 32, 40, 48, 64, 128, 256};
     /** As many as can still be told apart at the smallest size. */
@@ -36,7 +36,7 @@ public final class ProgramIcon {
     }
 
     /** At a size in pixels. */
-    public static BufferedImage drawn(int size) {
+    static BufferedImage drawn(int size) {
         BufferedImage image = new BufferedImage(size, size, BufferedImage.TYPE_INT_ARGB);
         Graphics2D graphics = image.createGraphics();
         graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);

@@ -76,7 +76,7 @@ public final class Fields {
     }
 
     /** The value, if the key is there. */
-    public Optional<Json> present(String key) {
+    Optional<Json> present(String key) {
         return Optional.ofNullable(object.members().get(key)).map(Json.Member::value);
     }
 
@@ -106,7 +106,7 @@ public final class Fields {
         return stated(key).map(json -> text(key, json));
     }
 
-    public double requiredNumber(String key, Range range) {
+    double requiredNumber(String key, Range range) {
         return required(key).map(json -> number(key, json, range)).orElse(0.0);
     }
 
@@ -114,13 +114,13 @@ public final class Fields {
         return present(key).map(json -> number(key, json, range)).orElse(otherwise);
     }
 
-    public OptionalDouble numberIfStated(String key, Range range) {
+    OptionalDouble numberIfStated(String key, Range range) {
         Optional<Json> json = stated(key);
         return json.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(number(key, json.get(), range));
     }
 
     /** A whole number; the stand-in is the greatest that it may be. */
-    public int requiredWhole(String key, Range range) {
+    int requiredWhole(String key, Range range) {
         return required(key).map(json -> whole(key, json, range)).orElse((int) range.most());
     }
 
@@ -153,7 +153,7 @@ public final class Fields {
                 .orElse(otherwise);
     }
 
-    public <E> Optional<E> wordIfStated(String key, E[] words, Function<E, String> word) {
+    <E> Optional<E> wordIfStated(String key, E[] words, Function<E, String> word) {
         return stated(key).flatMap(json -> word(key, json, List.of(words), word));
     }
 
@@ -212,7 +212,7 @@ public final class Fields {
     }
 
     /** The object at a key that must be there. */
-    public Optional<Fields> requiredObject(String key, String kind, String... known) {
+    Optional<Fields> requiredObject(String key, String kind, String... known) {
         return required(key).flatMap(json -> object(kind, json, known));
     }
 
@@ -319,7 +319,7 @@ public final class Fields {
         return Optional.of(words.get(index));
     }
 
-    public void wrongType(String key, Json json, String expected) {
+    void wrongType(String key, Json json, String expected) {
         log.error(
                 "wrong-type",
                 json.place(),

@@ -136,16 +136,6 @@ public final class PlainFile {
         }
     }
 
-    /** Whether a file is there that could be opened, however long. */
-    public static boolean is(Path file) {
-        try {
-            require(file, Long.MAX_VALUE);
-            return true;
-        } catch (IOException notThere) {
-            return false;
-        }
-    }
-
     /**
      * Refuses whatever is not a folder of its own.
      *

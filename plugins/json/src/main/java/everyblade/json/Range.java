@@ -29,7 +29,7 @@ public record Range(double least, double most, boolean open, String words) {
         return new Range(least, most, false, "from " + least + " to " + most);
     }
 
-    public boolean contains(double value) {
+    boolean contains(double value) {
         return open ? value > least && value < most : value >= least && value <= most;
     }
 }

@@ -27,7 +27,7 @@ public final class Wording {
     }
 
     /** Whether a character can stand in a line of text. */
-    public static boolean isPrintable(int point) {
+    static boolean isPrintable(int point) {
         int type = Character.getType(point);
         return !Character.isISOControl(point)
                 && type != Character.SURROGATE
@@ -39,7 +39,7 @@ public final class Wording {
      * The known word that is fewest changes of one letter away, among the first thousand; empty if none is so near that
      * it can have been meant.
      */
-    public static Optional<String> nearest(String word, Collection<String> known) {
+    static Optional<String> nearest(String word, Collection<String> known) {
         String cut = word.substring(0, Math.min(LONGEST_QUOTE, word.length())).toLowerCase(Locale.ROOT);
         String best = null;
         int least = Integer.MAX_VALUE;

@@ -53,7 +53,7 @@ public record Evidence(
     }
 
     /** Of each model of a source of code, read, checked, and asked for twice. */
-    public static List<Evidence> of(EngineModelSource source) throws IOException {
+    static List<Evidence> of(EngineModelSource source) throws IOException {
         List<EngineModel> first = source.models();
         List<EngineModel> second = source.models();
         return first.stream()

@@ -33,7 +33,7 @@ public final class ArcSet {
     }
 
     /** All ticks. */
-    public static ArcSet full(Circle circle) {
+    static ArcSet full(Circle circle) {
         return new ArcSet(circle, new long[] {0, circle.ticks()});
     }
 

@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
  * Sets of arcs as one line of text, exact both ways: {@code [0,45) [350,370)}, in degrees on the standard circle and in
  * ticks on any other. An end past a turn lies beyond the seam; the empty set is {@code -}.
  */
-public final class ArcText {
+final class ArcText {
 
     private static final String EMPTY = "-";
     private static final Pattern ARC = Pattern.compile("\\[(-?[0-9]+(?:\\.[0-9]+)?),(-?[0-9]+(?:\\.[0-9]+)?)\\)");
@@ -20,7 +20,7 @@ public final class ArcText {
     private ArcText() {}
 
     /** The text of a set. */
-    public static String of(ArcSet set) {
+    static String of(ArcSet set) {
         return set.isEmpty()
                 ? EMPTY
                 : set.arcs().stream()

@@ -24,7 +24,7 @@ public record Clock(long tick) {
     }
 
     /** Where an exact angle meets the grid. */
-    public static Clock of(Turn angle) {
+    static Clock of(Turn angle) {
         return new Clock(angle.floorTicks());
     }
 

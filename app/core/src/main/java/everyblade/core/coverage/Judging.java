@@ -11,10 +11,10 @@ import java.util.OptionalDouble;
  * @param edge share of its outermost strip that must be in sight too, of a cell at the leading or trailing edge
  * @param leastView seconds for which it must be in view, where the job asks for it
  */
-public record Judging(double seen, double reach, double edge, OptionalDouble leastView) {
+record Judging(double seen, double reach, double edge, OptionalDouble leastView) {
 
     /** What the settings of a job ask for. */
-    public static Judging of(Settings settings) {
+    static Judging of(Settings settings) {
         return new Judging(
                 settings.number("seen").orElseThrow(),
                 settings.number("reach").orElseThrow(),

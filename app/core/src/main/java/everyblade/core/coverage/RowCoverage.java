@@ -182,7 +182,7 @@ public final class RowCoverage {
     }
 
     /** Zones that some view of the row shows. */
-    public ZoneSet shown() {
+    ZoneSet shown() {
         return cells.shown();
     }
 
@@ -248,7 +248,7 @@ public final class RowCoverage {
     }
 
     /** Whether enough of a cell was seen, but not of its outermost strip at the leading or trailing edge. */
-    public boolean lacksEdgeAlone(int n, int zone) {
+    boolean lacksEdgeAlone(int n, int zone) {
         return cells.lacksEdgeAlone(n, zone);
     }
 

@@ -25,7 +25,7 @@ public record Bounds(Optional<Length> least, Optional<Length> most) {
     }
 
     /** Distance to the nearer end: positive inside, negative outside. */
-    public Length margin(Length value) {
+    Length margin(Length value) {
         Optional<Length> below = least.map(value::minus);
         Optional<Length> above = most.map(end -> end.minus(value));
         if (below.isEmpty() || above.isEmpty()) {

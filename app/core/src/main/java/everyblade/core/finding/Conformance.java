@@ -4,7 +4,7 @@ package everyblade.core.finding;
  * Decides whether a measured size keeps to its bounds, with the uncertainty of the measurement (ISO 14253-1:2017;
  * chances as in JCGM 106:2012 for a normal distribution about the measured value).
  */
-public final class Conformance {
+final class Conformance {
 
     private static final double SURELY = 0.95;
     private static final double SURELY_NOT = 1 - SURELY;
@@ -14,7 +14,7 @@ public final class Conformance {
     private Conformance() {}
 
     /** Within, too close, beyond; not measured if no uncertainty is known. */
-    public static Verdict judge(Measured size, Bounds bounds, Guard guard) {
+    static Verdict judge(Measured size, Bounds bounds, Guard guard) {
         if (size.plusMinus().isEmpty()) {
             return Verdict.NOT_MEASURED;
         }
@@ -39,7 +39,7 @@ public final class Conformance {
     }
 
     /** The chance that the true size keeps to its bounds, 0 to 1; a size without uncertainty has 0 or 1. */
-    public static double chance(Measured size, Bounds bounds) {
+    static double chance(Measured size, Bounds bounds) {
         double u = size.standardUncertainty();
         if (u == 0) {
             return bounds.margin(size.value()).compareTo(Length.ZERO) >= 0 ? 1 : 0;

@@ -13,7 +13,7 @@ public record Measured(Length value, Optional<Length> plusMinus) {
     private static final double COVERAGE_FACTOR = 2;
 
     /** With this uncertainty if none was said. */
-    public Measured orElse(Optional<Length> assumed) {
+    Measured orElse(Optional<Length> assumed) {
         return new Measured(value, plusMinus.or(() -> assumed));
     }
 

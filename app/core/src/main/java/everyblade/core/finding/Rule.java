@@ -48,7 +48,7 @@ public record Rule(
     }
 
     /** The zones of a row that the rule is on; a word that the row does not know stands for none. */
-    public ZoneSet zonesOf(Zoning zoning) {
+    ZoneSet zonesOf(Zoning zoning) {
         if (zones.isEmpty()) {
             return zoning.all();
         }

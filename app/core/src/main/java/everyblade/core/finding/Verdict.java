@@ -18,7 +18,7 @@ public enum Verdict implements Fact {
     BEYOND;
 
     /** The worse of two. */
-    public Verdict and(Verdict other) {
+    Verdict and(Verdict other) {
         return compareTo(other) < 0 ? other : this;
     }
 }

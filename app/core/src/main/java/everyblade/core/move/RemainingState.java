@@ -43,12 +43,6 @@ record RemainingState(Trial trial, Coverage coverage) {
         return trial.situation();
     }
 
-    /** After entries that watch one row at most. */
-    RemainingState after(Row row, List<Entry> entries) throws Refusal {
-        Trial later = trial.with(entries);
-        return new RemainingState(later, coverage.afterWatching(row, later.situation()));
-    }
-
     /** The place of a row at which it surely stands; empty if a known airfoil must be seen first. */
     Optional<Place> place(Row row) {
         return place(now(), row);

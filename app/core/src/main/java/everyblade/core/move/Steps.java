@@ -20,24 +20,6 @@ final class Steps {
         return Math.floorDiv(angle.floorTicks(), TICKS);
     }
 
-    static long ceil(Turn angle) {
-        return -Math.floorDiv(-angle.ceilTicks(), TICKS);
-    }
-
-    /** Whether the angle can be typed exactly. */
-    static boolean exact(Turn angle) {
-        return Turn.ofTicks(floor(angle) * TICKS).equals(angle);
-    }
-
-    static long ofDegrees(int degrees) {
-        return degrees * PER_DEGREE;
-    }
-
-    /** The least number of steps that is not less. */
-    static long ceil(double degrees) {
-        return (long) Math.ceil(degrees * PER_DEGREE);
-    }
-
     static Turn turn(long steps) {
         return Turn.ofTicks(steps * TICKS);
     }

@@ -80,7 +80,7 @@ public record Criteria(Turn grazing, Map<ChordBand, Turn> banded, OptionalDouble
     }
 
     /** The same on a day on which a line so wide for each mm of its distance was the finest seen. */
-    public Criteria withProof(double widthOverDistance) {
+    Criteria withProof(double widthOverDistance) {
         return new Criteria(grazing, banded, detail, pixels, widthOverDistance);
     }
 

@@ -22,7 +22,7 @@ public record Grain(Patches patches, int[][] around, int[][] smooth, int[][] cor
     private static final double BEND = 0.5;
 
     /** The grain of an airfoil with these facets. */
-    public static Grain of(Mesh airfoil, Patches patches) {
+    static Grain of(Mesh airfoil, Patches patches) {
         Facets facets = Facets.of(airfoil);
         int[][] beyond = Neighbours.beyondEdges(airfoil);
         int[][] smooth = IntStream.range(0, beyond.length)

@@ -116,7 +116,7 @@ public final class SightArcs {
     }
 
     /** The share of the turn at which neither this hindrance nor one before it keeps a facet out of sight, 0 to 1. */
-    public double left(int facet, Hindrance hindrance) {
+    double left(int facet, Hindrance hindrance) {
         return left[HINDRANCES * facet + hindrance.ordinal()];
     }
 

@@ -63,7 +63,7 @@ public final class SightScene {
     }
 
     /** With a row that turns otherwise than this one: all that its airfoil sweeps in a turn hides. */
-    public SightScene withSwept(Mesh airfoil) {
+    SightScene withSwept(Mesh airfoil) {
         return new SightScene(row, zoning, facets, turning, fixed, walls, with(swept, airfoil));
     }
 

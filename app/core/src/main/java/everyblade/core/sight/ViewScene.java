@@ -53,7 +53,7 @@ public record ViewScene(
     }
 
     /** How finely one airfoil of a row is judged; empty if it has no shape. */
-    public Optional<Grain> grain(Row row) throws UnusableShape {
+    Optional<Grain> grain(Row row) throws UnusableShape {
         Optional<Patches> patches = Surfaces.patches(
                 model, row, Optional.ofNullable(vanes.get(row.id())).map(row.positions()::get), files);
         return patches.isPresent()

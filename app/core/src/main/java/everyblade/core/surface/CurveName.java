@@ -3,7 +3,7 @@ package everyblade.core.surface;
 import everyblade.fact.Fact;
 
 /** Which curve of a model in the plane through the axis. */
-public sealed interface CurveName extends Fact {
+sealed interface CurveName extends Fact {
 
     /** By the wall's id. */
     record OfWall(String wall) implements CurveName {}

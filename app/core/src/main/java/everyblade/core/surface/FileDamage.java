@@ -3,7 +3,7 @@ package everyblade.core.surface;
 import everyblade.fact.Fact;
 
 /** Why the contents of a mesh file cannot be read. */
-public sealed interface FileDamage extends Fact {
+sealed interface FileDamage extends Fact {
 
     /** What needs no particulars. */
     enum Plain implements FileDamage {

@@ -12,7 +12,7 @@ import java.util.Arrays;
  *
  * <p>Faces without area are left out; STL points in one place become one point. All faces have zone 0.
  */
-public final class MeshFile {
+final class MeshFile {
 
     private static final int STL_HEADER = 80;
     private static final int STL_TRIANGLE = 50;
@@ -25,7 +25,7 @@ public final class MeshFile {
      * @param name of the file, for messages
      * @throws UnusableShape if it is none of these formats, is damaged or has no face with an area
      */
-    public static Mesh read(byte[] content, String name) throws UnusableShape {
+    static Mesh read(byte[] content, String name) throws UnusableShape {
         try {
             return mesh(content);
         } catch (Damaged e) {

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
  * @param situation after it
  * @param warnings for the person who entered it; they change nothing
  */
-public record EntryEffect(Situation situation, List<Fact> warnings) {
+record EntryEffect(Situation situation, List<Fact> warnings) {
 
     public EntryEffect {
         warnings = List.copyOf(warnings);

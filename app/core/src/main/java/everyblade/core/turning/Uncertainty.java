@@ -14,17 +14,17 @@ public record Uncertainty(double variance, double minus, double plus) {
     public static final Uncertainty EXACT = new Uncertainty(0, 0, 0);
 
     /** ± so many degrees. */
-    public static Uncertainty of(double plusMinus) {
+    static Uncertainty of(double plusMinus) {
         return new Uncertainty(plusMinus * plusMinus, 0, 0);
     }
 
     /** Both, independent of each other. */
-    public Uncertainty and(Uncertainty other) {
+    Uncertainty and(Uncertainty other) {
         return new Uncertainty(variance + other.variance, minus + other.minus, plus + other.plus);
     }
 
     /** What came on top of an earlier running total. */
-    public Uncertainty since(Uncertainty earlier) {
+    Uncertainty since(Uncertainty earlier) {
         return new Uncertainty(
                 Math.max(0, variance - earlier.variance),
                 Math.max(0, minus - earlier.minus),
@@ -32,7 +32,7 @@ public record Uncertainty(double variance, double minus, double plus) {
     }
 
     /** The same, told from the other end: what was too small there is too large here. */
-    public Uncertainty reversed() {
+    Uncertainty reversed() {
         return new Uncertainty(variance, plus, minus);
     }
 
@@ -47,7 +47,7 @@ public record Uncertainty(double variance, double minus, double plus) {
     }
 
     /** Middle of the one-sided errors, degrees. */
-    public double middle() {
+    double middle() {
         return (plus - minus) / 2;
     }
 
@@ -57,7 +57,7 @@ public record Uncertainty(double variance, double minus, double plus) {
     }
 
     /** Whether this leaves less room than the other. */
-    public boolean tighterThan(Uncertainty other) {
+    boolean tighterThan(Uncertainty other) {
         return below() + above() < other.below() + other.above();
     }
 }

@@ -25,7 +25,7 @@ public final class SceneFont {
     }
 
     /** Its file, to be closed by the caller. */
-    public static InputStream file() {
+    static InputStream file() {
         InputStream file = SceneFont.class.getResourceAsStream(RESOURCE);
         if (file == null) {
             throw new IllegalStateException("the PDFBox library comes without " + RESOURCE);

@@ -28,10 +28,6 @@ enum WhyLook {
         return values()[why.ordinal()];
     }
 
-    Hindrance why() {
-        return why;
-    }
-
     Pattern pattern() {
         return pattern;
     }

@@ -16,7 +16,7 @@ public record TargetSighting(double seconds, double poorly, long firstMillis) {
     public static final double LEAST = 0.5;
 
     /** Whether it was ever in the picture. */
-    public boolean atAll() {
+    boolean atAll() {
         return seconds + poorly > 0;
     }
 

@@ -103,7 +103,7 @@ public final class Hands {
     }
 
     /** The row of a spool among whose blades the scope tip is; its radius counts. */
-    public Optional<String> among(Moment moment, String spool) {
+    Optional<String> among(Moment moment, String spool) {
         Pose pose = pose(moment.tip());
         double radius = tipOf(moment.tip()).diameter() / 2;
         return model.rows().stream()
@@ -142,7 +142,7 @@ public final class Hands {
     }
 
     /** The scope tip in use. */
-    public ScopeTip tipOf(Tip tip) {
+    ScopeTip tipOf(Tip tip) {
         return model.scopeTip(viewOf(tip).scopeTip().orElseThrow()).orElseThrow();
     }
 

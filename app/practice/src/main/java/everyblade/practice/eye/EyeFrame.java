@@ -58,7 +58,7 @@ public final class EyeFrame {
     }
 
     /** How far ahead it lies, mm along the optical axis. */
-    public float ahead(int element) {
+    float ahead(int element) {
         return 1 / nearness[element];
     }
 

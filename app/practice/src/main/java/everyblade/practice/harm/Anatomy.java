@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /** Where on an airfoil its edges, its tip and the corners between them are: what a mesh and its zones tell. */
-public final class Anatomy {
+final class Anatomy {
 
     private final Mesh mesh;
     private final Facets facets;

@@ -71,7 +71,7 @@ public record Sealed(String commitment, String salt, String box) {
     }
 
     /** Whether these are the bytes that were sealed. */
-    public boolean isOf(byte[] bytes) {
+    boolean isOf(byte[] bytes) {
         return commitment(HEX.parseHex(salt), bytes).equals(commitment);
     }
 

@@ -10,7 +10,6 @@ import everyblade.core.turning.Engine;
 import everyblade.json.Fields;
 import everyblade.json.Json;
 import everyblade.json.JsonTree;
-import everyblade.json.Problem;
 import everyblade.json.ProblemLog;
 import everyblade.json.Wording;
 import java.util.ArrayList;
@@ -140,11 +139,5 @@ public final class LimitsReader {
             texts.add(fields.text(key, element));
         }
         return texts;
-    }
-
-    /** The problems of a file that cannot be read at all. */
-    public static LimitsReading unreadable(String file, String why, String mend) {
-        return new LimitsReading.Unreadable(
-                List.of(Problem.ofWhole("cannot-read", file, "the file cannot be read", why, mend)));
     }
 }

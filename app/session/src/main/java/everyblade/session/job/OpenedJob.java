@@ -236,7 +236,7 @@ public record OpenedJob(
     }
 
     /** An entry of the record as the computation takes it. */
-    public static Logged logged(int number, Addition entry) {
+    static Logged logged(int number, Addition entry) {
         return new Logged(number, entry.at(), entry.by(), entry.live(), entry.text(), entry.means(), entry.written());
     }
 

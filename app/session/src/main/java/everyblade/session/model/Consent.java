@@ -51,12 +51,12 @@ public record Consent(Surroundings around, Set<String> given) {
     }
 
     /** Tells what is known of a jar's models, and runs nothing. */
-    public CodeDoor listing() {
+    CodeDoor listing() {
         return jar -> told(jar).orElseGet(() -> CodeDoor.SHUT.open(jar));
     }
 
     /** Runs a jar that may, unless it is known what it tells. */
-    public CodeDoor using() {
+    CodeDoor using() {
         return jar -> told(jar)
                 .filter(handed -> handed.stream().noneMatch(Handed.Failed.class::isInstance))
                 .orElseGet(() -> anew().open(jar));
@@ -75,7 +75,7 @@ public record Consent(Surroundings around, Set<String> given) {
     }
 
     /** Keeps that a person agrees; on a machine without a place for settings it holds for this time. */
-    public Consent give(CodeJar jar) {
+    Consent give(CodeJar jar) {
         file().filter(file -> !kept().contains(jar.sha256())).ifPresent(file -> {
             try {
                 Files.createDirectories(file.getParent());

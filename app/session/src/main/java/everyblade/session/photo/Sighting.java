@@ -26,7 +26,7 @@ import java.util.Optional;
  * between random places of a zone, in rendered pictures of the models, lie within the uncertainty stated for them. What
  * stands in the way is not considered, for what is hidden is not measured.
  */
-public final class Sighting {
+final class Sighting {
 
     /** Where no length along the slant could be told any more, degrees. */
     private static final double STEEPEST = 89;
@@ -49,7 +49,7 @@ public final class Sighting {
     }
 
     /** Of a part of an airfoil; empty if its row has no shape, the view no station, or no facet of it was in view. */
-    public static Optional<Slant> of(Album album, JobPhoto photo, Subject subject) {
+    static Optional<Slant> of(Album album, JobPhoto photo, Subject subject) {
         try {
             Sighting sighting = new Sighting(album.fold(), photo, subject);
             Optional<Pose> pose = sighting.pose();

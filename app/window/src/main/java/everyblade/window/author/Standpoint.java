@@ -38,7 +38,7 @@ public record Standpoint(String view, Optional<String> station) {
     }
 
     /** The key of the text that says why nothing can be computed from here; empty if something can. */
-    public Optional<String> why(EngineModel model) {
+    Optional<String> why(EngineModel model) {
         View from = view(model);
         if (station.isEmpty()) {
             return Optional.of("author.sight.noStation");

@@ -5,7 +5,7 @@ import everyblade.session.JobState;
 import everyblade.window.map.CellAt;
 
 /** How a cell is named in an entry. */
-public final class CellWords {
+final class CellWords {
 
     private CellWords() {}
 
@@ -17,7 +17,7 @@ public final class CellWords {
     }
 
     /** The cell's zone, such as {@code tip/pressure/leading}. */
-    public static String zone(JobState state, CellAt cell) {
+    static String zone(JobState state, CellAt cell) {
         return state.situation().engine().zonings().get(cell.row()).names().get(cell.zone());
     }
 }

@@ -43,7 +43,7 @@ public record Left(Gap gap, String what, String why, String how, List<String> en
     }
 
     /** Everything that is left, in this order. */
-    public static List<Left> of(Coverage coverage, Order order, Words words) {
+    static List<Left> of(Coverage coverage, Order order, Words words) {
         Comparator<Gap> useful = order == Order.AT_WORK ? atWork(coverage.situation()) : review();
         return Gaps.of(coverage).stream()
                 .sorted(useful)

@@ -48,7 +48,7 @@ public final class TipSight {
     public record Aim(String view, Optional<String> station, long first, int photo) {}
 
     /** What there is to be seen; empty while nothing is in view, or nobody knows where the row stands. */
-    public static Optional<Aim> aim(JobState state) {
+    static Optional<Aim> aim(JobState state) {
         Situation now = state.situation();
         Optional<Logged> entry = state.last().filter(logged -> logged.entry() instanceof Entry.Photo);
         return now.seat()

@@ -2,6 +2,7 @@ package everyblade.core.finding.closing;
 
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryKind;
+import everyblade.core.entry.EntryText;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -42,7 +43,7 @@ record OpenRecord(Fold fold, Collection<String> facts) {
                         "takeover ")));
         for (String fact : facts) {
             if (!isStated(fact)) {
-                String state = "fact " + (fact.contains(" ") ? '"' + fact + '"' : fact) + " ";
+                String state = "fact " + EntryText.name(fact) + " ";
                 items.add(new OpenItem(
                         Kind.FACT,
                         Optional.empty(),

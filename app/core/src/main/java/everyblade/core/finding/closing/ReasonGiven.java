@@ -77,7 +77,7 @@ public record ReasonGiven(String text) {
     }
 
     /** Whether it claims that nothing can be seen there, which is for the engine model to say. */
-    public boolean claimsOutOfSight() {
+    boolean claimsOutOfSight() {
         return CANNOT_BE_SEEN.matcher(text).matches();
     }
 }

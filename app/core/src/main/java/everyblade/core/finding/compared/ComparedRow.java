@@ -39,7 +39,7 @@ public record ComparedRow(Row row, Map<By, Integer> cells, Map<By, BitSet> airfo
     }
 
     /** Who sees a cell. */
-    public static By by(RowCoverage first, RowCoverage second, int n, int zone) {
+    static By by(RowCoverage first, RowCoverage second, int n, int zone) {
         boolean one = done(first, n, zone);
         boolean other = done(second, n, zone);
         return one && other ? By.BOTH : one ? By.FIRST : other ? By.SECOND : By.NONE;

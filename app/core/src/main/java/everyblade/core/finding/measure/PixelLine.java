@@ -20,9 +20,4 @@ public record PixelLine(double x1, double y1, double x2, double y2) {
     public double length() {
         return Math.hypot(x2 - x1, y2 - y1);
     }
-
-    /** Which way it runs, degrees from the x axis towards the y axis. */
-    public double direction() {
-        return Math.toDegrees(Math.atan2(y2 - y1, x2 - x1));
-    }
 }

@@ -1,7 +1,7 @@
 package everyblade.core.finding.measure;
 
 /** How a place was seen, and so what a line there is in proportion to its pixels. */
-public sealed interface Seen permits Slant, Plane {
+sealed interface Seen permits Slant, Plane {
 
     /** Between the line of sight and the surface's normal, degrees; 0 is square, below 90. */
     double incidence();

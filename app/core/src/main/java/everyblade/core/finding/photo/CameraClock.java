@@ -14,13 +14,13 @@ import java.util.Optional;
  *
  * @param ahead difference, at most 18 hours either way
  */
-public record CameraClock(ZoneOffset ahead) {
+record CameraClock(ZoneOffset ahead) {
 
     /** Name of the fact that says how far the camera's clock is ahead of UTC, such as {@code +02:00} or {@code -00:03:20}. */
     public static final String FACT = "camera clock";
 
     /** As the last fact of that name says; UTC if none does that can be read. */
-    public static CameraClock of(Fold fold) {
+    static CameraClock of(Fold fold) {
         return fold.entries().stream()
                 .filter(logged -> !fold.isVoid(logged.number()))
                 .flatMap(logged -> logged.entry() instanceof Entry.Fact fact
@@ -46,7 +46,7 @@ public record CameraClock(ZoneOffset ahead) {
      * @param written by the camera: ISO 8601 date and time; a difference from UTC that it wrote itself goes before ours
      * @return empty if it is no such time
      */
-    public Optional<Instant> taken(String written) {
+    Optional<Instant> taken(String written) {
         try {
             return Optional.of(OffsetDateTime.parse(written).toInstant());
         } catch (DateTimeException noDifference) {

@@ -43,7 +43,7 @@ public record PhotoPlace(
     }
 
     /** Whether a person's word for the airfoil agrees with this. */
-    public boolean agreesWith(int stated) {
+    boolean agreesWith(int stated) {
         if (airfoil.isEmpty() || lost) {
             return true;
         }

@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
  *
  * <p>Every identification counts, later ones too, as it does for what was seen.
  */
-public final class PhotoPlacing {
+final class PhotoPlacing {
 
     /** How uneven a turn by hand may be: share of the turn, at its middle. */
     private static final double UNEVEN = 0.2;
@@ -44,12 +44,12 @@ public final class PhotoPlacing {
     }
 
     /** Of pictures taken in the course of this journal. */
-    public static PhotoPlacing of(Fold fold) {
+    static PhotoPlacing of(Fold fold) {
         return new PhotoPlacing(fold);
     }
 
     /** Where things were at a time. */
-    public PhotoPlace at(Instant taken) {
+    PhotoPlace at(Instant taken) {
         int next = 0;
         while (next < counting.size() && !counting.get(next).at().isAfter(taken)) {
             next++;

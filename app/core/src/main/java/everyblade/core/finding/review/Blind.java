@@ -51,7 +51,7 @@ public final class Blind {
     }
 
     /** Whether an entry says what was done or found, and not what is made of it. */
-    public static boolean shows(Entry entry) {
+    static boolean shows(Entry entry) {
         return EntryKind.of(entry).tellsDeeds();
     }
 }

@@ -4,19 +4,19 @@ import everyblade.record.SealedLine;
 import java.util.List;
 
 /** What is to be done so that a chain is the same here and in the store. */
-sealed interface Course {
+sealed interface ChainDifference {
 
     /** It is the same. */
-    record Same() implements Course {}
+    record Same() implements ChainDifference {}
 
     /** Lines from this number on are only here. */
-    record Send(int from) implements Course {}
+    record Send(int from) implements ChainDifference {}
 
     /** Lines from this number on are only in the store. */
-    record Bring(int from) implements Course {}
+    record Bring(int from) implements ChainDifference {}
 
     /** It goes on in two ways, from this line on; nothing can be done by a program. */
-    record Parted(int at) implements Course {}
+    record Parted(int at) implements ChainDifference {}
 
     /** Tells the hash of a line of the store, by its number. */
     @FunctionalInterface
@@ -32,7 +32,7 @@ sealed interface Course {
      * @param last number of the last line there; −1 if there is none
      * @param there asked for the fewest lines that tell it; hashes hold everything before them
      */
-    static Course of(List<SealedLine> here, int last, There there) throws StoreRefusal {
+    static ChainDifference of(List<SealedLine> here, int last, There there) throws StoreRefusal {
         int common = Math.min(here.size() - 1, last);
         if (common >= 0 && !there.hash(common).equals(here.get(common).hash())) {
             return new Parted(firstOtherwise(here, common, there));

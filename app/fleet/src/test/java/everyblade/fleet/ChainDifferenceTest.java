@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** What is to be done with a chain is told by a few of its hashes, since each holds all lines before it. */
-class CourseTest {
+class ChainDifferenceTest {
 
     /** Lines whose hashes are these letters. */
     private static List<SealedLine> lines(String hashes) {
@@ -18,30 +18,30 @@ class CourseTest {
                 .toList();
     }
 
-    private static Course of(String here, String there) throws StoreRefusal {
-        return Course.of(lines(here), there.length() - 1, n -> there.substring(n, n + 1));
+    private static ChainDifference of(String here, String there) throws StoreRefusal {
+        return ChainDifference.of(lines(here), there.length() - 1, n -> there.substring(n, n + 1));
     }
 
     @Test
     void theSameIsTheSame() throws StoreRefusal {
-        assertThat(of("abc", "abc")).isEqualTo(new Course.Same());
-        assertThat(of("", "")).isEqualTo(new Course.Same());
+        assertThat(of("abc", "abc")).isEqualTo(new ChainDifference.Same());
+        assertThat(of("", "")).isEqualTo(new ChainDifference.Same());
     }
 
     @Test
     void whatIsOnlyHereIsSentAndWhatIsOnlyThereIsBrought() throws StoreRefusal {
-        assertThat(of("abcd", "ab")).isEqualTo(new Course.Send(2));
-        assertThat(of("abcd", "")).isEqualTo(new Course.Send(0));
-        assertThat(of("ab", "abcd")).isEqualTo(new Course.Bring(2));
-        assertThat(of("", "ab")).isEqualTo(new Course.Bring(0));
+        assertThat(of("abcd", "ab")).isEqualTo(new ChainDifference.Send(2));
+        assertThat(of("abcd", "")).isEqualTo(new ChainDifference.Send(0));
+        assertThat(of("ab", "abcd")).isEqualTo(new ChainDifference.Bring(2));
+        assertThat(of("", "ab")).isEqualTo(new ChainDifference.Bring(0));
     }
 
     @Test
     void twoContinuationsPartAtTheFirstLineThatDiffersHoweverLongEachIs() throws StoreRefusal {
-        assertThat(of("abcd", "abxyz")).isEqualTo(new Course.Parted(2));
-        assertThat(of("abcdefgh", "abx")).isEqualTo(new Course.Parted(2));
-        assertThat(of("a", "x")).isEqualTo(new Course.Parted(0));
-        assertThat(of("abcdefghijklm", "abcdefghijklX")).isEqualTo(new Course.Parted(12));
+        assertThat(of("abcd", "abxyz")).isEqualTo(new ChainDifference.Parted(2));
+        assertThat(of("abcdefgh", "abx")).isEqualTo(new ChainDifference.Parted(2));
+        assertThat(of("a", "x")).isEqualTo(new ChainDifference.Parted(0));
+        assertThat(of("abcdefghijklm", "abcdefghijklX")).isEqualTo(new ChainDifference.Parted(12));
     }
 
     @Test
@@ -51,12 +51,12 @@ class CourseTest {
                 .mapToObj(n -> new SealedLine(n, new byte[0], "h" + n))
                 .toList();
 
-        Course course = Course.of(here, 999, n -> {
+        ChainDifference course = ChainDifference.of(here, 999, n -> {
             asked.incrementAndGet();
             return n < 700 ? "h" + n : "other";
         });
 
-        assertThat(course).isEqualTo(new Course.Parted(700));
+        assertThat(course).isEqualTo(new ChainDifference.Parted(700));
         assertThat(asked.get()).isLessThan(13);
     }
 }
