@@ -113,8 +113,7 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private Rules rules(Path path) {
-        Progress patience =
-                new Patience(around.err(), around.clock(), around.words().say("wait.sight"));
+        Progress patience = new Patience(around, "wait.sight");
         return new Rules(around.clock().instant(), models(path), !noSight, json ? Progress.NONE : patience);
     }
 

@@ -47,8 +47,7 @@ final class DrillResultCommand implements Callable<Integer> {
     }
 
     static DrillRecord.Told told(Surroundings around, DrillRecord drill, Truth truth) {
-        Progress patience =
-                new Patience(around.err(), around.clock(), around.words().say("wait.replay"));
+        Progress patience = new Patience(around, "wait.replay");
         return drill.told(truth, drill.job().fold(), drill.job().coverage(), patience);
     }
 }

@@ -91,6 +91,9 @@ record NewFile(String option, Path named, Path place) {
     private void write(Filling filling, FileAttribute<?>... attributes) {
         Path beside = free();
         Set<StandardOpenOption> options = Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        // What is half-written goes if the program is stopped meanwhile, such as by Ctrl+C.
+        Thread removal = new Thread(() -> remove(beside));
+        Runtime.getRuntime().addShutdownHook(removal);
         try {
             try (FileChannel file = FileChannel.open(beside, options, attributes)) {
                 filling.to(Channels.newOutputStream(file));
@@ -104,6 +107,16 @@ record NewFile(String option, Path named, Path place) {
         } catch (RuntimeException failure) {
             remove(beside);
             throw failure;
+        } finally {
+            forget(removal);
+        }
+    }
+
+    private static void forget(Thread removal) {
+        try {
+            Runtime.getRuntime().removeShutdownHook(removal);
+        } catch (IllegalStateException stopping) {
+            // Then it runs, and finds nothing, or what nobody goes on with.
         }
     }
 

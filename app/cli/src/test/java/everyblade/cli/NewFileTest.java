@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -92,5 +94,38 @@ class NewFileTest {
 
         assertThat(console.file("map.svg")).isSymbolicLink();
         assertThat(console.read("elsewhere/map.svg")).startsWith("<");
+    }
+
+    /** A process of its own, that is stopped while it writes. */
+    static final class Slow {
+
+        public static void main(String[] arguments) {
+            Path out = Path.of(arguments[0]);
+            new NewFile("--out", out, out).write(stream -> {
+                stream.write(1);
+                System.out.println("writing");
+                LockSupport.parkNanos(TimeUnit.MINUTES.toNanos(1));
+                stream.write(2);
+            });
+        }
+    }
+
+    @Test
+    void leavesNothingHalfWrittenWhenItIsStopped(@TempDir Path place) throws Exception {
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Slow.class.getName(),
+                        place.resolve("map.svg").toString())
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        assertThat(process.inputReader().readLine()).isEqualTo("writing");
+        assertThat(place).isDirectoryContaining(file -> file.endsWith("map.svg.part-1"));
+
+        process.destroy();
+
+        assertThat(process.waitFor(1, TimeUnit.MINUTES)).isTrue();
+        assertThat(place).isEmptyDirectory();
     }
 }

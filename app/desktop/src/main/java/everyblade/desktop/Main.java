@@ -44,8 +44,10 @@ public final class Main {
                 Path.of(""),
                 Optional.ofNullable(System.getProperty("everyblade.home")).map(Path::of),
                 new LocalDisk(),
-                prompt -> Optional.ofNullable(System.console()).map(console -> console.readPassword("%s", prompt)),
+                new Person(Boolean.getBoolean("everyblade.watched")),
                 new PackedJobs());
+        // Whatever stops the program, such as Ctrl+C, what it unpacked for itself goes.
+        Runtime.getRuntime().addShutdownHook(new Thread(around.packed()::close));
         ScreenOpening window = new ScreenOpening(Commands::run, () -> {
             if (left) {
                 System.clearProperty(HEADLESS);
@@ -59,6 +61,15 @@ public final class Main {
         Map<String, String> environment = new HashMap<>(System.getenv());
         environment.putIfAbsent(Surroundings.LANGUAGE, Locale.getDefault().toLanguageTag());
         return environment;
+    }
+
+    /** @param watches the launcher knows whether standard error is a terminal, which Java cannot ask */
+    private record Person(boolean watches) implements Surroundings.Terminal {
+
+        @Override
+        public Optional<char[]> secret(String prompt) {
+            return Optional.ofNullable(System.console()).map(console -> console.readPassword("%s", prompt));
+        }
     }
 
     private static PrintStream utf8(FileDescriptor file) {

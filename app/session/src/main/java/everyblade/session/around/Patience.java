@@ -1,35 +1,61 @@
 package everyblade.session.around;
 
 import everyblade.core.sight.Progress;
-import java.io.PrintStream;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.InstantSource;
-import java.util.concurrent.atomic.AtomicBoolean;
 
-/** Tells a person who has waited for two seconds what takes so long, once. */
+/**
+ * Tells a person who sits at a terminal and has waited for half a second what takes so long, once, and in a line below, which is
+ * written anew and in the end taken away, how far it is. Where nobody sits it tells nothing.
+ */
 public final class Patience implements Progress {
 
-    private static final Duration LONG = Duration.ofSeconds(2);
+    private static final Duration LONG = Duration.ofMillis(500);
+    private static final Duration AGAIN = Duration.ofMillis(200);
 
-    private final PrintStream err;
-    private final InstantSource clock;
+    private final Surroundings around;
     private final String what;
-    private final Instant since;
-    private final AtomicBoolean told = new AtomicBoolean();
+    private Instant next;
+    private boolean told;
+    private int part = 1;
+    private int shown;
 
-    /** @param what takes so long, a sentence */
-    public Patience(PrintStream err, InstantSource clock, String what) {
-        this.err = err;
-        this.clock = clock;
+    /** @param what key of the sentence that says what takes so long */
+    public Patience(Surroundings around, String what) {
+        this.around = around;
         this.what = what;
-        this.since = clock.instant();
+        this.next = around.clock().instant().plus(LONG);
     }
 
     @Override
     public void done(int parts, int all) {
-        if (Duration.between(since, clock.instant()).compareTo(LONG) > 0 && told.compareAndSet(false, true)) {
-            err.println(what);
+        if (around.terminal().watches()) {
+            tell(parts, all);
+        }
+    }
+
+    private synchronized void tell(int parts, int all) {
+        Instant now = around.clock().instant();
+        if (parts < all && !now.isBefore(next)) {
+            if (!told) {
+                around.err().println(around.words().say(what));
+                told = true;
+            }
+            show(around.words().say("wait.part", part, 100L * parts / all));
+            next = now.plus(AGAIN);
+        }
+        if (parts == all) {
+            part++;
+            show("");
+        }
+    }
+
+    /** Writes over the line that is there. */
+    private void show(String line) {
+        if (shown > 0 || !line.isEmpty()) {
+            around.err().print("\r" + " ".repeat(shown) + "\r" + line);
+            around.err().flush();
+            shown = line.length();
         }
     }
 }

@@ -92,6 +92,11 @@ public record Surroundings(
 
         /** What a person types without its being shown; empty if nobody can be asked. */
         Optional<char[]> secret(String prompt);
+
+        /** Whether a person sees what goes to standard error as it comes. */
+        default boolean watches() {
+            return false;
+        }
     }
 
     /** A path as it was named, from the folder. */

@@ -120,8 +120,7 @@ public record OpenedJob(
     }
 
     private static OpenedJob read(Surroundings around, JobFolder folder, Job job, KeptFolds folds) {
-        Progress patience =
-                new Patience(around.err(), around.clock(), around.words().say("wait.stations"));
+        Progress patience = new Patience(around, "wait.stations");
         return of(around, folder, job, patience, folds);
     }
 

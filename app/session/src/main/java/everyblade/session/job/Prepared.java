@@ -41,8 +41,7 @@ public record Prepared(EngineModel model, Coverage before, Plan plan, List<OutOf
     public static Prepared of(Surroundings around, Shelf.Chosen chosen, Task task, Settings settings) {
         EngineModel model = task.narrowed(chosen.model());
         ViewScene scene = new ViewScene(model, chosen.meshes(), Map.of());
-        Progress patience =
-                new Patience(around.err(), around.clock(), around.words().say("wait.stations"));
+        Progress patience = new Patience(around, "wait.stations");
         TreeMap<String, String> meshes = new TreeMap<>();
         chosen.meshes()
                 .forEach((name, bytes) -> meshes.put(name, FrozenFile.of(bytes).hash()));
