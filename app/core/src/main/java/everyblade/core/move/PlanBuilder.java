@@ -278,7 +278,7 @@ public final class PlanBuilder {
             }
             Work work = here.get();
             boolean back = !work.option().holds(state.now().seat());
-            if (!back || !wentFurther(problem, work, Optional.ofNullable(turned.remove(work.option())))) {
+            if (!back || !wentFurther(problem, work, turned)) {
                 say(problem, work);
                 if (state.turnedWhole()) {
                     turned.put(work.option(), new Turned(state, moves.size()));
@@ -288,10 +288,12 @@ public final class PlanBuilder {
     }
 
     /** Takes back what was planned since the whole turn at an option, if a little further there shows more. */
-    private boolean wentFurther(RotationProblem problem, Work work, Optional<Turned> since) {
+    private boolean wentFurther(RotationProblem problem, Work work, Map<ViewOption, Turned> turned) {
+        Optional<Turned> since = Optional.ofNullable(turned.remove(work.option()));
         Optional<Spoken.Done> further = since.flatMap(then -> Spoken.further(then.state(), problem, work));
         further.ifPresent(done -> {
             moves.subList(since.get().moves(), moves.size()).clear();
+            turned.values().removeIf(other -> other.moves() > moves.size()); // they are taken back with them
             moves.add(done.move());
             state = done.after();
         });
