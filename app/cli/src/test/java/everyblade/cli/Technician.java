@@ -26,7 +26,7 @@ final class Technician {
     enum Kind {
         /** Logs literally what was said. */
         PERFECT,
-        /** Turns up to 3° more or less than was said, and says so. */
+        /** Turns a shaft up to 3° more or less than was said, and says so. */
         SLOPPY,
         /** Is now and then an airfoil off, and finds out at the next identification. */
         MISCOUNTING,
@@ -79,10 +79,7 @@ final class Technician {
         if (entry instanceof Entry.Turn turn) {
             return new Entry.Turn(off(turn.movement()), turn.seconds(), turn.through());
         }
-        if (entry instanceof Entry.Draw draw) {
-            return new Entry.Draw(off(draw.movement()), draw.seconds());
-        }
-        return entry instanceof Entry.Feed feed ? new Entry.Feed(off(feed.movement())) : entry;
+        return entry;
     }
 
     private Said<Movement> off(Said<Movement> said) {

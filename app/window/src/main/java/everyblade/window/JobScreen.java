@@ -191,6 +191,9 @@ final class JobScreen {
     private void showNext(Optional<NextToDo> next) {
         side.next(next);
         entry.next(next.flatMap(NextToDo::entry));
+        List<CellAt> closes = next.map(NextToDo::closes).orElse(List.of());
+        stages.foresee(closes);
+        view.foresee(closes);
     }
 
     /** What there is to be shown now; to be worked out behind the door. */

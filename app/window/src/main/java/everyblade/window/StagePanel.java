@@ -91,6 +91,11 @@ final class StagePanel {
         return panel;
     }
 
+    /** Shows what the next step would close. */
+    void foresee(List<CellAt> cells) {
+        map.foresee(cells);
+    }
+
     /** What turns rings to strips and back. */
     void onTurn(Runnable turning) {
         turn = turning;

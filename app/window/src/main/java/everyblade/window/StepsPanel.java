@@ -88,6 +88,7 @@ final class StepsPanel {
             lines.add(Texts.label(words.say("steps.more", steps.size() - MOST)), "skip 1, wmin 0");
         }
         lines.setVisible(!steps.isEmpty());
+        Texts.tip(lines, step.closes().isEmpty() ? "" : words.say("steps.foreseen"));
         note.say(step.note());
         note.setVisible(!step.note().isBlank());
         entry = step.entry();

@@ -112,6 +112,11 @@ final class ViewPanel {
         wheel.onSelect(listener);
     }
 
+    /** Shows what the next step would close. */
+    void foresee(List<CellAt> cells) {
+        wheel.foresee(cells);
+    }
+
     void select(CellAt cell) {
         wheel.select(cell);
     }

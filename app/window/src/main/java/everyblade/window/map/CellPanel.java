@@ -46,6 +46,7 @@ public final class CellPanel extends JComponent {
     private static final Dimension LEAST_SHEET = new Dimension(76, 76);
 
     private final transient Stage stage = new Stage();
+    private final transient Ghost ghost = new Ghost();
     private final transient List<Consumer<CellAt>> selecting = new ArrayList<>();
     private final transient List<Consumer<Optional<CellAt>>> hovering = new ArrayList<>();
     private transient Optional<Coverage> coverage = Optional.empty();
@@ -138,6 +139,15 @@ public final class CellPanel extends JComponent {
                     AccessibleContext.ACCESSIBLE_DESCRIPTION_PROPERTY,
                     null,
                     accessibleContext.getAccessibleDescription());
+        }
+    }
+
+    /** Shows what is not seen yet and would be by the next step; nothing for none. */
+    public void foresee(List<CellAt> cells) {
+        if (ghost.show(cells.stream()
+                .map(at -> new Cell(at.row(), at.airfoil(), at.zone()))
+                .toList())) {
+            repaint();
         }
     }
 
@@ -291,6 +301,7 @@ public final class CellPanel extends JComponent {
         if (stage.picture().filter(shown -> !nothing(shown)).isEmpty()) {
             EmptyWords.paint(g, stage.painter(), words.say(emptyKey()), getWidth(), getHeight());
         }
+        ghost.paint(g, stage, getWidth(), getHeight());
         hovered.ifPresent(cell -> mark(cell, false).paint(g, stage.painter()));
         selected.ifPresent(cell -> mark(cell, true).paint(g, stage.painter()));
         if (isFocusOwner()) {

@@ -11,7 +11,9 @@ import everyblade.core.move.Prices;
 import everyblade.core.sight.Progress;
 import everyblade.core.turning.Situation;
 import everyblade.session.JobState;
+import everyblade.window.map.CellAt;
 import everyblade.words.Words;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,15 +23,17 @@ import java.util.Optional;
  * @param steps the entries of it in their order; none if nothing is entered for it
  * @param note what must be known to do them, or what is to be done where nothing is entered; blank if nothing
  * @param entry what to enter, or how the entry begins; empty if nothing is entered for it
+ * @param closes cells that are left, and not once the steps are done
  */
-public record NextToDo(List<String> steps, String note, Optional<String> entry) {
+public record NextToDo(List<String> steps, String note, Optional<String> entry, List<CellAt> closes) {
 
     public NextToDo {
         steps = List.copyOf(steps);
+        closes = List.copyOf(closes);
     }
 
     private NextToDo(String note, Optional<String> entry) {
-        this(List.of(), note, entry);
+        this(List.of(), note, entry, List.of());
     }
 
     /** All of it in a line. */
@@ -85,7 +89,19 @@ public record NextToDo(List<String> steps, String note, Optional<String> entry) 
         String note = move.identifies().isPresent()
                 ? words.say("next.bring", landmark(move, words), move.row().id())
                 : "";
-        return new NextToDo(steps, note, steps.stream().findFirst());
+        return new NextToDo(steps, note, steps.stream().findFirst(), closes(move));
+    }
+
+    private static List<CellAt> closes(Move move) {
+        List<CellAt> cells = new ArrayList<>();
+        for (Move.Closing closing : move.closes()) {
+            for (int airfoil : closing.airfoils()) {
+                for (long rest = closing.zones().bits(); rest != 0; rest &= rest - 1) {
+                    cells.add(new CellAt(move.row().id(), airfoil, Long.numberOfTrailingZeros(rest)));
+                }
+            }
+        }
+        return cells;
     }
 
     private static String landmark(Move move, Words words) {
