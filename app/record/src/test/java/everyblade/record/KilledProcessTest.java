@@ -17,7 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Real processes on the real disk, ended without warning; ten of them, in the profile {@code campaign} 200. */
+/** Real processes on the real disk, ended without warning; ten of them, with {@code -Deveryblade.kills=200} as many. */
 class KilledProcessTest {
 
     private static final int KILLS = Integer.getInteger("everyblade.kills", 10);
