@@ -68,6 +68,7 @@ final class JobScreen {
     private Consumer<Shown> watcher = watching -> {};
     private Consumer<Shown> neighbour = watching -> {};
     private Shown shown;
+    private int open;
 
     /**
      * @param session of the job; used through the door only
@@ -302,7 +303,15 @@ final class JobScreen {
 
     /** Counts beside the job what is open before it can be closed; what was asked of an earlier state is given up. */
     void countOpen(Shown of, IntConsumer tell) {
-        door.latest("open", () -> of.state().closing().items().size(), tell::accept);
+        door.latest("open", () -> of.state().closing().items().size(), count -> {
+            open = count;
+            tell.accept(count);
+        });
+    }
+
+    /** How much was open when it was last counted. */
+    int open() {
+        return open;
     }
 
     /** Tells of every state that is shown, this one included. */

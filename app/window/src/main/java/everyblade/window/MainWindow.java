@@ -12,6 +12,7 @@ import everyblade.session.drill.DrillRecord;
 import everyblade.session.model.Shelf;
 import everyblade.window.view.Choices;
 import everyblade.window.view.Practising;
+import everyblade.window.view.RecentJob;
 import everyblade.window.view.ReviewDesk;
 import everyblade.window.view.Shown;
 import everyblade.words.Visible;
@@ -298,7 +299,10 @@ final class MainWindow {
             then.run();
             return;
         }
-        Session session = job.get().session();
+        JobScreen screen = job.get();
+        choose(choices.side(screen.middle().sideWidth())
+                .left(RecentJob.of(screen.state(), screen.open(), around.clock().instant(), ZoneId.systemDefault())));
+        Session session = screen.session();
         job = Optional.empty();
         drilling.ifPresent(Drilling::close);
         drilling = Optional.empty();
@@ -339,7 +343,6 @@ final class MainWindow {
             return;
         }
         refreshing.stop();
-        job.ifPresent(screen -> choose(choices.side(screen.middle().sideWidth())));
         choose(choices.place(List.of(frame.getX(), frame.getY(), frame.getWidth(), frame.getHeight())));
         authoring.close();
         reviewing.close();

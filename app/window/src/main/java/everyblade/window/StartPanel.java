@@ -1,5 +1,6 @@
 package everyblade.window;
 
+import everyblade.window.view.RecentJob;
 import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.List;
@@ -7,14 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JList;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
-import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 
 /** The first screen: the demo, a recent job or drill, a new one, a folder, or a record to review. */
@@ -45,10 +42,11 @@ final class StartPanel {
     private final JPanel panel =
             new JPanel(new MigLayout("insets 32, fill, wrap", "[grow, center]", "[][][grow, fill]"));
 
-    StartPanel(Words words, Optional<Path> demo, List<Path> recent, Doing doing) {
+    StartPanel(Words words, Optional<Path> demo, List<RecentJob> recent, Doing doing) {
         panel.add(Texts.bold(Texts.label(words.say("start.title")), 2));
         panel.add(new Paragraph(words.say(recent.isEmpty() ? "start.first" : "start.what")), "w 900");
-        JPanel body = new JPanel(new MigLayout("insets 16 0 0 0, fill", "[280!, fill]24[grow, fill]", "[grow, fill]"));
+        JPanel body =
+                new JPanel(new MigLayout("insets 16 0 0 0, fill", "[280:pref, fill]24[grow, fill]", "[grow, fill]"));
         body.add(buttons(words, demo, doing), "aligny top");
         body.add(recent(words, recent, doing));
         panel.add(body, "grow, wmax 900");
@@ -74,25 +72,25 @@ final class StartPanel {
         panel.add(button, "hmin " + Looks.GLOVE_TARGET);
     }
 
-    private static JComponent recent(Words words, List<Path> recent, Doing doing) {
+    private static JComponent recent(Words words, List<RecentJob> recent, Doing doing) {
         JPanel panel = new JPanel(new MigLayout("insets 0, fill, wrap", "[grow, fill]", "[][grow, fill][]"));
-        DefaultListModel<Path> model = new DefaultListModel<>();
-        model.addAll(recent);
-        JList<Path> list = new JList<>(model);
-        list.setName("recent");
-        Set<Path> drills = recent.stream().filter(doing::isDrill).collect(Collectors.toSet());
-        VisibleCells cells = new VisibleCells();
-        list.setCellRenderer((all, path, index, selected, focus) -> cells.getListCellRendererComponent(
-                all, drills.contains(path) ? words.say("start.recentDrill", path) : path, index, selected, focus));
-        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        Set<Path> drills =
+                recent.stream().map(RecentJob::folder).filter(doing::isDrill).collect(Collectors.toSet());
+        LineList<RecentJob> list = new LineList<>(
+                "recent",
+                job -> drills.contains(job.folder())
+                        ? words.say("start.recentDrill", job.told(words))
+                        : job.told(words));
+        list.show(recent);
         list.getAccessibleContext().setAccessibleName(words.say("start.recent"));
         JLabel title = Texts.bold(Texts.label(words.say("start.recent")), 1.1f);
         title.setLabelFor(list);
         if (!recent.isEmpty()) {
             list.setSelectedIndex(0);
         }
-        Consumer<Consumer<Path>> chosen =
-                what -> Optional.ofNullable(list.getSelectedValue()).ifPresent(what);
+        Consumer<Consumer<Path>> chosen = what -> Optional.ofNullable(list.getSelectedValue())
+                .map(RecentJob::folder)
+                .ifPresent(what);
         Keys.on(list, "ENTER", () -> chosen.accept(doing::open));
         list.addMouseListener(new java.awt.event.MouseAdapter() {
             @Override
@@ -110,7 +108,7 @@ final class StartPanel {
         open.setEnabled(!recent.isEmpty());
         review.setEnabled(!recent.isEmpty());
         panel.add(title);
-        panel.add(new JScrollPane(list));
+        panel.add(list.scrolled());
         panel.add(open, "split 2, hmin 44, sg go");
         panel.add(review, "hmin 44, sg go");
         return panel;

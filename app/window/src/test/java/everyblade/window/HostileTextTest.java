@@ -11,6 +11,7 @@ import everyblade.session.Workshop;
 import everyblade.window.author.AuthorState;
 import everyblade.window.author.Bench;
 import everyblade.window.view.Choices;
+import everyblade.window.view.RecentJob;
 import everyblade.words.Visible;
 import everyblade.words.Words;
 import java.awt.Component;
@@ -122,8 +123,10 @@ class HostileTextTest {
         Bench bench = new Bench(folder.resolve("ring"));
         bench.save(HostileTexts.model(texts));
         Workshop workshop = Workshop.of(folder, HostileTexts.model(texts), "7", "routine", "Ann");
-        List<Path> recent = texts.stream()
-                .map(text -> folder.resolve(text.replace("/", "_")))
+        List<RecentJob> recent = texts.stream()
+                .map(text -> new RecentJob(
+                        folder.resolve(text.replace("/", "_")),
+                        Optional.of(new RecentJob.Glance(text, text, text, "4 %", 2, "2026-05-14"))))
                 .toList();
         Words words = Workshop.ENGLISH;
         try (Session session = workshop.open()) {

@@ -27,7 +27,7 @@ import java.util.stream.Stream;
  * @param text how large letters are, in per cent of the usual; {@link #AS_THE_SYSTEM} for what the system says
  * @param side width of what stands beside the map, in units of the window; 0 before it was ever moved
  * @param place of the window: left, top, width, height; empty before it was ever closed
- * @param recent job folders, the last one first
+ * @param recent jobs, the last one first
  */
 public record Choices(
         Locale language,
@@ -40,7 +40,7 @@ public record Choices(
         int text,
         int side,
         Optional<List<Integer>> place,
-        List<Path> recent) {
+        List<RecentJob> recent) {
 
     /** Letters as large as the system has them. */
     public static final int AS_THE_SYSTEM = 0;
@@ -69,9 +69,9 @@ public record Choices(
         } catch (IOException | IllegalArgumentException unreadable) {
             return first(language);
         }
-        List<Path> recent = new ArrayList<>();
+        List<RecentJob> recent = new ArrayList<>();
         for (int i = 1; i <= REMEMBERED; i++) {
-            path(kept.getProperty("recent." + i)).ifPresent(recent::add);
+            RecentJob.read(kept, "recent." + i).ifPresent(recent::add);
         }
         return new Choices(
                 Locale.forLanguageTag(kept.getProperty("language", language.toLanguageTag())),
@@ -97,7 +97,7 @@ public record Choices(
                 : Optional.empty();
     }
 
-    private static Optional<Path> path(String text) {
+    static Optional<Path> path(String text) {
         try {
             return Optional.ofNullable(text).filter(name -> !name.isBlank()).map(Path::of);
         } catch (java.nio.file.InvalidPathException unusable) {
@@ -120,7 +120,7 @@ public record Choices(
         place.ifPresent(four ->
                 kept.setProperty("place", four.stream().map(String::valueOf).collect(Collectors.joining(" "))));
         for (int i = 0; i < recent.size(); i++) {
-            kept.setProperty("recent." + (i + 1), recent.get(i).toString());
+            recent.get(i).write(kept, "recent." + (i + 1));
         }
         StringWriter text = new StringWriter();
         try {
@@ -177,10 +177,22 @@ public record Choices(
         return new Choices(language, dark, gloves, strips, fromAhead, pictures, by, text, width, place, recent);
     }
 
-    /** With this job as the last one opened. */
+    /** With this job as the last one opened; what was told of it when it was left stays. */
     public Choices opened(Path job) {
-        List<Path> jobs = new ArrayList<>(recent);
-        jobs.remove(job);
+        return first(recent.stream()
+                .filter(one -> one.folder().equals(job))
+                .findFirst()
+                .orElseGet(() -> new RecentJob(job, Optional.empty())));
+    }
+
+    /** With this job told as it is now, if it is one of those that were opened. */
+    public Choices left(RecentJob job) {
+        return recent.stream().anyMatch(one -> one.folder().equals(job.folder())) ? first(job) : this;
+    }
+
+    private Choices first(RecentJob job) {
+        List<RecentJob> jobs = new ArrayList<>(recent);
+        jobs.removeIf(one -> one.folder().equals(job.folder()));
         jobs.add(0, job);
         return new Choices(
                 language,

@@ -8,6 +8,7 @@ import everyblade.session.Answer;
 import everyblade.session.Session;
 import everyblade.session.Workshop;
 import everyblade.window.map.CellAt;
+import everyblade.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,6 +17,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -182,14 +184,37 @@ class SmallThingsTest {
                     .pictures(folder)
                     .by("Ann")
                     .place(List.of(-4, 20, 1280, 800))
+                    .text(150)
+                    .side(412)
                     .opened(folder.resolve("a"))
                     .opened(folder.resolve("b"))
                     .opened(folder.resolve("a"));
+            choices = choices.left(new RecentJob(
+                    folder.resolve("b"),
+                    Optional.of(new RecentJob.Glance("Larkspur", "7", "a = look", "<1 %", 12, "2026-05-14"))));
             choices.write(folder.resolve("far/away.properties"));
 
             assertThat(Choices.read(folder.resolve("far/away.properties"), Locale.ENGLISH))
                     .isEqualTo(choices);
-            assertThat(choices.recent()).containsExactly(folder.resolve("a"), folder.resolve("b"));
+            assertThat(choices.recent())
+                    .extracting(RecentJob::folder)
+                    .containsExactly(folder.resolve("b"), folder.resolve("a"));
+            assertThat(choices.opened(folder.resolve("a")).recent().get(1).told(Words.of(Locale.ENGLISH)))
+                    .contains(
+                            "Larkspur",
+                            "7",
+                            "a = look",
+                            "<1 %",
+                            "12",
+                            "2026-05-14",
+                            folder.resolve("b").toString());
+        }
+
+        @Test
+        void ofAJobThatWasNotOpenedHereIsNotKept() {
+            RecentJob sent = new RecentJob(folder.resolve("packed"), Optional.empty());
+
+            assertThat(Choices.first(Locale.ENGLISH).left(sent).recent()).isEmpty();
         }
 
         @Test
