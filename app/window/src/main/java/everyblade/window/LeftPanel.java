@@ -1,14 +1,19 @@
 package everyblade.window;
 
+import everyblade.core.coverage.State;
 import everyblade.core.coverage.Tally;
+import everyblade.core.entry.Zoning;
 import everyblade.core.finding.closing.Behind;
+import everyblade.spi.RowKind;
 import everyblade.window.map.CellAt;
 import everyblade.window.view.Left;
 import everyblade.window.view.Shown;
 import everyblade.words.Words;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.swing.Icon;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -20,12 +25,13 @@ final class LeftPanel {
     private final Words words;
     private final JPanel panel =
             new JPanel(new MigLayout("insets 4 0 0 0, fill, wrap, hidemode 3", "[grow, fill]", "[][grow, fill]4[]"));
-    private final LineList<Left> list = new LineList<>("left", Left::what);
+    private final LineList<Left> list = new LineList<>("left", Left::what, this::zones);
     private final Paragraph how = new Paragraph();
     private final JPanel entries = new JPanel(new MigLayout("insets 0, gap 4"));
     private final Consumer<CellAt> select;
     private final Consumer<String> begin;
     private final Paragraph nothing = new Paragraph();
+    private Map<String, Zoning> zonings = Map.of();
     private boolean filling;
     private int count;
 
@@ -52,6 +58,16 @@ final class LeftPanel {
         panel.add(entries, "hmin pref");
     }
 
+    private Optional<Icon> zones(Left left) {
+        return Optional.ofNullable(zonings.get(left.gap().row().id()))
+                .filter(zoning -> zoning.size() > 1)
+                .map(zoning -> new ZoneGlyph(
+                        zoning,
+                        left.gap().zones(),
+                        left.gap().state() == State.MAYBE,
+                        left.gap().row().kind() == RowKind.LINER));
+    }
+
     JComponent component() {
         return panel;
     }
@@ -61,6 +77,7 @@ final class LeftPanel {
     }
 
     void show(Shown shown) {
+        zonings = shown.state().situation().engine().zonings();
         List<Left> left = shown.left();
         Optional<String> chosen = Optional.ofNullable(list.getSelectedValue()).map(Left::what);
         filling = true;
