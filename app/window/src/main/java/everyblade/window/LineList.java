@@ -101,6 +101,7 @@ final class LineList<T> extends JList<T> {
             both.add(end, BorderLayout.EAST);
             end.setVerticalAlignment(SwingConstants.TOP);
             end.setBorder(BorderFactory.createEmptyBorder(7, 2, 5, 8));
+            area.setEditable(false); // it only shows
             area.setLineWrap(true);
             area.setWrapStyleWord(true);
             area.setOpaque(true);
