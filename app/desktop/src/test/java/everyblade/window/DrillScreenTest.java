@@ -20,6 +20,7 @@ import everyblade.window.map.CellPanel;
 import everyblade.window.view.Choices;
 import everyblade.window.view.Motion;
 import everyblade.window.view.Practising;
+import everyblade.window.view.RecentJob;
 import everyblade.window.view.Shown;
 import everyblade.words.Words;
 import java.awt.image.BufferedImage;
@@ -364,7 +365,10 @@ class DrillScreenTest {
         Path other = folder.resolve("ring");
         List<Path> opened = new ArrayList<>();
         StartPanel start = Offscreen.on(() -> new StartPanel(
-                Words.of(Locale.ENGLISH), Optional.empty(), List.of(drill, other), new OnlyOpening(opened)));
+                Words.of(Locale.ENGLISH),
+                Optional.empty(),
+                List.of(recent(drill), recent(other)),
+                new OnlyOpening(opened)));
 
         Offscreen.on(() -> {
             Offscreen.find(start.component(), JButton.class, "start.openRecent").doClick();
@@ -377,8 +381,12 @@ class DrillScreenTest {
         assertThat(rendered(list, 1)).isEqualTo(other.toString());
     }
 
+    private static RecentJob recent(Path folder) {
+        return new RecentJob(folder, Optional.empty());
+    }
+
     private static <T> String rendered(JList<T> list, int index) {
-        return Offscreen.on(() -> ((JLabel) list.getCellRenderer()
+        return Offscreen.on(() -> ((JTextComponent) list.getCellRenderer()
                         .getListCellRendererComponent(list, list.getModel().getElementAt(index), index, false, false))
                 .getText());
     }
