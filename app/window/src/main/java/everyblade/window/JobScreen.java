@@ -45,7 +45,7 @@ final class JobScreen {
     private static final Set<Act> ON_THE_LAST = EnumSet.of(Act.AGAIN, Act.UNDO, Act.REDO);
 
     /** What the panels between banners and entry line need with usual letters; below that they scroll. */
-    private static final Dimension LEAST = new Dimension(830, 250);
+    private static final Dimension LEAST = new Dimension(830, 236);
 
     private final Session session;
     private final Door door;

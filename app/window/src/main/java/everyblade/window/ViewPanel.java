@@ -59,7 +59,7 @@ final class ViewPanel {
         head.add(Texts.bold(row, 1.1f), "wmin 0");
         head.add(faint(words.say("where.inView")));
         panel.add(head, "wmin 0");
-        panel.add(wheel, "grow, wmin 0, hmin 110");
+        panel.add(wheel, "grow, wmin 0, hmin 96");
         panel.add(Texts.bold(tip, 1), "wmin 0");
         panel.add(pad, "wmin 0");
         panel.add(watch(act), "wmin 0");
