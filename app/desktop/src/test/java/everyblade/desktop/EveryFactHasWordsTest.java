@@ -137,10 +137,15 @@ class EveryFactHasWordsTest {
     private static Set<String> texts() throws IOException {
         Pattern literal = Pattern.compile("\"((?:[^\"\\\\\n]|\\\\.)*)\"");
         Set<String> texts = new TreeSet<>();
-        try (Stream<Path> files = Files.walk(Path.of(".."), 12)) {
-            for (Path file : files.filter(path -> path.toString().matches(".*[/\\\\]src[/\\\\]main[/\\\\].*\\.java"))
+        try (Stream<Path> modules = Files.list(Path.of(".."))) {
+            for (Path sources : modules.map(module -> module.resolve("src/main/java"))
+                    .filter(Files::isDirectory)
                     .toList()) {
-                literal.matcher(Files.readString(file)).results().forEach(found -> texts.add(found.group(1)));
+                try (Stream<Path> files = Files.walk(sources)) {
+                    for (Path file : files.filter(Files::isRegularFile).toList()) {
+                        literal.matcher(Files.readString(file)).results().forEach(found -> texts.add(found.group(1)));
+                    }
+                }
             }
         }
         return texts;
