@@ -420,6 +420,9 @@ class DrillScreenTest {
         public void practise() {}
 
         @Override
+        public void fleet() {}
+
+        @Override
         public void author() {}
 
         @Override

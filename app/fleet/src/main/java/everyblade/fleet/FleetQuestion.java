@@ -20,7 +20,9 @@ public enum FleetQuestion {
     /** Repeat inspections, the soonest first. */
     DUE,
     /** Each engine's rows and how much of them was seen at the last inspection, and its age. */
-    ENGINES;
+    ENGINES,
+    /** Each inspection of each engine in the order of time, with what was seen, left and found: how it went over the years. */
+    COURSE;
 
     /** As it is said on the command line. */
     public String word() {

@@ -133,7 +133,9 @@ class FiguresTest {
     /** What one time takes of the server's processor, ms: on a machine that others use, waiting for it says nothing. */
     private static double processorTime(Store store, int times, Work work) throws Exception {
         Path told = Path.of(
-                "/proc", store.ask("SELECT pg_backend_pid()", row -> row.getString(1)).get(0), "stat");
+                "/proc",
+                store.ask("SELECT pg_backend_pid()", row -> row.getString(1)).get(0),
+                "stat");
         double before = ticks(told);
         for (int i = 0; i < times; i++) {
             work.run();
@@ -142,7 +144,8 @@ class FiguresTest {
     }
 
     private static double ticks(Path stat) throws java.io.IOException {
-        String[] fields = java.nio.file.Files.readString(stat).replaceFirst(".*\\) ", "").split(" ");
+        String[] fields =
+                java.nio.file.Files.readString(stat).replaceFirst(".*\\) ", "").split(" ");
         return Double.parseDouble(fields[USER]) + Double.parseDouble(fields[USER + 1]);
     }
 

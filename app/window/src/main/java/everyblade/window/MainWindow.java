@@ -56,6 +56,7 @@ final class MainWindow {
     private final Door door;
     private final Authoring authoring;
     private final Reviewing reviewing;
+    private final Following following;
     private Optional<JobScreen> job = Optional.empty();
     private Optional<Drilling> drilling = Optional.empty();
 
@@ -68,6 +69,8 @@ final class MainWindow {
         this.faults = new Faults(places.faults(), around.clock(), this::faulty);
         this.door = new Workers(waiting, this::stopped, faults::add);
         this.choices = places.choices();
+        this.following =
+                new Following(() -> new Workers(new Waiting(), failure -> {}, faults::add), around.environment());
         this.authoring = new Authoring(door, around.clock(), this::startAgain);
         this.reviewing = new Reviewing(door, new AtReview());
         this.refreshing = new Timer(REFRESH_MILLIS, due -> refresh());
@@ -186,6 +189,7 @@ final class MainWindow {
                 new MapStyle(
                         Looks.theme(choices),
                         choices.fromAhead() ? Facing.FORWARD_LOOKING_AFT : Facing.AFT_LOOKING_FORWARD)));
+        screen.onShown(shown -> following.nudge());
         return screen;
     }
 
@@ -200,7 +204,10 @@ final class MainWindow {
         TopBar bar = new TopBar(words, choices, job, new Doings());
         content.add(bar.component(), BorderLayout.NORTH);
         content.add(middle, BorderLayout.CENTER);
-        content.add(waiting.component(), BorderLayout.SOUTH);
+        JPanel below = new JPanel(new BorderLayout());
+        below.add(following.component(), BorderLayout.NORTH);
+        below.add(waiting.component(), BorderLayout.SOUTH);
+        content.add(below, BorderLayout.SOUTH);
         bar.bind(content);
         frame.setTitle(Visible.text(job.map(screen -> screen.state().model().name() + ", "
                         + screen.state().beginning().serial() + " – Everyblade")
@@ -226,13 +233,20 @@ final class MainWindow {
         frame.getFocusTraversalPolicy().getDefaultComponent(frame).requestFocusInWindow();
     }
 
+    private Starting starting() {
+        return new Starting(this, around, shelf, commands, places, door);
+    }
+
     private JComponent startScreen() {
-        return new StartPanel(
-                        words,
-                        places.demo(),
-                        choices.recent(),
-                        new Starting(this, around, shelf, commands, places, door))
-                .component();
+        return new StartPanel(words, places.demo(), choices.recent(), starting()).component();
+    }
+
+    /** Keeps the job that is worked on in the shop's store as well, if that is to be. */
+    void follow() {
+        boolean wanted = choices.follows() && !choices.store().isBlank() && drilling.isEmpty();
+        Optional<Path> worked = job.map(screen -> screen.state().folder())
+                .filter(folder -> wanted && !around.packed().holds(folder));
+        worked.ifPresentOrElse(folder -> following.begin(choices.store(), around.path(folder), words), following::end);
     }
 
     /** Keeps what the person has chosen. */
@@ -270,6 +284,7 @@ final class MainWindow {
     void enter(Opened opened) {
         job = Optional.of(screen(opened));
         show();
+        follow();
         job.get().entry().focus();
     }
 
@@ -304,6 +319,7 @@ final class MainWindow {
                 .left(RecentJob.of(screen.state(), screen.open(), around.clock().instant(), ZoneId.systemDefault())));
         Session session = screen.session();
         job = Optional.empty();
+        following.end();
         drilling.ifPresent(Drilling::close);
         drilling = Optional.empty();
         door.run(
@@ -442,6 +458,18 @@ final class MainWindow {
         private Papers papers() {
             return new Papers(
                     frame, new JobStarting(around, shelf, commands), places, door, words, drilling.isPresent());
+        }
+
+        @Override
+        public void fleet() {
+            onceSettled(() -> {
+                if (mayLeave()) {
+                    leave(() -> {
+                        startAgain();
+                        starting().fleet();
+                    });
+                }
+            });
         }
 
         @Override

@@ -113,6 +113,14 @@ final class Places {
         return asked(chooser, parent, words.say("keeping.elsewhere"));
     }
 
+    /** Asks for a folder that is not there yet, in which a job is to be; {@code name} is what is proposed. */
+    Optional<Path> askPlace(Component parent, String title, String name) {
+        JFileChooser chooser = new JFileChooser(jobs().toFile());
+        chooser.setFileSelectionMode(JFileChooser.FILES_AND_DIRECTORIES);
+        chooser.setSelectedFile(new File(jobs().toFile(), name));
+        return asked(chooser, parent, title);
+    }
+
     /** Asks for a file for a page about a job; {@code kind} goes into the name that is proposed. */
     Optional<Path> askFile(Component parent, String title, Path job, String kind) {
         JFileChooser chooser = new JFileChooser(job.getParent().toFile());

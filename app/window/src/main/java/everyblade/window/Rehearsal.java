@@ -60,6 +60,9 @@ final class Rehearsal {
         public void practise() {}
 
         @Override
+        public void fleet() {}
+
+        @Override
         public void author() {}
 
         @Override

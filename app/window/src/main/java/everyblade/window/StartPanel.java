@@ -35,6 +35,9 @@ final class StartPanel {
         /** Asks for the folder of an engine model, and shows it as it is written. */
         void author();
 
+        /** Shows a shop's fleet. */
+        void fleet();
+
         /** Asks for a folder, and opens it or shows it for review. */
         void choose(boolean review);
     }
@@ -60,6 +63,7 @@ final class StartPanel {
         button(buttons, words, "start.review", () -> doing.choose(true));
         button(buttons, words, "start.drill", doing::practise);
         button(buttons, words, "start.author", doing::author);
+        button(buttons, words, "start.fleet", doing::fleet);
         return buttons;
     }
 
@@ -69,7 +73,8 @@ final class StartPanel {
         button.getAccessibleContext().setAccessibleDescription(words.say(key + ".about"));
         Texts.tip(button, words.say(key + ".about"));
         button.addActionListener(pressed -> action.run());
-        panel.add(button, "hmin " + Looks.GLOVE_TARGET);
+        // Lower where the window is, so that none is cut off.
+        panel.add(button, "h 44:" + Looks.GLOVE_TARGET + ":");
     }
 
     private static JComponent recent(Words words, List<RecentJob> recent, Doing doing) {

@@ -119,6 +119,11 @@ final class Starting implements StartPanel.Doing {
     }
 
     @Override
+    public void fleet() {
+        new FleetDoing(window, around, places, door, this).show();
+    }
+
+    @Override
     public void newJob() {
         choose(shelf);
     }

@@ -41,6 +41,9 @@ final class TopBar {
 
         void saveElsewhere();
 
+        /** Shows a shop's fleet, and leaves the job for that. */
+        void fleet();
+
         void keys();
     }
 
@@ -164,6 +167,12 @@ final class TopBar {
         check(Shortcut.DENSITY, "bar.gloves", choices.gloves());
         more.add(texts());
         language();
+        JMenuItem fleet = new JMenuItem();
+        Texts.say(fleet, words.say("start.fleet"));
+        fleet.setName("bar.fleet");
+        fleet.addActionListener(pressed -> doing.fleet());
+        fleet.getAccessibleContext().setAccessibleDescription(words.say("start.fleet.about"));
+        more.add(fleet);
         more.addSeparator();
         item(Shortcut.KEYS, "bar.keys");
     }

@@ -26,6 +26,8 @@ import java.util.stream.Stream;
  * @param by who worked last
  * @param text how large letters are, in per cent of the usual; {@link #AS_THE_SYSTEM} for what the system says
  * @param side width of what stands beside the map, in units of the window; 0 before it was ever moved
+ * @param store address of the shop's store; empty where there is none, and never with a password
+ * @param follows whether the job that is worked on is kept in that store as well, all the time
  * @param place of the window: left, top, width, height; empty before it was ever closed
  * @param recent jobs, the last one first
  */
@@ -39,6 +41,8 @@ public record Choices(
         String by,
         int text,
         int side,
+        String store,
+        boolean follows,
         Optional<List<Integer>> place,
         List<RecentJob> recent) {
 
@@ -58,7 +62,19 @@ public record Choices(
     /** Before anything was chosen. */
     public static Choices first(Locale language) {
         return new Choices(
-                language, false, true, false, false, Optional.empty(), "", 0, 0, Optional.empty(), List.of());
+                language,
+                false,
+                true,
+                false,
+                false,
+                Optional.empty(),
+                "",
+                0,
+                0,
+                "",
+                false,
+                Optional.empty(),
+                List.of());
     }
 
     /** As kept in this file; whatever cannot be read is as at first. */
@@ -83,6 +99,8 @@ public record Choices(
                 kept.getProperty("by", ""),
                 number(kept.getProperty("text", "")),
                 number(kept.getProperty("side", "")),
+                kept.getProperty("store", ""),
+                Boolean.parseBoolean(kept.getProperty("follows")),
                 place(kept.getProperty("place", "")),
                 recent);
     }
@@ -117,6 +135,8 @@ public record Choices(
         kept.setProperty("by", by);
         kept.setProperty("text", Integer.toString(text));
         kept.setProperty("side", Integer.toString(side));
+        kept.setProperty("store", store);
+        kept.setProperty("follows", Boolean.toString(follows));
         place.ifPresent(four ->
                 kept.setProperty("place", four.stream().map(String::valueOf).collect(Collectors.joining(" "))));
         for (int i = 0; i < recent.size(); i++) {
@@ -133,48 +153,86 @@ public record Choices(
     }
 
     public Choices language(Locale other) {
-        return new Choices(other, dark, gloves, strips, fromAhead, pictures, by, text, side, place, recent);
+        return new Choices(
+                other, dark, gloves, strips, fromAhead, pictures, by, text, side, store, follows, place, recent);
     }
 
     public Choices dark(boolean isDark) {
-        return new Choices(language, isDark, gloves, strips, fromAhead, pictures, by, text, side, place, recent);
+        return new Choices(
+                language, isDark, gloves, strips, fromAhead, pictures, by, text, side, store, follows, place, recent);
     }
 
     public Choices gloves(boolean forGloves) {
-        return new Choices(language, dark, forGloves, strips, fromAhead, pictures, by, text, side, place, recent);
+        return new Choices(
+                language, dark, forGloves, strips, fromAhead, pictures, by, text, side, store, follows, place, recent);
     }
 
     public Choices strips(boolean unrolled) {
-        return new Choices(language, dark, gloves, unrolled, fromAhead, pictures, by, text, side, place, recent);
+        return new Choices(
+                language, dark, gloves, unrolled, fromAhead, pictures, by, text, side, store, follows, place, recent);
     }
 
     public Choices fromAhead(boolean isFromAhead) {
-        return new Choices(language, dark, gloves, strips, isFromAhead, pictures, by, text, side, place, recent);
+        return new Choices(
+                language, dark, gloves, strips, isFromAhead, pictures, by, text, side, store, follows, place, recent);
     }
 
     public Choices pictures(Path folder) {
         return new Choices(
-                language, dark, gloves, strips, fromAhead, Optional.of(folder), by, text, side, place, recent);
+                language,
+                dark,
+                gloves,
+                strips,
+                fromAhead,
+                Optional.of(folder),
+                by,
+                text,
+                side,
+                store,
+                follows,
+                place,
+                recent);
     }
 
     /** With the window there: left, top, width, height. */
     public Choices place(List<Integer> four) {
         return new Choices(
-                language, dark, gloves, strips, fromAhead, pictures, by, text, side, Optional.of(four), recent);
+                language,
+                dark,
+                gloves,
+                strips,
+                fromAhead,
+                pictures,
+                by,
+                text,
+                side,
+                store,
+                follows,
+                Optional.of(four),
+                recent);
     }
 
     public Choices by(String name) {
-        return new Choices(language, dark, gloves, strips, fromAhead, pictures, name, text, side, place, recent);
+        return new Choices(
+                language, dark, gloves, strips, fromAhead, pictures, name, text, side, store, follows, place, recent);
     }
 
     /** With letters of so many per cent, one of {@link #TEXTS}. */
     public Choices text(int percent) {
-        return new Choices(language, dark, gloves, strips, fromAhead, pictures, by, percent, side, place, recent);
+        return new Choices(
+                language, dark, gloves, strips, fromAhead, pictures, by, percent, side, store, follows, place, recent);
     }
 
     /** With what stands beside the map as wide as this. */
     public Choices side(int width) {
-        return new Choices(language, dark, gloves, strips, fromAhead, pictures, by, text, width, place, recent);
+        return new Choices(
+                language, dark, gloves, strips, fromAhead, pictures, by, text, width, store, follows, place, recent);
+    }
+
+    /** With this store, and whether jobs are kept there all the time. */
+    public Choices store(String address, boolean always) {
+        return new Choices(
+                language, dark, gloves, strips, fromAhead, pictures, by, text, side, address, always, place, recent);
     }
 
     /** With this job as the last one opened; what was told of it when it was left stays. */
@@ -204,6 +262,8 @@ public record Choices(
                 by,
                 text,
                 side,
+                store,
+                follows,
                 place,
                 jobs.subList(0, Math.min(REMEMBERED, jobs.size())));
     }

@@ -1,0 +1,86 @@
+package everyblade.window;
+
+import everyblade.fleet.StoreRefusal;
+import everyblade.record.JobFolder;
+import everyblade.record.LocalDisk;
+import everyblade.window.view.ShopStore;
+import everyblade.window.view.StoreFollowing;
+import everyblade.words.Words;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import net.miginfocom.swing.MigLayout;
+
+/** Tells at the lower edge how far the job that is worked on is on the shop's store, if it is to be kept there as well. */
+final class Following {
+
+    private final Supplier<Door> doors;
+    private final Map<String, String> environment;
+    private final javax.swing.JPanel panel = new javax.swing.JPanel(new MigLayout("insets 2 10 2 10", "[grow]"));
+    private final JLabel label = new JLabel();
+    private Optional<StoreFollowing> now = Optional.empty();
+
+    /**
+     * @param doors makes a door of its own, since whatever goes through it waits most of the time
+     * @param environment where the password may be
+     */
+    Following(Supplier<Door> doors, Map<String, String> environment) {
+        this.doors = doors;
+        this.environment = environment;
+        label.setName("follow");
+        panel.add(label, "wmin 0");
+        panel.setVisible(false);
+    }
+
+    JComponent component() {
+        return panel;
+    }
+
+    /** Begins, instead of whatever was followed before. */
+    void begin(String address, Path job, Words words) {
+        end();
+        panel.setVisible(true);
+        try {
+            StoreFollowing following = new StoreFollowing(
+                    ShopStore.at(address, environment),
+                    new JobFolder(new LocalDisk(), job),
+                    words.say("fleet.follow.place"));
+            now = Optional.of(following);
+            Texts.say(label, words.say("fleet.follow.begins"));
+            again(following, doors.get(), words);
+        } catch (StoreRefusal refusal) {
+            Texts.say(label, words.say("fleet.follow.off", ShopStore.told(refusal, words)));
+        }
+    }
+
+    private void again(StoreFollowing following, Door door, Words words) {
+        door.run("", following::next, news -> {
+            if (following.isEnded()) {
+                door.close();
+                return;
+            }
+            Texts.say(
+                    label,
+                    news instanceof StoreFollowing.News.AsOf asOf
+                            ? words.say("fleet.follow.asOf", asOf.entry())
+                            : words.say(
+                                    "fleet.follow.off",
+                                    ShopStore.told(((StoreFollowing.News.Refused) news).why(), words)));
+            again(following, door, words);
+        });
+    }
+
+    /** There is something new in the job. */
+    void nudge() {
+        now.ifPresent(StoreFollowing::nudge);
+    }
+
+    void end() {
+        now.ifPresent(StoreFollowing::close);
+        now = Optional.empty();
+        panel.setVisible(false);
+    }
+}
