@@ -28,12 +28,14 @@ final class FleetGrid {
 
     private final Words words;
     private final Lines lines = new Lines();
-    private final JTable table = new JTable(lines);
-    private final JScrollPane scroll = new JScrollPane(table);
+    private final JTable table;
+    private final JScrollPane scroll;
 
     /** @param chosen is told which engine is chosen */
     FleetGrid(Words words, Theme theme, Consumer<Optional<FleetBoard.Engine>> chosen) {
         this.words = words;
+        this.table = new JTable(lines);
+        this.scroll = new JScrollPane(table);
         table.setName("fleet.grid");
         Texts.name(table, words.say("fleet.page.title"));
         table.setDefaultRenderer(FleetBoard.Cell.class, new Bars(theme));
