@@ -67,6 +67,7 @@ final class JobScreen {
     private final Planning planning;
     private Consumer<Shown> watcher = watching -> {};
     private Consumer<Shown> neighbour = watching -> {};
+    private Runnable follower = () -> {};
     private Shown shown;
     private int open;
 
@@ -178,6 +179,7 @@ final class JobScreen {
         planning.show(shown);
         watcher.accept(shown);
         neighbour.accept(shown);
+        follower.run();
     }
 
     /** Puts something in the place of all stages, beside the row in view; it is told of each further state that is shown. */
@@ -318,6 +320,11 @@ final class JobScreen {
     void onShown(Consumer<Shown> watching) {
         watcher = watching;
         watcher.accept(shown);
+    }
+
+    /** Calls whoever follows the job elsewhere after each further state that is shown. */
+    void onFollowed(Runnable follows) {
+        follower = follows;
     }
 
     /** What the pages of the middle ask of the screen. */

@@ -189,7 +189,7 @@ final class MainWindow {
                 new MapStyle(
                         Looks.theme(choices),
                         choices.fromAhead() ? Facing.FORWARD_LOOKING_AFT : Facing.AFT_LOOKING_FORWARD)));
-        screen.onShown(shown -> following.nudge());
+        screen.onFollowed(following::nudge);
         return screen;
     }
 

@@ -9,6 +9,8 @@ import everyblade.window.map.CellAt;
 import everyblade.window.view.Act;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.JButton;
 import javax.swing.JList;
@@ -55,6 +57,21 @@ class JobScreenTest {
             assertThat(workshop.kept()).last().isEqualTo("turn on 30");
             assertThat(screen.text()).isEmpty();
             assertThat(screen.told()).isEqualTo("kept 4: turn on 30");
+        }
+
+        @Test
+        void tellsTheBarAboveAndWhoeverFollowsTheJobOfWhatIsKept() {
+            List<String> told = new ArrayList<>();
+            Offscreen.on(() -> {
+                screen.screen().onFollowed(() -> told.add("follower"));
+                screen.screen().onShown(shown -> told.add("bar"));
+                told.clear();
+                return true;
+            });
+
+            screen.enter("turn on 30");
+
+            assertThat(told).containsOnlyOnce("bar", "follower");
         }
 
         @Test
