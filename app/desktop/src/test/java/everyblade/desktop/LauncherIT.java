@@ -78,7 +78,7 @@ class LauncherIT {
                 .contains("kept 1", "kept 2", "kept 3", "kept 4", "kept 5", "status 2", "status 1")
                 .contains("    \"seenShare\" : 0.0000,")
                 .anyMatch(
-                        line -> line.matches("c2 +Compressor rotor 2 +computed +100\\.0 % +3\\.5 % +10\\.8 % +336 .*"))
+                        line -> line.matches("c2 +Compressor rotor 2 +computed +100\\.0 % +3\\.6 % +10\\.8 % +336 .*"))
                 .anyMatch(line -> line.startsWith("Through Plug in the casing behind rotor 1 (p1), view p1-s1:"));
         assertThat(ran.err()).contains("refused: \"bogus ±\", column 1: ");
         assertThat(Files.readString(folder.resolve("job/journal.jsonl")))
