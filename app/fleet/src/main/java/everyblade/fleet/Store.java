@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javax.sql.DataSource;
 import org.postgresql.PGConnection;
 import org.postgresql.PGNotification;
@@ -49,6 +51,9 @@ public final class Store implements AutoCloseable {
     /** Connects to a database in which there may be no store yet. */
     static Store connect(StoreAddress address, StoreSecret secret) throws StoreRefusal {
         Optional<String> password = secret.of(address);
+        // What it has to say is told by the refusal, in one line.
+        Logger driver = Logger.getLogger("org.postgresql");
+        driver.setLevel(Level.OFF);
         try {
             return new Store(DriverManager.getConnection(address.jdbc(), address.properties(password)), address);
         } catch (SQLException failure) {
@@ -73,18 +78,24 @@ public final class Store implements AutoCloseable {
 
     private static StoreRefusal notConnected(StoreAddress address, SQLException failure) {
         String state = String.valueOf(failure.getSQLState());
-        if (state.startsWith("28") || state.equals("08004")) {
+        boolean letIn = !state.startsWith("28");
+        // The driver tells a server without TLS by the state of one that turns somebody away.
+        if (letIn && !address.isLoopback() && isByTls(failure)) {
+            return new StoreRefusal(StoreRefusal.Reason.NO_TLS, address.toString(), StoreRefusal.said(failure));
+        }
+        if (!letIn || state.equals("08004")) {
             return new StoreRefusal(StoreRefusal.Reason.NOT_LET_IN, address.toString(), address.user());
         }
-        if (state.equals("3D000")) {
-            return new StoreRefusal(StoreRefusal.Reason.NO_STORE, address.toString());
-        }
-        boolean bySsl = !address.isLoopback()
-                && (String.valueOf(failure.getMessage()).contains("SSL")
-                        || failure.getCause() instanceof javax.net.ssl.SSLException);
-        return bySsl
-                ? new StoreRefusal(StoreRefusal.Reason.NO_TLS, address.toString(), StoreRefusal.said(failure))
+        return state.equals("3D000")
+                ? new StoreRefusal(StoreRefusal.Reason.NO_STORE, address.toString())
                 : new StoreRefusal(StoreRefusal.Reason.UNREACHABLE, address.toString());
+    }
+
+    private static boolean isByTls(SQLException failure) {
+        String said = String.valueOf(failure.getMessage());
+        return said.contains("SSL")
+                || said.contains("hostnameverifier")
+                || failure.getCause() instanceof javax.net.ssl.SSLException;
     }
 
     private void requireVersion() throws StoreRefusal {

@@ -333,4 +333,16 @@ class AttackTest {
         }
         assertThat(verified()).isInstanceOf(Sound.class);
     }
+
+    @Test
+    void offTheMachineAServerWithoutTlsIsToldNothing() {
+        StoreAddress usual = server.address(database, "ada");
+        // The machine itself by none of its usual names, so whoever is there must prove who they are.
+        StoreAddress off = new StoreAddress(usual.user(), "127.1", usual.port(), usual.database(), Optional.empty());
+
+        assertThatThrownBy(() -> Store.open(off, PostgresServer.secret()))
+                .isInstanceOfSatisfying(
+                        StoreRefusal.class,
+                        refusal -> assertThat(refusal.reason()).isEqualTo(StoreRefusal.Reason.NO_TLS));
+    }
 }
