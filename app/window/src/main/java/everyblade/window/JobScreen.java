@@ -47,6 +47,9 @@ final class JobScreen {
     /** What the panels between banners and entry line need with usual letters; below that they scroll. */
     private static final Dimension LEAST = new Dimension(830, 236);
 
+    /** So wide where something else stands in the place of all stages. */
+    private static final int LEAST_WITHOUT_STAGES = 600;
+
     private final Session session;
     private final Door door;
     private final Words words;
@@ -68,6 +71,7 @@ final class JobScreen {
     private Consumer<Shown> watcher = watching -> {};
     private Consumer<Shown> neighbour = watching -> {};
     private Runnable follower = () -> {};
+    private int leastWidth = LEAST.width;
     private Shown shown;
     private int open;
 
@@ -119,7 +123,7 @@ final class JobScreen {
         panel.add(banners.component(), BorderLayout.NORTH);
         panel.add(
                 LeastRoom.scrolled(
-                        middle.component(), () -> new Dimension(Looks.scaled(LEAST.width), Looks.scaled(LEAST.height))),
+                        middle.component(), () -> new Dimension(Looks.scaled(leastWidth), Looks.scaled(LEAST.height))),
                 BorderLayout.CENTER);
         panel.add(bottom, BorderLayout.SOUTH);
     }
@@ -184,6 +188,7 @@ final class JobScreen {
 
     /** Puts something in the place of all stages, beside the row in view; it is told of each further state that is shown. */
     void inPlaceOfStages(JComponent component, Consumer<Shown> told) {
+        leastWidth = LEAST_WITHOUT_STAGES;
         columns.removeAll();
         columns.setLayout(new MigLayout("insets 0, fill", "[grow, fill]", "[grow, fill]"));
         columns.add(view.component(), "w 10, wmin 0, hmin 0");
