@@ -1,62 +1,89 @@
 package everyblade.cli;
 
+import everyblade.core.entry.EntryKind;
+import everyblade.core.entry.EntryKind.Usage;
+import everyblade.core.entry.FindingEntry;
+import everyblade.core.entry.LookEntry;
+import everyblade.core.entry.RecordEntry;
+import everyblade.core.entry.TurnEntry;
 import everyblade.words.Words;
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
- * Every entry on one sheet, as {@code everyblade log --help} shows it. How an entry is typed stands in the sheet, since it
- * is the same in every language; what it means is named there, and said by the bundles.
+ * Every entry on one sheet, as {@code everyblade log --help} shows it. How an entry is typed says its kind, since it is the
+ * same in every language; what it means is named there, and said by the bundles.
  */
 final class EntrySheet {
-
-    private static final Pattern MEANING = Pattern.compile("(.*)\\{(\\w+)}");
 
     /** Where meanings begin, and where lines end, characters. */
     private static final int COLUMN = 34;
 
     private static final int WIDTH = 120;
 
-    private EntrySheet() {}
+    private final Words words;
+    private final List<String> lines = new ArrayList<>();
+
+    private EntrySheet(Words words) {
+        this.words = words;
+    }
 
     static String[] lines(Words words) {
-        try (BufferedReader sheet = new BufferedReader(new InputStreamReader(
-                Objects.requireNonNull(EntrySheet.class.getResourceAsStream("entries.txt")), StandardCharsets.UTF_8))) {
-            return sheet.lines().flatMap(line -> told(line, words).stream()).toArray(String[]::new);
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
+        EntrySheet sheet = new EntrySheet(words);
+        sheet.paragraph("each");
+        sheet.paragraph("amount", "on", "decimal", "zone");
+        sheet.lines.add("");
+        sheet.group("looking", LookEntry.KINDS);
+        sheet.group("turning", TurnEntry.KINDS);
+        sheet.group("found", FindingEntry.KINDS);
+        sheet.group("things", RecordEntry.KINDS);
+        return sheet.lines.toArray(String[]::new);
+    }
+
+    private void paragraph(String... meanings) {
+        lines.add("");
+        for (String meaning : meanings) {
+            tell("", meaning);
         }
     }
 
-    private static List<String> told(String line, Words words) {
-        Matcher meaning = MEANING.matcher(line);
-        if (!meaning.matches()) {
-            return List.of(line);
-        }
-        String typed = meaning.group(1);
-        List<String> lines = new ArrayList<>();
-        for (String part : words.say("sheet." + meaning.group(2)).split("\n")) {
-            StringBuilder wrapped = new StringBuilder(lines.isEmpty() ? typed : " ".repeat(COLUMN));
-            boolean first = true;
-            for (String word : part.split(" ")) {
-                if (!first && wrapped.length() + 1 + word.length() > WIDTH) {
-                    lines.add(wrapped.toString());
-                    wrapped = new StringBuilder(typed.isEmpty() ? "" : " ".repeat(COLUMN));
-                    first = true;
-                }
-                wrapped.append(first ? "" : " ").append(word);
-                first = false;
+    private void group(String heading, List<EntryKind> kinds) {
+        tell("", heading);
+        for (EntryKind kind : kinds) {
+            for (Usage usage : kind.usages()) {
+                String typed = "  " + usage.typed();
+                int gap = typed.length() < COLUMN ? COLUMN - typed.length() : 3;
+                tell(typed + " ".repeat(gap), usage.meaning());
             }
-            lines.add(wrapped.toString());
         }
-        return lines;
+    }
+
+    private void tell(String typed, String meaning) {
+        boolean first = true;
+        for (String part : words.say("sheet." + meaning).split("\n")) {
+            wrap(first ? typed : " ".repeat(COLUMN), part, typed.isEmpty() ? 0 : COLUMN);
+            first = false;
+        }
+    }
+
+    /**
+     * Adds a text in lines that are not too long.
+     *
+     * @param before it on its first line
+     * @param indent of the lines after the first
+     */
+    private void wrap(String before, String text, int indent) {
+        StringBuilder line = new StringBuilder(before);
+        boolean first = true;
+        for (String word : text.split(" ")) {
+            if (!first && line.length() + 1 + word.length() > WIDTH) {
+                lines.add(line.toString());
+                line = new StringBuilder(" ".repeat(indent));
+                first = true;
+            }
+            line.append(first ? "" : " ").append(word);
+            first = false;
+        }
+        lines.add(line.toString());
     }
 }

@@ -3,6 +3,7 @@ package everyblade.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
+import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.Kind;
 import everyblade.core.entry.Refusal;
@@ -37,6 +38,13 @@ class EntrySheetTest {
         } catch (Refusal incomplete) {
             assertThat(Words.of(Locale.ENGLISH).say(incomplete.why())).doesNotContain("is not an entry");
         }
+    }
+
+    @Test
+    void everyVerbStandsOnTheSheet() {
+        String sheet = String.join("\n", EntrySheet.lines(Words.of(Locale.ENGLISH)));
+        assertThat(EntryKind.all())
+                .allSatisfy(kind -> assertThat(sheet).containsPattern("[ \"]" + kind.verb() + "[ ,]"));
     }
 
     @Test

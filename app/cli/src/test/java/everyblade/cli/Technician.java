@@ -5,6 +5,7 @@ import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Movement;
 import everyblade.core.entry.Said;
 import everyblade.core.entry.Sense;
+import everyblade.core.entry.TurnEntry;
 import everyblade.core.entry.Unit;
 import everyblade.core.move.Move;
 import everyblade.spi.RowKind;
@@ -56,7 +57,7 @@ final class Technician {
                 && move.from().isPresent()
                 && random.nextInt(ERRS_EACH) == 0;
         for (Entry entry : move.entries()) {
-            boolean identifies = entry instanceof Entry.Round || entry instanceof Entry.Here;
+            boolean identifies = entry instanceof TurnEntry.Round || entry instanceof TurnEntry.Here;
             if (off && identifies) {
                 lines.add("skip on 1 blades");
             }
@@ -73,11 +74,11 @@ final class Technician {
     }
 
     private Entry sloppily(Entry entry) {
-        if (entry instanceof Entry.Skip skip) {
-            return new Entry.Skip(off(skip.movement()));
+        if (entry instanceof TurnEntry.Skip skip) {
+            return new TurnEntry.Skip(off(skip.movement()));
         }
-        if (entry instanceof Entry.Turn turn) {
-            return new Entry.Turn(off(turn.movement()), turn.seconds(), turn.through());
+        if (entry instanceof TurnEntry.Turn turn) {
+            return new TurnEntry.Turn(off(turn.movement()), turn.seconds(), turn.through());
         }
         return entry;
     }

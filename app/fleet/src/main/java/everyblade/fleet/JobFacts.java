@@ -4,7 +4,7 @@ import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.State;
 import everyblade.core.coverage.Why;
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.finding.Dimension;
 import everyblade.core.finding.Finding;
 import everyblade.core.finding.Findings;
@@ -187,9 +187,9 @@ public record JobFacts(
 
     private static Optional<Due> due(OpenItem item) {
         return item.opened()
-                .filter(logged -> logged.entry() instanceof Entry.Again)
+                .filter(logged -> logged.entry() instanceof FindingEntry.Again)
                 .map(logged -> {
-                    Entry.Again again = (Entry.Again) logged.entry();
+                    FindingEntry.Again again = (FindingEntry.Again) logged.entry();
                     return new Due(
                             logged.number(),
                             again.number().value(),

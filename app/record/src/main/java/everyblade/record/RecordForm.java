@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * How the records of one type are made: what is slow to ask of Java again for each of a hundred thousand lines.
@@ -77,10 +78,14 @@ record RecordForm(String word, List<Component> components, Constructor<?> maker)
 
     private static Map<String, Class<?>> choices(Class<?> sealed) {
         Map<String, Class<?>> choices = new HashMap<>();
-        for (Class<?> choice : sealed.getPermittedSubclasses()) {
-            choices.put(word(choice.getSimpleName()), choice);
-        }
+        records(sealed).forEach(choice -> choices.put(word(choice.getSimpleName()), choice));
         return Map.copyOf(choices);
+    }
+
+    /** The records that a sealed type stands for, by way of those that only group them. */
+    private static Stream<Class<?>> records(Class<?> sealed) {
+        return Arrays.stream(sealed.getPermittedSubclasses())
+                .flatMap(choice -> choice.isSealed() ? records(choice) : Stream.of(choice));
     }
 
     static String word(String name) {

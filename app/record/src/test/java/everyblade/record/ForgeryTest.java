@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryParser;
+import everyblade.core.entry.LookEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.record.JobFolder.Broken;
 import everyblade.record.JobFolder.NotedHead;
@@ -253,7 +254,7 @@ class ForgeryTest {
     @Test
     void everyKindOfEntryAgreesWithItsText() {
         Entry entry = Samples.DIVERSE.get(0).means();
-        assertThat(entry).isInstanceOf(Entry.View.class);
+        assertThat(entry).isInstanceOf(LookEntry.View.class);
         assertThat(Samples.DIVERSE)
                 .allSatisfy(said -> assertThat(RecordCheck.contradiction(new JournalLine(1, said, "")))
                         .isEmpty());

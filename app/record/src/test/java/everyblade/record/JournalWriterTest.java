@@ -8,7 +8,8 @@ import static everyblade.record.Jobs.writer;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.LookEntry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.record.JobFolder.InUse;
 import everyblade.record.JobFolder.Sound;
 import everyblade.record.JobFolder.Torn;
@@ -103,7 +104,7 @@ class JournalWriterTest {
         void refusesWhatWouldNotReadBackAndGoesOn() {
             started(folder);
             try (JournalWriter writer = writer(folder)) {
-                Addition halfACharacter = Samples.say("note \uD83D", new Entry.Note("\uD83D"));
+                Addition halfACharacter = Samples.say("note \uD83D", new RecordEntry.Note("\uD83D"));
 
                 assertThat(writer.append(List.of(Samples.note(1), halfACharacter)))
                         .isInstanceOfSatisfying(
@@ -140,7 +141,7 @@ class JournalWriterTest {
             started(folder);
             try (JournalWriter writer = writer(folder)) {
                 Addition endless =
-                        Samples.say("heat 1 C", new Entry.Heat(Samples.said(new BigDecimal("1E+99999")), false));
+                        Samples.say("heat 1 C", new LookEntry.Heat(Samples.said(new BigDecimal("1E+99999")), false));
 
                 assertThat(writer.append(List.of(endless)))
                         .isInstanceOfSatisfying(

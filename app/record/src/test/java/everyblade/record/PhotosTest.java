@@ -3,7 +3,7 @@ package everyblade.record;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
 import everyblade.record.photo.CameraPicture;
 import everyblade.record.photo.PhotoName;
 import java.io.IOException;
@@ -144,7 +144,8 @@ class PhotosTest {
 
         private static Addition photo(String name) {
             return Samples.say(
-                    "photo \"" + name + "\"", new Entry.Photo(Samples.said(name), Optional.empty(), Optional.empty()));
+                    "photo \"" + name + "\"",
+                    new FindingEntry.Photo(Samples.said(name), Optional.empty(), Optional.empty()));
         }
 
         private static JobFolder kept(Disk disk) {

@@ -1,10 +1,14 @@
 package everyblade.record;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.entry.Kind;
+import everyblade.core.entry.LookEntry;
 import everyblade.core.entry.Movement;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Said;
 import everyblade.core.entry.Sense;
+import everyblade.core.entry.TurnEntry;
 import everyblade.core.entry.Unit;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -36,24 +40,25 @@ final class Samples {
 
     /** One entry of every kind of component: words, numbers, choices, lists, and what is left out. */
     static final List<Addition> DIVERSE = List.of(
-            say("view p1-c1", new Entry.View(said("p1-c1"), Optional.empty())),
+            say("view p1-c1", new LookEntry.View(said("p1-c1"), Optional.empty())),
             say(
                     "datum c1 1 at 0 ±0.5",
-                    new Entry.Datum(said("c1"), said(1), Optional.of(said(number("0"))), Optional.of(number("0.5")))),
-            say("watch tip pressure", new Entry.Watch(List.of(said("tip"), said("pressure")))),
+                    new TurnEntry.Datum(
+                            said("c1"), said(1), Optional.of(said(number("0"))), Optional.of(number("0.5")))),
+            say("watch tip pressure", new LookEntry.Watch(List.of(said("tip"), said("pressure")))),
             say(
                     "turn on 38 ±1.90",
-                    new Entry.Turn(
+                    new TurnEntry.Turn(
                             said(new Movement.By(
                                     Optional.of(Sense.ON), number("38"), Unit.DEG, Optional.of(number("1.90")))),
                             Optional.empty(),
                             Optional.empty())),
             say(
                     "skip to 210",
-                    new Entry.Skip(said(new Movement.To(Optional.empty(), number("210"), Optional.empty())))),
+                    new TurnEntry.Skip(said(new Movement.To(Optional.empty(), number("210"), Optional.empty())))),
             say(
                     "crack 14 tip/pressure/leading 1.2",
-                    new Entry.Find(
+                    new FindingEntry.Find(
                             Optional.empty(),
                             Kind.CRACK,
                             said(14),
@@ -66,19 +71,21 @@ final class Samples {
                                     Entry.LengthUnit.MM))),
             say(
                     "noaccess root all because the port is blocked",
-                    new Entry.NoAccess(
+                    new FindingEntry.NoAccess(
                             Optional.empty(),
                             said("root"),
                             new Entry.Airfoils(Optional.empty(), Optional.empty()),
                             "the port is blocked")),
-            say("heat 41 C", new Entry.Heat(said(number("41")), false)),
-            say("slip", new Entry.Slip()),
-            say("again in 50 cycles", new Entry.Again(said(number("50")), Entry.Interval.CYCLES)),
-            say("note \"Kühlöl\" \\ 12\u202f° \uD83D\uDD29", new Entry.Note("\"Kühlöl\" \\ 12\u202f° \uD83D\uDD29")));
+            say("heat 41 C", new LookEntry.Heat(said(number("41")), false)),
+            say("slip", new TurnEntry.Slip()),
+            say("again in 50 cycles", new FindingEntry.Again(said(number("50")), Entry.Interval.CYCLES)),
+            say(
+                    "note \"Kühlöl\" \\ 12\u202f° \uD83D\uDD29",
+                    new RecordEntry.Note("\"Kühlöl\" \\ 12\u202f° \uD83D\uDD29")));
 
     /** A short note that names its number. */
     static Addition note(int number) {
-        return say("note number " + number, new Entry.Note("number " + number));
+        return say("note number " + number, new RecordEntry.Note("number " + number));
     }
 
     /** Notes of these numbers, ends included. */

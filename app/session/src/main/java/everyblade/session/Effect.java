@@ -3,6 +3,8 @@ package everyblade.session;
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryKind;
+import everyblade.core.entry.LookEntry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
@@ -50,45 +52,34 @@ public final class Effect {
     /** What is told of an entry of its kind; of most the count, and where the row stands, say all. */
     private Optional<String> does(Entry entry) {
         EntryKind kind = EntryKind.of(entry);
-        return switch (kind) {
-            case VIEW, AT -> after.seat().map(this::seated);
-            case WATCH -> after.seat().map(seat -> words.say("effect.watch", parts(seat)));
-            case IN, CLEAR -> Optional.of(words.say(after.among() ? "effect.in" : "effect.clear"));
-            case OUT -> Optional.of(words.say("effect.out"));
-            case HEAT ->
-                after.celsius().map(celsius -> words.say("effect.heat", words.number(celsius.doubleValue(), 1)));
-            case VOID ->
-                Optional.of(
-                        words.say("effect.void", ((Entry.Void) entry).entry().value()));
-            case LOOK -> after.seat().map(seat -> words.say("effect.look"));
-            case TURN, SKIP, ROUND, DRAW, FEED -> after.seat().map(seat -> moved(seat.row(), kind.watches()));
-            case PAD,
-                    DATUM,
-                    HERE,
-                    SLIP,
-                    FIND,
-                    RECHECK,
-                    PHOTO,
-                    SAW,
-                    NO_ACCESS,
-                    ASK,
-                    OPEN,
-                    SHUT,
-                    TOOL_OUT,
-                    TOOL_IN,
-                    LOST,
-                    VANES,
-                    PROOF,
-                    CONDITION,
-                    FACT,
-                    REFER,
-                    AGAIN,
-                    PAUSE,
-                    HANDOVER,
-                    TAKEOVER,
-                    SETTLE,
-                    NOTE -> Optional.empty();
-        };
+        if (kind.moves()) {
+            return after.seat().map(seat -> moved(seat.row(), kind.watches()));
+        }
+        if (entry instanceof RecordEntry.Void struck) {
+            return Optional.of(words.say("effect.void", struck.entry().value()));
+        }
+        return entry instanceof LookEntry look ? does(look) : Optional.empty();
+    }
+
+    private Optional<String> does(LookEntry entry) {
+        if (entry instanceof LookEntry.View || entry instanceof LookEntry.At) {
+            return after.seat().map(this::seated);
+        }
+        if (entry instanceof LookEntry.Watch) {
+            return after.seat().map(seat -> words.say("effect.watch", parts(seat)));
+        }
+        if (entry instanceof LookEntry.Look) {
+            return after.seat().map(seat -> words.say("effect.look"));
+        }
+        if (entry instanceof LookEntry.In || entry instanceof LookEntry.Clear) {
+            return Optional.of(words.say(after.among() ? "effect.in" : "effect.clear"));
+        }
+        if (entry instanceof LookEntry.Out) {
+            return Optional.of(words.say("effect.out"));
+        }
+        return entry instanceof LookEntry.Heat
+                ? after.celsius().map(celsius -> words.say("effect.heat", words.number(celsius.doubleValue(), 1)))
+                : Optional.empty();
     }
 
     private String seated(Seat seat) {

@@ -3,6 +3,7 @@ package everyblade.session;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Movement;
 import everyblade.core.entry.Stated;
+import everyblade.core.entry.TurnEntry;
 import everyblade.core.entry.Unit;
 import everyblade.core.turning.Logged;
 import everyblade.spi.RowKind;
@@ -106,8 +107,9 @@ public final class EntryLine {
 
     /** Of moves of the scope tip only those that were watched say what is usual. */
     private static Optional<Movement> movement(Entry entry, boolean drawn) {
-        boolean counts =
-                drawn ? entry instanceof Entry.Draw : entry instanceof Entry.Turn || entry instanceof Entry.Skip;
+        boolean counts = drawn
+                ? entry instanceof TurnEntry.Draw
+                : entry instanceof TurnEntry.Turn || entry instanceof TurnEntry.Skip;
         return counts ? Stated.movement(entry) : Optional.empty();
     }
 }

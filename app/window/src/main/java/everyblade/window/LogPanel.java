@@ -63,7 +63,7 @@ final class LogPanel {
                 : 0;
         boolean goesOn = entries.size() == count + 1
                 && unsaved == 0
-                && !(entries.get(entries.size() - 1).entry() instanceof everyblade.core.entry.Entry.Void);
+                && !(entries.get(entries.size() - 1).entry() instanceof everyblade.core.entry.RecordEntry.Void);
         if (goesOn) {
             model.add(0, line(state, entries.get(count), false));
         } else {

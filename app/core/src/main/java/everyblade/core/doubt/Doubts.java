@@ -3,9 +3,10 @@ package everyblade.core.doubt;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.doubt.Doubt.Kind;
 import everyblade.core.entry.Entry;
-import everyblade.core.entry.EntryKind;
+import everyblade.core.entry.FindingEntry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Said;
-import everyblade.core.entry.Stated;
+import everyblade.core.entry.TurnEntry;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.finding.closing.Acceptance;
 import everyblade.core.finding.closing.ReasonGiven;
@@ -54,73 +55,39 @@ public final class Doubts {
         return new Doubts(before, logged, after.situation(), seen).all();
     }
 
+    /** Each asks of any entry, and finds nothing in most. */
     private List<Doubt> all() {
         Entry entry = logged.entry();
         List<Doubt> doubts = new ArrayList<>(new MoveDoubts(before, entry, after).all());
         lostCount().ifPresent(doubts::add);
-        doubts.addAll(ofKind(entry));
+        unitOfPlace(entry).ifPresent(doubts::add);
+        wraps(entry).ifPresent(doubts::add);
+        if (entry instanceof FindingEntry.NoAccess noAccess) {
+            doubts.addAll(accepting(noAccess));
+        }
+        if (entry instanceof FindingEntry.Find find) {
+            doubts.addAll(new FindingDoubts(before, find).all());
+        }
+        if (entry instanceof RecordEntry.Shut shut) {
+            scopeIn(shut.thing().value()).ifPresent(doubts::add);
+        }
+        if (entry instanceof FindingEntry.Ask ask) {
+            asksFor(row(Optional.of(ask.row()))).ifPresent(doubts::add);
+        }
         MoveDoubts.byBlades(entry)
                 .flatMap(move -> unit(move.plusMinus(), inView()))
                 .ifPresent(doubts::add);
         return doubts;
     }
 
-    private List<Doubt> ofKind(Entry entry) {
-        return switch (EntryKind.of(entry)) {
-            case HERE, ROUND -> one(unit(Stated.plusMinus(entry), inView()));
-            case DATUM -> datum((Entry.Datum) entry);
-            case NO_ACCESS -> noAccess((Entry.NoAccess) entry);
-            case SAW -> one(wraps(((Entry.Saw) entry).row(), ((Entry.Saw) entry).airfoils()));
-            case FIND -> new FindingDoubts(before, (Entry.Find) entry).all();
-            case SHUT -> one(scopeIn(((Entry.Shut) entry).thing().value()));
-            case ASK -> one(asksFor(row(Optional.of(((Entry.Ask) entry).row()))));
-            case VIEW,
-                    AT,
-                    WATCH,
-                    IN,
-                    CLEAR,
-                    OUT,
-                    TURN,
-                    SKIP,
-                    LOOK,
-                    DRAW,
-                    FEED,
-                    PAD,
-                    SLIP,
-                    RECHECK,
-                    PHOTO,
-                    OPEN,
-                    TOOL_OUT,
-                    TOOL_IN,
-                    LOST,
-                    VANES,
-                    HEAT,
-                    PROOF,
-                    CONDITION,
-                    FACT,
-                    REFER,
-                    AGAIN,
-                    PAUSE,
-                    HANDOVER,
-                    TAKEOVER,
-                    SETTLE,
-                    VOID,
-                    NOTE -> List.of();
-        };
-    }
-
-    private static List<Doubt> one(Optional<Doubt> doubt) {
-        return doubt.stream().toList();
-    }
-
-    private List<Doubt> datum(Entry.Datum datum) {
-        return datum.shaftAngle().isEmpty() ? one(unit(datum.plusMinus(), row(Optional.of(datum.row())))) : List.of();
-    }
-
-    private List<Doubt> noAccess(Entry.NoAccess noAccess) {
-        List<Doubt> doubts = new ArrayList<>(one(wraps(noAccess.row(), noAccess.airfoils())));
-        doubts.addAll(accepting(noAccess));
-        return doubts;
+    /** A ± of a place that may be meant in airfoils; beside an angle that was read it can only be degrees. */
+    private Optional<Doubt> unitOfPlace(Entry entry) {
+        if (entry instanceof TurnEntry.Datum datum) {
+            return datum.shaftAngle().isEmpty()
+                    ? unit(datum.plusMinus(), row(Optional.of(datum.row())))
+                    : Optional.empty();
+        }
+        return entry instanceof Entry.Placing placing ? unit(placing.plusMinus(), inView()) : Optional.empty();
     }
 
     private Optional<Row> inView() {
@@ -148,13 +115,16 @@ public final class Doubts {
                 .map(error -> new Doubt(Kind.LOST, after.engine().rows().get(error.row()), error.airfoils()));
     }
 
-    private Optional<Doubt> wraps(Optional<Said<String>> named, Entry.Airfoils airfoils) {
-        if (airfoils.first().isEmpty() || airfoils.last().isEmpty()) {
+    private Optional<Doubt> wraps(Entry entry) {
+        if (!(entry instanceof Entry.OfAirfoils of)
+                || of.airfoils().first().isEmpty()
+                || of.airfoils().last().isEmpty()) {
             return Optional.empty();
         }
+        Entry.Airfoils airfoils = of.airfoils();
         int first = airfoils.first().get().value();
         int last = airfoils.last().get().value();
-        return row(named).filter(row -> first > last).map(row -> {
+        return row(of.row()).filter(row -> first > last).map(row -> {
             BitSet run = new BitSet(row.count());
             run.set(first - 1, row.count());
             run.set(0, last);
@@ -163,7 +133,7 @@ public final class Doubts {
     }
 
     /** What is accepted, always; and whether views can show it, or the reason tells nobody why. */
-    private List<Doubt> accepting(Entry.NoAccess noAccess) {
+    private List<Doubt> accepting(FindingEntry.NoAccess noAccess) {
         List<Doubt> doubts = new ArrayList<>();
         Coverage coverage = seen.get();
         for (Remark remark : after.ledger().remarks()) {

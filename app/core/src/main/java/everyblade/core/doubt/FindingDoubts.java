@@ -2,6 +2,7 @@ package everyblade.core.doubt;
 
 import everyblade.core.doubt.Doubt.Kind;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.finding.Findings;
 import everyblade.core.finding.Length;
 import everyblade.core.finding.Measured;
@@ -29,9 +30,9 @@ final class FindingDoubts {
 
     private final Fold fold;
     private final Situation now;
-    private final Entry.Find find;
+    private final FindingEntry.Find find;
 
-    FindingDoubts(Fold fold, Entry.Find find) {
+    FindingDoubts(Fold fold, FindingEntry.Find find) {
         this.fold = fold;
         this.now = fold.situation();
         this.find = find;
@@ -46,7 +47,7 @@ final class FindingDoubts {
     }
 
     private static Optional<BigDecimal> length(Entry entry) {
-        return entry instanceof Entry.Find found && found.size().unit() == Entry.LengthUnit.MM
+        return entry instanceof FindingEntry.Find found && found.size().unit() == Entry.LengthUnit.MM
                 ? found.size().length()
                 : Optional.empty();
     }

@@ -4,8 +4,11 @@ import everyblade.core.angle.Turn;
 import everyblade.core.doubt.Doubt.Kind;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryKind;
+import everyblade.core.entry.LookEntry;
 import everyblade.core.entry.Movement;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Stated;
+import everyblade.core.entry.TurnEntry;
 import everyblade.core.entry.Unit;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -50,7 +53,7 @@ final class MoveDoubts {
                 against(spool, move).ifPresent(doubts::add);
             });
         });
-        if (entry instanceof Entry.Turn || entry instanceof Entry.Look) {
+        if (entry instanceof TurnEntry.Turn || entry instanceof LookEntry.Look) {
             afterBreak().ifPresent(doubts::add);
         }
         if (EntryKind.of(entry).watches()) {
@@ -91,7 +94,7 @@ final class MoveDoubts {
      */
     private Optional<Doubt> step(Movement.By move) {
         Optional<Seat> seat = before.seat().filter(inUse -> inUse.row().kind() == RowKind.ROTOR);
-        if (seat.isEmpty() || move.unit() != Unit.BLADES && !(entry instanceof Entry.Skip)) {
+        if (seat.isEmpty() || move.unit() != Unit.BLADES && !(entry instanceof TurnEntry.Skip)) {
             return Optional.empty();
         }
         Row row = seat.get().row();
@@ -141,7 +144,7 @@ final class MoveDoubts {
 
     /** The spool that is turned; empty where the scope tip is moved. */
     private Optional<Spool> spool() {
-        if (!(entry instanceof Entry.Turn || entry instanceof Entry.Skip)) {
+        if (!(entry instanceof TurnEntry.Turn || entry instanceof TurnEntry.Skip)) {
             return Optional.empty();
         }
         List<Spool> spools = before.engine().model().spools();
@@ -170,15 +173,16 @@ final class MoveDoubts {
     }
 
     private static boolean isBreak(Entry entry) {
-        return entry instanceof Entry.Pause pause && !pause.held()
-                || entry instanceof Entry.Takeover takeover && !takeover.held();
+        return entry instanceof RecordEntry.Pause pause && !pause.held()
+                || entry instanceof RecordEntry.Takeover takeover && !takeover.held();
     }
 
     private static boolean tellsOrMoves(Entry entry) {
-        return switch (EntryKind.of(entry)) {
-            case HERE, DATUM, ROUND, SLIP, TURN, SKIP, LOOK -> true;
-            default -> false;
-        };
+        return EntryKind.of(entry).identifies()
+                || entry instanceof TurnEntry.Slip
+                || entry instanceof TurnEntry.Turn
+                || entry instanceof TurnEntry.Skip
+                || entry instanceof LookEntry.Look;
     }
 
     private Optional<Doubt> throughShut() {

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Reads amounts of turning, the errors stated with them, and how long and through what a move went. */
+/** Reads amounts: of turning, with the errors stated and how long and through what a move went, and lengths. */
 final class AmountReader {
 
     private static final Map<String, Unit> UNITS = Map.of(
@@ -97,6 +97,15 @@ final class AmountReader {
             throw line.expected(Expected.SECONDS_UNIT);
         }
         return Optional.of(seconds);
+    }
+
+    /** {@code number mm}. */
+    static Said<BigDecimal> millimetres(Line line, Expected expected) throws Refusal {
+        Said<BigDecimal> length = line.positive(expected);
+        if (!line.take("mm")) {
+            throw line.expected(Expected.MILLIMETRES);
+        }
+        return length;
     }
 
     /** {@code through S1 S2}, if it comes next. */

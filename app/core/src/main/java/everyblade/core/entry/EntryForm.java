@@ -35,14 +35,14 @@ record EntryForm<E extends Entry>(
         Entry read(Line line) throws Refusal;
     }
 
-    /** An entry before which no row stands. */
-    static <E extends Entry> EntryForm<E> of(Class<E> type, String verb, Rule rule, Function<E, String> rest) {
-        return new EntryForm<>(type, verb, false, (row, line) -> rule.read(line), rest);
+    /** A kind of entry before which no row stands. */
+    static <E extends Entry> EntryKind kind(Class<E> type, String verb, Rule rule, Function<E, String> rest) {
+        return EntryKind.of(new EntryForm<>(type, verb, false, (row, line) -> rule.read(line), rest));
     }
 
-    /** An entry before which a row may stand. */
-    static <E extends Entry> EntryForm<E> ofRow(Class<E> type, String verb, RowRule rule, Function<E, String> rest) {
-        return new EntryForm<>(type, verb, true, rule, rest);
+    /** A kind of entry before which a row may stand. */
+    static <E extends Entry> EntryKind kindOfRow(Class<E> type, String verb, RowRule rule, Function<E, String> rest) {
+        return EntryKind.of(new EntryForm<>(type, verb, true, rule, rest));
     }
 
     /** The line that says this entry. */

@@ -34,10 +34,10 @@ public final class EntryParser {
         if (line.atEnd()) {
             throw line.expected(Expected.ENTRY);
         }
-        Optional<EntryForm<?>> form = EntryForms.of(verb);
-        if (form.isPresent()) {
+        Optional<EntryKind> kind = EntryKinds.of(verb);
+        if (kind.isPresent()) {
             line.take(verb);
-            return form.get().rule().read(Optional.empty(), line);
+            return kind.get().form().rule().read(Optional.empty(), line);
         }
         if (Kind.named(verb).isPresent()) {
             return FindingRules.finding(Optional.empty(), line);
@@ -46,7 +46,8 @@ public final class EntryParser {
         if (Kind.named(second).isPresent()) {
             return FindingRules.finding(Optional.of(line.name(Expected.ROW)), line);
         }
-        Optional<EntryForm<?>> ofRow = EntryForms.of(second).filter(EntryForm::rowMayLead);
+        Optional<EntryForm<?>> ofRow =
+                EntryKinds.of(second).<EntryForm<?>>map(EntryKind::form).filter(EntryForm::rowMayLead);
         if (ofRow.isPresent()) {
             Optional<Said<String>> row = Optional.of(line.name(Expected.ROW));
             line.take(second);
@@ -56,7 +57,7 @@ public final class EntryParser {
     }
 
     private static Set<String> verbs() {
-        Set<String> verbs = new TreeSet<>(EntryForms.verbs());
+        Set<String> verbs = new TreeSet<>(EntryKinds.verbs());
         verbs.addAll(Kind.words());
         return verbs;
     }

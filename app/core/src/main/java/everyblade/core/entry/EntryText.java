@@ -14,7 +14,7 @@ public final class EntryText {
 
     /** The line that says this entry. */
     public static String of(Entry entry) {
-        return EntryForms.of(entry).line(entry);
+        return EntryKind.of(entry).form().line(entry);
     }
 
     /** A name as it stands in an entry: in double quotes where it would not be read as one word. */

@@ -1,20 +1,15 @@
 package everyblade.core.entry;
 
-import static everyblade.core.entry.Written.after;
-import static everyblade.core.entry.Written.name;
-import static everyblade.core.entry.Written.row;
-
 import everyblade.core.entry.Entry.Airfoils;
 import everyblade.core.entry.Entry.LengthUnit;
 import everyblade.core.entry.Entry.Size;
 import java.math.BigDecimal;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * How entries are read and written that say something about certain airfoils: findings, pictures, and what stays unseen.
+ * How entries are read that say something about certain airfoils: findings, pictures, and what stays unseen.
  *
  * <p>They mean the row in view unless another row's id stands first, before the verb or behind it. Behind it, a row is
  * told from a kind or a zone by counting the words before the number.
@@ -25,42 +20,6 @@ final class FindingRules {
 
     private static final Map<String, Expected> DIMENSIONS =
             Map.of("length", Expected.LENGTH, "depth", Expected.DEPTH, "width", Expected.WIDTH);
-
-    static final List<EntryForm<?>> FORMS = List.of(
-            EntryForm.ofRow(
-                    Entry.Find.class,
-                    "find",
-                    FindingRules::find,
-                    find -> row(find.row()) + find.kind().word() + " "
-                            + find.airfoil().value() + " " + name(find.zone()) + Written.size(find.size())),
-            EntryForm.ofRow(
-                    Entry.Recheck.class,
-                    "recheck",
-                    FindingRules::recheck,
-                    recheck -> row(recheck.row())
-                            + recheck.airfoil().value()
-                            + after(recheck.rest().value())),
-            EntryForm.of(
-                    Entry.Photo.class,
-                    "photo",
-                    FindingRules::photo,
-                    photo -> name(photo.file())
-                            + photo.airfoil()
-                                    .map(airfoil -> " of " + airfoil.value())
-                                    .orElse("")
-                            + photo.zone().map(zone -> " " + name(zone)).orElse("")),
-            EntryForm.ofRow(
-                    Entry.Saw.class,
-                    "saw",
-                    FindingRules::saw,
-                    saw -> row(saw.row()) + Written.zones(saw.zone()) + " " + Written.airfoils(saw.airfoils())
-                            + " photo " + name(saw.file())),
-            EntryForm.ofRow(
-                    Entry.NoAccess.class,
-                    "noaccess",
-                    FindingRules::noAccess,
-                    noAccess -> row(noAccess.row()) + Written.zones(noAccess.zone()) + " "
-                            + Written.airfoils(noAccess.airfoils()) + Written.because(noAccess.reason())));
 
     private FindingRules() {}
 
@@ -74,7 +33,7 @@ final class FindingRules {
     static Entry finding(Optional<Said<String>> row, Line line) throws Refusal {
         Kind kind = kind(line);
         Said<Integer> airfoil = line.wholeAlone(Expected.AIRFOIL);
-        return new Entry.Find(row, kind, airfoil, zone(line), size(line));
+        return new FindingEntry.Find(row, kind, airfoil, zone(line), size(line));
     }
 
     private static Kind kind(Line line) throws Refusal {
@@ -134,10 +93,10 @@ final class FindingRules {
     }
 
     /** {@code [ROW] N [rest]}. */
-    private static Entry recheck(Optional<Said<String>> rowBefore, Line line) throws Refusal {
+    static Entry recheck(Optional<Said<String>> rowBefore, Line line) throws Refusal {
         boolean rowNext = rowBefore.isEmpty() && !isRun(line.peek()) && isRun(line.peek(1));
         Optional<Said<String>> row = rowNext ? Optional.of(line.name(Expected.ROW)) : rowBefore;
-        return new Entry.Recheck(row, line.wholeAlone(Expected.AIRFOIL), line.text());
+        return new FindingEntry.Recheck(row, line.wholeAlone(Expected.AIRFOIL), line.text());
     }
 
     /** {@code FILE [of N [ZONE]]}. */
@@ -147,27 +106,28 @@ final class FindingRules {
             if (!line.atEnd()) {
                 throw line.expected(Expected.OF_OR_END);
             }
-            return new Entry.Photo(file, Optional.empty(), Optional.empty());
+            return new FindingEntry.Photo(file, Optional.empty(), Optional.empty());
         }
         Said<Integer> airfoil = line.wholeAlone(Expected.AIRFOIL);
-        return new Entry.Photo(file, Optional.of(airfoil), line.atEnd() ? Optional.empty() : Optional.of(zone(line)));
+        return new FindingEntry.Photo(
+                file, Optional.of(airfoil), line.atEnd() ? Optional.empty() : Optional.of(zone(line)));
     }
 
     /** {@code [ROW] ZONE N[-M] photo FILE}. */
-    private static Entry saw(Optional<Said<String>> rowBefore, Line line) throws Refusal {
+    static Entry saw(Optional<Said<String>> rowBefore, Line line) throws Refusal {
         Place place = place(rowBefore, line, "photo");
         if (!line.take("photo")) {
             throw line.expected(Expected.PHOTO_AND_PICTURE);
         }
         Said<String> file = line.name(Expected.PICTURE);
         line.endAfterName();
-        return new Entry.Saw(place.row, place.zone, place.airfoils, file);
+        return new FindingEntry.Saw(place.row, place.zone, place.airfoils, file);
     }
 
     /** {@code [ROW] ZONE N[-M] because TEXT}, with {@code all} for the numbers or for everything. */
-    private static Entry noAccess(Optional<Said<String>> rowBefore, Line line) throws Refusal {
+    static Entry noAccess(Optional<Said<String>> rowBefore, Line line) throws Refusal {
         Place place = place(rowBefore, line, "because");
-        return new Entry.NoAccess(place.row, place.zone, place.airfoils, RecordRules.because(line));
+        return new FindingEntry.NoAccess(place.row, place.zone, place.airfoils, line.because());
     }
 
     private record Place(Optional<Said<String>> row, Said<String> zone, Airfoils airfoils) {}

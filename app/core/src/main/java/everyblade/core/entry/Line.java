@@ -3,6 +3,8 @@ package everyblade.core.entry;
 import everyblade.core.entry.SyntaxProblem.Flaw;
 import everyblade.core.entry.SyntaxProblem.Form;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -175,6 +177,29 @@ final class Line {
             throw expected(expected);
         }
         return text();
+    }
+
+    /** A name that runs to the end of the line, or stands in double quotes. */
+    Said<String> nameToEnd(Expected expected) throws Refusal {
+        return peek().startsWith("\"") ? name(expected) : text(expected);
+    }
+
+    /** Names up to the end of the line, one at least. */
+    List<Said<String>> names(Expected expected) throws Refusal {
+        List<Said<String>> names = new ArrayList<>();
+        do {
+            names.add(name(expected));
+        } while (!atEnd());
+        return List.copyOf(names);
+    }
+
+    /** The reason in {@code because TEXT}; a comma may stand before it. */
+    String because() throws Refusal {
+        takeComma();
+        if (!take("because")) {
+            throw expected(Expected.BECAUSE_AND_REASON);
+        }
+        return text(Expected.REASON).value();
     }
 
     /** A whole number from 1, before white space, ±, a comma or a dash. */

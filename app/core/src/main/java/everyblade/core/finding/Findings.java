@@ -1,6 +1,7 @@
 package everyblade.core.finding;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Remark;
 import java.math.BigDecimal;
@@ -23,7 +24,8 @@ public final class Findings {
     }
 
     private static Finding finding(Fold fold, Remark remark) {
-        Entry.Find find = (Entry.Find) fold.entries().get(remark.entry() - 1).entry();
+        FindingEntry.Find find =
+                (FindingEntry.Find) fold.entries().get(remark.entry() - 1).entry();
         return new Finding(
                 remark.entry(),
                 find.kind(),

@@ -3,8 +3,12 @@ package everyblade.core.move;
 import everyblade.core.angle.Turn;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
+import everyblade.core.entry.LookEntry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Said;
+import everyblade.core.entry.TurnEntry;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.gap.Gaps;
 import everyblade.core.move.VisibilityWindow.Slack;
@@ -191,7 +195,7 @@ record RemainingState(Trial trial, Coverage coverage) {
      */
     Slack slack(Row row, ViewOption option) {
         try {
-            Trial there = trial.with(new Entry.View(new Said<>(option.view().id(), 1), Optional.empty()));
+            Trial there = trial.with(new LookEntry.View(new Said<>(option.view().id(), 1), Optional.empty()));
             if (place(there.situation(), row).isEmpty()) {
                 Said<Integer> known = new Said<>(
                         row.landmarks().stream()
@@ -199,7 +203,8 @@ record RemainingState(Trial trial, Coverage coverage) {
                                 .map(everyblade.spi.Landmark::airfoil)
                                 .orElse(1),
                         1);
-                there = there.with(new Entry.Datum(new Said<>(row.id(), 1), known, Optional.empty(), Optional.empty()));
+                there = there.with(
+                        new TurnEntry.Datum(new Said<>(row.id(), 1), known, Optional.empty(), Optional.empty()));
             }
             Slack slack = off(there.situation(), row, Optional.empty());
             Steered steered = new Steered(spool(row));
@@ -256,18 +261,18 @@ record RemainingState(Trial trial, Coverage coverage) {
         for (int i = entries.size() - 1; i >= 0; i--) {
             Entry entry = entries.get(i).entry();
             if (!said(entry)) {
-                return entry instanceof Entry.Round;
+                return entry instanceof TurnEntry.Round;
             }
         }
         return false;
     }
 
     private static boolean said(Entry entry) {
-        return entry instanceof Entry.Heat
-                || entry instanceof Entry.Find
-                || entry instanceof Entry.Recheck
-                || entry instanceof Entry.Photo
-                || entry instanceof Entry.Note;
+        return entry instanceof LookEntry.Heat
+                || entry instanceof FindingEntry.Find
+                || entry instanceof FindingEntry.Recheck
+                || entry instanceof FindingEntry.Photo
+                || entry instanceof RecordEntry.Note;
     }
 
     /** How much of a row was surely seen, as a share of its surface. */

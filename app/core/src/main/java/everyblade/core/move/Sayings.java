@@ -10,7 +10,9 @@ import static everyblade.core.move.TypedDegrees.nearest;
 import static everyblade.core.move.TypedDegrees.turn;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.LookEntry;
 import everyblade.core.entry.Said;
+import everyblade.core.entry.TurnEntry;
 import everyblade.core.move.RotationProblem.How;
 import everyblade.core.move.RotationProblem.Work;
 import everyblade.core.turning.Engine;
@@ -67,7 +69,7 @@ final class Sayings {
 
     private Stream<Saying> look() {
         return ready().map(ready -> new Saying(
-                with(ready.there().entries(), new Entry.Look(Optional.empty(), Optional.empty())),
+                with(ready.there().entries(), new LookEntry.Look(Optional.empty(), Optional.empty())),
                 ready.identified(),
                 ready.there().closing(),
                 ready.there().way(),
@@ -266,8 +268,9 @@ final class Sayings {
     private Stream<Ready> identified(Seating there) {
         int landmark = problem.landmarks().get(0);
         Entry identification = state.now().counting(row)
-                ? new Entry.Here(new Said<>(landmark, 1), Optional.empty())
-                : new Entry.Datum(new Said<>(row.id(), 1), new Said<>(landmark, 1), Optional.empty(), Optional.empty());
+                ? new TurnEntry.Here(new Said<>(landmark, 1), Optional.empty())
+                : new TurnEntry.Datum(
+                        new Said<>(row.id(), 1), new Said<>(landmark, 1), Optional.empty(), Optional.empty());
         Stream<Seating> unknown = Stream.of(new Seating(there.unsaid(row), there.closing(), 0, there.after()));
         OptionalDouble here = there.after().likely(row);
         Stream<Seating> likely = here.isPresent() && problem.turns()

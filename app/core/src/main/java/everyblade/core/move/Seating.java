@@ -1,7 +1,10 @@
 package everyblade.core.move;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.LookEntry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Said;
+import everyblade.core.entry.TurnEntry;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Seat;
@@ -43,7 +46,7 @@ record Seating(List<Entry> entries, double closing, double way, RemainingState a
 
     /** The entries, and that the shaft is turned by nobody knows how much, if anybody could think that it is where it was. */
     List<Entry> unsaid(Row row) {
-        return RemainingState.turns(row) && after.anyKnown(row) ? Saying.with(entries, new Entry.Slip()) : entries;
+        return RemainingState.turns(row) && after.anyKnown(row) ? Saying.with(entries, new TurnEntry.Slip()) : entries;
     }
 
     /**
@@ -64,7 +67,7 @@ record Seating(List<Entry> entries, double closing, double way, RemainingState a
         boolean turns =
                 state.now().seat().filter(in -> RemainingState.turns(in.row())).isPresent();
         return turns
-                && state.following(List.of(new Entry.Slip()))
+                && state.following(List.of(new TurnEntry.Slip()))
                         .filter(slipped -> slipped.trial().warnings() > 0)
                         .isPresent();
     }
@@ -97,7 +100,7 @@ record Seating(List<Entry> entries, double closing, double way, RemainingState a
     }
 
     private static Entry here(int airfoil) {
-        return new Entry.Here(new Said<>(airfoil, 1), Optional.empty());
+        return new TurnEntry.Here(new Said<>(airfoil, 1), Optional.empty());
     }
 
     /** A port that is left is shut before the next is opened: everything that can be seen through it was. */
@@ -107,7 +110,7 @@ record Seating(List<Entry> entries, double closing, double way, RemainingState a
         View view = option.view();
         boolean sameView = option.through(seat);
         if (state.now().among()) {
-            said.add(new Entry.Clear());
+            said.add(new LookEntry.Clear());
         }
         if (!sameView) {
             Set<String> open = state.now().ledger().openings().keySet();
@@ -115,23 +118,23 @@ record Seating(List<Entry> entries, double closing, double way, RemainingState a
                     .filter(port -> !view.port().equals(Optional.of(port)) && open.contains(port))
                     .ifPresent(port -> {
                         if (!seat.get().out()) {
-                            said.add(new Entry.Out());
+                            said.add(new LookEntry.Out());
                         }
-                        said.add(new Entry.Shut(new Said<>(port, 1), ""));
+                        said.add(new RecordEntry.Shut(new Said<>(port, 1), ""));
                     });
             view.port()
                     .filter(port -> !open.contains(port))
-                    .ifPresent(port -> said.add(new Entry.Open(new Said<>(port, 1))));
-            said.add(new Entry.View(new Said<>(view.id(), 1), Optional.empty()));
+                    .ifPresent(port -> said.add(new RecordEntry.Open(new Said<>(port, 1))));
+            said.add(new LookEntry.View(new Said<>(view.id(), 1), Optional.empty()));
         } else if (!seat.get().watching().equals(everything(state, seat.get().row()))) {
-            said.add(new Entry.Watch(List.of(new Said<>("all", 1))));
+            said.add(new LookEntry.Watch(List.of(new Said<>("all", 1))));
         }
         Optional<String> at = sameView
                 ? seat.get().station().map(Station::id)
                 : view.stations().stream().findFirst().map(Station::id);
         option.station()
                 .filter(station -> !at.equals(Optional.of(station)))
-                .ifPresent(station -> said.add(new Entry.At(new Said<>(station, 1))));
+                .ifPresent(station -> said.add(new LookEntry.At(new Said<>(station, 1))));
         return said;
     }
 

@@ -3,6 +3,7 @@ package everyblade.core.move;
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryKind;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.move.RotationProblem.How;
 import everyblade.core.move.RotationProblem.Work;
@@ -127,7 +128,7 @@ final class Spoken {
     }
 
     private double minutes(Saying way) {
-        boolean opens = way.entries().stream().anyMatch(entry -> entry instanceof Entry.Open);
+        boolean opens = way.entries().stream().anyMatch(entry -> entry instanceof RecordEntry.Open);
         boolean searches = way.identifies().isPresent() && (way.from().isEmpty() || !way.round());
         long identified = way.entries().stream()
                 .filter(entry -> EntryKind.of(entry).identifies())

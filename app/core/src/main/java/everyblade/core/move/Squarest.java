@@ -4,6 +4,7 @@ import everyblade.core.angle.Turn;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.LookEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.sight.Pose;
@@ -154,7 +155,7 @@ public record Squarest(
             if (Math.abs(way) >= TypedDegrees.TENTH / 2) {
                 entries.add(new Steered(now.spool(row)).unwatched(TypedDegrees.turn(to), TypedDegrees.turn(to - from)));
             }
-            entries.add(new Entry.Look(Optional.empty(), Optional.empty()));
+            entries.add(new LookEntry.Look(Optional.empty(), Optional.empty()));
             double shown = RemainingState.turns(row) ? to : best.option().view().reference() - to;
             reading = Optional.of(TypedDegrees.number(TypedDegrees.wrapped(shown)));
         }

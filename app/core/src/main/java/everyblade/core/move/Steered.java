@@ -2,9 +2,11 @@ package everyblade.core.move;
 
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.LookEntry;
 import everyblade.core.entry.Movement;
 import everyblade.core.entry.Said;
 import everyblade.core.entry.Sense;
+import everyblade.core.entry.TurnEntry;
 import everyblade.core.entry.Unit;
 import everyblade.spi.Direction;
 import everyblade.spi.Spool;
@@ -21,36 +23,36 @@ record Steered(Optional<Spool> spool) {
 
     /** To a reading, going this far; unwatched. */
     Entry unwatched(Turn reading, Turn amount) {
-        return spool.<Entry>map(turned -> new Entry.Skip(said(new Movement.To(
+        return spool.<Entry>map(turned -> new TurnEntry.Skip(said(new Movement.To(
                         Optional.of(sense(turned, amount)),
                         Steps.degrees(Steps.floor(reading.wrapped())),
                         Optional.empty()))))
-                .orElseGet(() -> new Entry.Feed(said(drawn(amount))));
+                .orElseGet(() -> new TurnEntry.Feed(said(drawn(amount))));
     }
 
     /** By an amount, watched; a look if it is none. */
     Entry watched(Turn amount) {
         if (amount.signum() == 0) {
-            return new Entry.Look(Optional.empty(), Optional.empty());
+            return new LookEntry.Look(Optional.empty(), Optional.empty());
         }
-        return spool.<Entry>map(turned -> new Entry.Turn(
+        return spool.<Entry>map(turned -> new TurnEntry.Turn(
                         said(by(Optional.of(sense(turned, amount)), amount.abs())), Optional.empty(), Optional.empty()))
-                .orElseGet(() -> new Entry.Draw(said(drawn(amount)), Optional.empty()));
+                .orElseGet(() -> new TurnEntry.Draw(said(drawn(amount)), Optional.empty()));
     }
 
     /** A whole watched turn from an airfoil at the reference until it is back. */
     static Entry round(int airfoil) {
-        return new Entry.Round(new Said<>(airfoil, 1), Optional.empty(), Optional.empty());
+        return new TurnEntry.Round(new Said<>(airfoil, 1), Optional.empty(), Optional.empty());
     }
 
     /** By so many airfoils of the row in view, watched. */
     Entry watchedBlades(int count, boolean clockwise) {
-        return new Entry.Turn(said(blades(count, clockwise)), Optional.empty(), Optional.empty());
+        return new TurnEntry.Turn(said(blades(count, clockwise)), Optional.empty(), Optional.empty());
     }
 
     /** By so many airfoils of the row in view, unwatched. */
     Entry unwatchedBlades(int count, boolean clockwise) {
-        return new Entry.Skip(said(blades(count, clockwise)));
+        return new TurnEntry.Skip(said(blades(count, clockwise)));
     }
 
     private Movement blades(int count, boolean clockwise) {

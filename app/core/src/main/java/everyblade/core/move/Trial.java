@@ -2,6 +2,7 @@ package everyblade.core.move;
 
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryText;
+import everyblade.core.entry.LookEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Said;
 import everyblade.core.turning.Fold;
@@ -20,7 +21,7 @@ record Trial(Fold fold, int warnings) {
 
     /** A trial from where a journal ends. */
     static Trial of(Fold fold) throws Refusal {
-        return new Trial(fold, 0).with(List.of(new Entry.Heat(new Said<>(BigDecimal.ZERO, 1), false)));
+        return new Trial(fold, 0).with(List.of(new LookEntry.Heat(new Said<>(BigDecimal.ZERO, 1), false)));
     }
 
     /** After these entries. */

@@ -1,9 +1,7 @@
 package everyblade.core.turning;
 
 import everyblade.core.entry.EntryKind;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 
 /**
  * Entries that are no question by themselves and that a closing list may yet ask about: a person may answer for them by
@@ -11,25 +9,11 @@ import java.util.Set;
  */
 final class Answerable {
 
-    private static final Set<EntryKind> KINDS = EnumSet.of(
-            EntryKind.VIEW,
-            EntryKind.TURN,
-            EntryKind.SKIP,
-            EntryKind.ROUND,
-            EntryKind.LOOK,
-            EntryKind.DRAW,
-            EntryKind.FEED,
-            EntryKind.DATUM,
-            EntryKind.HERE,
-            EntryKind.PHOTO,
-            EntryKind.SAW,
-            EntryKind.NO_ACCESS);
-
     private Answerable() {}
 
     /** @param entries those before it, and itself */
     static boolean is(List<Logged> entries, Logged logged) {
-        return KINDS.contains(EntryKind.of(logged.entry())) || isOddlyTimed(entries, logged);
+        return EntryKind.of(logged.entry()).isAnswerable() || isOddlyTimed(entries, logged);
     }
 
     private static boolean isOddlyTimed(List<Logged> entries, Logged logged) {

@@ -1,6 +1,7 @@
 package everyblade.core.turning;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Said;
 import everyblade.core.entry.ZoneSet;
@@ -18,63 +19,79 @@ final class CellEntries {
 
     private static final Pattern OF_ROW = Pattern.compile("(?iU)of\\s+(\\S+?)[,:;]?(\\s.*)?");
 
+    static final Rules RULES = Rules.NONE
+            .and(FindingEntry.Find.class, CellEntries::find)
+            .and(FindingEntry.Recheck.class, CellEntries::recheck)
+            .and(FindingEntry.Photo.class, CellEntries::photo)
+            .and(FindingEntry.Saw.class, CellEntries::saw)
+            .and(FindingEntry.NoAccess.class, CellEntries::accepted)
+            .and(FindingEntry.Ask.class, CellEntries::ask);
+
     private CellEntries() {}
 
-    static EntryEffect judge(Situation now, int number, Entry entry) throws Refusal {
-        Ledger ledger = now.ledger();
-        if (entry instanceof Entry.Find find) {
-            Row row = row(now, find.row(), find.airfoil().column());
-            return new EntryEffect(now.noted(ledger.remarked(new Remark(
-                    number,
-                    Remark.What.FOUND,
-                    row.id(),
-                    one(row, find.airfoil()),
-                    ZoneWords.zone(zoning(now, row), find.zone())))));
-        }
-        if (entry instanceof Entry.Recheck recheck) {
-            Rest rest = rest(now, recheck);
-            Row row = row(now, rest.row(), recheck.airfoil().column());
-            ZoneSet zones = ZoneWords.opening(zoning(now, row), rest.text())
-                    .orElse(zoning(now, row).all());
-            Question again = new Question.Recheck(
-                    row.kind(),
-                    recheck.airfoil().value(),
-                    row.id(),
-                    Optional.of(rest.text()).filter(text -> !text.isBlank()));
-            return new EntryEffect(now.noted(ledger.remarked(
-                            new Remark(number, Remark.What.RECHECK, row.id(), one(row, recheck.airfoil()), zones))
-                    .questioned(number, again)));
-        }
-        if (entry instanceof Entry.Photo photo) {
-            if (photo.airfoil().isPresent()) {
-                Row row = row(now, Optional.empty(), photo.airfoil().get().column());
-                one(row, photo.airfoil().get());
-                if (photo.zone().isPresent()) {
-                    ZoneWords.zone(zoning(now, row), photo.zone().get());
-                }
+    private static EntryEffect find(Moment moment, FindingEntry.Find find) throws Refusal {
+        Situation now = moment.now();
+        Row row = row(now, find.row(), find.airfoil().column());
+        return new EntryEffect(now.noted(now.ledger()
+                .remarked(new Remark(
+                        moment.number(),
+                        Remark.What.FOUND,
+                        row.id(),
+                        one(row, find.airfoil()),
+                        ZoneWords.zone(zoning(now, row), find.zone())))));
+    }
+
+    private static EntryEffect recheck(Moment moment, FindingEntry.Recheck recheck) throws Refusal {
+        Situation now = moment.now();
+        int number = moment.number();
+        Rest rest = rest(now, recheck);
+        Row row = row(now, rest.row(), recheck.airfoil().column());
+        ZoneSet zones = ZoneWords.opening(zoning(now, row), rest.text())
+                .orElse(zoning(now, row).all());
+        Question again = new Question.Recheck(
+                row.kind(),
+                recheck.airfoil().value(),
+                row.id(),
+                Optional.of(rest.text()).filter(text -> !text.isBlank()));
+        return new EntryEffect(now.noted(now.ledger()
+                .remarked(new Remark(number, Remark.What.RECHECK, row.id(), one(row, recheck.airfoil()), zones))
+                .questioned(number, again)));
+    }
+
+    private static EntryEffect photo(Moment moment, FindingEntry.Photo photo) throws Refusal {
+        Situation now = moment.now();
+        if (photo.airfoil().isPresent()) {
+            Row row = row(now, Optional.empty(), photo.airfoil().get().column());
+            one(row, photo.airfoil().get());
+            if (photo.zone().isPresent()) {
+                ZoneWords.zone(zoning(now, row), photo.zone().get());
             }
-            return new EntryEffect(now);
         }
-        if (entry instanceof Entry.Saw saw) {
-            Row row = row(now, saw.row(), saw.zone().column());
-            return new EntryEffect(now.noted(ledger.remarked(new Remark(
-                    number,
-                    Remark.What.STATED,
-                    row.id(),
-                    run(row, saw.airfoils()),
-                    ZoneWords.zone(zoning(now, row), saw.zone())))));
-        }
-        if (entry instanceof Entry.NoAccess noAccess) {
-            return new EntryEffect(now.noted(accepted(now, number, noAccess)));
-        }
-        Entry.Ask ask = (Entry.Ask) entry;
+        return new EntryEffect(now);
+    }
+
+    private static EntryEffect saw(Moment moment, FindingEntry.Saw saw) throws Refusal {
+        Situation now = moment.now();
+        Row row = row(now, saw.row(), saw.zone().column());
+        return new EntryEffect(now.noted(now.ledger()
+                .remarked(new Remark(
+                        moment.number(),
+                        Remark.What.STATED,
+                        row.id(),
+                        run(row, saw.airfoils()),
+                        ZoneWords.zone(zoning(now, row), saw.zone())))));
+    }
+
+    private static EntryEffect ask(Moment moment, FindingEntry.Ask ask) throws Refusal {
+        Situation now = moment.now();
         Row row = row(now, Optional.of(ask.row()), ask.row().column());
-        return new EntryEffect(
-                now.noted(ledger.asking(row.id(), ZoneWords.asked(zoning(now, row), ask.parts()), number)));
+        return new EntryEffect(now.noted(
+                now.ledger().asking(row.id(), ZoneWords.asked(zoning(now, row), ask.parts()), moment.number())));
     }
 
     /** What no view shows is accepted of every row, unless one is named or its airfoils are. */
-    private static Ledger accepted(Situation now, int number, Entry.NoAccess said) throws Refusal {
+    private static EntryEffect accepted(Moment moment, FindingEntry.NoAccess said) throws Refusal {
+        Situation now = moment.now();
         boolean unshown = ZoneWords.isUnshown(said.zone().value());
         boolean everywhere =
                 unshown && said.row().isEmpty() && said.airfoils().first().isEmpty();
@@ -84,13 +101,13 @@ final class CellEntries {
         Ledger ledger = now.ledger();
         for (Row row : rows) {
             ledger = ledger.remarked(new Remark(
-                    number,
+                    moment.number(),
                     unshown ? Remark.What.ACCEPTED_UNSHOWN : Remark.What.ACCEPTED,
                     row.id(),
                     run(row, said.airfoils()),
                     unshown ? zoning(now, row).all() : ZoneWords.zone(zoning(now, row), said.zone())));
         }
-        return ledger;
+        return new EntryEffect(now.noted(ledger));
     }
 
     /**
@@ -100,7 +117,7 @@ final class CellEntries {
      */
     private record Rest(Optional<Said<String>> row, String text) {}
 
-    private static Rest rest(Situation now, Entry.Recheck recheck) {
+    private static Rest rest(Situation now, FindingEntry.Recheck recheck) {
         String text = recheck.rest().value();
         Matcher matcher = OF_ROW.matcher(text);
         if (recheck.row().isPresent()

@@ -1,6 +1,5 @@
 package everyblade.core.turning;
 
-import everyblade.core.entry.Entry;
 import everyblade.core.entry.NearestWord;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Pad;
@@ -16,17 +15,10 @@ final class ClosingAdvice {
 
     private ClosingAdvice() {}
 
-    /** What there is to say of an entry about what is open or out, in the situation before it. */
-    static Optional<EntryNote> on(Situation now, Entry entry) {
-        if (entry instanceof Entry.Open open) {
-            return onOpen(now, open.thing().value());
-        }
-        if (entry instanceof Entry.ToolOut out) {
-            String tool = out.tool().value();
-            return Optional.ofNullable(now.ledger().toolsOut().get(tool))
-                    .map(before -> new EntryNote.OutAlready(tool, before));
-        }
-        return Optional.empty();
+    /** A tool that is out, and was not said to be back. */
+    static Optional<EntryNote> onToolOut(Situation now, String tool) {
+        return Optional.ofNullable(now.ledger().toolsOut().get(tool))
+                .map(before -> new EntryNote.OutAlready(tool, before));
     }
 
     /** Nobody gets in through a port that is shut, so one that is not open was forgotten to be said. */
@@ -38,7 +30,8 @@ final class ClosingAdvice {
                 .map(EntryNote.PortNotOpen::new);
     }
 
-    private static Optional<EntryNote> onOpen(Situation now, String thing) {
+    /** A thing that is open already, or that looks like an id and is none. */
+    static Optional<EntryNote> onOpen(Situation now, String thing) {
         Integer before = now.ledger().openings().get(thing);
         if (before != null) {
             return Optional.of(new EntryNote.OpenAlready(thing, before));

@@ -1,9 +1,10 @@
 package everyblade.core.turning;
 
 import everyblade.core.angle.Turn;
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Said;
+import everyblade.core.entry.TurnEntry;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import java.math.BigDecimal;
@@ -14,31 +15,38 @@ import java.util.Optional;
 /** Entries that start, check or break the count. */
 final class CountEntries {
 
+    static final Rules RULES = Rules.NONE
+            .and(TurnEntry.Datum.class, CountEntries::datum)
+            .and(TurnEntry.Here.class, CountEntries::here)
+            .and(TurnEntry.Slip.class, CountEntries::slip)
+            .and(RecordEntry.Pause.class, (moment, pause) -> stopped(moment, pause.held()))
+            .and(RecordEntry.Handover.class, (moment, handover) -> stopped(moment, true))
+            .and(RecordEntry.Takeover.class, CountEntries::takenOver);
+
     private CountEntries() {}
 
-    static EntryEffect judge(Situation now, int number, Entry entry) throws Refusal {
-        if (entry instanceof Entry.Datum datum) {
-            return datum(now, number, datum);
-        }
-        if (entry instanceof Entry.Here here) {
-            Seat seat = ViewEntries.seat(now, here.airfoil().column());
-            return identified(now, number, seat.row(), here.airfoil(), here.plusMinus());
-        }
-        if (entry instanceof Entry.Slip) {
-            return new EntryEffect(slipped(now, number)).and(Advice.onSlip(now));
-        }
-        boolean held = entry instanceof Entry.Handover
-                || entry instanceof Entry.Pause pause && pause.held()
-                || entry instanceof Entry.Takeover takeover && takeover.held();
-        // The rotor may be held, but nobody's hand holds the scope tip where it was.
-        Situation after = (held ? now : slipped(now, number)).reseated();
-        return new EntryEffect(
-                entry instanceof Entry.Takeover takeover
-                        ? after.noted(after.ledger().takenOver(takeover.name()))
-                        : after);
+    private static EntryEffect here(Moment moment, TurnEntry.Here here) throws Refusal {
+        Seat seat = ViewEntries.seat(moment.now(), here.airfoil().column());
+        return identified(moment.now(), moment.number(), seat.row(), here.airfoil(), here.plusMinus());
     }
 
-    private static EntryEffect datum(Situation now, int number, Entry.Datum datum) throws Refusal {
+    private static EntryEffect slip(Moment moment, TurnEntry.Slip slip) {
+        return new EntryEffect(slipped(moment.now(), moment.number())).and(Advice.onSlip(moment.now()));
+    }
+
+    /** The rotor may be held, but nobody's hand holds the scope tip where it was. */
+    private static EntryEffect stopped(Moment moment, boolean held) {
+        return new EntryEffect((held ? moment.now() : slipped(moment.now(), moment.number())).reseated());
+    }
+
+    private static EntryEffect takenOver(Moment moment, RecordEntry.Takeover takeover) {
+        Situation after = stopped(moment, takeover.held()).situation();
+        return new EntryEffect(after.noted(after.ledger().takenOver(takeover.name())));
+    }
+
+    private static EntryEffect datum(Moment moment, TurnEntry.Datum datum) throws Refusal {
+        Situation now = moment.now();
+        int number = moment.number();
         Row row = CellEntries.row(now, Optional.of(datum.row()), datum.row().column());
         if (datum.shaftAngle().isEmpty()) {
             return identified(now, number, row, datum.airfoil(), datum.plusMinus());

@@ -1,6 +1,7 @@
 package everyblade.core.turning;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.fact.Fact;
 import java.util.BitSet;
@@ -38,14 +39,14 @@ public final class Fold {
      */
     public Fold with(Logged logged) throws Refusal {
         Trail<Logged> longer = entries.with(logged);
-        if (logged.entry() instanceof Entry.Void struck) {
+        if (logged.entry() instanceof RecordEntry.Void struck) {
             return voiding(longer, struck);
         }
         EntryEffect step = judged(situation, longer, voided, logged);
         return new Fold(longer, step.situation(), voided, step.warnings());
     }
 
-    private Fold voiding(Trail<Logged> longer, Entry.Void struck) throws Refusal {
+    private Fold voiding(Trail<Logged> longer, RecordEntry.Void struck) throws Refusal {
         int target = struck.entry().value();
         int column = struck.entry().column();
         if (target < 1 || target >= longer.last().number()) {
@@ -64,7 +65,7 @@ public final class Fold {
             if (newVoided.get(logged.number())) {
                 continue;
             }
-            if (logged.entry() instanceof Entry.Void) {
+            if (logged.entry() instanceof RecordEntry.Void) {
                 replayed = replayed.noted(replayed.ledger().awaiting(logged.number()));
                 continue;
             }
@@ -93,7 +94,7 @@ public final class Fold {
         BitSet voided = new BitSet();
         for (int i = entries.size() - 1; i >= 0; i--) {
             Logged logged = entries.get(i);
-            if (!voided.get(logged.number()) && logged.entry() instanceof Entry.Void struck) {
+            if (!voided.get(logged.number()) && logged.entry() instanceof RecordEntry.Void struck) {
                 voided.set(struck.entry().value());
             }
         }
@@ -112,7 +113,7 @@ public final class Fold {
 
     /** The entry for which this one answers, if that is no question by itself. */
     private static Optional<Logged> answeredFor(List<Logged> entries, BitSet voided, Logged logged) {
-        if (!(logged.entry() instanceof Entry.Settle settle)) {
+        if (!(logged.entry() instanceof FindingEntry.Settle settle)) {
             return Optional.empty();
         }
         int about = settle.entry().value();

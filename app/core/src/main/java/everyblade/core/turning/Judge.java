@@ -1,15 +1,24 @@
 package everyblade.core.turning;
 
 import everyblade.core.entry.Entry;
-import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.Refusal;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
- * Judges entries one by one: may this be, after what was before, and what does it lead to. Voids are not judged here;
- * {@link Fold} leaves out what they strike.
+ * Judges entries one by one: may this be, after what was before, and what does it lead to. An entry for which no room has a
+ * rule stands in the record and changes nothing. Voids are not judged here; {@link Fold} leaves out what they strike.
  */
 final class Judge {
+
+    private static final Rules RULES = Stream.of(
+                    ViewEntries.RULES,
+                    MovementEntries.RULES,
+                    CountEntries.RULES,
+                    CellEntries.RULES,
+                    QuestionEntries.RULES,
+                    OpenEntries.RULES)
+            .reduce(Rules.NONE, Rules::and);
 
     private Judge() {}
 
@@ -21,13 +30,11 @@ final class Judge {
      * @throws Refusal if it cannot be, with the column at which the line goes wrong
      */
     static EntryEffect judge(Situation situation, int number, Entry entry, OptionalDouble sinceBefore) throws Refusal {
-        return switch (EntryKind.of(entry)) {
-            case VIEW, AT, WATCH, IN, CLEAR, OUT, PAD, HEAT, VANES -> ViewEntries.judge(situation, number, entry);
-            case TURN, SKIP, ROUND, LOOK, DRAW, FEED -> MovementEntries.judge(situation, number, entry, sinceBefore);
-            case DATUM, HERE, SLIP, PAUSE, HANDOVER, TAKEOVER -> CountEntries.judge(situation, number, entry);
-            case FIND, RECHECK, PHOTO, SAW, NO_ACCESS, ASK -> CellEntries.judge(situation, number, entry);
-            case OPEN, SHUT, TOOL_OUT, TOOL_IN, LOST, PROOF, CONDITION, FACT, REFER, AGAIN, SETTLE, NOTE, VOID ->
-                new EntryEffect(OpenEntries.judge(situation, number, entry)).and(ClosingAdvice.on(situation, entry));
-        };
+        return RULES.judge(new Moment(situation, number, sinceBefore), entry);
+    }
+
+    /** Whether a room has a rule for entries of this type. */
+    static boolean judges(Class<? extends Entry> type) {
+        return RULES.has(type);
     }
 }

@@ -2,16 +2,17 @@ package everyblade.core.turning;
 
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.LookEntry;
 import everyblade.core.entry.Movement;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Said;
+import everyblade.core.entry.TurnEntry;
 import everyblade.fact.Fact;
 import everyblade.spi.Direction;
 import everyblade.spi.Pad;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Spool;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,53 +22,54 @@ import java.util.OptionalDouble;
 /** Entries that turn a shaft or draw the scope tip round, watching or not. */
 final class MovementEntries {
 
+    static final Rules RULES = Rules.NONE
+            .and(TurnEntry.Turn.class, MovementEntries::turn)
+            .and(TurnEntry.Skip.class, MovementEntries::skip)
+            .and(TurnEntry.Round.class, MovementEntries::round)
+            .and(LookEntry.Look.class, MovementEntries::look)
+            .and(TurnEntry.Draw.class, MovementEntries::draw)
+            .and(
+                    TurnEntry.Feed.class,
+                    (moment, feed) -> new EntryEffect(drawn(moment.now(), moment.number(), feed.movement())));
+
     private MovementEntries() {}
 
-    static EntryEffect judge(Situation now, int number, Entry entry, OptionalDouble sinceBefore) throws Refusal {
-        if (entry instanceof Entry.Turn turn) {
-            Seat seat = ViewEntries.seat(now, turn.movement().column());
-            return turn(now, number, seat, turn, seconds(turn.seconds(), sinceBefore));
-        }
-        if (entry instanceof Entry.Skip skip) {
-            return skip(now, number, skip);
-        }
-        if (entry instanceof Entry.Round round) {
-            return round(now, number, round, seconds(round.seconds(), sinceBefore));
-        }
-        if (entry instanceof Entry.Look look) {
-            Seat seat = ViewEntries.seat(now, 1);
-            Watch watch = Watch.of(now, seat, look.through());
-            int here = now.trackOf(seat.row()).here();
-            return watched(watch.begun(now), number, watch, here, seconds(look.seconds(), sinceBefore));
-        }
-        if (entry instanceof Entry.Draw draw) {
-            Situation after = drawn(now, number, draw.movement());
-            Seat seat = after.seat().orElseThrow();
-            int from = now.trackOf(seat.row()).here();
-            return watched(
-                    after, number, Watch.of(now, seat, Optional.empty()), from, seconds(draw.seconds(), sinceBefore));
-        }
-        return new EntryEffect(drawn(now, number, ((Entry.Feed) entry).movement()));
+    private static EntryEffect look(Moment moment, LookEntry.Look look) throws Refusal {
+        Situation now = moment.now();
+        Seat seat = ViewEntries.seat(now, 1);
+        Watch watch = Watch.of(now, seat, look.through());
+        int here = now.trackOf(seat.row()).here();
+        return watched(watch.begun(now), moment.number(), watch, here, seconds(look, moment));
     }
 
-    private static EntryEffect turn(Situation now, int number, Seat seat, Entry.Turn turn, OptionalDouble seconds)
-            throws Refusal {
+    private static EntryEffect draw(Moment moment, TurnEntry.Draw draw) throws Refusal {
+        Situation now = moment.now();
+        Situation after = drawn(now, moment.number(), draw.movement());
+        Seat seat = after.seat().orElseThrow();
+        int from = now.trackOf(seat.row()).here();
+        return watched(after, moment.number(), Watch.of(now, seat, Optional.empty()), from, seconds(draw, moment));
+    }
+
+    private static EntryEffect turn(Moment moment, TurnEntry.Turn turn) throws Refusal {
+        Situation now = moment.now();
+        Seat seat = ViewEntries.seat(now, turn.movement().column());
         refuseAmong(now);
         Watch watch = Watch.of(now, seat, turn.through());
         Spool spool = spool(now, turn.movement().column(), true);
         watch.refuseClose(now, seat, spool);
         int from = now.trackOf(seat.row()).here();
-        Situation after = turned(watch.begun(now), number, spool, turn.movement());
-        EntryEffect watched = watched(after, number, watch, from, seconds);
+        Situation after = turned(watch.begun(now), moment.number(), spool, turn.movement());
+        EntryEffect watched = watched(after, moment.number(), watch, from, seconds(turn, moment));
         List<Fact> warnings = new ArrayList<>(watched.warnings());
         warnings.addAll(Advice.onCount(now, watched.situation(), seat));
         return new EntryEffect(watched.situation(), warnings);
     }
 
-    private static EntryEffect skip(Situation now, int number, Entry.Skip skip) throws Refusal {
+    private static EntryEffect skip(Moment moment, TurnEntry.Skip skip) throws Refusal {
+        Situation now = moment.now();
         refuseAmong(now);
         Spool spool = spool(now, skip.movement().column(), false);
-        Situation after = turned(now, number, spool, skip.movement());
+        Situation after = turned(now, moment.number(), spool, skip.movement());
         return new EntryEffect(
                 after,
                 now.seat()
@@ -75,8 +77,9 @@ final class MovementEntries {
                         .orElse(List.of()));
     }
 
-    private static EntryEffect round(Situation now, int number, Entry.Round round, OptionalDouble seconds)
-            throws Refusal {
+    private static EntryEffect round(Moment moment, TurnEntry.Round round) throws Refusal {
+        Situation now = moment.now();
+        int number = moment.number();
         refuseAmong(now);
         Seat seat = ViewEntries.seat(now, round.airfoil().column());
         if (seat.row().kind() != RowKind.ROTOR) {
@@ -97,7 +100,7 @@ final class MovementEntries {
         Turn full = spool.normal() == Direction.CW ? Turn.FULL : Turn.FULL.negated();
         Situation turned = began.situation().tracked(track.moved(number, full, length));
         EntryEffect ended = CountEntries.identified(turned, number, seat.row(), round.airfoil(), round.plusMinus());
-        EntryEffect watched = watched(ended.situation(), number, watch, track.here(), seconds);
+        EntryEffect watched = watched(ended.situation(), number, watch, track.here(), seconds(round, moment));
         List<Fact> warnings = new ArrayList<>(began.warnings());
         warnings.addAll(watched.warnings());
         further(seat, pad, aim, watched.situation().runs()).ifPresent(warnings::add);
@@ -185,7 +188,9 @@ final class MovementEntries {
     }
 
     /** As said, else at most the time since the entry before. */
-    private static OptionalDouble seconds(Optional<BigDecimal> said, OptionalDouble sinceBefore) {
-        return said.isPresent() ? OptionalDouble.of(said.get().doubleValue()) : sinceBefore;
+    private static OptionalDouble seconds(Entry.Timed timed, Moment moment) {
+        return timed.seconds().isPresent()
+                ? OptionalDouble.of(timed.seconds().get().doubleValue())
+                : moment.sinceBefore();
     }
 }

@@ -1,73 +1,65 @@
 package everyblade.core.turning;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Refusal;
 import java.util.List;
 import java.util.Optional;
 
-/** Entries about what is open: ports, tools, questions. Everything else leaves the situation as it is. */
+/** Entries about things: what is open, and which tools are out. */
 final class OpenEntries {
+
+    static final Rules RULES = Rules.NONE
+            .and(RecordEntry.Open.class, OpenEntries::open)
+            .and(RecordEntry.Shut.class, OpenEntries::shut)
+            .and(RecordEntry.ToolOut.class, OpenEntries::toolOut)
+            .and(RecordEntry.ToolIn.class, OpenEntries::toolIn)
+            .and(RecordEntry.Lost.class, OpenEntries::lost);
 
     private OpenEntries() {}
 
-    static Situation judge(Situation now, int number, Entry entry) throws Refusal {
+    private static EntryEffect open(Moment moment, RecordEntry.Open open) {
+        Situation now = moment.now();
+        String thing = open.thing().value();
+        return new EntryEffect(
+                        now.noted(now.ledger().opened(thing, moment.number())).portSaid(thing, Optional.empty()))
+                .and(ClosingAdvice.onOpen(now, thing));
+    }
+
+    private static EntryEffect shut(Moment moment, RecordEntry.Shut shut) throws Refusal {
+        Situation now = moment.now();
         Ledger ledger = now.ledger();
-        if (entry instanceof Entry.Open open) {
-            return now.noted(ledger.opened(open.thing().value(), number))
-                    .portSaid(open.thing().value(), Optional.empty());
+        String thing = shut.thing().value();
+        if (!ledger.openings().containsKey(thing)) {
+            throw new Refusal(
+                    shut.thing().column(),
+                    new EntryProblem.NotOpen(
+                            thing, List.copyOf(ledger.openings().keySet())));
         }
-        if (entry instanceof Entry.Shut shut) {
-            if (!ledger.openings().containsKey(shut.thing().value())) {
-                throw new Refusal(
-                        shut.thing().column(),
-                        new EntryProblem.NotOpen(
-                                shut.thing().value(),
-                                List.copyOf(ledger.openings().keySet())));
-            }
-            return now.noted(ledger.shut(shut.thing().value()))
-                    .portSaid(shut.thing().value(), Optional.of(number));
+        return new EntryEffect(now.noted(ledger.shut(thing)).portSaid(thing, Optional.of(moment.number())));
+    }
+
+    private static EntryEffect toolOut(Moment moment, RecordEntry.ToolOut out) {
+        Situation now = moment.now();
+        String tool = out.tool().value();
+        return new EntryEffect(now.noted(now.ledger().toolOut(tool, moment.number())))
+                .and(ClosingAdvice.onToolOut(now, tool));
+    }
+
+    private static EntryEffect toolIn(Moment moment, RecordEntry.ToolIn in) throws Refusal {
+        Ledger ledger = moment.now().ledger();
+        String tool = in.tool().value();
+        Ledger found = ledger.found(tool);
+        if (!ledger.toolsOut().containsKey(tool) && found.equals(ledger)) {
+            throw new Refusal(
+                    in.tool().column(),
+                    new EntryProblem.NotOut(tool, List.copyOf(ledger.toolsOut().keySet())));
         }
-        if (entry instanceof Entry.ToolOut out) {
-            return now.noted(ledger.toolOut(out.tool().value(), number));
-        }
-        if (entry instanceof Entry.ToolIn in) {
-            String tool = in.tool().value();
-            Ledger found = ledger.found(tool);
-            if (!ledger.toolsOut().containsKey(tool) && found.equals(ledger)) {
-                throw new Refusal(
-                        in.tool().column(),
-                        new EntryProblem.NotOut(
-                                tool, List.copyOf(ledger.toolsOut().keySet())));
-            }
-            return now.noted(found.toolIn(tool));
-        }
-        if (entry instanceof Entry.Lost lost) {
-            return now.noted(ledger.lost(number, lost.tool().value()));
-        }
-        if (entry instanceof Entry.Proof proof) {
-            return now.noted(ledger.proved(new Stance.Proof(
-                    proof.size().value().doubleValue(), proof.distance().value().doubleValue())));
-        }
-        if (entry instanceof Entry.Refer refer) {
-            return now.noted(ledger.questioned(number, new Question.Referred(refer.text())));
-        }
-        if (entry instanceof Entry.Again again) {
-            return now.noted(ledger.questioned(
-                    number, new Question.Again(again.number().value().toPlainString(), again.interval())));
-        }
-        if (entry instanceof Entry.Settle settle) {
-            int settled = settle.entry().value();
-            if (!ledger.questions().containsKey(settled) && ledger.isUndecided(settled)) {
-                return now.noted(ledger.decided(settled, number));
-            }
-            if (!ledger.questions().containsKey(settled)) {
-                throw new Refusal(
-                        settle.entry().column(),
-                        new EntryProblem.NothingToSettle(
-                                settled, List.copyOf(ledger.questions().keySet())));
-            }
-            return now.noted(ledger.settled(settled));
-        }
-        return now;
+        return new EntryEffect(moment.now().noted(found.toolIn(tool)));
+    }
+
+    private static EntryEffect lost(Moment moment, RecordEntry.Lost lost) {
+        Situation now = moment.now();
+        return new EntryEffect(
+                now.noted(now.ledger().lost(moment.number(), lost.tool().value())));
     }
 }

@@ -1,10 +1,11 @@
 package everyblade.core.turning;
 
 import everyblade.core.angle.Turn;
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.LookEntry;
 import everyblade.core.entry.NearestWord;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Said;
+import everyblade.core.entry.TurnEntry;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.ZoneWords;
 import everyblade.core.turning.SeatProblem.Named;
@@ -20,58 +21,61 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Entries that seat the scope tip, say what is watched and from where the shaft is turned. */
+/** Entries that seat the scope tip, say what is watched, under which conditions, and from where the shaft is turned. */
 final class ViewEntries {
 
     private static final BigDecimal FREEZING_F = BigDecimal.valueOf(32);
 
+    static final Rules RULES = Rules.NONE
+            .and(LookEntry.View.class, ViewEntries::view)
+            .and(LookEntry.At.class, ViewEntries::at)
+            .and(LookEntry.Watch.class, ViewEntries::watch)
+            .and(LookEntry.In.class, (moment, in) -> moved(moment.now(), true))
+            .and(LookEntry.Clear.class, (moment, clear) -> moved(moment.now(), false))
+            .and(LookEntry.Out.class, (moment, out) -> out(moment.now()))
+            .and(LookEntry.Heat.class, (moment, heat) -> heat(moment.now(), heat))
+            .and(LookEntry.Proof.class, (moment, proof) -> proof(moment.now(), proof))
+            .and(TurnEntry.Pad.class, (moment, pad) -> pad(moment.now(), pad.pad()))
+            .and(TurnEntry.Vanes.class, (moment, vanes) -> vanes(moment.now(), vanes));
+
     private ViewEntries() {}
 
-    static EntryEffect judge(Situation now, int number, Entry entry) throws Refusal {
-        if (entry instanceof Entry.View view) {
-            return view(now, number, view);
-        }
-        if (entry instanceof Entry.At at) {
-            return at(now, number, at);
-        }
-        if (entry instanceof Entry.Watch watch) {
-            Seat seat = seat(now, 1);
-            ZoneSet zones =
-                    ZoneWords.parts(now.engine().zonings().get(seat.row().id()), watch.parts());
-            return new EntryEffect(now.seated(seat.watching(zones), now.placements()));
-        }
-        if (entry instanceof Entry.Pad pad) {
-            return new EntryEffect(pad(now, pad.pad()));
-        }
-        if (entry instanceof Entry.Heat heat) {
-            return heat(now, heat);
-        }
-        if (entry instanceof Entry.Vanes vanes) {
-            return new EntryEffect(vanes(now, vanes));
-        }
-        if (entry instanceof Entry.Out) {
-            return new EntryEffect(
-                    now.seated(seat(now, 1).takenOut(), now.placements()).among(false));
-        }
-        return new EntryEffect(moved(now, entry instanceof Entry.In));
+    private static EntryEffect watch(Moment moment, LookEntry.Watch watch) throws Refusal {
+        Situation now = moment.now();
+        Seat seat = seat(now, 1);
+        ZoneSet zones = ZoneWords.parts(now.engine().zonings().get(seat.row().id()), watch.parts());
+        return new EntryEffect(now.seated(seat.watching(zones), now.placements()));
+    }
+
+    private static EntryEffect out(Situation now) throws Refusal {
+        return new EntryEffect(
+                now.seated(seat(now, 1).takenOut(), now.placements()).among(false));
+    }
+
+    private static EntryEffect proof(Situation now, LookEntry.Proof proof) {
+        return new EntryEffect(now.noted(now.ledger()
+                .proved(new Stance.Proof(
+                        proof.size().value().doubleValue(),
+                        proof.distance().value().doubleValue()))));
     }
 
     /**
      * Put in among the blades, or drawn clear of them, the scope tip leaves its station or comes back to it: to some other
      * place within its tolerance.
      */
-    private static Situation moved(Situation now, boolean in) {
+    private static EntryEffect moved(Situation now, boolean in) {
         Situation after = now.among(in);
         if (now.among() == in || now.seat().flatMap(Seat::station).isEmpty()) {
-            return after;
+            return new EntryEffect(after);
         }
         Seat seat = now.seat().get();
         int placement = now.placements() + 1;
-        return after.seated(seat.placed(placement, now.engine().tooClose(seat).isPresent() == in), placement);
+        return new EntryEffect(
+                after.seated(seat.placed(placement, now.engine().tooClose(seat).isPresent() == in), placement));
     }
 
     /** A reading is kept whatever it says; one that is too high for the scope tip inside calls it out. */
-    private static EntryEffect heat(Situation now, Entry.Heat heat) {
+    private static EntryEffect heat(Situation now, LookEntry.Heat heat) {
         BigDecimal read = heat.temperature().value();
         BigDecimal celsius = heat.fahrenheit()
                 ? read.subtract(FREEZING_F)
@@ -97,7 +101,8 @@ final class ViewEntries {
                                         .map(View::id))));
     }
 
-    private static EntryEffect view(Situation now, int number, Entry.View entry) throws Refusal {
+    private static EntryEffect view(Moment moment, LookEntry.View entry) throws Refusal {
+        Situation now = moment.now();
         View view = named(
                 entry.view(),
                 Named.VIEW,
@@ -132,8 +137,8 @@ final class ViewEntries {
                 now.engine().zonings().get(row.id()).all(),
                 false,
                 Optional.empty());
-        Situation seated = setBack(now.seated(seat, placement), number, row);
-        return close(placedByMaker(seated, number, row), seat).and(ClosingAdvice.onView(now, view));
+        Situation seated = setBack(now.seated(seat, placement), moment.number(), row);
+        return close(placedByMaker(seated, moment.number(), row), seat).and(ClosingAdvice.onView(now, view));
     }
 
     /** A scope tip that stands closer to what turns than the margin is among the blades. */
@@ -150,7 +155,8 @@ final class ViewEntries {
                         seated.engine().margin()));
     }
 
-    private static EntryEffect at(Situation now, int number, Entry.At entry) throws Refusal {
+    private static EntryEffect at(Moment moment, LookEntry.At entry) throws Refusal {
+        Situation now = moment.now();
         Seat seat = seat(now, entry.station().column());
         Station station = named(
                 entry.station(),
@@ -161,7 +167,7 @@ final class ViewEntries {
                 seat.view().stations().stream().map(Station::id).toList());
         int placement = now.placements() + 1;
         Seat moved = seat.at(station, placement);
-        return close(setBack(now.seated(moved, placement), number, seat.row()), moved);
+        return close(setBack(now.seated(moved, placement), moment.number(), seat.row()), moved);
     }
 
     /** A newly seated scope tip is where the view says, however it was drawn before. */
@@ -185,7 +191,7 @@ final class ViewEntries {
                 new Sighting(number, track.here(), row.id(), origin, 1, 0, row.rock(), Engine.pitch(row))));
     }
 
-    private static Situation pad(Situation now, Said<String> said) throws Refusal {
+    private static EntryEffect pad(Situation now, Said<String> said) throws Refusal {
         List<Spool> holders = now.engine().model().spools().stream()
                 .filter(spool -> spool.pads().stream().anyMatch(pad -> pad.id().equals(said.value())))
                 .toList();
@@ -207,10 +213,10 @@ final class ViewEntries {
         if (own.isEmpty() && holders.size() > 1) {
             throw new Refusal(said.column(), new SeatProblem.SeveralSpools(said.value()));
         }
-        return now.atPad(own.orElse(holders.get(0)).id(), said.value());
+        return new EntryEffect(now.atPad(own.orElse(holders.get(0)).id(), said.value()));
     }
 
-    private static Situation vanes(Situation now, Entry.Vanes entry) throws Refusal {
+    private static EntryEffect vanes(Situation now, TurnEntry.Vanes entry) throws Refusal {
         Row row = CellEntries.row(now, Optional.of(entry.row()), entry.row().column());
         String said = entry.position().value();
         List<String> there = row.positions().keySet().stream().sorted().toList();
@@ -219,7 +225,7 @@ final class ViewEntries {
                     entry.position().column(),
                     new SeatProblem.NoPosition(row.id(), said, NearestWord.to(said, there), there));
         }
-        return now.noted(now.ledger().vanesAt(row.id(), said));
+        return new EntryEffect(now.noted(now.ledger().vanesAt(row.id(), said)));
     }
 
     /** What a word names, or a refusal that lists what there is. */

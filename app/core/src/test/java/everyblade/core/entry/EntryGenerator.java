@@ -1,19 +1,25 @@
 package everyblade.core.entry;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import everyblade.core.entry.Entry.Airfoils;
 import everyblade.core.entry.Entry.Interval;
 import everyblade.core.entry.Entry.LengthUnit;
 import everyblade.core.entry.Entry.Size;
 import everyblade.core.entry.Entry.Through;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
- * Makes entries that a line can say, every verb in turn, the same ones for the same seed. Names and texts are as odd as
+ * Makes entries that a line can say, every kind in turn, the same ones for the same seed. Names and texts are as odd as
  * the grammar allows; every column is 1. Whether a view or row of that name exists plays no part.
  */
 public final class EntryGenerator {
@@ -64,52 +70,66 @@ public final class EntryGenerator {
     }
 
     private List<Supplier<Entry>> verbs() {
-        return List.of(
-                () -> new Entry.View(name(), maybe(this::name)),
-                () -> new Entry.At(name()),
-                () -> new Entry.Watch(names()),
-                Entry.In::new,
-                Entry.Clear::new,
-                Entry.Out::new,
-                () -> new Entry.Turn(said(turning()), maybe(this::positive), maybe(this::through)),
-                () -> new Entry.Skip(said(turning())),
-                () -> new Entry.Round(whole(), maybe(this::unsigned), maybe(this::positive)),
-                () -> new Entry.Look(maybe(this::positive), maybe(this::through)),
-                () -> new Entry.Draw(said(drawing()), maybe(this::positive)),
-                () -> new Entry.Feed(said(drawing())),
-                () -> new Entry.Pad(name()),
-                () -> new Entry.Datum(name(), whole(), maybe(() -> said(signed())), maybe(this::unsigned)),
-                () -> new Entry.Here(whole(), maybe(this::unsigned)),
-                Entry.Slip::new,
-                () -> new Entry.Find(maybe(this::name), oneOf(List.of(Kind.values())), whole(), zone(), size()),
-                () -> new Entry.Recheck(maybe(this::name), whole(), said(random.nextBoolean() ? text() : "")),
-                this::photo,
-                () -> new Entry.Saw(maybe(this::name), zone(), run(), name()),
-                () -> new Entry.NoAccess(maybe(this::name), zone(), random.nextBoolean() ? run() : all(), text()),
-                () -> new Entry.Ask(name(), names()),
-                () -> new Entry.Open(name()),
-                () -> new Entry.Shut(name(), random.nextBoolean() ? text() : ""),
-                () -> new Entry.ToolOut(name()),
-                () -> new Entry.ToolIn(name()),
-                () -> new Entry.Lost(name()),
-                () -> new Entry.Vanes(name(), name()),
-                () -> new Entry.Heat(said(unsigned()), random.nextBoolean()),
-                () -> new Entry.Proof(said(positive()), said(positive())),
-                () -> new Entry.Condition(text()),
-                () -> new Entry.Fact(name(), text()),
-                () -> new Entry.Refer(text()),
-                () -> new Entry.Again(said(positive()), oneOf(List.of(Interval.values()))),
-                () -> new Entry.Pause(random.nextBoolean()),
-                () -> new Entry.Handover(name().value()),
-                () -> new Entry.Takeover(name().value(), random.nextBoolean()),
-                () -> new Entry.Settle(whole(), text()),
-                () -> new Entry.Void(whole(), text()),
-                () -> new Entry.Note(text()));
+        Map<Class<?>, Supplier<Entry>> special = Map.of(
+                TurnEntry.Draw.class, () -> new TurnEntry.Draw(said(drawing()), maybe(this::positive)),
+                TurnEntry.Feed.class, () -> new TurnEntry.Feed(said(drawing())),
+                TurnEntry.Datum.class,
+                        () -> new TurnEntry.Datum(name(), whole(), maybe(() -> said(signed())), maybe(this::unsigned)),
+                FindingEntry.Recheck.class,
+                        () -> new FindingEntry.Recheck(
+                                maybe(this::name),
+                                whole(),
+                                said(maybe(this::text).orElse(""))),
+                FindingEntry.Photo.class, this::photo,
+                RecordEntry.Shut.class,
+                        () -> new RecordEntry.Shut(name(), maybe(this::text).orElse("")));
+        return EntryKind.all().stream()
+                .map(kind -> special.getOrDefault(kind.type(), () -> ofComponents(kind.type())))
+                .toList();
+    }
+
+    /** An entry made of what its components can be by their types and names. */
+    private Entry ofComponents(Class<? extends Entry> type) {
+        RecordComponent[] components = type.getRecordComponents();
+        try {
+            Class<?>[] types =
+                    Stream.of(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+            Object[] values = Stream.of(components)
+                    .map(component -> value(component.getGenericType(), component.getName()))
+                    .toArray();
+            return type.getDeclaredConstructor(types).newInstance(values);
+        } catch (ReflectiveOperationException impossible) {
+            throw new AssertionError("entries are records with public constructors", impossible);
+        }
+    }
+
+    private Object value(Type type, String name) {
+        return switch (type.getTypeName().replaceAll("[\\w.]*[.$](?=\\w)", "")) {
+            case "String" -> name.equals("name") ? name().value() : text();
+            case "boolean" -> random.nextBoolean();
+            case "BigDecimal" -> name.equals("seconds") ? positive() : unsigned();
+            case "Said<String>" -> name.equals("zone") ? zone() : name();
+            case "Said<Integer>" -> whole();
+            case "Said<BigDecimal>" -> said(positive());
+            case "Said<Movement>" -> said(turning());
+            case "List<Said<String>>" -> names();
+            case "Kind" -> oneOf(List.of(Kind.values()));
+            case "Interval" -> oneOf(List.of(Interval.values()));
+            case "Size" -> size();
+            case "Airfoils" -> random.nextBoolean() ? run() : all();
+            case "Through" -> through();
+            default -> {
+                assertThat(type).as("a component that the generator can make").isInstanceOf(ParameterizedType.class);
+                ParameterizedType generic = (ParameterizedType) type;
+                assertThat(generic.getRawType()).isEqualTo(Optional.class);
+                yield maybe(() -> value(generic.getActualTypeArguments()[0], name));
+            }
+        };
     }
 
     private Entry photo() {
         Optional<Said<Integer>> airfoil = maybe(this::whole);
-        return new Entry.Photo(name(), airfoil, airfoil.flatMap(number -> maybe(this::zone)));
+        return new FindingEntry.Photo(name(), airfoil, airfoil.flatMap(number -> maybe(this::zone)));
     }
 
     private Movement turning() {

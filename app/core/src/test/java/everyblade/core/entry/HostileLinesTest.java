@@ -121,7 +121,7 @@ class HostileLinesTest {
     @Test
     void two_thousand_characters_are_still_read() throws Refusal {
         String text = "\ud83d\udd27".repeat(1995);
-        assertThat(EntryParser.parse("note " + text)).isEqualTo(new Entry.Note(text));
+        assertThat(EntryParser.parse("note " + text)).isEqualTo(new RecordEntry.Note(text));
     }
 
     @ParameterizedTest

@@ -4,6 +4,8 @@ import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.State;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -91,9 +93,10 @@ public record Timeline(List<Point> points) {
      * about a void.
      */
     private static Fold kept(Fold fold, Logged logged, boolean isVoid) {
-        boolean counts =
-                !isVoid && !(logged.entry() instanceof Entry.Void) && !(logged.entry() instanceof Entry.Settle);
-        Entry entry = counts ? logged.entry() : new Entry.Note("");
+        boolean counts = !isVoid
+                && !(logged.entry() instanceof RecordEntry.Void)
+                && !(logged.entry() instanceof FindingEntry.Settle);
+        Entry entry = counts ? logged.entry() : new RecordEntry.Note("");
         try {
             return fold.with(new Logged(
                     logged.number(), logged.at(), logged.by(), logged.live(), logged.text(), entry, logged.written()));

@@ -1,6 +1,6 @@
 package everyblade.picture.report;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Settings;
 import everyblade.core.turning.Logged;
 import everyblade.picture.report.page.Block;
@@ -85,7 +85,7 @@ final class Appendix {
             return Cell.of(logged.text());
         }
         PageWords struck = PageWords.struck(logged.text());
-        Optional<Reported.Told<Entry.Void>> by = job.strikes(logged.number());
+        Optional<Reported.Told<RecordEntry.Void>> by = job.strikes(logged.number());
         return by.map(strikes -> Cell.of(
                         struck,
                         PageWords.faint(job.say(

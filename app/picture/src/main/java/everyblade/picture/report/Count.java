@@ -2,6 +2,8 @@ package everyblade.picture.report;
 
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryKind;
+import everyblade.core.entry.RecordEntry;
+import everyblade.core.entry.TurnEntry;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.TakenAsExact;
@@ -154,13 +156,13 @@ final class Count {
     }
 
     private static String follows(Reported job, Entry entry) {
-        if (entry instanceof Entry.Slip) {
+        if (entry instanceof TurnEntry.Slip) {
             return job.say("count.follows.slip");
-        } else if (entry instanceof Entry.Pause pause) {
+        } else if (entry instanceof RecordEntry.Pause pause) {
             return job.say("count.follows.break", pause.held());
-        } else if (entry instanceof Entry.Takeover takeover) {
+        } else if (entry instanceof RecordEntry.Takeover takeover) {
             return job.say("count.follows.break", takeover.held());
-        } else if (entry instanceof Entry.Handover) {
+        } else if (entry instanceof RecordEntry.Handover) {
             return job.say("count.follows.none");
         }
         return "";

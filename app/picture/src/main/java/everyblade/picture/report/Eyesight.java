@@ -1,6 +1,6 @@
 package everyblade.picture.report;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.LookEntry;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
@@ -15,7 +15,7 @@ final class Eyesight {
 
     static List<Block> of(Reported job) {
         List<List<Cell>> rows = new ArrayList<>();
-        job.told(Entry.Proof.class)
+        job.told(LookEntry.Proof.class)
                 .forEach(proof -> rows.add(row(
                         proof,
                         job.say("eyesight.target"),
@@ -23,7 +23,7 @@ final class Eyesight {
                                 "eyesight.line",
                                 job.words().plain(proof.entry().size().value()),
                                 job.words().plain(proof.entry().distance().value())))));
-        job.told(Entry.Condition.class)
+        job.told(LookEntry.Condition.class)
                 .forEach(condition -> rows.add(row(
                         condition,
                         job.say("eyesight.surfaces"),
@@ -33,10 +33,10 @@ final class Eyesight {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading(1, job.say("eyesight")));
         blocks.add(new Block.Paragraph(PageWords.of(job.say("eyesight.told"))));
-        if (job.told(Entry.Proof.class).isEmpty()) {
+        if (job.told(LookEntry.Proof.class).isEmpty()) {
             blocks.add(new Block.Item(PageWords.of(job.say("eyesight.noTarget"))));
         }
-        if (job.told(Entry.Condition.class).isEmpty()) {
+        if (job.told(LookEntry.Condition.class).isEmpty()) {
             blocks.add(new Block.Item(PageWords.of(job.say("eyesight.noSurfaces"))));
         }
         if (!rows.isEmpty()) {

@@ -1,7 +1,7 @@
 package everyblade.picture.report;
 
 import everyblade.core.coverage.RowCoverage;
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.finding.Judgement;
 import everyblade.core.finding.Verdict;
 import everyblade.core.turning.Logged;
@@ -21,7 +21,7 @@ final class FindingPages {
     private FindingPages() {}
 
     /** One finding. */
-    private record Finding(Logged logged, Entry.Find entry, Remark remark, RowCoverage row) {
+    private record Finding(Logged logged, FindingEntry.Find entry, Remark remark, RowCoverage row) {
 
         String where(Reported job) {
             return Telling.airfoils(job, row.row(), remark);
@@ -33,7 +33,7 @@ final class FindingPages {
                 .filter(remark -> remark.what() == Remark.What.FOUND)
                 .map(remark -> new Finding(
                         job.entry(remark.entry()),
-                        (Entry.Find) job.entry(remark.entry()).entry(),
+                        (FindingEntry.Find) job.entry(remark.entry()).entry(),
                         remark,
                         job.coverage().row(remark.row())))
                 .toList();
@@ -73,8 +73,8 @@ final class FindingPages {
     /** That nothing was found, with what was and no longer counts. */
     static String none(Reported job) {
         long gone = job.fold().entries().stream()
-                .filter(logged ->
-                        logged.entry() instanceof Entry.Find && job.fold().isVoid(logged.number()))
+                .filter(logged -> logged.entry() instanceof FindingEntry.Find
+                        && job.fold().isVoid(logged.number()))
                 .count();
         return gone == 0 ? job.say("findings.none") : job.say("findings.noneCounts", gone);
     }
@@ -124,7 +124,7 @@ final class FindingPages {
     }
 
     private static String picturesOf(Reported job, Finding found) {
-        String files = job.told(Entry.Photo.class).stream()
+        String files = job.told(FindingEntry.Photo.class).stream()
                 .filter(photo -> photo.entry().airfoil().isPresent()
                         && photo.entry()
                                 .airfoil()
@@ -140,7 +140,7 @@ final class FindingPages {
     }
 
     private static List<Block> pictures(Reported job) {
-        List<List<Cell>> rows = job.told(Entry.Photo.class).stream()
+        List<List<Cell>> rows = job.told(FindingEntry.Photo.class).stream()
                 .map(photo -> List.of(
                         Cell.of("" + photo.logged().number()),
                         Cell.of(photo.entry().file().value()),

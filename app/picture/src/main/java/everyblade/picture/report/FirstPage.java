@@ -3,7 +3,7 @@ package everyblade.picture.report;
 import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.finding.Verdict;
 import everyblade.core.finding.closing.Behind;
 import everyblade.core.turning.CountError;
@@ -89,7 +89,7 @@ final class FirstPage {
                 job.say("first.when", Telling.minute(job.facts().at()), Telling.minute(end())),
                 who())));
         Set<String> names = new LinkedHashSet<>(List.of("hours", "cycles", "position", "manual", "revision"));
-        job.told(Entry.Fact.class)
+        job.told(RecordEntry.Fact.class)
                 .forEach(fact -> names.add(fact.entry().name().value().strip().toLowerCase(Locale.ROOT)));
         List<String> stated = new ArrayList<>();
         List<String> missing = new ArrayList<>();
@@ -121,9 +121,9 @@ final class FirstPage {
         job.counting().forEach(logged -> names.add(logged.by()));
         List<String> hands = new ArrayList<>();
         for (Logged logged : job.counting()) {
-            if (logged.entry() instanceof Entry.Handover handover) {
+            if (logged.entry() instanceof RecordEntry.Handover handover) {
                 hands.add("; " + job.say("first.handover", handover.name(), Telling.minute(logged.at())));
-            } else if (logged.entry() instanceof Entry.Takeover takeover) {
+            } else if (logged.entry() instanceof RecordEntry.Takeover takeover) {
                 hands.add("; " + job.say("first.takeover", takeover.name(), Telling.minute(logged.at())));
             }
         }

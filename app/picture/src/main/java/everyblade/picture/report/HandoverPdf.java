@@ -2,8 +2,8 @@ package everyblade.picture.report;
 
 import everyblade.core.coverage.Basis;
 import everyblade.core.coverage.Coverage;
-import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryKind;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.finding.closing.OpenItem;
 import everyblade.core.finding.growth.LeftAgain;
 import everyblade.core.gap.ToldGap;
@@ -154,8 +154,8 @@ public final class HandoverPdf {
     private static Block steps(Reported job) {
         List<Logged> done = job.counting().stream()
                 .filter(logged -> !EntryKind.of(logged.entry()).isBreak()
-                        && !(logged.entry() instanceof Entry.Note)
-                        && !(logged.entry() instanceof Entry.Void))
+                        && !(logged.entry() instanceof RecordEntry.Note)
+                        && !(logged.entry() instanceof RecordEntry.Void))
                 .toList();
         List<List<Cell>> rows = done.subList(Math.max(0, done.size() - STEPS), done.size()).stream()
                 .map(logged -> List.of(

@@ -1,6 +1,6 @@
 package everyblade.picture.report;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.finding.Figure;
 import everyblade.core.finding.Judgement;
 import everyblade.core.finding.Limits;
@@ -44,7 +44,7 @@ final class Judged {
         Optional.ofNullable(job.situation().ledger().outcomes().get(entry))
                 .map(job::entry)
                 .ifPresent(settled -> lines.add(PageWords.of(Telling.answered(
-                        job, settled.number(), settled.by(), ((Entry.Settle) settled.entry()).reason()))));
+                        job, settled.number(), settled.by(), ((FindingEntry.Settle) settled.entry()).reason()))));
         return lines.isEmpty()
                 ? Cell.of(PageWords.alert(job.say("findings.noOutcome")))
                 : Cell.of(lines.toArray(PageWords[]::new));

@@ -1,6 +1,6 @@
 package everyblade.picture.report;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.ZoneWords;
@@ -54,7 +54,7 @@ record PlacedPhoto(ShownPhoto shown, Logged logged, Taken when) {
 
     /** The airfoil that the entry names, confirmed by a person. */
     Optional<Integer> confirmed() {
-        return logged.entry() instanceof Entry.Photo photo
+        return logged.entry() instanceof FindingEntry.Photo photo
                 ? photo.airfoil().map(airfoil -> airfoil.value())
                 : Optional.empty();
     }
@@ -64,7 +64,7 @@ record PlacedPhoto(ShownPhoto shown, Logged logged, Taken when) {
      * camera wrote that: an entry may be typed long after.
      */
     String airfoil(Reported job) {
-        if (logged.entry() instanceof Entry.Saw) {
+        if (logged.entry() instanceof FindingEntry.Saw) {
             return logged.text();
         }
         if (confirmed().isEmpty()) {
@@ -82,7 +82,7 @@ record PlacedPhoto(ShownPhoto shown, Logged logged, Taken when) {
         Optional<Row> row = job.rowInView(logged.number())
                 .map(id -> job.situation().engine().rows().get(id));
         if (row.isEmpty()
-                || !(logged.entry() instanceof Entry.Photo photo)
+                || !(logged.entry() instanceof FindingEntry.Photo photo)
                 || photo.zone().isEmpty()) {
             return Optional.empty();
         }

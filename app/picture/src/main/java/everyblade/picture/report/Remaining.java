@@ -3,8 +3,8 @@ package everyblade.picture.report;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.State;
 import everyblade.core.coverage.Why;
-import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryKind;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.entry.ZonePhrase;
 import everyblade.core.finding.closing.Acceptance;
 import everyblade.core.finding.closing.Behind;
@@ -90,7 +90,7 @@ final class Remaining {
         if (job.situation().ledger().questions().containsKey(number)) {
             return Cell.of(PageWords.alert(job.say("open")));
         }
-        return job.told(Entry.Settle.class).stream()
+        return job.told(FindingEntry.Settle.class).stream()
                 .filter(settle -> settle.entry().entry().value() == number)
                 .findFirst()
                 .map(settle -> Cell.of(Telling.answered(
@@ -128,7 +128,7 @@ final class Remaining {
                             PageWords.of(
                                     Telling.airfoils(job, row.row(), remark) + ", " + Telling.zones(job, row, remark)),
                             PageWords.faint(job.say(acceptance.told()))),
-                    Cell.of(((Entry.NoAccess) logged.entry()).reason()),
+                    Cell.of(((FindingEntry.NoAccess) logged.entry()).reason()),
                     Cell.of(logged.by())));
         }
         List<Block> blocks = new ArrayList<>();
@@ -176,7 +176,7 @@ final class Remaining {
         blocks.add(new Block.Heading(2, job.say("stated")));
         for (Remark remark : remarks) {
             RowCoverage row = job.coverage().row(remark.row());
-            Entry.Saw saw = (Entry.Saw) job.entry(remark.entry()).entry();
+            FindingEntry.Saw saw = (FindingEntry.Saw) job.entry(remark.entry()).entry();
             blocks.add(new Block.Item(PageWords.of(job.say(
                     "stated.of",
                     remark.entry(),

@@ -2,6 +2,8 @@ package everyblade.picture.report;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.LookEntry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.finding.Judgement;
 import everyblade.core.finding.Judging;
 import everyblade.core.finding.closing.Beside;
@@ -121,7 +123,7 @@ record Reported(
 
     /** The row that was in view when entry K was made. */
     Optional<String> rowInView(int number) {
-        return told(Entry.View.class).stream()
+        return told(LookEntry.View.class).stream()
                 .filter(view -> view.logged().number() < number)
                 .reduce((earlier, later) -> later)
                 .flatMap(view -> model().view(view.entry().view().value()))
@@ -130,15 +132,15 @@ record Reported(
 
     /** The last value stated for a fact, whatever the case of its name. */
     Optional<String> fact(String name) {
-        return told(Entry.Fact.class).stream()
+        return told(RecordEntry.Fact.class).stream()
                 .filter(fact -> fact.entry().name().value().strip().equalsIgnoreCase(name))
                 .map(fact -> fact.entry().value().strip())
                 .reduce((earlier, later) -> later);
     }
 
     /** The void entry that strikes entry K, if it does not count. */
-    Optional<Told<Entry.Void>> strikes(int number) {
-        return told(Entry.Void.class).stream()
+    Optional<Told<RecordEntry.Void>> strikes(int number) {
+        return told(RecordEntry.Void.class).stream()
                 .filter(struck -> struck.entry().entry().value() == number)
                 .findFirst();
     }

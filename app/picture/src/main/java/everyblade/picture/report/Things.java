@@ -1,6 +1,7 @@
 package everyblade.picture.report;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.turning.Logged;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
@@ -23,8 +24,8 @@ final class Things {
         blocks.add(new Block.Paragraph(PageWords.of(job.say("things.told"))));
         blocks.addAll(table(job, "things.openings", passages(job, true)));
         blocks.addAll(table(job, "things.tools", passages(job, false)));
-        List<Reported.Told<Entry.Lost>> lost = job.told(Entry.Lost.class);
-        for (Reported.Told<Entry.Lost> each : lost) {
+        List<Reported.Told<RecordEntry.Lost>> lost = job.told(RecordEntry.Lost.class);
+        for (Reported.Told<RecordEntry.Lost> each : lost) {
             int number = each.logged().number();
             boolean open = job.situation().ledger().questions().containsKey(number);
             String words = job.say("things.lost", each.entry().tool().value(), number, open);
@@ -50,15 +51,15 @@ final class Things {
         Map<String, Integer> open = new LinkedHashMap<>();
         for (Logged logged : job.counting()) {
             Entry entry = logged.entry();
-            if (openings && entry instanceof Entry.Open opened) {
+            if (openings && entry instanceof RecordEntry.Open opened) {
                 open.put(opened.thing().value(), passages.size());
                 passages.add(new Passage(opened.thing().value(), logged, null, ""));
-            } else if (openings && entry instanceof Entry.Shut shut) {
+            } else if (openings && entry instanceof RecordEntry.Shut shut) {
                 close(passages, open.remove(shut.thing().value()), logged, shut.text());
-            } else if (!openings && entry instanceof Entry.ToolOut out) {
+            } else if (!openings && entry instanceof RecordEntry.ToolOut out) {
                 open.put(out.tool().value(), passages.size());
                 passages.add(new Passage(out.tool().value(), logged, null, ""));
-            } else if (!openings && entry instanceof Entry.ToolIn in) {
+            } else if (!openings && entry instanceof RecordEntry.ToolIn in) {
                 close(passages, open.remove(in.tool().value()), logged, "");
             }
         }

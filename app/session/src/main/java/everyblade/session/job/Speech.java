@@ -5,6 +5,7 @@ import everyblade.core.doubt.Doubt;
 import everyblade.core.doubt.Doubts;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryParser;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.turning.EntryTime;
 import everyblade.core.turning.Fold;
@@ -84,12 +85,12 @@ public record Speech(Fold fold, String starter, Instant started, String speaker,
     public Said with(String line, Instant at, Instant now, Optional<String> by, boolean live, Supplier<Coverage> seen)
             throws Refusal {
         Entry entry = EntryParser.parse(line);
-        String who = by.orElse(entry instanceof Entry.Takeover takeover ? takeover.name() : speaker);
+        String who = by.orElse(entry instanceof RecordEntry.Takeover takeover ? takeover.name() : speaker);
         Addition addition = new Addition(line.strip(), entry, at, who, live, Optional.of(now));
         int number = fold.entries().size() + 1;
         Logged logged = OpenedJob.logged(number, addition);
         Fold next = fold.with(logged);
-        boolean another = entry instanceof Entry.Takeover || entry instanceof Entry.Void;
+        boolean another = entry instanceof RecordEntry.Takeover || entry instanceof RecordEntry.Void;
         Speech after = new Speech(next, starter, started, another ? speaker(next, starter) : speaker, readable);
         List<Fact> warnings = new ArrayList<>(next.warnings());
         readable.lacking(addition.text()).ifPresent(warnings::add);

@@ -1,6 +1,6 @@
 package everyblade.session.photo;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.entry.Said;
 import everyblade.core.finding.photo.PhotoPlace;
 import everyblade.core.finding.photo.Taken;
@@ -50,15 +50,16 @@ public record JobPhoto(
     }
 
     private static JobPhoto of(JournalLine line, Taken taken) {
-        Optional<Entry.Photo> named = line.means() instanceof Entry.Photo photo ? Optional.of(photo) : Optional.empty();
+        Optional<FindingEntry.Photo> named =
+                line.means() instanceof FindingEntry.Photo photo ? Optional.of(photo) : Optional.empty();
         return new JobPhoto(
                 line.k(),
                 line.entry().photo().orElseThrow(),
                 taken.at(),
                 taken.byCamera(),
                 taken.place(),
-                named.flatMap(Entry.Photo::airfoil).map(Said::value),
-                named.flatMap(Entry.Photo::zone).map(Said::value),
+                named.flatMap(FindingEntry.Photo::airfoil).map(Said::value),
+                named.flatMap(FindingEntry.Photo::zone).map(Said::value),
                 taken.disagrees());
     }
 

@@ -1,7 +1,7 @@
 package everyblade.session.photo;
 
 import everyblade.core.angle.Turn;
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.LookEntry;
 import everyblade.core.finding.measure.Slant;
 import everyblade.core.finding.photo.PhotoPlace;
 import everyblade.core.sight.Pose;
@@ -65,10 +65,10 @@ final class Sighting {
         Optional<String> other = Optional.empty();
         Optional<String> moved = Optional.empty();
         for (Logged logged : counting) {
-            if (logged.entry() instanceof Entry.View seated) {
+            if (logged.entry() instanceof LookEntry.View seated) {
                 other = seated.scopeTip().map(said -> said.value());
                 moved = Optional.empty();
-            } else if (logged.entry() instanceof Entry.At at) {
+            } else if (logged.entry() instanceof LookEntry.At at) {
                 moved = Optional.of(at.station().value());
             }
         }

@@ -1,8 +1,8 @@
 package everyblade.window.view;
 
-import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.EntryText;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Zoning;
 import everyblade.core.turning.Logged;
 import everyblade.core.turning.Seat;
@@ -135,7 +135,7 @@ public record ActLine(JobState state, String typed, Optional<CellAt> selected, O
         List<Logged> entries = state.fold().entries();
         for (int i = entries.size() - 1; i >= 0; i--) {
             Logged logged = entries.get(i);
-            if (!(logged.entry() instanceof Entry.Void) && !state.fold().isVoid(logged.number())) {
+            if (!(logged.entry() instanceof RecordEntry.Void) && !state.fold().isVoid(logged.number())) {
                 return new Line("void " + logged.number() + " because " + words.say("act.takenBack"));
             }
         }
@@ -145,8 +145,8 @@ public record ActLine(JobState state, String typed, Optional<CellAt> selected, O
     /** Only directly after undoing: an entry made since then would stand on what was taken back. */
     private Outcome redo() {
         List<Logged> entries = state.fold().entries();
-        for (int i = entries.size() - 1; i >= 0 && entries.get(i).entry() instanceof Entry.Void struck; i--) {
-            boolean strikesEntry = !(entries.get(struck.entry().value() - 1).entry() instanceof Entry.Void);
+        for (int i = entries.size() - 1; i >= 0 && entries.get(i).entry() instanceof RecordEntry.Void struck; i--) {
+            boolean strikesEntry = !(entries.get(struck.entry().value() - 1).entry() instanceof RecordEntry.Void);
             if (strikesEntry && !state.fold().isVoid(entries.get(i).number())) {
                 return new Line("void " + entries.get(i).number() + " because " + words.say("act.wantedAfterAll"));
             }

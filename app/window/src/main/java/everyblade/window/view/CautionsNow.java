@@ -1,7 +1,7 @@
 package everyblade.window.view;
 
 import everyblade.core.coverage.RowCoverage;
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
@@ -37,8 +37,9 @@ public record CautionsNow(String text, boolean bars, Optional<String> row) {
         if (now.seat().isEmpty() && state.open()) {
             cautions.add(new CautionsNow(words.say("caution.before"), false));
         }
-        boolean handedOver =
-                state.last().map(last -> last.entry() instanceof Entry.Handover).orElse(false);
+        boolean handedOver = state.last()
+                .map(last -> last.entry() instanceof RecordEntry.Handover)
+                .orElse(false);
         if (handedOver
                 && !(now.ledger().toolsOut().isEmpty()
                         && now.ledger().openings().isEmpty())) {

@@ -1,13 +1,9 @@
 package everyblade.window.view;
 
-import static everyblade.core.entry.EntryKind.DRAW;
-import static everyblade.core.entry.EntryKind.FEED;
-import static everyblade.core.entry.EntryKind.SKIP;
-import static everyblade.core.entry.EntryKind.TURN;
-
 import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Kind;
+import everyblade.core.entry.Slot;
 import everyblade.core.entry.Zoning;
 import everyblade.core.turning.Situation;
 import everyblade.spi.EngineModel;
@@ -35,11 +31,13 @@ import java.util.stream.Stream;
  */
 public record Completion(String typed, List<String> words) {
 
-    /** Before a row that stands still, the moves of the scope tip stand where those of a shaft do otherwise. */
-    private static final Map<EntryKind, EntryKind> AT_REST = Map.of(TURN, DRAW, DRAW, TURN, SKIP, FEED, FEED, SKIP);
+    /** What is said most. */
+    private static final List<String> FIRST =
+            List.of("view", "turn", "look", "watch", "here", "round", "datum", "skip", "heat");
 
-    private static final List<String> FACTS =
-            List.of("hours", "cycles", "position", "manual", "revision", "\"scope serial\"", "\"eye test\"");
+    /** Before a row that stands still, the moves of the scope tip stand where those of a shaft do otherwise. */
+    private static final Map<String, String> AT_REST =
+            Map.of("turn", "draw", "draw", "turn", "skip", "feed", "feed", "skip");
 
     public Completion {
         words = List.copyOf(words);
@@ -78,71 +76,53 @@ public record Completion(String typed, List<String> words) {
 
     private static List<String> candidates(Situation now, List<String> said) {
         if (said.isEmpty()) {
-            boolean stands = now.seat()
-                    .filter(seat -> seat.row().kind() != RowKind.ROTOR)
-                    .isPresent();
-            Stream<String> verbs = Arrays.stream(EntryKind.values())
-                    .map(kind -> stands ? AT_REST.getOrDefault(kind, kind) : kind)
-                    .map(EntryKind::verb);
-            return Stream.concat(verbs, kinds().stream()).toList();
+            return verbs(now);
         }
         String verb = said.get(0).toLowerCase(Locale.ROOT);
-        return isKind(verb)
-                ? found(now, said.size())
-                : EntryKind.of(verb).map(kind -> next(now, kind, said)).orElse(List.of());
-    }
-
-    /** Behind a kind of finding. */
-    private static List<String> found(Situation now, int place) {
-        return place == 2 ? zones(now) : place > 2 ? List.of("length", "depth", "width", "±", "mm") : List.of();
-    }
-
-    private static List<String> next(Situation now, EntryKind kind, List<String> said) {
         int place = said.size();
-        return switch (kind) {
-            case TURN, SKIP -> move(now, said, true);
-            case DRAW, FEED -> move(now, said, false);
-            case FIND -> place == 1 ? kinds() : place == 3 ? zones(now) : List.of();
-            case VIEW -> place == 1 ? views(now) : place == 2 ? List.of("with") : scopeTips(now);
-            case AT -> place == 1 ? stations(now) : List.of();
-            case WATCH -> parts(now);
-            case ASK -> place == 1 ? rows(now) : parts(now);
-            case DATUM, VANES -> place == 1 ? rows(now) : List.of();
-            case PAD -> place == 1 ? pads(now) : List.of();
-            case RECHECK -> place == 2 ? zones(now) : List.of();
-            case NO_ACCESS, SAW -> place == 1 ? zones(now) : place == 2 ? List.of("all") : List.of("because", "photo");
-            case OPEN -> place == 1 ? things(now) : List.of();
-            case SHUT -> place == 1 ? quoted(now.ledger().openings().keySet()) : List.of();
-            case TOOL_OUT, TOOL_IN -> tool(now, said);
-            case SETTLE -> place == 1 ? questions(now) : place == 2 ? List.of("because") : List.of();
-            case VOID -> place == 2 ? List.of("because") : List.of();
-            case FACT -> place == 1 ? FACTS : List.of();
-            case AGAIN -> place == 1 ? List.of("in") : place == 3 ? List.of("cycles", "hours", "days") : List.of();
-            case HEAT -> place == 2 ? List.of("C", "F") : List.of();
-            case PAUSE -> place == 1 ? List.of("held") : List.of();
-            case IN,
-                    CLEAR,
-                    OUT,
-                    LOOK,
-                    HERE,
-                    ROUND,
-                    SLIP,
-                    PHOTO,
-                    LOST,
-                    PROOF,
-                    CONDITION,
-                    REFER,
-                    HANDOVER,
-                    TAKEOVER,
-                    NOTE -> List.of();
+        return isKind(verb)
+                ? at(now, EntryKind.of("find").orElseThrow(), place + 1, said)
+                : EntryKind.of(verb).map(kind -> at(now, kind, place, said)).orElse(List.of());
+    }
+
+    private static List<String> verbs(Situation now) {
+        boolean stands =
+                now.seat().filter(seat -> seat.row().kind() != RowKind.ROTOR).isPresent();
+        Stream<String> verbs = Stream.concat(
+                        FIRST.stream(), EntryKind.all().stream().map(EntryKind::verb))
+                .distinct()
+                .map(verb -> stands ? AT_REST.getOrDefault(verb, verb) : verb);
+        return Stream.concat(verbs, kinds().stream()).toList();
+    }
+
+    /** What may stand at a place of a line of this kind. */
+    private static List<String> at(Situation now, EntryKind kind, int place, List<String> said) {
+        Slot slot = kind.at(place);
+        return slot instanceof Slot.Words words ? words.words() : named(now, (Slot.Named) slot, said);
+    }
+
+    private static List<String> named(Situation now, Slot.Named slot, List<String> said) {
+        return switch (slot) {
+            case UNTOLD -> List.of();
+            case VIEW -> views(now);
+            case SCOPE_TIP -> scopeTips(now);
+            case STATION -> stations(now);
+            case PART -> parts(now);
+            case ZONE -> zones(now);
+            case ROW -> rows(now);
+            case PAD -> pads(now);
+            case TURNING -> move(now, said, true);
+            case DRAWING -> move(now, said, false);
+            case KIND_OF_FINDING -> kinds();
+            case THING -> things(now);
+            case THING_OPEN -> quoted(now.ledger().openings().keySet());
+            case TOOL -> tools(now, said);
+            case QUESTION -> questions(now);
         };
     }
 
-    private static List<String> tool(Situation now, List<String> said) {
-        if (said.size() == 1) {
-            return List.of("out", "in");
-        }
-        return said.size() == 2 && said.get(1).equals("in")
+    private static List<String> tools(Situation now, List<String> said) {
+        return said.get(1).equals("in")
                 ? Stream.concat(now.ledger().toolsOut().keySet().stream(), now.ledger().missing().stream())
                         .toList()
                 : List.of();

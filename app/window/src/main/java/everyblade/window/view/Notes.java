@@ -1,6 +1,6 @@
 package everyblade.window.view;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.finding.Judgement;
 import everyblade.core.finding.review.Question;
@@ -53,10 +53,10 @@ public record Notes(int entry, Kind kind, String text, Optional<CellAt> cell, Op
         for (Logged logged : state.fold().entries()) {
             boolean counts = !state.fold().isVoid(logged.number());
             boolean open = state.situation().ledger().questions().containsKey(logged.number());
-            if (counts && (logged.entry() instanceof Entry.Find || open)) {
-                Kind kind = logged.entry() instanceof Entry.Find
+            if (counts && (logged.entry() instanceof FindingEntry.Find || open)) {
+                Kind kind = logged.entry() instanceof FindingEntry.Find
                         ? Kind.FINDING
-                        : logged.entry() instanceof Entry.Recheck ? Kind.RECHECK : Kind.QUESTION;
+                        : logged.entry() instanceof FindingEntry.Recheck ? Kind.RECHECK : Kind.QUESTION;
                 notes.add(new Notes(
                         logged.number(),
                         kind,

@@ -2,7 +2,7 @@ package everyblade.window.view;
 
 import everyblade.core.angle.Turn;
 import everyblade.core.coverage.Coverage;
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.sight.Criteria;
 import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Logged;
@@ -50,7 +50,7 @@ public final class TipSight {
     /** What there is to be seen; empty while nothing is in view, or nobody knows where the row stands. */
     static Optional<Aim> aim(JobState state) {
         Situation now = state.situation();
-        Optional<Logged> entry = state.last().filter(logged -> logged.entry() instanceof Entry.Photo);
+        Optional<Logged> entry = state.last().filter(logged -> logged.entry() instanceof FindingEntry.Photo);
         return now.seat()
                 .flatMap(seat -> first(now, seat)
                         .map(first -> new Aim(

@@ -1,6 +1,6 @@
 package everyblade.core.finding.closing;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -35,7 +35,7 @@ record Answered(Fold fold) {
             return new OpenItem(kind, Optional.of(about), what, where, new ToDo.Answer(advice, settle.strip()), settle);
         }
         Logged by = answer.get();
-        String reason = ((Entry.Settle) by.entry()).reason();
+        String reason = ((FindingEntry.Settle) by.entry()).reason();
         Fact answered = new AnswerProblem.Answered(what, by.number(), by.by(), reason);
         return new ReasonGiven(reason).says()
                 ? OpenItem.told(kind, Optional.of(about), answered, where)

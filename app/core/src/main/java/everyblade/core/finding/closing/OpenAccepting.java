@@ -1,7 +1,7 @@
 package everyblade.core.finding.closing;
 
 import everyblade.core.coverage.Coverage;
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.entry.ZonePhrase;
 import everyblade.core.finding.closing.ClosingList.Accepted;
 import everyblade.core.finding.closing.OpenItem.Kind;
@@ -40,7 +40,7 @@ record OpenAccepting(Fold fold) {
         return new Accepted(
                 remark.entry(),
                 what,
-                ((Entry.NoAccess) logged.entry()).reason(),
+                ((FindingEntry.NoAccess) logged.entry()).reason(),
                 logged.by(),
                 Acceptance.of(coverage, remark));
     }

@@ -2,6 +2,7 @@ package everyblade.core.finding.closing;
 
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryKind;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -19,14 +20,14 @@ record OpenAnswers(Fold fold) {
     List<OpenItem> items() {
         return fold.entries().stream()
                 .filter(logged -> !fold.isVoid(logged.number()))
-                .filter(logged ->
-                        logged.entry() instanceof Entry.Settle settle && !new ReasonGiven(settle.reason()).says())
+                .filter(logged -> logged.entry() instanceof FindingEntry.Settle settle
+                        && !new ReasonGiven(settle.reason()).says())
                 .flatMap(logged -> item(logged).stream())
                 .toList();
     }
 
     private Optional<OpenItem> item(Logged settle) {
-        Entry.Settle said = (Entry.Settle) settle.entry();
+        FindingEntry.Settle said = (FindingEntry.Settle) settle.entry();
         Logged about = fold.entries().get(said.entry().value() - 1);
         return kind(about.entry())
                 .map(kind -> new OpenItem(

@@ -1,7 +1,8 @@
 package everyblade.core.finding.closing;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.LookEntry;
 import everyblade.core.entry.Stated;
+import everyblade.core.entry.TurnEntry;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.Engine;
@@ -77,12 +78,12 @@ record OpenCounting(Fold fold) {
             if (fold.isVoid(logged.number())) {
                 continue;
             }
-            if (logged.entry() instanceof Entry.View view) {
+            if (logged.entry() instanceof LookEntry.View view) {
                 inView = engine.model()
                         .view(view.view().value())
                         .map(seen -> engine.rows().get(seen.row()));
             }
-            Optional<Row> of = logged.entry() instanceof Entry.Datum datum
+            Optional<Row> of = logged.entry() instanceof TurnEntry.Datum datum
                     ? Optional.ofNullable(engine.rows().get(datum.row().value()))
                     : inView;
             of.filter(row -> Stated.plusMinus(logged.entry())

@@ -1,6 +1,6 @@
 package everyblade.core.finding.closing;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.entry.ZonePhrase;
 import everyblade.core.finding.Finding;
 import everyblade.core.finding.Findings;
@@ -120,7 +120,7 @@ record OpenFindings(Fold fold, boolean limited, List<Judgement> judged) {
         return fold.entries().stream()
                 .filter(logged -> !fold.isVoid(logged.number()))
                 .filter(logged -> logged.number() > finding.entry() || open.contains(logged.number()))
-                .anyMatch(logged -> logged.entry() instanceof Entry.Again again
+                .anyMatch(logged -> logged.entry() instanceof FindingEntry.Again again
                         && repeat.metBy(again.number().value(), again.interval()));
     }
 }

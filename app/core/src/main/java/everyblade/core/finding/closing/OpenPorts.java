@@ -3,6 +3,8 @@ package everyblade.core.finding.closing;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.EntryText;
+import everyblade.core.entry.LookEntry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -34,15 +36,15 @@ record OpenPorts(Fold fold) {
             if (fold.isVoid(logged.number())) {
                 continue;
             }
-            if (entry instanceof Entry.Open opened) {
+            if (entry instanceof RecordEntry.Open opened) {
                 open.add(opened.thing().value());
                 through.remove(opened.thing().value());
-            } else if (entry instanceof Entry.Shut closed) {
+            } else if (entry instanceof RecordEntry.Shut closed) {
                 open.remove(closed.thing().value());
                 shut.add(closed.thing().value());
-            } else if (entry instanceof Entry.View view) {
+            } else if (entry instanceof LookEntry.View view) {
                 inUse = port(view.view().value());
-            } else if (entry instanceof Entry.Out) {
+            } else if (entry instanceof LookEntry.Out) {
                 inUse = Optional.empty();
             }
             if (looks(entry)) {
@@ -55,8 +57,8 @@ record OpenPorts(Fold fold) {
     }
 
     private static boolean looks(Entry entry) {
-        return entry instanceof Entry.View
-                || entry instanceof Entry.At
+        return entry instanceof LookEntry.View
+                || entry instanceof LookEntry.At
                 || EntryKind.of(entry).watches();
     }
 

@@ -3,12 +3,15 @@ package everyblade.core.finding.closing;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.EntryText;
+import everyblade.core.entry.FindingEntry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -18,6 +21,12 @@ import java.util.Optional;
  * @param facts names of the facts that must be there
  */
 record OpenRecord(Fold fold, Collection<String> facts) {
+
+    /** What kind of thing each sort of question is; any other is a question that someone answers. */
+    private static final Map<Class<?>, Kind> KINDS = Map.of(
+            FindingEntry.Recheck.class, Kind.RECHECK,
+            FindingEntry.Again.class, Kind.REPEAT,
+            RecordEntry.Lost.class, Kind.LOST);
 
     List<OpenItem> items() {
         List<OpenItem> items = new ArrayList<>();
@@ -37,7 +46,7 @@ record OpenRecord(Fold fold, Collection<String> facts) {
                 .ifPresent(logged -> items.add(new OpenItem(
                         Kind.HANDOVER,
                         Optional.of(logged),
-                        new RecordLack.HandedOver(((Entry.Handover) logged.entry()).name()),
+                        new RecordLack.HandedOver(((RecordEntry.Handover) logged.entry()).name()),
                         Optional.empty(),
                         ToDo.Look.TAKE_OVER,
                         "takeover ")));
@@ -58,13 +67,10 @@ record OpenRecord(Fold fold, Collection<String> facts) {
 
     /** What an entry leaves open until it is settled, if it does. */
     static Optional<Kind> question(Entry entry) {
-        return switch (EntryKind.of(entry)) {
-            case RECHECK -> Optional.of(Kind.RECHECK);
-            case AGAIN -> Optional.of(Kind.REPEAT);
-            case LOST -> Optional.of(Kind.LOST);
-            case REFER -> Optional.of(Kind.QUESTION);
-            default -> Optional.empty();
-        };
+        if (!EntryKind.of(entry).asks()) {
+            return Optional.empty();
+        }
+        return Optional.of(KINDS.getOrDefault(entry.getClass(), Kind.QUESTION));
     }
 
     private static ToDo.Step step(Kind kind) {
@@ -81,9 +87,9 @@ record OpenRecord(Fold fold, Collection<String> facts) {
         Optional<Logged> last = Optional.empty();
         for (Logged logged : fold.entries()) {
             if (!fold.isVoid(logged.number())) {
-                last = logged.entry() instanceof Entry.Handover
+                last = logged.entry() instanceof RecordEntry.Handover
                         ? Optional.of(logged)
-                        : logged.entry() instanceof Entry.Takeover ? Optional.empty() : last;
+                        : logged.entry() instanceof RecordEntry.Takeover ? Optional.empty() : last;
             }
         }
         return last;
@@ -92,7 +98,7 @@ record OpenRecord(Fold fold, Collection<String> facts) {
     private boolean isStated(String fact) {
         return fold.entries().stream()
                 .filter(logged -> !fold.isVoid(logged.number()))
-                .anyMatch(logged -> logged.entry() instanceof Entry.Fact stated
+                .anyMatch(logged -> logged.entry() instanceof RecordEntry.Fact stated
                         && stated.name().value().strip().equalsIgnoreCase(fact)
                         && !stated.value().isBlank());
     }

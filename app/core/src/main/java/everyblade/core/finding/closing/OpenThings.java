@@ -2,6 +2,7 @@ package everyblade.core.finding.closing;
 
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryText;
+import everyblade.core.entry.LookEntry;
 import everyblade.core.finding.closing.OpenItem.Kind;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Ledger;
@@ -25,7 +26,7 @@ record OpenThings(Fold fold) {
         if (fold.situation().among()) {
             items.add(new OpenItem(
                     Kind.TIP,
-                    last(Entry.In.class),
+                    last(LookEntry.In.class),
                     OpeningProblem.Inside.TIP_AMONG_BLADES,
                     lastView().map(Where.AtView::new),
                     new ToDo.DrawOut("clear"),

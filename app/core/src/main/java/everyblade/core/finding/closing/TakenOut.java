@@ -2,6 +2,8 @@ package everyblade.core.finding.closing;
 
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryKind;
+import everyblade.core.entry.FindingEntry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.ZonePhrase;
 import everyblade.core.entry.ZoneSet;
@@ -31,7 +33,7 @@ record TakenOut(Fold fold) {
         List<OpenItem> items = new ArrayList<>();
         Map<Integer, CountError> lost = lostCounts();
         for (Logged logged : fold.entries()) {
-            if (logged.entry() instanceof Entry.Void struck && !fold.isVoid(logged.number())) {
+            if (logged.entry() instanceof RecordEntry.Void struck && !fold.isVoid(logged.number())) {
                 Logged gone = fold.entries().get(struck.entry().value() - 1);
                 if (lost.containsKey(logged.number())) {
                     items.add(item(answered, logged, lostCount(gone, lost.get(logged.number()), struck.reason())));
@@ -56,60 +58,31 @@ record TakenOut(Fold fold) {
     }
 
     private static Optional<Weighty> weighty(Entry entry) {
-        return switch (EntryKind.of(entry)) {
-            case FIND -> Optional.of(Weighty.FINDING);
-            case DATUM, HERE, ROUND -> Optional.of(Weighty.IDENTIFICATION);
-            case OPEN -> Optional.of(Weighty.OPENING);
-            case RECHECK, REFER, AGAIN -> Optional.of(Weighty.QUESTION);
-            case TOOL_OUT -> Optional.of(Weighty.TOOL);
-            case LOST -> Optional.of(Weighty.LOST);
-            case SLIP -> Optional.of(Weighty.SLIP);
-            case VIEW,
-                    AT,
-                    WATCH,
-                    IN,
-                    CLEAR,
-                    OUT,
-                    TURN,
-                    SKIP,
-                    LOOK,
-                    DRAW,
-                    FEED,
-                    PAD,
-                    PHOTO,
-                    SAW,
-                    NO_ACCESS,
-                    ASK,
-                    SHUT,
-                    TOOL_IN,
-                    VANES,
-                    HEAT,
-                    PROOF,
-                    CONDITION,
-                    FACT,
-                    PAUSE,
-                    HANDOVER,
-                    TAKEOVER,
-                    SETTLE,
-                    VOID,
-                    NOTE -> Optional.empty();
-        };
+        return EntryKind.of(entry).weight().map(weight -> switch (weight) {
+            case FINDING -> Weighty.FINDING;
+            case IDENTIFICATION -> Weighty.IDENTIFICATION;
+            case SLIP -> Weighty.SLIP;
+            case OPENING -> Weighty.OPENING;
+            case TOOL -> Weighty.TOOL;
+            case LOST -> Weighty.LOST;
+            case QUESTION -> Weighty.QUESTION;
+        });
     }
 
     /** Whether what counts next after a void is of the same sort: then it was a slip of the tongue, and mended. */
     private boolean saidAnew(Logged strike, Entry gone, Weighty what) {
         return fold.entries().stream()
                 .skip(strike.number())
-                .filter(later -> !fold.isVoid(later.number()) && !(later.entry() instanceof Entry.Void))
+                .filter(later -> !fold.isVoid(later.number()) && !(later.entry() instanceof RecordEntry.Void))
                 .findFirst()
                 .map(Logged::entry)
                 .filter(later -> weighty(later).filter(what::equals).isPresent())
-                .filter(later -> !(gone instanceof Entry.Find one) || isOneOf(one, (Entry.Find) later))
+                .filter(later -> !(gone instanceof FindingEntry.Find one) || isOneOf(one, (FindingEntry.Find) later))
                 .isPresent();
     }
 
     /** Who mends the kind of a finding leaves the airfoil, and the other way round; else it is another finding. */
-    private static boolean isOneOf(Entry.Find gone, Entry.Find later) {
+    private static boolean isOneOf(FindingEntry.Find gone, FindingEntry.Find later) {
         return gone.kind() == later.kind()
                 || gone.airfoil().value().equals(later.airfoil().value());
     }
@@ -132,7 +105,7 @@ record TakenOut(Fold fold) {
     /** The lost counts that voids took out of the record, by the void that did. Cost: as of entering the journal again. */
     private Map<Integer, CountError> lostCounts() {
         Map<Integer, CountError> gone = new HashMap<>();
-        boolean any = fold.entries().stream().anyMatch(logged -> logged.entry() instanceof Entry.Void);
+        boolean any = fold.entries().stream().anyMatch(logged -> logged.entry() instanceof RecordEntry.Void);
         if (!any) {
             return gone;
         }
@@ -140,7 +113,7 @@ record TakenOut(Fold fold) {
             Fold then = Fold.start(fold.situation().engine());
             for (Logged logged : fold.entries()) {
                 Fold after = then.with(logged);
-                if (logged.entry() instanceof Entry.Void && !fold.isVoid(logged.number())) {
+                if (logged.entry() instanceof RecordEntry.Void && !fold.isVoid(logged.number())) {
                     then.situation().countErrors().stream()
                             .filter(error -> error.lost()
                                     && after.situation().countErrors().stream()
@@ -161,7 +134,7 @@ record TakenOut(Fold fold) {
         var zoning = fold.situation().engine().zonings().get(id);
         ZoneSet left = zoning.all().minus(zones);
         return fold.entries().stream()
-                .filter(logged -> logged.entry() instanceof Entry.Ask ask
+                .filter(logged -> logged.entry() instanceof FindingEntry.Ask ask
                         && ask.row().value().equals(id)
                         && !fold.isVoid(logged.number()))
                 .reduce((earlier, later) -> later)

@@ -1,7 +1,7 @@
 package everyblade.core.finding.growth;
 
-import everyblade.core.entry.Entry;
 import everyblade.core.entry.Entry.Interval;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.turning.Fold;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -30,10 +30,11 @@ public record Usage(Optional<BigDecimal> cycles, Optional<BigDecimal> hours) {
     private static Optional<BigDecimal> stated(Fold fold, String name) {
         return fold.entries().stream()
                 .filter(logged -> !fold.isVoid(logged.number()))
-                .filter(logged -> logged.entry() instanceof Entry.Fact fact
+                .filter(logged -> logged.entry() instanceof RecordEntry.Fact fact
                         && fact.name().value().strip().equalsIgnoreCase(name))
                 .reduce((earlier, later) -> later)
-                .map(logged -> ((Entry.Fact) logged.entry()).value().strip().replace(',', '.'))
+                .map(logged ->
+                        ((RecordEntry.Fact) logged.entry()).value().strip().replace(',', '.'))
                 .filter(text -> text.matches("[0-9]{1,12}(\\.[0-9]{1,6})?"))
                 .map(BigDecimal::new);
     }

@@ -1,6 +1,6 @@
 package everyblade.core.finding.photo;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.turning.Fold;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -23,7 +23,7 @@ record CameraClock(ZoneOffset ahead) {
     static CameraClock of(Fold fold) {
         return fold.entries().stream()
                 .filter(logged -> !fold.isVoid(logged.number()))
-                .flatMap(logged -> logged.entry() instanceof Entry.Fact fact
+                .flatMap(logged -> logged.entry() instanceof RecordEntry.Fact fact
                                 && fact.name().value().strip().equalsIgnoreCase(FACT)
                         ? difference(fact.value().strip()).stream()
                         : java.util.stream.Stream.empty())

@@ -4,6 +4,7 @@ import everyblade.core.angle.Clock;
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryKind;
+import everyblade.core.entry.LookEntry;
 import everyblade.core.entry.Stated;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.EntryTime;
@@ -70,12 +71,12 @@ final class PhotoPlacing {
     private Optional<View> viewAfter(int entry) {
         return counting.stream()
                 .takeWhile(logged -> logged.number() <= entry)
-                .filter(logged -> logged.entry() instanceof Entry.View)
+                .filter(logged -> logged.entry() instanceof LookEntry.View)
                 .reduce((earlier, later) -> later)
                 .flatMap(logged -> situation
                         .engine()
                         .model()
-                        .view(((Entry.View) logged.entry()).view().value()));
+                        .view(((LookEntry.View) logged.entry()).view().value()));
     }
 
     /** How much of the move that ends with the next entry was done by then; 0 if it had not begun or is none. */

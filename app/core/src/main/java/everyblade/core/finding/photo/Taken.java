@@ -1,6 +1,7 @@
 package everyblade.core.finding.photo;
 
 import everyblade.core.entry.Entry;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
 import everyblade.spi.Row;
@@ -65,10 +66,10 @@ public record Taken(
 
     /** The airfoils that a person named; none if all of the row may be meant, or a row other than was in view. */
     private static int[] said(Entry entry, PhotoPlace place) {
-        if (entry instanceof Entry.Photo photo) {
+        if (entry instanceof FindingEntry.Photo photo) {
             return photo.airfoil().stream().mapToInt(airfoil -> airfoil.value()).toArray();
         }
-        Entry.Saw saw = (Entry.Saw) entry;
+        FindingEntry.Saw saw = (FindingEntry.Saw) entry;
         boolean inView = saw.row().isEmpty()
                 || place.row()
                         .filter(row -> row.id().equals(saw.row().get().value()))

@@ -2,6 +2,7 @@ package everyblade.core.finding.review;
 
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryKind;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -27,7 +28,7 @@ public final class Blind {
     public static Fold fold(Fold fold) {
         Fold blind = Fold.start(fold.situation().engine());
         for (Logged logged : fold.entries()) {
-            boolean kept = shows(logged.entry()) || logged.entry() instanceof Entry.Void;
+            boolean kept = shows(logged.entry()) || logged.entry() instanceof RecordEntry.Void;
             // What was kept may hang on what was said, such as on who handed over.
             blind = kept ? with(blind, logged, silent(logged)) : with(blind, silent(logged), logged);
         }
@@ -47,7 +48,7 @@ public final class Blind {
     }
 
     private static Logged silent(Logged logged) {
-        return new Logged(logged.number(), logged.at(), logged.by(), logged.live(), "", new Entry.Note(""));
+        return new Logged(logged.number(), logged.at(), logged.by(), logged.live(), "", new RecordEntry.Note(""));
     }
 
     /** Whether an entry says what was done or found, and not what is made of it. */

@@ -1,6 +1,6 @@
 package everyblade.core.finding.review;
 
-import everyblade.core.entry.Entry;
+import everyblade.core.entry.RecordEntry;
 import everyblade.core.finding.review.ReviewRemark.What;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
@@ -41,7 +41,8 @@ public record Question(ReviewRemark asked, List<Logged> answers, Optional<Review
         return fold.entries().stream()
                 .skip(asked.entries())
                 .filter(logged -> !fold.isVoid(logged.number()))
-                .filter(logged -> logged.entry() instanceof Entry.Note note && answers(note.text(), asked.number()))
+                .filter(logged ->
+                        logged.entry() instanceof RecordEntry.Note note && answers(note.text(), asked.number()))
                 .toList();
     }
 

@@ -6,6 +6,7 @@ import everyblade.core.Engines;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Settings;
+import everyblade.core.entry.TurnEntry;
 import everyblade.core.move.Move;
 import everyblade.core.move.Plan;
 import everyblade.core.move.PlanBuilder;
@@ -56,8 +57,9 @@ class CleanRecordsTest {
             }
             for (Move move : plan.moves()) {
                 for (Entry entry : move.entries()) {
-                    boolean moves =
-                            entry instanceof Entry.Turn || entry instanceof Entry.Round || entry instanceof Entry.Skip;
+                    boolean moves = entry instanceof TurnEntry.Turn
+                            || entry instanceof TurnEntry.Round
+                            || entry instanceof TurnEntry.Skip;
                     record.after(moves ? some(random, 12, 90) : some(random, 2, 40))
                             .at(EntryText.of(entry));
                 }

@@ -1,0 +1,20 @@
+package everyblade.core.turning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import everyblade.core.entry.EntryKind;
+import org.junit.jupiter.api.Test;
+
+class JudgeTest {
+
+    @Test
+    void no_entry_that_says_more_than_words_stands_in_the_record_unjudged() {
+        assertThat(EntryKind.all())
+                .filteredOn(kind -> kind.moves()
+                        || kind.watches()
+                        || kind.isBreak()
+                        || kind.weight().isPresent())
+                .hasSizeGreaterThan(10)
+                .allMatch(kind -> Judge.judges(kind.type()));
+    }
+}
