@@ -42,7 +42,7 @@ final class ActPanel {
         GROUPS.forEach(group -> group.forEach(one -> {
             JButton button = new JButton();
             button.setName("act " + one);
-            button.setFocusable(false);
+            Texts.leaveFocus(button);
             button.setMargin(new java.awt.Insets(2, 2, 2, 2));
             button.addActionListener(pressed -> act.accept(one));
             buttons.put(one, button);
@@ -75,12 +75,18 @@ final class ActPanel {
     /** The name, and the shortest of its keys below. Plain labels: HTML in a button never rests. */
     private void letter(JButton button, Act act) {
         button.removeAll();
-        button.setLayout(new MigLayout("insets 0, gap 0, wrap, fill", "[grow, center]", "push[]0[]0[]push"));
-        boolean low = act == Act.FIND && !choices.get().gloves();
+        button.setLayout(new MigLayout("insets 0, gap 0, wrap, fill", "[grow, center]", "push[]1[]0[]0[]push"));
+        boolean high = choices.get().gloves();
+        boolean low = act == Act.FIND && !high;
+        JLabel sign = new JLabel(sign(act));
+        if (high && !Looks.large()) {
+            button.add(sign);
+        }
         JLabel name = Texts.label(words.say(name(act)));
         name.putClientProperty("FlatLaf.style", Looks.large() ? "font: 82%" : null);
-        button.add(name, low ? "wmin 0, split 2, gapright 4" : "wmin 0");
+        button.add(name, act == Act.FIND && (low || !Looks.large()) ? "wmin 0, split 2, gapright 4" : "wmin 0");
         if (act == Act.FIND) {
+            filedOn.setName("filed on");
             filedOn.putClientProperty("FlatLaf.style", "font: bold 85%");
             button.add(filedOn, "wmin 0");
         }
@@ -90,7 +96,26 @@ final class ActPanel {
                 .orElseThrow();
         JLabel keyLabel = Texts.label(key);
         keyLabel.putClientProperty("FlatLaf.style", "font: 85%");
+        if (!high && !Looks.large()) {
+            button.add(sign, "split 2, gapright 4");
+        }
         button.add(keyLabel);
+    }
+
+    private static ButtonSign sign(Act act) {
+        return switch (act) {
+            case AGAIN -> ButtonSign.AGAIN;
+            case ONE_ON -> ButtonSign.ONE_ON;
+            case ROUND -> ButtonSign.ROUND;
+            case LOOK, WATCH_ROOT, WATCH_TIP, WATCH_ALL -> ButtonSign.LOOK;
+            case HERE -> ButtonSign.HERE;
+            case SLIP -> ButtonSign.SLIP;
+            case FIND -> ButtonSign.FIND;
+            case RECHECK -> ButtonSign.RECHECK;
+            case PHOTO -> ButtonSign.PHOTO;
+            case UNDO -> ButtonSign.UNDO;
+            case REDO -> ButtonSign.REDO;
+        };
     }
 
     private static String name(Act act) {

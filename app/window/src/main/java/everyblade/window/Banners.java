@@ -16,17 +16,26 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
-/** What must not be overlooked, across the whole window: a disk that refuses, who else is writing, cautions, interruptions. */
+/**
+ * What must not be overlooked, across the whole window: a disk that refuses, cautions, interruptions, who else is writing. The
+ * gravest stands in room that is kept for it, and how many more there are; nothing shifts by itself when one comes.
+ */
 final class Banners {
 
-    /** What is kept free for a line of it. */
-    private static final int ROOM = 30;
+    /** What is kept free: two lines. */
+    private static final int ROOM = 40;
+
+    /**
+     * One of them.
+     *
+     * @param buttons what can be done about it
+     */
+    private record Banner(String text, Color ink, Color ground, List<JButton> buttons) {}
 
     private final Words words;
     private final Supplier<Choices> choices;
@@ -34,31 +43,25 @@ final class Banners {
 
         private static final long serialVersionUID = 1;
 
-        /** Never lower than a line: nothing shifts when one comes. */
         @Override
         public Dimension getPreferredSize() {
             Dimension wanted = super.getPreferredSize();
             return new Dimension(wanted.width, Math.max(Looks.scaled(ROOM), wanted.height));
         }
     };
-    private final Strip keeping = new Strip();
-    private final Strip barred = new Strip();
-    private final Strip lost = new Strip();
-    private final Strip cautions = new Strip();
-    private final Strip notice = new Strip();
     private Runnable saveAgain = () -> {};
     private Runnable saveElsewhere = () -> {};
     private Runnable tryWriting = () -> {};
     private Consumer<String> showRow = row -> {};
+    private Optional<Shown> shown = Optional.empty();
+    private List<String> notices = List.of();
+    private boolean unfolded;
 
     Banners(Words words, Supplier<Choices> choices) {
         this.words = words;
         this.choices = choices;
-        panel.setLayout(new MigLayout("insets 0, fillx, wrap, hidemode 3, gap 0", "[grow, fill]"));
-        for (Strip strip : List.of(keeping, barred, lost, cautions, notice)) {
-            strip.setVisible(false);
-            panel.add(strip, "wmin 0");
-        }
+        panel.setName("banners");
+        panel.setLayout(new MigLayout("insets 0, fillx, wrap, gap 0", "[grow, fill]"));
     }
 
     JComponent component() {
@@ -72,74 +75,125 @@ final class Banners {
         tryWriting = writing;
     }
 
-    void show(Shown shown) {
-        showKeeping(shown.state().keeping());
-        show(
-                barred,
-                Ink.MAYBE_WASH,
-                shown.cautions().stream().filter(CautionsNow::bars).toList(),
-                List.of());
-        showLost(shown.cautions().stream().filter(one -> one.row().isPresent()).toList());
-        show(
-                cautions,
-                Ink.PAPER,
-                shown.cautions().stream()
-                        .filter(one -> !one.bars() && one.row().isEmpty())
-                        .toList(),
-                List.of());
-        notice.setVisible(false);
-    }
-
-    /** A lost count stays told until it is made good, and leads to its row. */
-    private void showLost(List<CautionsNow> all) {
-        List<JButton> rows = all.stream()
-                .map(one -> one.row().orElseThrow())
-                .distinct()
-                .map(row -> {
-                    JButton button = Texts.button(words.say("banner.show", row));
-                    button.setName("banner.show " + row);
-                    button.addActionListener(pressed -> showRow.accept(row));
-                    return button;
-                })
-                .toList();
-        show(lost, Ink.MAYBE_WASH, all, rows);
-    }
-
     /** What shows a row. */
     void onShow(Consumer<String> shows) {
         showRow = shows;
     }
 
-    private void showKeeping(Keeping now) {
-        Color loud = choices.get().dark() ? Color.BLACK : Color.WHITE;
-        if (now instanceof Keeping.InMemory inMemory) {
-            keeping.show(
-                    words.say("keeping.memory", inMemory.unsaved().size(), inMemory.problem()),
-                    loud,
-                    colour(Ink.ALERT),
-                    List.of(button("keeping.again", saveAgain), button("keeping.elsewhere", saveElsewhere)));
-        } else if (now instanceof Keeping.ReadOnly readOnly) {
-            keeping.show(
-                    readOnly.holder()
-                            .map(holder -> words.say("keeping.inUse", holder))
-                            .orElseGet(() -> words.say("keeping.readOnly", readOnly.reason())),
-                    loud,
-                    colour(Ink.FAINT),
-                    readOnly.mayChange() ? List.of(button("keeping.tryWriting", tryWriting)) : List.of());
-        } else {
-            keeping.setVisible(false);
-        }
+    void show(Shown now) {
+        shown = Optional.of(now);
+        notices = List.of();
+        lay();
     }
 
-    private void show(Strip strip, Ink ground, List<CautionsNow> all, List<JButton> buttons) {
-        String text = all.stream()
-                .map(caution -> (ground == Ink.PAPER ? "" : "⚠ ") + caution.text())
-                .collect(Collectors.joining("\n"));
-        if (text.isEmpty()) {
-            strip.setVisible(false);
-        } else {
-            strip.show(text, colour(Ink.LINE), colour(ground), buttons);
+    private void lay() {
+        List<Banner> all = all();
+        unfolded &= all.size() > 1;
+        panel.removeAll();
+        for (int i = 0; i < (unfolded ? all.size() : Math.min(1, all.size())); i++) {
+            Banner one = all.get(i);
+            List<JButton> buttons = new ArrayList<>(one.buttons());
+            if (i == 0 && all.size() > 1) {
+                buttons.add(fold(all.size() - 1));
+            }
+            Strip strip = new Strip();
+            strip.show(one.text(), one.ink(), one.ground(), buttons);
+            panel.add(strip, "wmin 0");
         }
+        panel.revalidate();
+        panel.repaint();
+    }
+
+    private JButton fold(int others) {
+        JButton fold = Texts.button(unfolded ? words.say("banner.fewer") : words.say("banner.more", others));
+        fold.setName("banner.fold");
+        fold.addActionListener(pressed -> {
+            unfolded = !unfolded;
+            lay();
+        });
+        return fold;
+    }
+
+    /** The gravest first: what may be lost, what was just said of an entry, what is barred, what is in doubt. */
+    private List<Banner> all() {
+        List<Banner> all = new ArrayList<>();
+        Optional<Keeping> keeping = shown.map(now -> now.state().keeping());
+        List<CautionsNow> cautions = shown.map(Shown::cautions).orElse(List.of());
+        keeping.filter(Keeping.InMemory.class::isInstance)
+                .map(Keeping.InMemory.class::cast)
+                .map(this::inMemory)
+                .ifPresent(all::add);
+        for (String notice : notices) {
+            all.add(banner(
+                    notice, Ink.PART_WASH, all.stream().noneMatch(this::isNotice) ? List.of(read()) : List.of()));
+        }
+        cautions.stream()
+                .filter(CautionsNow::bars)
+                .map(one -> banner("⚠ " + one.text(), Ink.MAYBE_WASH, List.of()))
+                .forEach(all::add);
+        cautions.stream()
+                .filter(one -> one.row().isPresent())
+                .map(one -> banner(
+                        "⚠ " + one.text(),
+                        Ink.MAYBE_WASH,
+                        List.of(leads(one.row().orElseThrow()))))
+                .forEach(all::add);
+        keeping.filter(Keeping.ReadOnly.class::isInstance)
+                .map(Keeping.ReadOnly.class::cast)
+                .map(this::readOnly)
+                .ifPresent(all::add);
+        cautions.stream()
+                .filter(one -> !one.bars() && one.row().isEmpty())
+                .map(one -> banner(one.text(), Ink.PAPER, List.of()))
+                .forEach(all::add);
+        return all;
+    }
+
+    private boolean isNotice(Banner banner) {
+        return notices.contains(banner.text());
+    }
+
+    private Banner banner(String text, Ink ground, List<JButton> buttons) {
+        return new Banner(text, colour(Ink.LINE), colour(ground), buttons);
+    }
+
+    private JButton read() {
+        return button("banner.close", () -> {
+            notices = List.of();
+            lay();
+        });
+    }
+
+    /** A lost count stays told until it is made good, and leads to its row. */
+    private JButton leads(String row) {
+        JButton button = Texts.button(words.say("banner.show", row));
+        button.setName("banner.show " + row);
+        button.addActionListener(pressed -> showRow.accept(row));
+        return button;
+    }
+
+    private Banner inMemory(Keeping.InMemory now) {
+        return new Banner(
+                words.say("keeping.memory", now.unsaved().size(), now.problem()),
+                loud(),
+                colour(Ink.ALERT),
+                List.of(
+                        button("keeping.again", () -> saveAgain.run()),
+                        button("keeping.elsewhere", () -> saveElsewhere.run())));
+    }
+
+    private Banner readOnly(Keeping.ReadOnly now) {
+        return new Banner(
+                now.holder()
+                        .map(holder -> words.say("keeping.inUse", holder))
+                        .orElseGet(() -> words.say("keeping.readOnly", now.reason())),
+                loud(),
+                colour(Ink.FAINT),
+                now.mayChange() ? List.of(button("keeping.tryWriting", () -> tryWriting.run())) : List.of());
+    }
+
+    private Color loud() {
+        return choices.get().dark() ? Color.BLACK : Color.WHITE;
     }
 
     /** What a person should know about what was kept. */
@@ -154,24 +208,21 @@ final class Banners {
 
     /** The last thing confirmed and, where it is known, the next to do. */
     void welcomeBack(Where where, Optional<NextToDo> next) {
-        List<String> lines = new ArrayList<>(List.of(words.say("back.last", where.last())));
-        next.ifPresent(step -> lines.add(words.say("back.next", step.words())));
-        tell(lines);
+        String last = words.say("back.last", where.last());
+        tell(List.of(next.map(step -> last + "\n" + words.say("back.next", step.words()))
+                .orElse(last)));
     }
 
     private void tell(List<String> lines) {
         if (!lines.isEmpty()) {
-            notice.show(
-                    String.join("\n", lines),
-                    colour(Ink.LINE),
-                    colour(Ink.PART_WASH),
-                    List.of(button("banner.close", () -> notice.setVisible(false))));
+            notices = List.copyOf(lines);
+            lay();
         }
     }
 
-    /** What is told at this moment; blank if nothing is. */
+    /** What is told at this moment that is not a lasting caution; blank if nothing is. */
     String told() {
-        return notice.isVisible() ? notice.said() : "";
+        return String.join("\n", notices);
     }
 
     private JButton button(String key, Runnable action) {

@@ -90,7 +90,7 @@ final class Chips {
     private JButton chip(String text, String label) {
         JButton chip = Texts.button(label);
         chip.setName("chip " + label);
-        chip.setFocusable(false);
+        Texts.leaveFocus(chip);
         chip.putClientProperty("JButton.buttonType", "roundRect");
         chip.addActionListener(pressed -> begin.accept(text));
         return chip;

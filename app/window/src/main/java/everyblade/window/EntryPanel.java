@@ -81,7 +81,7 @@ final class EntryPanel {
         field.putClientProperty("FlatLaf.style", "font: 135%");
         JButton keep = Texts.button(words.say("entry.keep"));
         keep.setName("keep");
-        keep.setFocusable(false);
+        Texts.leaveFocus(keep);
         keep.addActionListener(pressed -> {
             if (!field.getText().isBlank() || !takeBack()) {
                 keep();

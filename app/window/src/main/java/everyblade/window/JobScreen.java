@@ -17,6 +17,8 @@ import everyblade.window.view.Shown;
 import everyblade.words.Words;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.EnumSet;
@@ -28,6 +30,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import java.util.function.Supplier;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -47,6 +50,11 @@ final class JobScreen {
     /** What the panels between banners and entry line need with usual letters; below that they scroll. */
     private static final Dimension LEAST = new Dimension(830, 236);
 
+    /** From this width, with usual letters, what else are pages stands open in a column of this width. */
+    private static final int WIDE = 1600;
+
+    private static final int BESIDE = 330;
+
     /** So wide where something else stands in the place of all stages. */
     private static final int LEAST_WITHOUT_STAGES = 600;
 
@@ -57,7 +65,7 @@ final class JobScreen {
     private final JPanel panel = new JPanel(new BorderLayout());
     private final JPanel columns = new JPanel(new MigLayout(
             "insets 0, fill, gap 8, hidemode 3",
-            Looks.large() ? "[grow 62, fill][grow 38, fill]" : "[grow 67, fill][grow 33, fill]",
+            Looks.large() ? "[grow 62, fill][grow 38, fill]" : "[grow 68, fill][grow 32, fill]",
             "[grow, fill]"));
     private final Banners banners;
     private final StagePanel stages;
@@ -126,6 +134,20 @@ final class JobScreen {
                         middle.component(), () -> new Dimension(Looks.scaled(leastWidth), Looks.scaled(LEAST.height))),
                 BorderLayout.CENTER);
         panel.add(bottom, BorderLayout.SOUTH);
+        JPanel open = new JPanel(new BorderLayout());
+        open.setBorder(BorderFactory.createEmptyBorder(0, 0, 4, 8));
+        open.add(side.beside());
+        side.beside().setPreferredSize(new Dimension(Looks.scaled(BESIDE), 0));
+        panel.add(open, BorderLayout.EAST);
+        panel.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent resized) {
+                boolean wide = panel.getWidth() >= Looks.scaled(WIDE);
+                open.setVisible(wide);
+                side.wide(wide);
+            }
+        });
+        open.setVisible(false);
     }
 
     JComponent component() {

@@ -23,8 +23,7 @@ import net.miginfocom.swing.MigLayout;
 final class LeftPanel {
 
     private final Words words;
-    private final JPanel panel =
-            new JPanel(new MigLayout("insets 4 0 0 0, fill, wrap, hidemode 3", "[grow, fill]", "[][grow, fill]4[]"));
+    private final JPanel panel = new JPanel(new MigLayout("insets 4 0 0 0, fill, wrap, hidemode 3", "[grow, fill]"));
     private final LineList<Left> list = new LineList<>("left", Left::what, this::zones);
     private final Paragraph how = new Paragraph();
     private final JPanel entries = new JPanel(new MigLayout("insets 0, gap 4"));
@@ -53,7 +52,7 @@ final class LeftPanel {
             }
         });
         panel.add(nothing, "wmin 0");
-        panel.add(list.scrolled(), "hmin 90");
+        panel.add(list.scrolled(), "grow, push, hmin 60");
         panel.add(how, "wmin 0, hmin pref");
         panel.add(entries, "hmin pref");
     }
@@ -91,6 +90,11 @@ final class LeftPanel {
         nothing.say(nothing(shown));
         nothing.setVisible(left.isEmpty());
         tell();
+    }
+
+    /** How many lines are left. */
+    int count() {
+        return count;
     }
 
     /** How much is left, in a few words. */
@@ -132,7 +136,7 @@ final class LeftPanel {
             for (String entry : one.entries()) {
                 JButton button = Texts.button(entry);
                 button.setName("way " + entry);
-                button.setFocusable(false);
+                Texts.leaveFocus(button);
                 button.addActionListener(pressed -> begin.accept(entry));
                 entries.add(button);
             }

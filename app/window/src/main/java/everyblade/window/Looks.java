@@ -25,8 +25,9 @@ import javax.swing.UIManager;
  */
 final class Looks {
 
-    private static final int USUAL_FONT = 13;
-    private static final int GLOVE_FONT = 14;
+    /** What is asked most is to be read from a metre: units of the window, 96 to the inch. */
+    private static final int FONT = 14;
+
     /** 19 mm at 96 dots per inch. */
     static final int GLOVE_TARGET = 72;
 
@@ -59,7 +60,7 @@ final class Looks {
         }
         float text = choices.text() == Choices.AS_THE_SYSTEM ? UIScale.getUserScaleFactor() : choices.text() / 100f;
         Font font = UIManager.getFont("defaultFont");
-        UIManager.put("defaultFont", font.deriveFont(text * (choices.gloves() ? GLOVE_FONT : USUAL_FONT)));
+        UIManager.put("defaultFont", font.deriveFont(text * FONT));
         UIManager.put("ToolTip.background", colour(theme, Ink.PAPER));
         leaveKeys();
         PlainText.install();

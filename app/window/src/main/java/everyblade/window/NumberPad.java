@@ -35,7 +35,7 @@ final class NumberPad {
         for (String key : KEYS) {
             JButton button = Texts.button(key.equals(" ") ? "␣" : key);
             button.setName("digit " + key);
-            button.setFocusable(false);
+            Texts.leaveFocus(button);
             button.getAccessibleContext()
                     .setAccessibleName(
                             key.equals(" ")

@@ -17,15 +17,15 @@ final class Overview {
 
     private final Words words;
     private final JPanel panel =
-            new JPanel(new MigLayout("insets 0, fill, wrap 4, gap 10 1", "[]14:push[]14:push[]14:push[]"));
+            new JPanel(new MigLayout("insets 0, fill, wrap 4, gap 10 1", "[]8:push[]8:push[]8:push[]"));
     private final RowList.ShareStroke bar = new RowList.ShareStroke();
     private final List<JLabel> figures = List.of(new JLabel(), new JLabel(), new JLabel(), new JLabel());
 
     Overview(Words words) {
         this.words = words;
         panel.setName("overview");
-        panel.add(bar, "span 4, growx, w 400px::, h 12!");
-        figures.forEach(figure -> panel.add(Texts.bold(figure, 0.92f), "wmin 0"));
+        panel.add(bar, "span 4, growx, w 60:400px:, h 12!");
+        figures.forEach(figure -> panel.add(Texts.bold(figure, Looks.large() ? 0.74f : 0.92f), "wmin 0"));
     }
 
     JComponent component() {

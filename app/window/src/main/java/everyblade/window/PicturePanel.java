@@ -90,7 +90,7 @@ final class PicturePanel {
     private void button(JPanel buttons, String key, Runnable action) {
         JButton button = Texts.button(words.say(key));
         button.setName(key);
-        button.setFocusable(false);
+        Texts.leaveFocus(button);
         button.addActionListener(pressed -> action.run());
         buttons.add(button);
     }

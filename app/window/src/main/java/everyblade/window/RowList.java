@@ -117,12 +117,15 @@ final class RowList {
 
         Line() {
             super(new MigLayout(
-                    "insets 2 6 4 6, fill, gap 3 1", "[pref!][0:pref, grow, right][pref!]", "push[]0[6!]push"));
-            stage.putClientProperty("FlatLaf.style", "font: 80%");
+                    "insets 2 6 4 6, fill, gap 3 1",
+                    Looks.large() ? "[pref!]push[pref!]" : "[pref!][0:pref, grow, right][pref!]",
+                    "push[]0[6!]push"));
             add(id, "wmin 0");
-            add(stage, "wmin 0");
+            if (!Looks.large()) { // else the bar and what is told of the line say it, and the rings have the room
+                add(stage, "wmin 0");
+            }
             add(percent, "wrap");
-            add(bar, "span 3, growx, h 6!");
+            add(bar, "span, growx, h 6!");
         }
 
         @Override

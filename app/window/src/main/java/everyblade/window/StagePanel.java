@@ -72,13 +72,14 @@ final class StagePanel {
 
     /** Wide enough for the longest that is said of a row. */
     private static String rowsRoom() {
-        return Looks.large() ? "growy, w 185!" : "growy, w 158!";
+        return Looks.large() ? "growy, w 120!" : "growy, w 190!";
     }
 
     private JToggleButton toggle(String key) {
         JToggleButton button = Texts.toggle(words.say(key), false);
+        button.setIcon(key.equals("stage.rings") ? ButtonSign.RINGS : ButtonSign.STRIPS);
         button.setName(key);
-        button.setFocusable(false);
+        Texts.leaveFocus(button);
         button.addActionListener(pressed -> {
             if ((button == strips) != choices.get().strips()) {
                 turn.run();

@@ -24,7 +24,7 @@ final class Strip extends JPanel {
 
     Strip() {
         super(new BorderLayout(GAP, 0));
-        setBorder(BorderFactory.createEmptyBorder(5, 12, 5, 12));
+        setBorder(BorderFactory.createEmptyBorder(3, 12, 3, 12));
         buttons.setOpaque(false);
         add(text, BorderLayout.CENTER);
         add(buttons, BorderLayout.EAST);

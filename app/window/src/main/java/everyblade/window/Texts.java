@@ -3,6 +3,7 @@ package everyblade.window;
 import everyblade.words.Visible;
 import javax.accessibility.AccessibleContext;
 import javax.swing.AbstractButton;
+import javax.swing.Icon;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -50,6 +51,18 @@ final class Texts {
         if (context != null) {
             context.setAccessibleName(name);
         }
+    }
+
+    /** Leaves the focus where it is when a button is pressed with a pointer; by keys it is still reached. */
+    static void leaveFocus(AbstractButton button) {
+        button.setRequestFocusEnabled(false);
+    }
+
+    /** Shows a sign on a button, with its words beside it where there is room for them; they are read out anyhow. */
+    static void sign(AbstractButton button, Icon sign, String text, boolean room) {
+        button.setIcon(sign);
+        say(button, room ? text : "");
+        name(button, Visible.text(text));
     }
 
     /** Makes the letters of a component bold and so many times as large as usual, whatever that is at the time. */

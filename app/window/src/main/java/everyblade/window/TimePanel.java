@@ -25,7 +25,7 @@ final class TimePanel {
     TimePanel(Words words, Supplier<Choices> choices, Door door) {
         this.words = words;
         this.door = door;
-        this.chart = new Chart(words);
+        this.chart = new Chart(words, choices);
         chart.getAccessibleContext().setAccessibleName(words.say("page.time"));
     }
 
@@ -58,10 +58,12 @@ final class TimePanel {
         private static final long serialVersionUID = 1;
 
         private final transient Words words;
+        private final transient Supplier<Choices> choices;
         private transient Optional<Timeline> timeline = Optional.empty();
 
-        Chart(Words words) {
+        Chart(Words words, Supplier<Choices> choices) {
             this.words = words;
+            this.choices = choices;
         }
 
         void show(Timeline newTimeline) {
@@ -73,7 +75,7 @@ final class TimePanel {
         protected void paintComponent(Graphics graphics) {
             timeline.ifPresent(shown -> {
                 Graphics2D g = (Graphics2D) graphics.create();
-                ShareChart.paint(shown, words, g, getWidth(), getHeight());
+                ShareChart.paint(shown, words, Looks.theme(choices.get()), g, getWidth(), getHeight());
                 g.dispose();
             });
         }

@@ -47,12 +47,14 @@ final class TopBar {
         void keys();
     }
 
+    private static final float TITLE = 1.1f;
+
     private final Words words;
     private final Choices choices;
     private final Optional<JobScreen> job;
     private final Doing doing;
     private final JPanel panel = new JPanel(
-            new MigLayout("insets 4 10 4 10, fillx, gap 8", "[grow, fill][pref!, fill][pref!][pref!][pref!]"));
+            new MigLayout("insets 4 10 4 10, fillx, gap 8", "[grow, fill][fill, shrinkprio 50][pref!][pref!][pref!]"));
     private final JPopupMenu more = new JPopupMenu();
     private final Map<Shortcut, Runnable> actions = new EnumMap<>(Shortcut.class);
     private final Overview overview;
@@ -70,14 +72,18 @@ final class TopBar {
         if (job.isPresent()) {
             panel.add(overview.component(), "wmin 0");
             add(closing, Shortcut.CLOSING, "bar.closing");
-            add(Texts.button(words.say("bar.report")), Shortcut.REPORT, "bar.report");
+            closing.setIcon(Looks.large() ? null : ButtonSign.CLOSING);
+            JButton report = new JButton();
+            Texts.sign(report, ButtonSign.REPORT, words.say("bar.report"), !Looks.large());
+            add(report, Shortcut.REPORT, "bar.report");
             job.get().onShown(this::show);
             job.get().stages().onTurn(actions.get(Shortcut.STRIPS));
         }
         menu();
-        JButton opens = Texts.button(words.say("bar.more"));
+        JButton opens = new JButton();
+        Texts.sign(opens, ButtonSign.MORE, words.say("bar.more"), !Looks.large());
         opens.setName("bar.more");
-        opens.setFocusable(false);
+        Texts.leaveFocus(opens);
         actions.put(Shortcut.MORE, () -> more.show(opens, 0, opens.getHeight()));
         opens.addActionListener(pressed -> actions.get(Shortcut.MORE).run());
         Texts.tip(
@@ -103,18 +109,20 @@ final class TopBar {
             return lines;
         }
         JobScreen screen = job.get();
-        JLabel title = Texts.bold(
-                Texts.label(screen.state().model().name() + " · "
-                        + screen.state().beginning().serial()),
-                1.1f);
-        JLabel task = Texts.label(screen.state().beginning().task()
-                + screen.state().model().notice().map(notice -> " · " + notice).orElse(""));
-        task.putClientProperty("FlatLaf.style", "font: 85%");
-        task.setForeground(Looks.colour(
+        String engine = screen.state().model().name();
+        String serial = screen.state().beginning().serial();
+        String task = screen.state().beginning().task()
+                + screen.state().model().notice().map(notice -> " · " + notice).orElse("");
+        boolean large = Looks.large();
+        JLabel title = Texts.bold(Texts.label(large ? engine : engine + " · " + serial), TITLE);
+        JLabel below = Texts.label(large ? serial + " · " + task : task);
+        Texts.tip(title, engine + " · " + serial);
+        below.putClientProperty("FlatLaf.style", "font: 85%");
+        below.setForeground(Looks.colour(
                 Looks.theme(choices), screen.state().model().notice().isPresent() ? Ink.ALERT : Ink.FAINT));
-        Texts.tip(task, screen.state().model().notice().orElse(null));
+        Texts.tip(below, below.getText());
         lines.add(title, "wmin 0");
-        lines.add(task, "wmin 0");
+        lines.add(below, "wmin 0");
         return lines;
     }
 
@@ -199,7 +207,7 @@ final class TopBar {
     private void add(AbstractButton button, Shortcut shortcut, String key) {
         button.addActionListener(pressed -> actions.get(shortcut).run());
         button.setName(key);
-        button.setFocusable(false);
+        Texts.leaveFocus(button);
         String told =
                 words.say(shortcut.words()) + " (" + KeyNames.of(shortcut.keys().get(0), words) + ")";
         Texts.tip(button, told);

@@ -41,11 +41,11 @@ final class ViewPanel {
     private final JPanel panel = new Card(new MigLayout(
             "insets 6 10 6 10, fill, wrap, hidemode 3, gapy 3",
             "[0:0:, grow, fill]",
-            "[][grow, fill, shrinkprio 150][][][]6[][shrinkprio 200]"));
+            "[][grow, fill, shrinkprio 200][][][]6[][shrinkprio 150]"));
     private final CellPanel wheel = new CellPanel(ScreenKind.WHEEL);
     private final JLabel row = new JLabel();
-    private final Paragraph tip = new Paragraph();
-    private final Paragraph pad = new Paragraph();
+    private final JLabel tip = new JLabel();
+    private final JLabel pad = new JLabel();
     private final Map<Act, JToggleButton> watching = new EnumMap<>(Act.class);
     private final List<JLabel> last = new ArrayList<>();
 
@@ -90,7 +90,7 @@ final class ViewPanel {
             JToggleButton button = Texts.toggle("", false);
             button.setName("act " + part);
             button.setMargin(new java.awt.Insets(2, 2, 2, 2));
-            button.setFocusable(false);
+            Texts.leaveFocus(button);
             button.addActionListener(pressed -> {
                 button.setSelected(!button.isSelected()); // what is watched shows once it is kept
                 act.accept(part);
@@ -131,11 +131,16 @@ final class ViewPanel {
                         .orElseGet(() -> words.say("where.name")));
         Texts.tip(row, row.getText());
         Texts.name(wheel, shown.where().rotor());
-        tip.say(shown.where().tip());
-        pad.say(shown.where().pad());
-        Texts.tip(pad, shown.where().padName());
-        pad.setVisible(!shown.where().pad().isBlank());
         watched(state);
+        boolean switched = watching.values().stream().anyMatch(JToggleButton::isSelected);
+        Texts.say(tip, switched ? shown.where().place() : shown.where().tip());
+        Texts.tip(tip, shown.where().tip());
+        Texts.say(pad, shown.where().pad().isBlank() ? " " : shown.where().pad());
+        Texts.tip(
+                pad,
+                shown.where().pad().isBlank()
+                        ? null
+                        : shown.where().pad() + " · " + shown.where().padName());
         kept(state);
         panel.revalidate();
     }

@@ -8,6 +8,7 @@ import javax.swing.JPanel;
 final class WholeLines extends JPanel {
 
     private static final long serialVersionUID = 1;
+    private static final int LEAST = 3;
 
     WholeLines() {
         super(null);
@@ -23,10 +24,11 @@ final class WholeLines extends JPanel {
         return new Dimension(0, height);
     }
 
-    /** The first line. */
+    /** The first lines. */
     @Override
     public Dimension getMinimumSize() {
-        return new Dimension(0, getComponentCount() == 0 ? 0 : getComponent(0).getPreferredSize().height);
+        int lines = Math.min(LEAST, getComponentCount());
+        return new Dimension(0, lines == 0 ? 0 : lines * getComponent(0).getPreferredSize().height);
     }
 
     @Override

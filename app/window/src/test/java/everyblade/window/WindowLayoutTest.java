@@ -8,7 +8,6 @@ import everyblade.window.map.CellAt;
 import everyblade.window.view.Act;
 import everyblade.window.view.Choices;
 import java.awt.Component;
-import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
@@ -68,13 +67,8 @@ class WindowLayoutTest {
     }
 
     private static String filedOn(Offscreen screen) {
-        return Offscreen.on(
-                () -> Offscreen.all(Offscreen.find(screen.screen().component(), Container.class, "act FIND"))
-                        .filter(JLabel.class::isInstance)
-                        .map(one -> ((JLabel) one).getText())
-                        .filter(text -> text.startsWith("on "))
-                        .findFirst()
-                        .orElseThrow());
+        return Offscreen.on(() -> Offscreen.find(screen.screen().component(), JLabel.class, "filed on")
+                .getText());
     }
 
     @Nested
@@ -207,7 +201,7 @@ class WindowLayoutTest {
                     })
                     .toList());
 
-            assertThat(sizes).containsExactly(13f, 19.5f, 39f, 13f);
+            assertThat(sizes).containsExactly(14f, 21f, 42f, 14f);
         }
 
         @Test

@@ -23,7 +23,11 @@ final class ChartLook {
     private ChartLook() {}
 
     static Color colour(Ink ink) {
-        Colour colour = Theme.LIGHT.colour(ink);
+        return colour(Theme.LIGHT, ink);
+    }
+
+    static Color colour(Theme theme, Ink ink) {
+        Colour colour = theme.colour(ink);
         return new Color(colour.red(), colour.green(), colour.blue());
     }
 
@@ -37,35 +41,43 @@ final class ChartLook {
 
     /** Sets everything that does not depend on what the chart shows. */
     static void set(JFreeChart chart) {
+        set(chart, Theme.LIGHT);
+    }
+
+    /** The same in the colours of a theme. */
+    static void set(JFreeChart chart, Theme theme) {
         Font font = SceneFont.font();
-        chart.setBackgroundPaint(colour(Ink.PAPER));
+        chart.setBackgroundPaint(colour(theme, Ink.PAPER));
         chart.setPadding(new RectangleInsets(2, 0, 2, 4));
         if (chart.getTitle() != null) {
             chart.getTitle().setFont(font.deriveFont(TITLE));
-            chart.getTitle().setPaint(colour(Ink.LINE));
+            chart.getTitle().setPaint(colour(theme, Ink.LINE));
         }
         if (chart.getLegend() != null) {
             chart.getLegend().setItemFont(font.deriveFont(LABEL));
-            chart.getLegend().setItemPaint(colour(Ink.LINE));
+            chart.getLegend().setItemPaint(colour(theme, Ink.LINE));
+            chart.getLegend().setBackgroundPaint(colour(theme, Ink.PAPER));
             chart.getLegend().setFrame(org.jfree.chart.block.BlockBorder.NONE);
         }
         XYPlot plot = chart.getXYPlot();
-        plot.setBackgroundPaint(colour(Ink.PAPER));
-        plot.setOutlinePaint(colour(Ink.LINE));
+        plot.setBackgroundPaint(colour(theme, Ink.PAPER));
+        plot.setOutlinePaint(colour(theme, Ink.LINE));
         plot.setOutlineStroke(new BasicStroke(THIN));
         plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
         plot.setDomainGridlinesVisible(false);
-        plot.setRangeGridlinePaint(new Color(0xc8, 0xce, 0xd4));
+        plot.setRangeGridlinePaint(theme == Theme.LIGHT ? new Color(0xc8, 0xce, 0xd4) : new Color(0x3a, 0x44, 0x4e));
         plot.setRangeGridlineStroke(new BasicStroke(THIN));
-        set(plot.getDomainAxis(), font);
-        set(plot.getRangeAxis(), font);
+        set(plot.getDomainAxis(), font, theme);
+        set(plot.getRangeAxis(), font, theme);
     }
 
-    private static void set(ValueAxis axis, Font font) {
+    private static void set(ValueAxis axis, Font font, Theme theme) {
         axis.setLabelFont(font.deriveFont(LABEL));
         axis.setTickLabelFont(font.deriveFont(TICK));
-        axis.setLabelPaint(colour(Ink.LINE));
-        axis.setTickLabelPaint(colour(Ink.LINE));
+        axis.setLabelPaint(colour(theme, Ink.LINE));
+        axis.setTickLabelPaint(colour(theme, Ink.LINE));
+        axis.setAxisLinePaint(colour(theme, Ink.LINE));
+        axis.setTickMarkPaint(colour(theme, Ink.LINE));
         axis.setAxisLineStroke(new BasicStroke(THIN));
         axis.setTickMarkStroke(new BasicStroke(THIN));
     }

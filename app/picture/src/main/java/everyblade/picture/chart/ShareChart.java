@@ -2,6 +2,7 @@ package everyblade.picture.chart;
 
 import everyblade.fact.CalendarYears;
 import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Theme;
 import everyblade.words.Words;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
@@ -40,8 +41,14 @@ public final class ShareChart {
 
     private ShareChart() {}
 
-    /** Paints the chart from (0, 0) to (width, height). */
+    /** Paints the chart from (0, 0) to (width, height), in the colours of paper. */
     public static void paint(Timeline timeline, Words words, Graphics2D graphics, double width, double height) {
+        paint(timeline, words, Theme.LIGHT, graphics, width, height);
+    }
+
+    /** The same in the colours of a theme. */
+    public static void paint(
+            Timeline timeline, Words words, Theme theme, Graphics2D graphics, double width, double height) {
         XYSeriesCollection data = new XYSeriesCollection();
         data.addSeries(series(words.say("chart.seen"), timeline, Timeline.Point::seen));
         data.addSeries(series(words.say("chart.done"), timeline, Timeline.Point::done));
@@ -55,12 +62,12 @@ public final class ShareChart {
                 true,
                 false,
                 false);
-        ChartLook.set(chart);
+        ChartLook.set(chart, theme);
         XYPlot plot = chart.getXYPlot();
         plot.setDomainAxis(timeAxis(timeline, words));
         plot.setRangeAxis(shareAxis(words));
-        ChartLook.set(chart);
-        plot.setRenderer(steps());
+        ChartLook.set(chart, theme);
+        plot.setRenderer(steps(theme));
         chart.draw(graphics, new Rectangle2D.Double(0, 0, width, height));
     }
 
@@ -72,14 +79,14 @@ public final class ShareChart {
         return series;
     }
 
-    private static XYStepRenderer steps() {
+    private static XYStepRenderer steps(Theme theme) {
         XYStepRenderer steps = new XYStepRenderer();
-        steps.setSeriesPaint(0, ChartLook.colour(Ink.SEEN));
+        steps.setSeriesPaint(0, ChartLook.colour(theme, Ink.SEEN));
         steps.setSeriesStroke(0, new BasicStroke(1.6f));
         // Dashed each in its own way, so that they are told apart without colour.
-        steps.setSeriesPaint(1, ChartLook.colour(Ink.PART));
+        steps.setSeriesPaint(1, ChartLook.colour(theme, Ink.PART));
         steps.setSeriesStroke(1, dashed(8, 2));
-        steps.setSeriesPaint(2, ChartLook.colour(Ink.MAYBE));
+        steps.setSeriesPaint(2, ChartLook.colour(theme, Ink.MAYBE));
         steps.setSeriesStroke(2, dashed(4, 2.5f));
         return steps;
     }

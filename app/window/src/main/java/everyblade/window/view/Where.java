@@ -15,18 +15,20 @@ import java.time.ZoneId;
 /**
  * Where the tip and the rotor are, and what was kept last.
  *
- * @param tip the view in use and what is watched
+ * @param place the view in use and how it looks
+ * @param tip the same, and what is watched
  * @param rotor which airfoil is at the reference, and the shaft angle
  * @param pad how the shaft is turned; blank if nothing turns
  * @param padName where it is turned; blank if nothing turns
  * @param last the last entry
  */
-public record Where(String tip, String rotor, String pad, String padName, String last) {
+public record Where(String place, String tip, String rotor, String pad, String padName, String last) {
 
     /** Where everything is now. */
     static Where of(JobState state, Words words, ZoneId zone) {
         Situation now = state.situation();
         return new Where(
+                now.seat().map(seat -> place(seat, words)).orElseGet(() -> words.say("where.noView")),
                 now.seat().map(seat -> tip(now, seat, words)).orElseGet(() -> words.say("where.noView")),
                 now.seat().map(seat -> rotor(now, seat, words)).orElse(""),
                 now.seat()
@@ -42,14 +44,17 @@ public record Where(String tip, String rotor, String pad, String padName, String
                         .orElseGet(() -> words.say("where.nothingKept")));
     }
 
+    private static String place(Seat seat, Words words) {
+        return words.say("where.place", view(seat), words.number(seat.view().reference(), 1));
+    }
+
     private static String tip(Situation now, Seat seat, Words words) {
-        String station = seat.station().map(at -> " @ " + at.id()).orElse("");
         String watched = ZoneText.of(now, seat.row(), seat.watching(), words);
-        return words.say(
-                "where.tip",
-                seat.view().id() + station,
-                words.number(seat.view().reference(), 1),
-                watched);
+        return words.say("where.tip", view(seat), words.number(seat.view().reference(), 1), watched);
+    }
+
+    private static String view(Seat seat) {
+        return seat.view().id() + seat.station().map(at -> " @ " + at.id()).orElse("");
     }
 
     private static String rotor(Situation now, Seat seat, Words words) {
