@@ -61,8 +61,7 @@ final class VerifyCommand implements Callable<Integer> {
 
     /** Tells the signatures, if there are any. */
     private int signatures(JobFolder folder) {
-        if (!(folder.read() instanceof JobFolder.Readable readable)
-                || folder.signatures().of(readable.job().journal()).isEmpty()) {
+        if (!folder.signatures().hasAny()) {
             return Commands.FINE;
         }
         List<SignatureText.Told> told =

@@ -30,6 +30,7 @@ public final class Main {
             System.setProperty(HEADLESS, "true"); // commands draw pictures on no screen, whatever DISPLAY says
         }
         System.setProperty("picocli.disable.closures", "true"); // else every jar is searched for a Groovy that none has
+        System.setProperty("picocli.converters.excludes", "java[.](sql|time)[.].*"); // no option is of such a type
         // Whatever the locale, text is UTF-8.
         PrintStream out = utf8(FileDescriptor.out);
         PrintStream err = utf8(FileDescriptor.err);

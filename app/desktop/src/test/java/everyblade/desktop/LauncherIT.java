@@ -155,7 +155,7 @@ class LauncherIT {
                 + "  n=$((n + 1)); [ $n -lt 300 ] || exit 9; sleep 0.5; done\n"
                 + "home=$(cd moved && pwd -P)\n"
                 + "java -XX:SharedArchiveFile=$(cat list) -Xlog:class+load:file=loaded.txt -XX:TieredStopAtLevel=1"
-                + " -XX:+UseSerialGC -jar $home/lib/everyblade-desktop.jar --version\n"
+                + " -XX:+UseG1GC -jar $home/lib/everyblade-desktop.jar --version\n"
                 + "grep -q 'everyblade.desktop.Main source: shared objects file (top)' loaded.txt && echo mapped\n"
                 + "ls own/everyblade/classes-* | wc -l | tr -d ' '\n");
 
@@ -166,7 +166,7 @@ class LauncherIT {
     @Test
     void saysSoWhereThereIsNoJava() throws Exception {
         Ran ran = run("mkdir tools\n"
-                + "for tool in dirname readlink locale ls cksum tr; do\n"
+                + "for tool in dirname readlink locale ls cksum; do\n"
                 + "  printf '#!/bin/sh\\nexec %s \"$@\"\\n' \"$(command -v $tool)\" > tools/$tool\n"
                 + "done\n"
                 + "chmod +x tools/*\n"

@@ -75,7 +75,7 @@ final class Meaning {
 
     private static ObjectNode object(Record said) {
         ObjectNode object = JobJson.object();
-        RecordForm form = RecordForm.ALL.get(said.getClass());
+        RecordForm form = RecordForm.of(said.getClass());
         for (Class<?> choice : RecordForm.CHOICES.keySet()) {
             if (choice.isInstance(said)) {
                 object.put(choiceKey(choice), form.word());
@@ -111,9 +111,9 @@ final class Meaning {
             }
             return same;
         }
-        if (one instanceof Record a && other instanceof Record b && RecordForm.ALL.containsKey(a.getClass())) {
+        if (one instanceof Record a && other instanceof Record b) {
             return a.getClass() == b.getClass()
-                    && RecordForm.ALL.get(a.getClass()).components().stream()
+                    && RecordForm.of(a.getClass()).components().stream()
                             .allMatch(component -> isSame(component.get(a), component.get(b)));
         }
         return one.equals(other);
@@ -195,7 +195,7 @@ final class Meaning {
         }
 
         private Record object(Class<?> type, JsonNode node, String choiceKey) throws Unreadable {
-            RecordForm form = RecordForm.ALL.get(type);
+            RecordForm form = RecordForm.of(type);
             List<RecordForm.Component> components = form.components();
             Object[] values = new Object[components.size()];
             int known = node.has(choiceKey) ? 1 : 0;

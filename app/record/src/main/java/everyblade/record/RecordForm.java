@@ -3,7 +3,6 @@ package everyblade.record;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Movement;
 import java.lang.reflect.Constructor;
-import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
@@ -23,8 +22,13 @@ import java.util.stream.Stream;
  */
 record RecordForm(String word, List<Component> components, Constructor<?> maker) {
 
-    /** Of every record that an entry is made of. */
-    static final Map<Class<?>, RecordForm> ALL = all();
+    /** Those that were asked for: an entry of every kind would keep each short command waiting. */
+    private static final ClassValue<RecordForm> KNOWN = new ClassValue<>() {
+        @Override
+        protected RecordForm computeValue(Class<?> type) {
+            return read(type);
+        }
+    };
 
     /** The choices where one type stands for several records, by the word of each. */
     static final Map<Class<?>, Map<String, Class<?>>> CHOICES =
@@ -42,25 +46,12 @@ record RecordForm(String word, List<Component> components, Constructor<?> maker)
         }
     }
 
-    private static Map<Class<?>, RecordForm> all() {
-        Map<Class<?>, RecordForm> forms = new HashMap<>();
-        add(Entry.class, forms);
-        return Map.copyOf(forms);
+    /** How this record, of those that an entry is made of, is made. */
+    static RecordForm of(Class<?> type) {
+        return KNOWN.get(type);
     }
 
-    private static void add(Type type, Map<Class<?>, RecordForm> forms) {
-        if (type instanceof ParameterizedType generic) {
-            add(generic.getActualTypeArguments()[0], forms);
-        } else if (type instanceof Class<?> plain && plain.isSealed()) {
-            Arrays.stream(plain.getPermittedSubclasses()).forEach(choice -> add(choice, forms));
-        } else if (type instanceof Class<?> plain && plain.isRecord() && !forms.containsKey(plain)) {
-            RecordForm form = of(plain);
-            forms.put(plain, form);
-            form.components.forEach(component -> add(component.type, forms));
-        }
-    }
-
-    private static RecordForm of(Class<?> type) {
+    private static RecordForm read(Class<?> type) {
         List<Component> components = new ArrayList<>();
         for (RecordComponent component : type.getRecordComponents()) {
             components.add(new Component(component.getName(), component.getGenericType(), component));

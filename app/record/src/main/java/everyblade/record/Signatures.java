@@ -35,6 +35,11 @@ public final class Signatures {
                 k -> k == 0 ? journal.firstHash() : journal.lines().get(k - 1).hash());
     }
 
+    /** Whether there are any, be they sound or not; cheap, since it asks nothing of the journal. */
+    public boolean hasAny() {
+        return !all().isEmpty();
+    }
+
     /** The bytes of a signature; empty if there is none of this number. */
     public Optional<byte[]> bytes(int number) {
         return all().stream()

@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.ResourceBundle;
-import java.util.ResourceBundle.Control;
 import java.util.stream.Stream;
 
 /** The texts of one language, with numbers and times as people of that language write them. */
@@ -40,8 +39,7 @@ public final class Words {
         // English has no file of its own, and every jar would be searched for it.
         boolean english = spoken.getLanguage().equals(Locale.ENGLISH.getLanguage());
         Locale language = english ? Locale.ROOT : new Locale(spoken.getLanguage());
-        return new Words(
-                ResourceBundle.getBundle(BUNDLE, language, Control.getNoFallbackControl(Control.FORMAT_PROPERTIES)));
+        return new Words(ResourceBundle.getBundle(BUNDLE, language, new BundleFiles()));
     }
 
     /** The languages that there is a file of texts in, English first; each has all of them ({@code BundlesTest}). */

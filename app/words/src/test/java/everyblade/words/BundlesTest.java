@@ -73,6 +73,20 @@ class BundlesTest {
                 .isEqualTo(bundle("_de").keySet());
     }
 
+    /** What a file of texts may not use of the syntax, such as texts of several lines, would show here. */
+    @Test
+    void everyTextIsReadOnItsOwnAsItIsReadWithAllOthers() throws IOException {
+        for (String suffix : List.of("", "_de")) {
+            try (InputStream in = Words.class.getResourceAsStream("words" + suffix + ".properties")) {
+                TextFile texts = new TextFile(in.readAllBytes());
+                Map<String, String> read = new TreeMap<>();
+                texts.keySet().forEach(key -> read.put(key, texts.getString(key)));
+
+                assertThat(read).isEqualTo(bundle(suffix));
+            }
+        }
+    }
+
     @Test
     void everyTextHasTheSamePlacesToFillIn() {
         Map<String, String> german = bundle("_de");
