@@ -8,6 +8,8 @@ public enum ScreenKind {
     RINGS,
     /** All rows unrolled one under the other, the chosen one zone by zone. */
     STRIPS,
+    /** One row alone, unrolled over the whole sheet, each finding with its sign. */
+    ROW,
     /** The row in view alone, as it stands now, with what the scope tip has before it. */
     WHEEL;
 
@@ -15,6 +17,7 @@ public enum ScreenKind {
         return switch (this) {
             case RINGS -> new RingsLayout(coverage, view);
             case STRIPS -> new StripsLayout(coverage, view);
+            case ROW -> new RowLayout(coverage, view);
             case WHEEL -> new WheelLayout(coverage, view);
         };
     }

@@ -4,6 +4,7 @@ import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.entry.Zoning;
 import everyblade.core.turning.Remark;
+import everyblade.picture.scene.Cell;
 import everyblade.picture.scene.DrawnShape.Anchor;
 import everyblade.picture.scene.DrawnShape.Polygon;
 import everyblade.picture.scene.DrawnShape.Strokes;
@@ -27,6 +28,9 @@ import java.util.TreeMap;
  * @param remarks of one row, findings and rechecks only, in the order of their entries
  */
 record Signs(List<Remark> remarks) {
+
+    /** From the middle of a damaged cell to its sign, mm. */
+    private static final double APART = 1.5;
 
     static Signs of(Coverage coverage, String row) {
         return new Signs(coverage.situation().ledger().remarks().stream()
@@ -64,6 +68,55 @@ record Signs(List<Remark> remarks) {
                     Ink.LINE));
         }
         return new Group(said.say("group.signs"), items);
+    }
+
+    /** The signs on a row unrolled, each beside its first cell, where it covers no other if there is room. */
+    Group beside(RowStrip strip, double size, MapWords said) {
+        List<Box> taken = new ArrayList<>();
+        List<Item> items = new ArrayList<>();
+        for (Remark remark : remarks) {
+            for (int index : remark.airfoils().stream().toArray()) {
+                int zone = Long.numberOfTrailingZeros(remark.zones().bits());
+                Point cell = strip.patch(new Cell(strip.coverage().row().id(), index + 1, zone))
+                        .middle();
+                Box box = free(cell, width(sign(remark), size), size, taken);
+                taken.add(box);
+                items.add(Item.of(
+                        Polygon.box(box.x, box.y, box.width, box.height), Style.both(Ink.PAPER, Ink.LINE, 0.2)));
+                items.add(Item.of(
+                        Text.upright(
+                                new Point(box.x + box.width / 2, box.y + (box.height + Lettering.CAPITAL * size) / 2),
+                                sign(remark),
+                                size,
+                                Anchor.MIDDLE),
+                        Ink.LINE));
+            }
+        }
+        return new Group(said.say("group.signs"), items);
+    }
+
+    private record Box(double x, double y, double width, double height) {
+
+        boolean meets(Box other) {
+            return x < other.x + other.width
+                    && other.x < x + width
+                    && y < other.y + other.height
+                    && other.y < y + height;
+        }
+    }
+
+    /** Right of a place, left of it, under or over it: the first that is free, else the first. */
+    private static Box free(Point at, double width, double size, List<Box> taken) {
+        double high = 1.2 * size;
+        List<Box> boxes = List.of(
+                new Box(at.x() + APART, at.y() - high / 2, width, high),
+                new Box(at.x() - APART - width, at.y() - high / 2, width, high),
+                new Box(at.x() - width / 2, at.y() + APART, width, high),
+                new Box(at.x() - width / 2, at.y() - APART - high, width, high));
+        return boxes.stream()
+                .filter(box -> taken.stream().noneMatch(box::meets))
+                .findFirst()
+                .orElse(boxes.get(0));
     }
 
     private static double width(String words, double size) {

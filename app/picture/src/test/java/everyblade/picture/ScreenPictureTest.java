@@ -78,6 +78,8 @@ class ScreenPictureTest {
         "RINGS,FORWARD_LOOKING_AFT,r2",
         "STRIPS,AFT_LOOKING_FORWARD,",
         "STRIPS,AFT_LOOKING_FORWARD,r4",
+        "ROW,AFT_LOOKING_FORWARD,",
+        "ROW,AFT_LOOKING_FORWARD,r4",
         "WHEEL,AFT_LOOKING_FORWARD,",
         "WHEEL,FORWARD_LOOKING_AFT,r5"
     })
@@ -88,7 +90,7 @@ class ScreenPictureTest {
                 picture.scene().items().filter(item -> item.cell().isPresent()).toList();
         assertThat(cells.stream().map(item -> item.cell().get()).distinct())
                 .hasSameSizeAs(cells)
-                .hasSizeGreaterThan(kind == ScreenKind.WHEEL ? 50 : 500);
+                .hasSizeGreaterThan(kind == ScreenKind.WHEEL || kind == ScreenKind.ROW ? 50 : 500);
         for (Item item : cells) {
             Patch patch = (Patch) item.shape();
             Cell cell = item.cell().orElseThrow();
@@ -213,6 +215,24 @@ class ScreenPictureTest {
     }
 
     @Test
+    void a_row_alone_has_the_sign_of_each_finding_beside_its_cell() {
+        ScreenPicture picture = picture(ScreenKind.ROW, Facing.AFT_LOOKING_FORWARD, "r5");
+        Point middle = picture.patch(new Cell("r5", 7, 0)).orElseThrow().middle();
+
+        assertThat(picture.scene()
+                        .items()
+                        .map(Item::shape)
+                        .filter(Text.class::isInstance)
+                        .map(Text.class::cast)
+                        .filter(text -> text.words().matches("F\\d+")))
+                .singleElement()
+                .satisfies(text -> assertThat(
+                                Math.hypot(text.at().x() - middle.x(), text.at().y() - middle.y()))
+                        .isLessThan(6));
+        assertThat(picture.patch(new Cell("r4", 1, 0))).isEmpty();
+    }
+
+    @Test
     void many_rows_lie_in_two_wheels_of_deeper_rings() {
         SmallEngines engines = new SmallEngines();
         for (int i = 1; i <= 30; i++) {
@@ -239,6 +259,8 @@ class ScreenPictureTest {
         "STRIPS,122,148,de",
         "STRIPS,165,148,en",
         "STRIPS,300,200,de",
+        "ROW,210,50,de",
+        "ROW,120,40,en",
         "WHEEL,76,76,en",
         "WHEEL,76,76,de",
         "WHEEL,120,90,en"

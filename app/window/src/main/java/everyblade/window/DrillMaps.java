@@ -9,23 +9,30 @@ import everyblade.session.drill.DrillRecord.Told;
 import everyblade.window.map.CellAt;
 import everyblade.window.map.CellPanel;
 import everyblade.words.Words;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JToggleButton;
 import javax.swing.ToolTipManager;
 import net.miginfocom.swing.MigLayout;
 
 /**
- * The map of truth over that of the entries, both unrolled, so that a cell of the one stands over the same cell of the other;
- * one cell is selected in both.
+ * The map of truth over that of the entries, one row that was practised on at a time, both unrolled, so that a cell of the one
+ * stands over the same cell of the other; one cell is selected in both.
  */
 final class DrillMaps {
 
     private final Told told;
-    private final CellPanel truly = new CellPanel(ScreenKind.STRIPS);
-    private final CellPanel claimed = new CellPanel(ScreenKind.STRIPS);
-    private final JPanel panel = new JPanel(new MigLayout("insets 0, fill, wrap, gapy 2", "[grow, fill]", ""));
+    private final CellPanel truly = new CellPanel(ScreenKind.ROW);
+    private final CellPanel claimed = new CellPanel(ScreenKind.ROW);
+    private final Map<String, JToggleButton> rows = new LinkedHashMap<>();
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 0, fill, wrap, gapy 2, hidemode 3", "[grow, fill]", ""));
 
     DrillMaps(Told told, Words words, MapStyle style) {
         this.told = told;
@@ -33,12 +40,37 @@ final class DrillMaps {
         claimed.setName("drill.claimed");
         // A tip would tell how entries explain a cell, which is no reason for the truth.
         ToolTipManager.sharedInstance().unregisterComponent(truly);
+        panel.add(chooser(words), "wmin 0");
         add(truly, words, style, "drill.map.truly");
         add(claimed, words, style, "drill.map.claimed");
         truly.show(told.truly());
         claimed.show(told.coverage());
-        String row = told.truth().recipe().rows().get(0);
-        List.of(truly, claimed).forEach(map -> map.lookInto(row));
+        look(told.truth().recipe().rows().get(0));
+    }
+
+    /** A button for each row that was practised on; there is nothing to choose where it is one. */
+    private JComponent chooser(Words words) {
+        JPanel buttons = new JPanel(new MigLayout("insets 0", "[]6[]"));
+        ButtonGroup group = new ButtonGroup();
+        for (String id : told.truth().recipe().rows()) {
+            JToggleButton button = Texts.toggle(id, false);
+            button.setName("drill.row." + id);
+            Texts.name(button, told.coverage().row(id).row().name());
+            button.addActionListener(pressed -> look(id));
+            group.add(button);
+            rows.put(id, button);
+            buttons.add(button, "hmin 30");
+        }
+        buttons.setVisible(rows.size() > 1);
+        return buttons;
+    }
+
+    private void look(String row) {
+        Optional.ofNullable(rows.get(row)).ifPresent(button -> button.setSelected(true));
+        List.of(truly, claimed).forEach(map -> {
+            map.select(map.selected().filter(cell -> cell.row().equals(row)).orElse(null));
+            map.lookInto(row);
+        });
     }
 
     private void add(CellPanel map, Words words, MapStyle style, String key) {
@@ -47,6 +79,7 @@ final class DrillMaps {
         Texts.name(map, words.say(key));
         map.speak(MapWords.of(words));
         map.style(style);
+        map.letters(Looks.text());
         map.onSelect(this::select);
         panel.add(Texts.bold(title, 1), "wmin 0");
         panel.add(map, "grow, push, wmin 0, hmin 60");
@@ -57,10 +90,8 @@ final class DrillMaps {
     }
 
     private void select(CellAt cell) {
-        for (CellPanel map : List.of(truly, claimed)) {
-            map.lookInto(cell.row());
-            map.select(cell);
-        }
+        look(cell.row());
+        List.of(truly, claimed).forEach(map -> map.select(cell));
     }
 
     /** Shows where some damage is. */

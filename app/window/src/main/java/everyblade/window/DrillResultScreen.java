@@ -8,7 +8,6 @@ import everyblade.session.drill.DrillText;
 import everyblade.window.view.Practising;
 import everyblade.window.view.ScopeEye;
 import everyblade.words.Words;
-import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -32,7 +31,8 @@ final class DrillResultScreen {
     private final JSlider slider;
     private final DrillMaps maps;
     private final LineList<String> list = new LineList<>("drill.result", line -> line);
-    private final JPanel panel = new JPanel(new BorderLayout());
+    private final JPanel panel = new JPanel(
+            new MigLayout("insets 6 8 6 8, fill", "[400!, fill][grow, fill]", "[grow 65, fill][grow 35, fill]"));
 
     DrillResultScreen(Practising practising, Told told, Words words, MapStyle style, Door eyeDoor) {
         this.told = told;
@@ -47,16 +47,13 @@ final class DrillResultScreen {
         slider.setName("drill.replay");
         slider.getAccessibleContext().setAccessibleName(words.say("drill.replay"));
         slider.addChangeListener(moved -> show(slider.getValue()));
-        JPanel left = new JPanel(new MigLayout("insets 6 8 6 4, fill, wrap", "[grow, fill]", "[grow, fill][][]"));
-        left.add(scope, "w 400, h 400, wmin 300, hmin 300");
+        JPanel left = new JPanel(new MigLayout("insets 0, fill, wrap", "[grow, fill]", "[grow, fill][][]"));
+        left.add(scope, "w 360, h 360, wmin 280, hmin 200");
         left.add(slider);
         left.add(new Paragraph(words.say("drill.replay")), "wmin 0");
-        panel.add(left, BorderLayout.WEST);
-        JPanel right = new JPanel(
-                new MigLayout("insets 6 4 6 8, fill, wrap", "[grow, fill]", "[grow 60, fill][grow 40, fill]"));
-        right.add(maps.component(), "wmin 0, hmin 200");
-        right.add(list.scrolled(), "wmin 0, h 200:300:");
-        panel.add(right, BorderLayout.CENTER);
+        panel.add(left, "growy");
+        panel.add(maps.component(), "grow, wmin 0, wrap");
+        panel.add(list.scrolled(), "span, grow, wmin 0, h 160:240:");
         if (told.track().samples().isEmpty()) {
             scope.tell(words.say("drill.replay.none"));
         } else {

@@ -93,6 +93,7 @@ class PanelHandlingTest {
         @Test
         void arrows_walk_to_every_cell_of_the_row_in_view() {
             assertThat(reached(panel(ScreenKind.WHEEL))).hasSize(9 * 6);
+            assertThat(reached(panel(ScreenKind.ROW))).hasSize(11 * 12);
         }
 
         @Test
