@@ -40,14 +40,20 @@ final class Moves {
     static Move ofShaft(Said<Movement> said, Spool spool, Pad pad, Optional<Row> row, Track track) throws Refusal {
         Turn amount = amount(said, spool.normal(), pad.directions(), Optional.of(pad), row, track.readingNow());
         Direction way = amount.signum() < 0 ? Direction.CCW : Direction.CW;
-        if (amount.signum() != 0 && !pad.directions().contains(way)) {
-            throw new Refusal(
-                    said.column(),
-                    new MoveProblem.OneWayOnly(
-                            pad.id(), spool.name(), pad.directions().iterator().next(), way));
+        Optional<MoveProblem> oneWay = amount.signum() == 0 ? Optional.empty() : oneWay(spool, pad, way);
+        if (oneWay.isPresent()) {
+            throw new Refusal(said.column(), oneWay.get());
         }
         boolean reversed = track.lastSense() == -amount.signum() && amount.signum() != 0;
         return new Move(amount, error(said.value(), amount, pad, reversed), said.value() instanceof Movement.To);
+    }
+
+    /** Why a spool is not turned that way at a pad; empty if it is. */
+    static Optional<MoveProblem> oneWay(Spool spool, Pad pad, Direction way) {
+        return pad.directions().contains(way)
+                ? Optional.empty()
+                : Optional.of(new MoveProblem.OneWayOnly(
+                        pad.id(), spool.name(), pad.directions().iterator().next(), way));
     }
 
     /** A move of the scope tip round a static row; exact unless ± is said. */

@@ -1,6 +1,8 @@
 package everyblade.core.turning;
 
 import everyblade.core.angle.Turn;
+import everyblade.fact.Fact;
+import everyblade.spi.Direction;
 import everyblade.spi.Pad;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
@@ -14,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -245,6 +248,11 @@ public record Situation(
                 .filter(pad -> pad.id().equals(id))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** Why the pad in use does not turn a spool that way; empty if it does. */
+    public Optional<Fact> oneWay(Spool spool, Direction way) {
+        return Moves.oneWay(spool, padOf(spool), way).map(Function.identity());
     }
 
     Situation seated(Seat newSeat, int newPlacements) {

@@ -21,8 +21,19 @@ public record TipTrack(List<Sample> samples) {
      * @param moment how everything stood
      * @param entries how many entries the record had
      * @param event what happened then beside a movement
+     * @param tools what the tool at each spool was turned since its count was last set to zero, degrees of the shaft; of
+     *     those that were turned
      */
-    public record Sample(long millis, Moment moment, int entries, Optional<Event> event) {
+    public record Sample(long millis, Moment moment, int entries, Optional<Event> event, Map<String, Double> tools) {
+
+        public Sample {
+            tools = Map.copyOf(tools);
+        }
+
+        /** One of no turned tool. */
+        public Sample(long millis, Moment moment, int entries, Optional<Event> event) {
+            this(millis, moment, entries, event, Map.of());
+        }
 
         /** A movement only. */
         public Sample(long millis, Moment moment, int entries) {

@@ -35,7 +35,12 @@ public record TurningTool(
 
     /** A tool that nobody has turned yet. */
     public static TurningTool at(long seed) {
-        return new TurningTool(0, 0, false, 0, 0, 0, seed);
+        return at(seed, 0);
+    }
+
+    /** A tool that is taken up again, and reads so much; which way it was turned last is forgotten. */
+    public static TurningTool at(long seed, double reads) {
+        return new TurningTool(reads, 0, false, 0, 0, 0, seed);
     }
 
     /** Turns it on. */

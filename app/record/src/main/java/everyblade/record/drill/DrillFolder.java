@@ -21,6 +21,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What is added to a drill's folder while it goes on and when it ends. */
@@ -83,6 +84,10 @@ public final class DrillFolder {
         ObjectNode shafts = node.putObject("shafts");
         sample.moment().shafts().forEach(shafts::put);
         node.put("entries", sample.entries());
+        if (!sample.tools().isEmpty()) {
+            ObjectNode tools = node.putObject("tools");
+            sample.tools().forEach(tools::put);
+        }
         sample.event().ifPresent(event -> {
             if (event instanceof TipLost lost) {
                 node.put("lost", lost.row());
@@ -118,7 +123,8 @@ public final class DrillFolder {
                         before,
                         new Moment(tip, node.numbers("shafts")),
                         node.has("entries") ? (int) node.whole("entries") : 0,
-                        event(node)));
+                        event(node),
+                        node.has("tools") ? node.numbers("tools") : Map.of()));
             }
         } catch (IOException | Garbled cut) {
             return new TipTrack(samples);

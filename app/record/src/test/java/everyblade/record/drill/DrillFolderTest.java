@@ -103,7 +103,8 @@ class DrillFolderTest {
     void the_track_goes_on_where_it_stopped_and_a_torn_line_ends_it() throws IOException {
         Moment moment = new Moment(new Tip("p1-c1", "low", 3, 10, -5, 90, 0), Map.of("gas", 12.25));
         Sample first = new Sample(0, moment, 1);
-        Sample second = new Sample(250, new Moment(moment.tip().pushed(1), Map.of("gas", 13.0)), 2);
+        Sample second = new Sample(
+                250, new Moment(moment.tip().pushed(1), Map.of("gas", 13.0)), 2, Optional.empty(), Map.of("gas", 12.5));
         Sample lost = new Sample(300, second.moment(), 2, Optional.of(new TipLost("c1")));
         Sample told = new Sample(400, second.moment(), 3, Optional.of(new ToldOf(7)));
         DrillFolder folder = folder();

@@ -4,6 +4,7 @@ import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
+import everyblade.fact.Fact;
 import everyblade.practice.account.Burst;
 import everyblade.practice.account.Glance;
 import everyblade.practice.drill.Hands;
@@ -22,7 +23,7 @@ import everyblade.practice.drill.TurningTool.Turned;
 import everyblade.session.JobState;
 import everyblade.session.around.Failure;
 import everyblade.session.drill.DrillRecord;
-import everyblade.spi.Pad;
+import everyblade.spi.Direction;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Spool;
@@ -62,6 +63,7 @@ public final class Practising {
     private Optional<Seat> seat = Optional.empty();
     private Optional<String> struck = Optional.empty();
     private boolean stopped;
+    private Optional<Fact> oneWay = Optional.empty();
     private long millis;
     private long lastSample;
     private boolean unsampled;
@@ -90,6 +92,7 @@ public final class Practising {
         shafts = last.map(sample -> sample.moment().shafts()).orElse(Map.of());
         millis = last.map(Sample::millis).orElse(0L);
         lastSample = millis;
+        last.ifPresent(sample -> sample.tools().forEach((spool, reads) -> tools.put(spool, fresh(spool, reads))));
     }
 
     public DrillRecord drill() {
@@ -169,6 +172,7 @@ public final class Practising {
                 : hands.move(before, motion.of(before.tip(), amount));
         boolean wasStopped = stopped;
         stopped = outcome instanceof Hands.Stopped;
+        oneWay = oneWay.filter(why -> stopped && isTurning(motion));
         if (outcome instanceof Moved moved) {
             moment = Optional.of(moved.moment());
             shafts = moved.moment().shafts();
@@ -201,8 +205,13 @@ public final class Practising {
         if (row.kind() != RowKind.ROTOR) {
             return hands.move(from, from.tip().fed(degrees));
         }
-        String spool = row.spool().orElseThrow();
-        Turned turned = tool(spool).turn(pad(spool), degrees);
+        Spool turning = spool(row.spool().orElseThrow());
+        oneWay = situation.oneWay(turning, degrees > 0 ? Direction.CW : Direction.CCW);
+        if (oneWay.isPresent()) {
+            return new Hands.Stopped();
+        }
+        String spool = turning.id();
+        Turned turned = tool(spool).turn(situation.padOf(turning), degrees);
         Outcome outcome = turned.shaft() == 0 ? new Moved(from) : hands.turn(from, spool, turned.shaft());
         if (outcome instanceof Moved) {
             tools.put(spool, turned.tool());
@@ -213,20 +222,24 @@ public final class Practising {
 
     /** What errors a tool makes follows from the truth, and from how often it was turned before. */
     private TurningTool tool(String spool) {
-        return tools.computeIfAbsent(spool, id -> TurningTool.at(truth.seed() + id.hashCode() + entries));
+        return tools.computeIfAbsent(spool, id -> fresh(id, 0));
     }
 
-    private Pad pad(String spool) {
-        return situation.padOf(situation.engine().model().spools().stream()
-                .filter(one -> one.id().equals(spool))
+    private TurningTool fresh(String spool, double reads) {
+        return TurningTool.at(truth.seed() + spool.hashCode() + entries, reads);
+    }
+
+    private Spool spool(String id) {
+        return situation.engine().model().spools().stream()
+                .filter(one -> one.id().equals(id))
                 .findFirst()
-                .orElseThrow());
+                .orElseThrow();
     }
 
     /** Rotors whose tools were let go may roll back. */
     private void letGo() {
         for (String spool : List.copyOf(tools.keySet())) {
-            Turned rest = tools.get(spool).rest(pad(spool));
+            Turned rest = tools.get(spool).rest(situation.padOf(spool(spool)));
             tools.put(spool, rest.tool());
             if (rest.shaft() != 0
                     && moment.isPresent()
@@ -257,13 +270,13 @@ public final class Practising {
     }
 
     private void sample() {
-        moment.ifPresent(now -> unsaved.add(new Sample(millis, now, entries)));
+        moment.ifPresent(now -> unsaved.add(new Sample(millis, now, entries, Optional.empty(), reading())));
         lastSample = millis;
         unsampled = false;
     }
 
     private void happened(Event event) {
-        moment.ifPresent(now -> unsaved.add(new Sample(millis, now, entries, Optional.of(event))));
+        moment.ifPresent(now -> unsaved.add(new Sample(millis, now, entries, Optional.of(event), reading())));
     }
 
     /** The trainee is told of damage that has gone by. */
@@ -299,6 +312,18 @@ public final class Practising {
     /** Whether the last movement was stopped by metal. */
     public boolean stopped() {
         return stopped;
+    }
+
+    /** Why the pad in use does not turn the shaft the way that hands last tried; empty if they did something else. */
+    public Optional<Fact> oneWay() {
+        return oneWay;
+    }
+
+    /** What each tool was turned since it was last set to zero, degrees of its shaft. */
+    private Map<String, Double> reading() {
+        Map<String, Double> reading = new HashMap<>();
+        tools.forEach((spool, tool) -> reading.put(spool, tool.reads() - zeroes.getOrDefault(spool, 0.0)));
+        return reading;
     }
 
     /** The tool's turns since they were last set to zero, at the pad in use; empty where the row in view stands still. */
