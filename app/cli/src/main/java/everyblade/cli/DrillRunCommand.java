@@ -9,7 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
-/** Opens a drill in the window. */
+/** Opens a drill in the window, or what came of one that has ended. */
 @Command(name = "run", description = "${bundle:help.drillRun}")
 final class DrillRunCommand implements Callable<Integer> {
 
@@ -32,7 +32,6 @@ final class DrillRunCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DrillRecord drill = DrillRecord.read(around, path);
-        drill.requireGoingOn();
         return window.drill(around, everyblade.shelf(), drill, drill.truth(key.words(around)));
     }
 }

@@ -6,6 +6,7 @@ import everyblade.cli.Commands;
 import everyblade.core.sight.Progress;
 import everyblade.picture.MapStyle;
 import everyblade.practice.drill.TipTrack;
+import everyblade.practice.drill.Truth;
 import everyblade.practice.harm.Harm;
 import everyblade.record.LocalDisk;
 import everyblade.record.RecordKind;
@@ -49,6 +50,7 @@ import javax.swing.JList;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,6 +58,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class DrillScreenTest {
+
+    private static final String PADS = """
+            "spools": [ { "id": "shaft", "pads": [
+              { "id": "direct", "directions": ["cw", "ccw"] }, { "id": "crank", "directions": ["cw"] } ] } ],
+            """;
+
+    @TempDir
+    static Path made;
+
+    private static Truth truth;
 
     @TempDir
     Path folder;
@@ -69,11 +81,19 @@ class DrillScreenTest {
     private Drilling drilling;
     private boolean draws;
 
-    @BeforeEach
-    void aDrillOnAShapedRing() throws Exception {
-        Files.createDirectories(folder.resolve("ring"));
-        Files.writeString(folder.resolve("ring/engine.json"), Workshop.SHAPED);
-        around = new Surroundings(
+    /** Made once, and copied by each test: what seals it, and opens it again, is slow on purpose. */
+    @BeforeAll
+    static void aDrillOnAShapedRing() throws Exception {
+        Files.createDirectories(made.resolve("ring"));
+        Files.writeString(made.resolve("ring/engine.json"), Workshop.SHAPED.replace("\"walls\"", PADS + "\"walls\""));
+        Surroundings around = around(made);
+        String[] line = {"drill", "new", "d", "--model", "ring", "--row", "r", "--by", "Ann", "--seed", "3", "--burst"};
+        assertThat(Commands.run(around, line)).isZero();
+        truth = DrillRecord.read(around, Path.of("d")).truth(Optional.empty());
+    }
+
+    private static Surroundings around(Path folder) {
+        return new Surroundings(
                 InputStream.nullInputStream(),
                 new PrintStream(new ByteArrayOutputStream(), true),
                 new PrintStream(new ByteArrayOutputStream(), true),
@@ -82,11 +102,21 @@ class DrillScreenTest {
                 folder,
                 Optional.empty(),
                 new LocalDisk());
-        String[] made = {"drill", "new", "d", "--model", "ring", "--row", "r", "--by", "Ann", "--seed", "3", "--burst"};
-        assertThat(Commands.run(around, made)).isZero();
+    }
+
+    @BeforeEach
+    void aCopyOfTheDrill() throws Exception {
+        try (Stream<Path> files = Files.walk(made)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path copy = folder.resolve(made.relativize(file).toString());
+                Files.createDirectories(copy.getParent());
+                Files.copy(file, copy);
+            }
+        }
+        around = around(folder);
         DrillRecord drill = DrillRecord.read(around, Path.of("d"));
         session = Session.open(around, Path.of("d"), RecordKind.DRILL, List.of(), Progress.NONE);
-        practising = new Practising(drill, drill.truth(Optional.empty()));
+        practising = new Practising(drill, truth);
         speak(Locale.ENGLISH);
     }
 
@@ -134,7 +164,8 @@ class DrillScreenTest {
             InstantSource clock = () -> Instant.ofEpochMilli(now[0]);
             Shown shown = Shown.of(session.state(), words, ZoneOffset.UTC);
             job = new JobScreen(session, shown, door, words, () -> choices, clock);
-            drilling = new Drilling(practising, Optional.empty(), door, new SlowEye(), clock, words, () -> {});
+            drilling = new Drilling(
+                    practising, Optional.empty(), door, new SlowEye(), clock, words, Progress.NONE, () -> {});
             drilling.show(job, words, MapStyle.PLAIN);
             screen = drilling.screen().orElseThrow();
             screen.stop(); // the test makes the time pass
@@ -444,6 +475,57 @@ class DrillScreenTest {
         assertThat(again.moment().orElseThrow().shafts())
                 .containsEntry(
                         "shaft", practising.moment().orElseThrow().shafts().get("shaft"));
+        assertThat(again.toolTurns(session.state())).isEqualTo(practising.toolTurns(session.state()));
+    }
+
+    @Test
+    void a_pad_that_turns_the_shaft_one_way_only_does_so_in_a_drill_too() {
+        enter("view p-r");
+        enter("pad crank");
+        hold("ADD", 500);
+        double turned = practising.toolTurns(session.state()).orElseThrow();
+        assertThat(turned).isPositive();
+
+        hold("MINUS", 500);
+
+        assertThat(practising.toolTurns(session.state())).contains(turned);
+        assertThat(onPicture())
+                .isEqualTo("at pad crank the shaft may be turned cw only, and this move is ccw: turn it the other way"
+                        + " round, or name another pad");
+        hold("ADD", 100);
+        assertThat(onPicture()).startsWith("Ctrl+K");
+    }
+
+    /** What is written over the picture; how it is handled while nothing is. */
+    private String onPicture() {
+        return Offscreen.on(() -> screen.scope().getAccessibleContext().getAccessibleDescription());
+    }
+
+    @Test
+    void what_was_before_the_tip_was_seated_was_not_in_sight() {
+        draws = true;
+        pass(250);
+        for (int i = 0; i < 100; i++) {
+            pass(250);
+        }
+        enter("view p-r");
+        for (int i = 0; i < 4; i++) {
+            pass(250);
+        }
+        for (int i = 0; i < 240 && !told("Gone by without a call"); i++) {
+            practising.move(Motion.CLOCKWISE, 0.05);
+            pass(250);
+        }
+
+        assertThat(texts(job.component()))
+                .filteredOn(text -> text.contains("Gone by without a call"))
+                .isNotEmpty()
+                .allSatisfy(text -> assertThat(Double.parseDouble(text.replaceAll(".* for ([0-9.]+) s.*", "$1")))
+                        .isLessThan(20));
+    }
+
+    private boolean told(String words) {
+        return texts(job.component()).stream().anyMatch(text -> text.contains(words));
     }
 
     @Test

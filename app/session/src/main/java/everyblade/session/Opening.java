@@ -21,7 +21,7 @@ public interface Opening {
     /**
      * Opens the window, and returns when it was closed.
      *
-     * @param job a folder with a job or an engine model, opened at once; without one the start screen shows
+     * @param job a folder with a job, a drill or an engine model, opened at once; without one the start screen shows
      * @return the exit status
      * @throws Failure if there is no screen
      */

@@ -6,6 +6,7 @@ import everyblade.practice.account.Burst.Tally;
 import everyblade.practice.account.Glance;
 import everyblade.practice.drill.Hands.Moment;
 import everyblade.practice.harm.Harm;
+import everyblade.session.drill.DrillText;
 import everyblade.window.view.Practising;
 import everyblade.words.Words;
 import java.util.ArrayList;
@@ -51,7 +52,7 @@ final class BurstTelling {
                     words.say(harm.kind().called().orElseThrow()),
                     words.number(harm.size(), 2),
                     harm.row(),
-                    harm.airfoil(),
+                    new DrillText(words).airfoil(practising.drill().row(harm), harm.airfoil()),
                     harm.zones().get(0),
                     words.number(burst.seconds(index), 1)));
         }

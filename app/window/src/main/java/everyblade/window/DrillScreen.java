@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
@@ -45,7 +44,7 @@ final class DrillScreen {
     private final ScopeEye eye;
     private final ScopePanel scope;
     private final ScopeHands hands;
-    private final JLabel where = new JLabel();
+    private final Paragraph where = new Paragraph();
     private final Optional<BurstTelling> burst;
     private final JButton end;
     private final Timer timer;
@@ -99,7 +98,7 @@ final class DrillScreen {
         left.add(new Paragraph(words.say("drill.banner", drill.title(), drill.task())), "split 2, growx, wmin 0");
         left.add(end, "growx 0, hmin 34");
         left.add(scope, "w 470, h 470, wmin 300, hmin 240");
-        left.add(where, "w 0:100:470");
+        left.add(where, "wmin 0");
         Texts.tip(scope, words.say("drill.keys"));
         job.inPlaceOfStages(left, this::shown);
         Keys.within(job.component(), "ctrl K", scope::requestFocusInWindow);
@@ -145,8 +144,8 @@ final class DrillScreen {
 
     /** Looks now and then what is in the picture, and tells what has gone by without a call. */
     private void glance(BurstTelling answers, long passed) {
-        sinceGlance += passed;
         Optional<Moment> moment = practising.moment();
+        sinceGlance = moment.isPresent() ? sinceGlance + passed : 0;
         if (sinceGlance >= GLANCE_MILLIS && moment.isPresent() && !glancing) {
             double stood = sinceGlance / 1000.0;
             sinceGlance = 0;
@@ -199,9 +198,10 @@ final class DrillScreen {
                             String.join(" ", practising.drill().drill().views()))
                     + "\n\n" + words.say("drill.keys"));
         } else {
-            scope.tell(practising.stopped() ? words.say("drill.stopped") : "");
+            scope.tell(
+                    practising.oneWay().map(words::say).orElse(practising.stopped() ? words.say("drill.stopped") : ""));
         }
-        Texts.say(where, practising.moment().map(this::where).orElse(""));
+        where.say(practising.moment().map(this::where).orElse(""));
     }
 
     private String where(Moment moment) {
@@ -213,12 +213,12 @@ final class DrillScreen {
                 words.signed(moment.tip().up(), 0),
                 words.signed(moment.tip().right(), 0),
                 words.signed(moment.tip().roll(), 0));
-        return tip
-                + practising
+        return practising
                         .toolTurns(state)
                         .map(turns -> words.say("drill.tool", words.signed(turns, 2)))
                         .orElseGet(() -> words.say(
-                                "drill.round", words.signed(moment.tip().round(), 1)));
+                                "drill.round", words.signed(moment.tip().round(), 1)))
+                + "\n" + tip;
     }
 
     private void save() {

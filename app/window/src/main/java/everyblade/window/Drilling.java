@@ -18,6 +18,7 @@ final class Drilling {
     private final Door door;
     private final Door eyeDoor;
     private final InstantSource clock;
+    private final Progress progress;
     private final Runnable changed;
     private Words words;
     private MapStyle style = MapStyle.PLAIN;
@@ -29,6 +30,7 @@ final class Drilling {
      * A drill.
      *
      * @param told what came of it, if it has ended
+     * @param progress is told how far the drill was gone through once more
      * @param changed is run when something else is to be shown
      */
     Drilling(
@@ -38,6 +40,7 @@ final class Drilling {
             Door eyeDoor,
             InstantSource clock,
             Words words,
+            Progress progress,
             Runnable changed) {
         this.practising = practising;
         this.told = told;
@@ -45,6 +48,7 @@ final class Drilling {
         this.eyeDoor = eyeDoor;
         this.clock = clock;
         this.words = words;
+        this.progress = progress;
         this.changed = changed;
     }
 
@@ -63,6 +67,11 @@ final class Drilling {
     JComponent component() {
         return result.map(DrillResultScreen::component)
                 .orElseGet(() -> screen.orElseThrow().component());
+    }
+
+    /** Where a person goes on: what came of it, or the entry line. */
+    void focus(JobScreen job) {
+        result.ifPresentOrElse(DrillResultScreen::focus, () -> job.entry().focus());
     }
 
     Optional<DrillScreen> screen() {
@@ -91,7 +100,7 @@ final class Drilling {
                 words.say("drill.telling"),
                 () -> {
                     drill.end(practising.truth());
-                    return drill.told(practising.truth(), state.fold(), state.coverage(), Progress.NONE);
+                    return drill.told(practising.truth(), state.fold(), state.coverage(), progress);
                 },
                 done -> {
                     told = Optional.of(done);

@@ -2,6 +2,7 @@ package everyblade.window;
 
 import everyblade.picture.Facing;
 import everyblade.picture.MapStyle;
+import everyblade.practice.drill.Truth;
 import everyblade.record.RecordKind;
 import everyblade.session.CommandRun;
 import everyblade.session.Keeping;
@@ -111,7 +112,7 @@ final class MainWindow {
     void open() {
         show();
         frame.setVisible(true);
-        job.ifPresent(screen -> screen.entry().focus());
+        focus();
         authoring.screen().ifPresent(AuthorScreen::watch);
         reviewing.screen().ifPresent(ReviewScreen::focus);
         refreshing.start();
@@ -135,11 +136,20 @@ final class MainWindow {
                 around.speaking(words.locale()), folder, words.say("keeping.review"), waiting.progress());
     }
 
-    /** Opens the entries of a drill; not on the event thread. */
-    Opened opened(DrillRecord drill) {
+    /**
+     * Opens a drill, and goes through it once more if it has ended; not on the event thread.
+     *
+     * @return what shows it, on the event thread
+     */
+    Runnable drilled(DrillRecord drill, Truth truth) {
+        Practising practising = new Practising(drill, truth);
+        Optional<DrillRecord.Told> told = drill.folder().ended()
+                ? Optional.of(drill.told(truth, drill.job().fold(), drill.job().coverage(), waiting.progress()))
+                : Optional.empty();
         Path folder = drill.job().folder().path();
-        return opened(Session.open(
+        Opened opened = opened(Session.open(
                 around.speaking(words.locale()), folder, RecordKind.DRILL, List.of(folder), waiting.progress()));
+        return () -> practise(practising, opened, told);
     }
 
     private Opened opened(Session session) {
@@ -280,18 +290,24 @@ final class MainWindow {
         faults.add(fault);
     }
 
+    private void focus() {
+        job.ifPresent(screen -> drilling.ifPresentOrElse(
+                drill -> drill.focus(screen), () -> screen.entry().focus()));
+    }
+
     /** Goes on with this job. */
     void enter(Opened opened) {
         job = Optional.of(screen(opened));
         show();
         follow();
-        job.get().entry().focus();
+        focus();
     }
 
     /** Goes on with this drill, or shows what came of it. */
-    void practise(Practising practising, Opened opened, Optional<DrillRecord.Told> told) {
+    private void practise(Practising practising, Opened opened, Optional<DrillRecord.Told> told) {
         Door eyeDoor = new Workers(new Waiting(), this::stopped, faults::add);
-        drilling = Optional.of(new Drilling(practising, told, door, eyeDoor, around.clock(), words, this::show));
+        drilling = Optional.of(
+                new Drilling(practising, told, door, eyeDoor, around.clock(), words, waiting.progress(), this::show));
         enter(opened);
     }
 
@@ -412,7 +428,7 @@ final class MainWindow {
                 reviewing.again(words, () -> choices);
             }
             show();
-            job.ifPresent(screen -> screen.entry().focus());
+            focus();
         }
 
         /** Everything in another language, once what it says was worked out. */
@@ -427,7 +443,7 @@ final class MainWindow {
             door.run(words.say("wait.open"), () -> opened(session), opened -> {
                 job = Optional.of(screen(opened));
                 show();
-                job.get().entry().focus();
+                focus();
             });
         }
 

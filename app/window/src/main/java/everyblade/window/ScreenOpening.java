@@ -8,7 +8,6 @@ import everyblade.session.around.Surroundings;
 import everyblade.session.drill.DrillRecord;
 import everyblade.session.model.Shelf;
 import everyblade.window.author.ModelFolder;
-import everyblade.window.view.Practising;
 import everyblade.window.view.ReviewDesk;
 import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
@@ -41,12 +40,15 @@ public final class ScreenOpening implements Opening {
     public int open(Surroundings around, Shelf shelf, Optional<Path> job) {
         return open(around, shelf, window -> {
             Optional<Path> model = job.filter(ModelFolder::isOne);
-            Optional<MainWindow.Opened> opened =
-                    job.filter(folder -> model.isEmpty()).map(window::opened);
-            return () -> {
-                model.ifPresent(window::author);
-                opened.ifPresent(window::enter);
-            };
+            if (job.isEmpty() || model.isPresent()) {
+                return () -> model.ifPresent(window::author);
+            }
+            if (DrillRecord.isOne(around, job.get())) {
+                DrillRecord drill = DrillRecord.read(around, job.get());
+                return window.drilled(drill, drill.truth(Optional.empty()));
+            }
+            MainWindow.Opened opened = window.opened(job.get());
+            return () -> window.enter(opened);
         });
     }
 
@@ -60,11 +62,7 @@ public final class ScreenOpening implements Opening {
 
     @Override
     public int drill(Surroundings around, Shelf shelf, DrillRecord drill, Truth truth) {
-        return open(around, shelf, window -> {
-            MainWindow.Opened opened = window.opened(drill);
-            Practising practising = new Practising(drill, truth);
-            return () -> window.practise(practising, opened, Optional.empty());
-        });
+        return open(around, shelf, window -> window.drilled(drill, truth));
     }
 
     /**

@@ -1,9 +1,7 @@
 package everyblade.window;
 
-import everyblade.core.sight.Progress;
 import everyblade.json.Problem;
 import everyblade.json.jar.CodeJar;
-import everyblade.practice.drill.Truth;
 import everyblade.session.CommandRun;
 import everyblade.session.around.Surroundings;
 import everyblade.session.drill.Course.Lesson;
@@ -11,7 +9,6 @@ import everyblade.session.drill.DrillMaker;
 import everyblade.session.drill.DrillRecord;
 import everyblade.session.model.Shelf;
 import everyblade.window.view.NewJob;
-import everyblade.window.view.Practising;
 import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.List;
@@ -90,18 +87,12 @@ final class Starting implements StartPanel.Doing {
 
     /** Goes on with a drill, or tells what came of it if it has ended. */
     private void goOn(Path folder) {
-        door.run(words().say("wait.open"), () -> drilled(DrillRecord.read(around, folder)), Runnable::run);
+        door.run(words().say("wait.open"), () -> drilled(folder), Runnable::run);
     }
 
-    /** Opens a drill; gives what shows it. */
-    private Runnable drilled(DrillRecord drill) {
-        Truth truth = drill.truth(Optional.empty());
-        Practising practising = new Practising(drill, truth);
-        MainWindow.Opened opened = window.opened(drill);
-        Optional<DrillRecord.Told> told = drill.folder().ended()
-                ? Optional.of(drill.told(truth, drill.job().fold(), drill.job().coverage(), Progress.NONE))
-                : Optional.empty();
-        return () -> window.practise(practising, opened, told);
+    private Runnable drilled(Path folder) {
+        DrillRecord drill = DrillRecord.read(around, folder);
+        return window.drilled(drill, drill.truth(Optional.empty()));
     }
 
     private void practise(Lesson lesson) {
@@ -113,7 +104,7 @@ final class Starting implements StartPanel.Doing {
                 () -> {
                     Path folder = places.proposedDrill();
                     new DrillMaker(around).make(folder, shelf, lesson, by);
-                    return drilled(DrillRecord.read(around, folder));
+                    return drilled(folder);
                 },
                 Runnable::run);
     }

@@ -19,6 +19,7 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 
 /**
@@ -33,6 +34,9 @@ public final class DrillReplay {
     /** Whoever does nothing for longer than this is taken to have left, seconds. */
     private static final double LONGEST = 20;
 
+    /** What was moved within so short a time is gone through once, seconds: half of what it takes to be looked at. */
+    private static final double STEP = TargetSighting.LEAST / 2;
+
     /** An airfoil that fills this share of the picture is being looked at. */
     private static final double GOOD_PART = 0.04;
 
@@ -44,9 +48,13 @@ public final class DrillReplay {
     private final List<TargetSighting> harms = new ArrayList<>();
     private final Map<String, List<BitSet>> facets = new HashMap<>();
     private final Map<String, double[]> seconds = new HashMap<>();
+    private Optional<Look> looked = Optional.empty();
     private double degrees;
     private double turned;
     private double fastest;
+
+    /** A picture that was gone through; most of a drill nothing moves, and it need be gone through once only. */
+    private record Look(Moment moment, LookedAt at) {}
 
     private DrillReplay(ViewScene engine, Truth truth, TipTrack track) throws UnusableShape {
         this.truth = truth;
@@ -74,16 +82,21 @@ public final class DrillReplay {
     public static SeenFacets of(ViewScene engine, Truth truth, TipTrack track, Progress progress) throws UnusableShape {
         DrillReplay replay = new DrillReplay(engine, truth, track);
         int size = track.samples().size();
+        double pending = 0;
         for (int i = 0; i < size; i++) {
             if (progress.cancelled()) {
                 throw new CancellationException("the account of the drill was cancelled");
             }
             double stood = Math.min(LONGEST, track.seconds(i));
-            if (stood > 0) {
+            pending += stood;
+            if (pending >= STEP || i + 2 >= size && pending > 0) {
                 replay.look(
                         track.samples().get(i).moment(),
-                        stood,
+                        pending,
                         track.samples().get(i).millis());
+                pending = 0;
+            }
+            if (stood > 0) {
                 replay.turning(i, stood);
             }
             progress.done(i + 1, size);
@@ -111,21 +124,29 @@ public final class DrillReplay {
     }
 
     private void look(Moment moment, double stood, long millis) {
-        Pose pose = hands.pose(moment.tip());
-        Optics optics = hands.optics(moment.tip());
-        EyeFrame frame = raster.draw(mockup.at(moment.shafts()), pose, optics.dark());
-        LookedAt looked = new LookedAt(frame, mockup, pose, truth.harms());
-        looked.facets(facets);
+        if (!looked.map(before -> before.moment.equals(moment)).orElse(false)) {
+            looked = Optional.of(new Look(moment, drawn(moment)));
+        }
+        LookedAt here = looked.get().at;
         for (int harm = 0; harm < harms.size(); harm++) {
-            LookedAt.How how = looked.at(harm);
+            LookedAt.How how = here.at(harm);
             if (how != LookedAt.How.NOT) {
                 harms.set(harm, harms.get(harm).and(how == LookedAt.How.PROPERLY, stood, millis));
             }
         }
-        looked.shares().forEach((owner, share) -> {
+        here.shares().forEach((owner, share) -> {
             if (share >= GOOD_PART && owner.airfoil() > 0) {
                 seconds.get(owner.row())[owner.airfoil() - 1] += stood;
             }
         });
+    }
+
+    private LookedAt drawn(Moment moment) {
+        Pose pose = hands.pose(moment.tip());
+        Optics optics = hands.optics(moment.tip());
+        EyeFrame frame = raster.draw(mockup.at(moment.shafts()), pose, optics.dark());
+        LookedAt drawn = new LookedAt(frame, mockup, pose, truth.harms());
+        drawn.facets(facets);
+        return drawn;
     }
 }

@@ -22,6 +22,7 @@ import everyblade.record.drill.Sealed;
 import everyblade.session.around.Failure;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
+import everyblade.spi.Row;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -104,6 +105,11 @@ public record DrillRecord(Path path, OpenedJob job, Drill drill, Sealed sealed, 
         if (problem.isPresent()) {
             throw new Failure(problem.get());
         }
+    }
+
+    /** The row that some damage is on. */
+    public Row row(Harm harm) {
+        return job.engine().rows().get(harm.row());
     }
 
     /** The engine that it is done on. */

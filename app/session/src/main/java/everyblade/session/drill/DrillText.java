@@ -48,7 +48,7 @@ public final class DrillText {
         lines.add(summary(told));
         List<Outcome> outcomes = told.debrief().outcomes();
         for (int i = 0; i < outcomes.size(); i++) {
-            lines.add(words.say("drill.result.outcome", i + 1, outcome(outcomes.get(i), told.track())));
+            lines.add(words.say("drill.result.outcome", i + 1, outcome(drill, outcomes.get(i), told.track())));
         }
         told.debrief().falseCalls().stream().map(this::falseCall).forEach(lines::add);
         for (String id : told.truth().recipe().rows()) {
@@ -78,19 +78,25 @@ public final class DrillText {
         return outcomes.stream().filter(outcome -> outcome.fate() == fate).count();
     }
 
-    private String outcome(Outcome outcome, TipTrack track) {
+    /** Which airfoil it is. */
+    public String airfoil(Row row, int number) {
+        return words.airfoil(row) + " " + number;
+    }
+
+    private String outcome(DrillRecord drill, Outcome outcome, TipTrack track) {
+        Row row = drill.row(outcome.harm());
         String what = words.say(
                 "drill.result.damage",
                 words.say(outcome.harm().kind().called().orElseThrow()),
                 words.number(outcome.harm().size(), 2),
-                outcome.harm().row(),
-                outcome.harm().airfoil(),
+                row.id(),
+                airfoil(row, outcome.harm().airfoil()),
                 outcome.harm().zones().get(0));
         String fate = words.say(
                 "drill.fate." + outcome.fate().name().toLowerCase(Locale.ROOT),
                 words.number(outcome.sighting().seconds(), 1),
                 words.number(outcome.sighting().poorly(), 1),
-                outcome.call().map(Finding::airfoil).orElse(0));
+                outcome.call().map(call -> airfoil(row, call.airfoil())).orElse(""));
         OptionalDouble search = outcome.search(track);
         return what + ": "
                 + (search.isEmpty()
@@ -127,7 +133,7 @@ public final class DrillText {
                 call.entry(),
                 words.say(call.kind()),
                 call.row().id(),
-                call.airfoil());
+                airfoil(call.row(), call.airfoil()));
     }
 
     private String share(DrillRecord drill, Told told, String id) {

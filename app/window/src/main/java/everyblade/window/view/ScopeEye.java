@@ -17,6 +17,7 @@ import everyblade.practice.eye.Picture;
 import everyblade.practice.eye.Raster;
 import everyblade.practice.harm.Harm;
 import everyblade.session.drill.DrillRecord;
+import everyblade.session.drill.DrillText;
 import everyblade.spi.Row;
 import everyblade.words.Words;
 import java.util.List;
@@ -73,7 +74,7 @@ public final class ScopeEye {
 
     /** Where a harm is in the picture; empty if it is behind the scope tip or outside the field. */
     public Optional<Spot> spot(Moment moment, Harm harm) {
-        Row row = drill.job().engine().rows().get(harm.row());
+        Row row = drill.row(harm);
         double shaft = row.spool()
                 .map(spool -> moment.shafts().getOrDefault(spool, 0.0))
                 .orElse(0.0);
@@ -108,8 +109,14 @@ public final class ScopeEye {
                         : words.say(
                                 "drill.answer.nearly",
                                 words.say(outcome.harm().kind().called().orElseThrow()),
-                                outcome.harm().airfoil(),
+                                new DrillText(words)
+                                        .airfoil(
+                                                drill.row(outcome.harm()),
+                                                outcome.harm().airfoil()),
                                 outcome.harm().zones().get(0)))
-                .orElseGet(() -> words.say("drill.answer.wrong", call.row().id(), call.airfoil()));
+                .orElseGet(() -> words.say(
+                        "drill.answer.wrong",
+                        call.row().id(),
+                        new DrillText(words).airfoil(call.row(), call.airfoil())));
     }
 }
