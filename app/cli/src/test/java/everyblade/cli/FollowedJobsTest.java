@@ -21,7 +21,6 @@ import everyblade.record.LocalDisk;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
 import java.io.ByteArrayOutputStream;
-import java.io.File;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -30,7 +29,6 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,8 +38,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Whole jobs from {@code start} to {@code close}, by what is next alone, whoever does it. */
 class FollowedJobsTest {
@@ -181,8 +180,8 @@ class FollowedJobsTest {
             List<String> zones =
                     fold.situation().engine().zonings().get(gap.row().id()).names();
             for (int zone = 0; zone < zones.size(); zone++) {
-                for (int n : gap.zones().contains(zone) ? gap.airfoils() : List.<Integer>of()) {
-                    log(gap.row().id() + " noaccess " + zones.get(zone) + " " + n
+                for (String run : gap.zones().contains(zone) ? runs(gap.airfoils()) : List.<String>of()) {
+                    log(gap.row().id() + " noaccess " + zones.get(zone) + " " + run
                             + " because every view is too coarse");
                 }
             }
@@ -199,6 +198,18 @@ class FollowedJobsTest {
         command.addAll(lines);
         run(0, command.toArray(String[]::new));
         run(0, "close", "job");
+    }
+
+    /** Rising numbers as they are typed: those that follow each other as one run. */
+    private static List<String> runs(List<Integer> numbers) {
+        List<String> runs = new ArrayList<>();
+        for (int from = 0, to = 0; from < numbers.size(); from = to) {
+            while (to < numbers.size() && numbers.get(to) - numbers.get(from) == to - from) {
+                to++;
+            }
+            runs.add(to - from == 1 ? "" + numbers.get(from) : numbers.get(from) + "-" + numbers.get(to - 1));
+        }
+        return runs;
     }
 
     private static boolean outOfReach(RowCoverage row) {
@@ -220,36 +231,36 @@ class FollowedJobsTest {
         close(job);
     }
 
-    /** @param openings of ports that a job takes at most if nobody errs */
+    private static Stream<Arguments> wholeJobs() {
+        Map<String, Integer> ports = new TreeMap<>(Map.of("tansy-a1", 7, "larkspur-4", 11, "corncrake-12", 12));
+        return ports.entrySet().stream()
+                .flatMap(model -> Stream.of(Technician.Kind.values())
+                        .map(kind -> Arguments.of(model.getKey(), kind, model.getValue())));
+    }
+
+    /** @param ports that must be opened, and that nobody opens twice who does not err */
     @ParameterizedTest
-    @CsvSource({"tansy-a1, 7", "larkspur-4, 11", "corncrake-12, 12"})
+    @MethodSource("wholeJobs")
     @EnabledIfSystemProperty(named = "everyblade.campaign", matches = "true")
-    void aWholeJobComesToItsEndWhoeverDoesIt(String model, int openings) throws IOException {
+    void aWholeJobComesToItsEndWhoeverDoesIt(String model, Technician.Kind kind, int ports) throws IOException {
         OpenedJob job = begun(MODELS.resolve(model));
         Plan before = PlanBuilder.of(job.fold(), job.coverage(), job.prices());
-        assertThat(fewest(job)).as("no fewer ports would do").isEqualTo(openings);
-        System.out.printf("%s: bound %.0f min%n", model, before.bound());
-        for (Technician.Kind kind : Technician.Kind.values()) {
-            lines.clear();
-            Took took = followed(job, new Technician(kind));
-            System.out.printf(
-                    "%s, %s: %d openings, %d views, %.0f°, %d entries, %.0f min, %d warnings%n",
-                    model,
-                    kind,
-                    took.openings(),
-                    took.views(),
-                    took.degrees(),
-                    took.entries(),
-                    took.minutes(),
-                    took.warnings());
-            assertThat(kind != Technician.Kind.PERFECT || took.openings() == openings)
-                    .isTrue();
-            assertThat(before.bound()).isLessThanOrEqualTo(took.minutes() + 1e-6);
-            close(job);
-            try (Stream<Path> files = Files.walk(folder.resolve("job"))) {
-                files.sorted(Comparator.reverseOrder()).map(Path::toFile).forEach(File::delete);
-            }
-            job = begun(MODELS.resolve(model));
-        }
+        assertThat(fewest(job)).as("no fewer ports would do").isEqualTo(ports);
+        Took took = followed(job, new Technician(kind));
+        System.out.printf(
+                "%s, %s: %d openings, %d views, %.0f°, %d entries, %.0f min of at least %.0f, %d warnings%n",
+                model,
+                kind,
+                took.openings(),
+                took.views(),
+                took.degrees(),
+                took.entries(),
+                took.minutes(),
+                before.bound(),
+                took.warnings());
+        assertThat(took.openings()).isGreaterThanOrEqualTo(ports);
+        assertThat(kind != Technician.Kind.PERFECT || took.openings() == ports).isTrue();
+        assertThat(before.bound()).isLessThanOrEqualTo(took.minutes() + 1e-6);
+        close(job);
     }
 }

@@ -27,7 +27,7 @@ final class Technician {
     enum Kind {
         /** Logs literally what was said. */
         PERFECT,
-        /** Turns a shaft up to 3° more or less than was said, and says so. */
+        /** Turns a shaft and draws the scope tip up to 3° more or less than was said, and says so. */
         SLOPPY,
         /** Is now and then an airfoil off, and finds out at the next identification. */
         MISCOUNTING,
@@ -79,6 +79,12 @@ final class Technician {
         }
         if (entry instanceof TurnEntry.Turn turn) {
             return new TurnEntry.Turn(off(turn.movement()), turn.seconds(), turn.through());
+        }
+        if (entry instanceof TurnEntry.Feed feed) {
+            return new TurnEntry.Feed(off(feed.movement()));
+        }
+        if (entry instanceof TurnEntry.Draw draw) {
+            return new TurnEntry.Draw(off(draw.movement()), draw.seconds());
         }
         return entry;
     }

@@ -36,6 +36,12 @@ record ByEye(int skipped, int watched) {
                 : Optional.of(new ByEye(skipped, watched));
     }
 
+    /** How many airfoils a way is, if it is so many within a share of one and they can be counted; else 0. */
+    static int whole(double way, double within) {
+        long airfoils = Math.round(way);
+        return Math.abs(airfoils) <= MOST && Math.abs(way - airfoils) <= within ? (int) airfoils : 0;
+    }
+
     private static boolean comesToAll(int step, int count) {
         int a = Math.abs(step);
         int b = count;

@@ -160,7 +160,7 @@ public final class PlanBuilder {
             throw new CancellationException();
         }
         RowCoverage of = state.coverage().row(row.id());
-        List<ViewOption> all = optionsOf(row);
+        List<ViewOption> all = state.anyLeft(row) ? optionsOf(row) : List.of();
         BitSet may = new BitSet();
         for (int i = 0; i < all.size(); i++) {
             may.set(i, allowed.test(all.get(i)) && !vain.contains(all.get(i)));
@@ -229,7 +229,10 @@ public final class PlanBuilder {
 
     /** The same at every stop that is known, and at every one that is not: worth finding out once. */
     private Slack slack(Row row, ViewOption option) {
-        String key = option.view().id() + state.ways(row) + state.place(row).isPresent();
+        String key = option.view().id()
+                + state.ways(row)
+                + state.place(row).isPresent()
+                + state.steered(row).plusMinus();
         return slacks.computeIfAbsent(key, one -> state.slack(row, option));
     }
 

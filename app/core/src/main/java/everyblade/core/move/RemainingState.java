@@ -2,6 +2,7 @@ package everyblade.core.move;
 
 import everyblade.core.angle.Turn;
 import everyblade.core.coverage.Coverage;
+import everyblade.core.coverage.RowCoverage;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.FindingEntry;
 import everyblade.core.entry.LookEntry;
@@ -92,6 +93,12 @@ record RemainingState(Trial trial, Coverage coverage) {
         return now().engine().spool(row);
     }
 
+    /** How entries move a row, or the scope tip round it, in the hands that do the job. */
+    Steered steered(Row row) {
+        return new Steered(
+                spool(row), StatedError.of(trial.fold(), spool(row), spool(row).map(now()::padOf)));
+    }
+
     /** The ways in which a row may be turned at the pad in use; a scope tip is drawn either way. */
     Set<Direction> ways(Row row) {
         Set<Direction> ways =
@@ -116,8 +123,14 @@ record RemainingState(Trial trial, Coverage coverage) {
         return now().engine().rows().values().stream()
                 .filter(RemainingState::turns)
                 .filter(row -> stand(row).isEmpty())
-                .anyMatch(row -> IntStream.rangeClosed(1, row.count())
-                        .anyMatch(n -> !Gaps.within(coverage.row(row.id()), n).isEmpty()));
+                .anyMatch(this::anyLeft);
+    }
+
+    /** Whether anything is left of a row that some view shows. */
+    boolean anyLeft(Row row) {
+        RowCoverage of = coverage.row(row.id());
+        return IntStream.rangeClosed(1, row.count())
+                .anyMatch(n -> !Gaps.within(of, n).isEmpty());
     }
 
     private Stream<Row> turningWith(Row row) {
@@ -207,7 +220,7 @@ record RemainingState(Trial trial, Coverage coverage) {
                         new TurnEntry.Datum(new Said<>(row.id(), 1), known, Optional.empty(), Optional.empty()));
             }
             Slack slack = off(there.situation(), row, Optional.empty());
-            Steered steered = new Steered(spool(row));
+            Steered steered = steered(row);
             for (Direction way : ways(row)) {
                 Turn reading = there.situation().reading(row);
                 Turn there2 = Steps.turn(Steps.floor(reading)).plus(STEP.times(way.sign(), 1));

@@ -40,7 +40,7 @@ final class Sayings {
         this.problem = problem;
         this.work = work;
         this.row = problem.row();
-        this.steered = new Steered(state.spool(row));
+        this.steered = state.steered(row);
     }
 
     /** Of a work that is one watched move. */
@@ -62,6 +62,10 @@ final class Sayings {
                 Stream.concat(
                         problem.landmarks().stream().flatMap(this::rounds),
                         problem.landmarks().stream().flatMap(this::roundsAndOne)));
+    }
+
+    private boolean coarse() {
+        return steered.coarse(row);
     }
 
     /** There, and it is known where the row stands. */
@@ -112,13 +116,36 @@ final class Sayings {
                     Optional.of(shown(at, reading(at))),
                     full,
                     true);
-            return Stream.concat(beside, Stream.concat(Stream.of(known), unknown));
+            Stream<Saying> counted = counted(there, at.way() - there.way()).stream()
+                    .map(eye -> new Saying(
+                            with(eye.entries(), round),
+                            OptionalInt.of(landmark),
+                            eye.closing(),
+                            eye.way(),
+                            Optional.of(shown(eye, reading(eye))),
+                            full,
+                            true));
+            Stream<Saying> byAngle = at.way() != there.way() && coarse() ? Stream.empty() : Stream.of(known);
+            return Stream.of(beside, byAngle, counted, unknown).flatMap(ways -> ways);
         });
+    }
+
+    /** The same counted by eye from the airfoil that is at the reference: where degrees would be too coarse to tell airfoils apart. */
+    private Optional<Seating> counted(Seating there, double way) {
+        double aim = there.after().now().engine().aim(there.after().now().seat().orElseThrow());
+        int airfoils = ByEye.whole(way / Engine.pitch(row), aim / Engine.pitch(row));
+        if (airfoils == 0) {
+            return Optional.empty();
+        }
+        List<Entry> said = with(there.entries(), steered.unwatchedBlades(Math.abs(airfoils), airfoils > 0));
+        double turned = airfoils * Engine.pitch(row);
+        return state.following(said).map(after -> new Seating(said, there.closing(), there.way() + turned, after));
     }
 
     /** With the row turned, unwatched, until an airfoil is at the reference. */
     private Seating brought(Seating there, double here, int landmark) {
-        double grid = problem.slack().none() ? FINEST : TENTH;
+        double stated = steered.plusMinus().isPresent() ? TypedDegrees.grid(problem.slack()) : TENTH;
+        double grid = problem.slack().none() ? FINEST : stated;
         double way = problem.way(here, problem.atReference(work.option(), landmark));
         double reading = reading(there);
         double to = nearest(reading + way, grid);
@@ -148,15 +175,18 @@ final class Sayings {
         double seam = Math.ceil(problem.slack().below() + problem.slack().above());
         double sweep = state.usual(row).sign() * (TURN + seam);
         boolean back = !problem.turns() && !work.option().holds(state.now().seat());
+        int airfoils = row.count() + (int) Math.ceil(seam / Engine.pitch(row));
         return ready().map(ready -> new Saying(
-                with(ready.there().entries(), steered.watched(turn(sweep))),
+                with(
+                        ready.there().entries(),
+                        coarse() ? steered.watchedBlades(airfoils, sweep > 0) : steered.watched(turn(sweep))),
                 ready.identified(),
                 ready.there().closing(),
                 ready.there().way(),
                 ready.identified().isPresent() || back
                         ? Optional.empty()
                         : Optional.of(shown(ready.there(), reading(ready.there()))),
-                sweep,
+                coarse() ? Math.signum(sweep) * airfoils * Engine.pitch(row) : sweep,
                 false));
     }
 
@@ -166,7 +196,10 @@ final class Sayings {
                     Saying plain = stretch(stretch, first, ready, 1);
                     Stream<Saying> other =
                             plain.sweep() == 0 ? Stream.of(stretch(stretch, first, ready, -1)) : Stream.empty();
-                    return Stream.concat(Stream.concat(Stream.of(plain), other), byBlades(plain, ready));
+                    Stream<Saying> byAngle = Stream.concat(Stream.of(plain), other);
+                    return coarse()
+                            ? Stream.concat(byBlades(plain, ready), byAngle)
+                            : Stream.concat(byAngle, byBlades(plain, ready));
                 });
     }
 
@@ -230,7 +263,7 @@ final class Sayings {
     }
 
     private Stream<Saying> byBlades(Saying plain, Ready ready) {
-        if (!problem.turns()) {
+        if (!problem.turns() && !coarse()) {
             return Stream.empty();
         }
         double pitch = Engine.pitch(row);
@@ -273,7 +306,7 @@ final class Sayings {
                         new Said<>(row.id(), 1), new Said<>(landmark, 1), Optional.empty(), Optional.empty());
         Stream<Seating> unknown = Stream.of(new Seating(there.unsaid(row), there.closing(), 0, there.after()));
         OptionalDouble here = there.after().likely(row);
-        Stream<Seating> likely = here.isPresent() && problem.turns()
+        Stream<Seating> likely = here.isPresent() && problem.turns() && !coarse()
                 ? Stream.of(brought(there, here.getAsDouble(), landmark))
                 : Stream.empty();
         return Stream.concat(likely, unknown).flatMap(at -> {

@@ -91,9 +91,8 @@ record Seating(List<Entry> entries, double closing, double way, RemainingState a
         double typed = TypedDegrees.nearest(reading + way, TypedDegrees.TENTH);
         if (Math.abs(way) < TypedDegrees.TENTH / 2) {
             ways.add(new Closed(List.of(here(landmark)), 0));
-        } else {
-            Entry there = new Steered(state.spool(seen))
-                    .unwatched(TypedDegrees.turn(typed), TypedDegrees.turn(typed - reading));
+        } else if (!state.steered(seen).coarse(seen)) {
+            Entry there = state.steered(seen).unwatched(TypedDegrees.turn(typed), TypedDegrees.turn(typed - reading));
             ways.add(new Closed(List.of(there, here(landmark)), Math.abs(typed - reading)));
         }
         return ways.stream();
@@ -108,7 +107,7 @@ record Seating(List<Entry> entries, double closing, double way, RemainingState a
         List<Entry> said = new ArrayList<>();
         Optional<Seat> seat = state.now().seat();
         View view = option.view();
-        boolean sameView = option.through(seat);
+        boolean sameView = option.through(seat) && !astray(state, seat.get().row());
         if (state.now().among()) {
             said.add(new LookEntry.Clear());
         }
@@ -136,6 +135,13 @@ record Seating(List<Entry> entries, double closing, double way, RemainingState a
                 .filter(station -> !at.equals(Optional.of(station)))
                 .ifPresent(station -> said.add(new LookEntry.At(new Said<>(station, 1))));
         return said;
+    }
+
+    /** Whether the scope tip was drawn round a row until nobody knows where it is: seated again it is where the view has it. */
+    private static boolean astray(RemainingState state, Row row) {
+        return !RemainingState.turns(row)
+                && state.now().counting(row)
+                && state.place(row).isEmpty();
     }
 
     private static ZoneSet everything(RemainingState state, Row row) {

@@ -102,7 +102,7 @@ final class Spoken {
         boolean warned = false;
         for (Direction way : state.ways(row)) {
             Turn little = TypedDegrees.turn(way.sign());
-            Entry next = new Steered(state.spool(row)).unwatched(reading.plus(little), little);
+            Entry next = state.steered(row).unwatched(reading.plus(little), little);
             warned |= after.with(next).warnings() > 0;
         }
         return 2 * after.warnings() + (then.place(row).isEmpty() ? 2 : 0) + (warned ? 1 : 0);

@@ -153,7 +153,7 @@ public record Squarest(
                     clock.getAsDouble(), best.clock() - ahead, there.after().ways(row));
             double to = TypedDegrees.nearest(from + way, TypedDegrees.TENTH);
             if (Math.abs(way) >= TypedDegrees.TENTH / 2) {
-                entries.add(new Steered(now.spool(row)).unwatched(TypedDegrees.turn(to), TypedDegrees.turn(to - from)));
+                entries.add(now.steered(row).unwatched(TypedDegrees.turn(to), TypedDegrees.turn(to - from)));
             }
             entries.add(new LookEntry.Look(Optional.empty(), Optional.empty()));
             double shown = RemainingState.turns(row) ? to : best.option().view().reference() - to;

@@ -8,7 +8,9 @@ import everyblade.core.entry.Said;
 import everyblade.core.entry.Sense;
 import everyblade.core.entry.TurnEntry;
 import everyblade.core.entry.Unit;
+import everyblade.core.turning.Engine;
 import everyblade.spi.Direction;
+import everyblade.spi.Row;
 import everyblade.spi.Spool;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -18,15 +20,21 @@ import java.util.Optional;
  * that stands still the scope tip goes the other way than the row seems to.
  *
  * @param spool that the row turns with; empty if it stands still
+ * @param plusMinus degrees that a move by an angle states, if it does
  */
-record Steered(Optional<Spool> spool) {
+record Steered(Optional<Spool> spool, Optional<BigDecimal> plusMinus) {
+
+    /** Whether who goes by angles might come to the next airfoil instead, so that airfoils are to be counted by eye. */
+    boolean coarse(Row row) {
+        return plusMinus
+                .filter(off -> off.doubleValue() >= Engine.pitch(row) / 2)
+                .isPresent();
+    }
 
     /** To a reading, going this far; unwatched. */
     Entry unwatched(Turn reading, Turn amount) {
         return spool.<Entry>map(turned -> new TurnEntry.Skip(said(new Movement.To(
-                        Optional.of(sense(turned, amount)),
-                        Steps.degrees(Steps.floor(reading.wrapped())),
-                        Optional.empty()))))
+                        Optional.of(sense(turned, amount)), Steps.degrees(Steps.floor(reading.wrapped())), plusMinus))))
                 .orElseGet(() -> new TurnEntry.Feed(said(drawn(amount))));
     }
 
@@ -47,30 +55,35 @@ record Steered(Optional<Spool> spool) {
 
     /** By so many airfoils of the row in view, watched. */
     Entry watchedBlades(int count, boolean clockwise) {
-        return new TurnEntry.Turn(said(blades(count, clockwise)), Optional.empty(), Optional.empty());
+        Said<Movement> blades = said(blades(count, clockwise));
+        return spool.<Entry>map(turned -> new TurnEntry.Turn(blades, Optional.empty(), Optional.empty()))
+                .orElseGet(() -> new TurnEntry.Draw(blades, Optional.empty()));
     }
 
     /** By so many airfoils of the row in view, unwatched. */
     Entry unwatchedBlades(int count, boolean clockwise) {
-        return new TurnEntry.Skip(said(blades(count, clockwise)));
+        Said<Movement> blades = said(blades(count, clockwise));
+        return spool.<Entry>map(turned -> new TurnEntry.Skip(blades)).orElseGet(() -> new TurnEntry.Feed(blades));
     }
 
     private Movement blades(int count, boolean clockwise) {
-        Sense sense = clockwise == (spool.orElseThrow().normal() == Direction.CW) ? Sense.ON : Sense.BACK;
-        return new Movement.By(Optional.of(sense), BigDecimal.valueOf(count), Unit.BLADES, Optional.empty());
+        Optional<Sense> sense =
+                spool.map(turned -> clockwise == (turned.normal() == Direction.CW) ? Sense.ON : Sense.BACK);
+        int number = sense.isPresent() || !clockwise ? count : -count;
+        return new Movement.By(sense, BigDecimal.valueOf(number), Unit.BLADES, Optional.empty());
     }
 
     private static Sense sense(Spool turned, Turn amount) {
         return amount.signum() == turned.normal().sign() ? Sense.ON : Sense.BACK;
     }
 
-    private static Movement drawn(Turn amount) {
+    private Movement drawn(Turn amount) {
         return by(Optional.empty(), amount.negated());
     }
 
-    private static Movement by(Optional<Sense> sense, Turn amount) {
+    private Movement by(Optional<Sense> sense, Turn amount) {
         BigDecimal number = Steps.degrees(Steps.floor(amount));
-        return new Movement.By(sense, number, Unit.DEG, Optional.empty());
+        return new Movement.By(sense, number, Unit.DEG, plusMinus);
     }
 
     private static Said<Movement> said(Movement movement) {

@@ -78,8 +78,7 @@ record ViewOption(
             StationSight sight = from.sight();
             for (int patch = 0; patch < patches.count(); patch++) {
                 int facet = patches.facet(patch);
-                int own = patch - patches.first(facet);
-                shows.set(patch, IntStream.range(0, sight.kinds()).allMatch(kind -> sight.reaches(kind, facet, own)));
+                shows.set(patch, ofEveryKind(sight, facet, patch - patches.first(facet)));
             }
             boolean sectors = view.stations().stream()
                     .anyMatch(station -> station.forClock().isPresent());
@@ -101,6 +100,15 @@ record ViewOption(
             }
         }
         return new ArrayList<>(options.values());
+    }
+
+    private static boolean ofEveryKind(StationSight sight, int facet, int patch) {
+        for (int kind = 0; kind < sight.kinds(); kind++) {
+            if (!sight.reaches(kind, facet, patch)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The parts of these zones. */

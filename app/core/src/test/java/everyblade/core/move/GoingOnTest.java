@@ -15,6 +15,7 @@ import everyblade.core.sight.Progress;
 import everyblade.core.turning.Engine;
 import everyblade.spi.Direction;
 import everyblade.spi.Ratio;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -67,7 +68,9 @@ class GoingOnTest {
                 "open p1;view p1-c1;datum c1 4;skip on 3 blades;turn on 200;skip back 17",
                 "open p2;view p2-c2;round 1;open p1;view p1-s1;datum s1 5;draw 120",
                 "open p1;view p1-c1;round 1;watch all;slip;view p1-s1",
-                "open p1;view p1-c1;datum c1 1;turn on 100;pause;takeover Ann"
+                "open p1;view p1-c1;datum c1 1;turn on 100;pause;takeover Ann",
+                "open p1;view p1-c1;round 1;skip on 100 ± 4;view p1-s1;datum s1 1;draw 90 ± 3",
+                "open p1;view p1-s1;datum s1 1;draw 90 ± 7;feed 10 ± 7"
             })
     void isNeverWarnedAndClosesWhatEachMoveSays(String before) {
         Job job = new Job(engine());
@@ -87,6 +90,25 @@ class GoingOnTest {
             assertThat(moves++).isLessThan(MOST);
         }
         assertThat(job.warnings().subList(warned, job.warnings().size())).isEmpty();
+        assertThat(open(job.coverage())).isZero();
+    }
+
+    /** Whoever said that his hands are good to ± 4° is not asked for more; where that is too coarse airfoils are counted. */
+    @Test
+    void takesTheErrorThatWasSaidForThoseToCome() {
+        Job job = new Job(engine()).enter("open p1", "view p1-c1", "round 1", "skip on 100 ± 4");
+        List<String> said = new ArrayList<>();
+        for (Optional<Move> next = next(job); next.isPresent(); next = next(job)) {
+            next.get().entries().forEach(entry -> said.add(EntryText.of(entry)));
+            enter(job, next.get().entries());
+        }
+        assertThat(said)
+                .filteredOn(line -> line.matches("(turn|skip) .*") && !line.endsWith("blades"))
+                .allMatch(line -> line.endsWith("± 4"));
+        String coarse = said.get(said.indexOf("view p2-c2") + 1);
+        assertThat(coarse)
+                .as("half of what lies between two of 50 blades is 3.6°")
+                .isEqualTo("slip");
         assertThat(open(job.coverage())).isZero();
     }
 
