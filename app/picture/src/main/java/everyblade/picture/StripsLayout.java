@@ -22,7 +22,9 @@ import java.util.List;
 final class StripsLayout implements ScreenLayout {
 
     private static final double NAMES = 26;
-    private static final double FIGURES = 30;
+    private static final double FIGURES = 34;
+    /** Room for a full share, which is never cut. */
+    private static final double SHARE = 13;
     private static final double EDGE = 1;
     private static final double BETWEEN = 1.1;
     private static final double CHOSEN_SHARE = 0.28;
@@ -106,13 +108,13 @@ final class StripsLayout implements ScreenLayout {
             return items;
         }
         RowProgress progress = RowProgress.of(row);
-        items.add(word(behind + 10.5, base, progress.percent(), size, 10.5, Anchor.END, Ink.LINE));
+        items.add(word(behind + SHARE, base, progress.percent(), size, SHARE, Anchor.END, Ink.LINE));
         items.add(word(
-                behind + 12,
+                behind + SHARE + 1.5,
                 base,
                 progress.stage(view.words()),
                 0.85 * size,
-                FIGURES - 13,
+                FIGURES - SHARE - 3,
                 Anchor.START,
                 progress.stage() == RowProgress.Stage.NOT_BEGUN ? Ink.FAINT : Ink.LINE));
         return items;

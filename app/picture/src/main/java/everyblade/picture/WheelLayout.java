@@ -34,6 +34,8 @@ final class WheelLayout implements ScreenLayout {
     private static final double RING_SHARE = 0.24;
     private static final double LETTERS = 3;
     private static final double NUMBER_SHARE = 0.62;
+    private static final double SWEPT_SHARE = 0.9;
+    private static final double SWEPT = 0.8;
     /** Half of what is drawn as the scope tip's view where the model states no window, degrees. */
     private static final double HALF_VIEW = 7;
 
@@ -78,6 +80,7 @@ final class WheelLayout implements ScreenLayout {
         groups.add(airfoilOne(round));
         groups.add(new Pointers(polar, round.low()).landmarks(round.standing(), view.words()));
         groups.add(signs.round(polar, round.standing(), round.high() + NUMBERS - 0.4, middle, LETTERS, view.words()));
+        groups.add(Group.of(swept(round)));
         groups.add(Group.of(cone(round)));
         groups.add(Group.of(inTheMiddle(round)));
         return groups;
@@ -91,6 +94,14 @@ final class WheelLayout implements ScreenLayout {
         items.add(Item.of(new Dots(List.of(polar.at(clock, middle)), 0.5 * NUMBERS), Style.filled(Ink.LINE)));
         items.addAll(new CurvedText(polar, middle, 0.84 * NUMBERS).at(clock, "1", Ink.PAPER));
         return Group.of(items);
+    }
+
+    /** Inside the ring, along all that passed the scope tip since it was placed. */
+    private List<Item> swept(MapRing round) {
+        double clock = Standing.scopeTip(coverage.situation(), seat.orElseThrow());
+        return SweptArc.of(coverage.situation(), seat.get()).stream()
+                .map(arc -> arc.drawn(polar, clock, SWEPT_SHARE * round.low(), SWEPT))
+                .toList();
     }
 
     /** From inside the ring outwards: what the scope tip has before it. */

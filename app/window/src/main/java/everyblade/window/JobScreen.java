@@ -93,7 +93,7 @@ final class JobScreen {
         this.words = words;
         this.choices = choices;
         this.banners = new Banners(words, choices);
-        this.stages = new StagePanel(words, choices);
+        this.stages = new StagePanel(words, choices, door);
         this.view = new ViewPanel(words, choices, this::act);
         this.side = new SidePanel(words, choices, door, this::select, this::begin, this::openPicture);
         this.middle = new Middle(front(), side.component(), words, choices, door, clock, new AtMiddle());
@@ -156,6 +156,10 @@ final class JobScreen {
 
     JobState state() {
         return shown.state();
+    }
+
+    Words words() {
+        return words;
     }
 
     Session session() {

@@ -5,7 +5,9 @@ import everyblade.picture.MapStyle;
 import everyblade.picture.MapWords;
 import everyblade.picture.ScreenKind;
 import everyblade.picture.scene.Theme;
+import everyblade.picture.section.FilledSection;
 import everyblade.session.JobState;
+import everyblade.spi.EngineModel;
 import everyblade.window.map.CellAt;
 import everyblade.window.map.CellPanel;
 import everyblade.window.view.Choices;
@@ -30,12 +32,15 @@ final class StagePanel {
 
     private final Supplier<Choices> choices;
     private final JPanel panel =
-            new Card(new MigLayout("insets 6 8 4 4, fill, hidemode 3, gap 4 2", "[grow, fill][]", "[][grow, fill]"));
+            new Card(new MigLayout("insets 6 8 4 4, fill, hidemode 3, gap 4 2", "[grow, fill][]", ""));
     private final CellPanel map = new CellPanel(ScreenKind.RINGS);
     private final JLabel hint = new JLabel();
     private final JToggleButton rings;
     private final JToggleButton strips;
     private final RowList rows;
+    private final EngineSection section;
+    private final Door door;
+    private boolean sectionAsked;
     private final Words words;
     private final List<Consumer<CellAt>> selecting = new ArrayList<>();
     private final List<Consumer<String>> choosing = new ArrayList<>();
@@ -44,7 +49,9 @@ final class StagePanel {
     private Optional<CellAt> selected = Optional.empty();
     private String chosen = "";
 
-    StagePanel(Words words, Supplier<Choices> choices) {
+    StagePanel(Words words, Supplier<Choices> choices, Door door) {
+        this.door = door;
+        section = new EngineSection(this::theme);
         this.words = words;
         this.choices = choices;
         rows = new RowList(words, this::theme, this::taken);
@@ -64,7 +71,8 @@ final class StagePanel {
         head.add(rings, "hmin 26px");
         head.add(strips, "hmin 26px");
         panel.add(head, "span 2, growx, wrap");
-        panel.add(map, "grow, wmin 0, hmin 0");
+        panel.add(section, "span 2, growx, wmin 0, wrap");
+        panel.add(map, "grow, push, wmin 0, hmin 0");
         panel.add(rows.component(), rowsRoom());
         map.onSelect(this::selectedByHand);
         restyle();
@@ -145,6 +153,7 @@ final class StagePanel {
         if (!row.equals(chosen)) {
             chosen = row;
             map.lookInto(row);
+            shown.ifPresent(state -> section.show(state, row));
             rows.choose(row);
             choosing.forEach(listener -> listener.accept(row));
         }
@@ -163,6 +172,8 @@ final class StagePanel {
             choose(row);
         }
         map.show(state.coverage());
+        section.show(state, chosen);
+        drawSection();
         rows.show(state.coverage().rows(), chosen);
     }
 
@@ -182,11 +193,22 @@ final class StagePanel {
         } else if (rows.component().getParent() == null) {
             panel.add(rows.component(), rowsRoom());
         }
+        section.setVisible(now.strips());
+        drawSection();
         Texts.say(
                 hint,
                 words.say(now.strips() ? "stage.unrolled" : now.fromAhead() ? "stage.fromAhead" : "stage.fromAft"));
         Texts.tip(hint, hint.getText());
         panel.revalidate();
+    }
+
+    /** Surfaces take a moment to be worked out, and are needed above strips alone. */
+    private void drawSection() {
+        if (!sectionAsked && choices.get().strips() && shown.isPresent()) {
+            sectionAsked = true;
+            EngineModel model = shown.get().model();
+            door.aside(words.say("wait.section"), () -> FilledSection.of(model, words), section::draw);
+        }
     }
 
     private Theme theme() {

@@ -2,14 +2,18 @@ package everyblade.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Rectangle;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
 import javax.swing.JViewport;
@@ -73,6 +77,67 @@ record Laid(JComponent root) {
                 .filter(JTabbedPane.class::isInstance)
                 .map(JTabbedPane.class::cast)
                 .forEach(Laid::cutsNoTab);
+    }
+
+    /** What stands side by side does not lie one over the other. */
+    void overlapsNowhere() {
+        shown().filter(JPanel.class::isInstance)
+                .map(JPanel.class::cast)
+                .filter(panel -> !(panel.getLayout() instanceof CardLayout))
+                .forEach(panel -> {
+                    List<Component> inside = Stream.of(panel.getComponents())
+                            .filter(one -> one.isVisible() && one.getWidth() > 0 && one.getHeight() > 0)
+                            .toList();
+                    for (int i = 0; i < inside.size(); i++) {
+                        for (int k = i + 1; k < inside.size(); k++) {
+                            assertThat(inside.get(i).getBounds().intersects(inside.get(k).getBounds()))
+                                    .as("%s over %s", inside.get(i), inside.get(k))
+                                    .isFalse();
+                        }
+                    }
+                });
+    }
+
+    /** Each line of a list has room for its words at the list's width. */
+    void cutsNoLine(String name) {
+        Offscreen.all(root)
+                .filter(one -> name.equals(one.getName()) && one.getWidth() > 0)
+                .map(one -> (JList<?>) one)
+                .forEach(Laid::cutsNoLine);
+    }
+
+    private static void cutsNoLine(JList<?> list) {
+        for (int i = 0; i < list.getModel().getSize(); i++) {
+            JComponent line = line(list, i);
+            Rehearsal.lay(line, new Dimension(list.getWidth(), list.getFixedCellHeight()));
+            new Laid(line).reachesNowhereBeyond();
+            Offscreen.all(line)
+                    .filter(JLabel.class::isInstance)
+                    .forEach(label -> assertThat(label.getWidth())
+                            .as(((JLabel) label).getText())
+                            .isGreaterThanOrEqualTo(label.getPreferredSize().width));
+        }
+    }
+
+    private static <T> JComponent line(JList<T> list, int at) {
+        return (JComponent) list.getCellRenderer()
+                .getListCellRendererComponent(list, list.getModel().getElementAt(at), at, false, false);
+    }
+
+    /** These are in sight, as a whole; what was taken out of the window does not count. */
+    void shows(String... names) {
+        for (String name : names) {
+            Offscreen.all(root).filter(one -> name.equals(one.getName())).forEach(one -> {
+                Rectangle place = SwingUtilities.convertRectangle(one.getParent(), one.getBounds(), root);
+                boolean scrolls = one.getParent() instanceof JViewport;
+                assertThat(one.isVisible() && one.getWidth() > 0 && one.getHeight() > 0)
+                        .as(name)
+                        .isTrue();
+                assertThat(scrolls || new Rectangle(root.getSize()).contains(place))
+                        .as(name)
+                        .isTrue();
+            });
+        }
     }
 
     private static void cutsNoTab(JTabbedPane pane) {
