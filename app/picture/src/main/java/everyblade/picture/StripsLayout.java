@@ -25,6 +25,7 @@ final class StripsLayout implements ScreenLayout {
     private static final double FIGURES = 34;
     /** Room for a full share, which is never cut. */
     private static final double SHARE = 13;
+
     private static final double EDGE = 1;
     private static final double BETWEEN = 1.1;
     private static final double CHOSEN_SHARE = 0.28;

@@ -6,7 +6,6 @@ import everyblade.picture.scene.Scene;
 import everyblade.picture.scene.Theme;
 import everyblade.picture.section.FilledSection;
 import everyblade.session.JobState;
-import everyblade.words.Visible;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -15,17 +14,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 
 /** Above the strips: the engine cut along its axis, each row filled as far as it was seen, ports open or not. */
-final class EngineSection extends JComponent {
+final class EngineSection extends Painted {
 
     private static final long serialVersionUID = 1;
 
     private static final double NATURAL = 96 / 25.4;
     private static final int HIGH = 84;
+    private static final int LEAST = 60;
     /** The strips below go first. */
     private static final int LEAST_AROUND = 440;
 
@@ -42,6 +39,7 @@ final class EngineSection extends JComponent {
     /** Draws this one from now on. */
     void draw(Optional<FilledSection> other) {
         section = other;
+        tell();
         revalidate();
         repaint();
     }
@@ -49,8 +47,16 @@ final class EngineSection extends JComponent {
     void show(JobState newState, String row) {
         state = Optional.of(newState);
         chosen = row;
-        scene().ifPresent(drawn -> Texts.tip(this, drawn.title() + "; " + drawn.summary()));
+        tell();
         repaint();
+    }
+
+    private void tell() {
+        scene().ifPresent(drawn -> {
+            Texts.tip(this, drawn.title() + "; " + drawn.summary());
+            Texts.name(this, drawn.title());
+            describe(drawn.summary());
+        });
     }
 
     /** So high where there is room for it beside the strips. */
@@ -67,14 +73,12 @@ final class EngineSection extends JComponent {
 
     private Optional<Scene> scene() {
         double scale = NATURAL * Looks.text();
-        return getWidth() <= 0 || getHeight() <= 0
-                ? Optional.empty()
-                : section.flatMap(drawn -> state.map(now -> drawn.scene(
-                        fills(now),
-                        chosen,
-                        now.situation().ledger().openings().keySet(),
-                        getWidth() / scale,
-                        getHeight() / scale)));
+        return section.flatMap(drawn -> state.map(now -> drawn.scene(
+                fills(now),
+                chosen,
+                now.situation().ledger().openings().keySet(),
+                Math.max(LEAST, getWidth()) / scale,
+                Math.max(LEAST, getHeight()) / scale)));
     }
 
     private static Map<String, FilledSection.Fill> fills(JobState state) {
@@ -94,34 +98,5 @@ final class EngineSection extends JComponent {
             ScenePainter.of(theme.get()).paint(drawn, g);
             g.dispose();
         });
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new Spoken();
-        }
-        return accessibleContext;
-    }
-
-    /** What is read out: what it shows, each row and port of it, and which are open. */
-    private final class Spoken extends AccessibleJComponent {
-
-        private static final long serialVersionUID = 1;
-
-        @Override
-        public AccessibleRole getAccessibleRole() {
-            return AccessibleRole.CANVAS;
-        }
-
-        @Override
-        public String getAccessibleName() {
-            return scene().map(Scene::title).map(Visible::text).orElse("");
-        }
-
-        @Override
-        public String getAccessibleDescription() {
-            return scene().map(Scene::summary).map(Visible::text).orElse("");
-        }
     }
 }

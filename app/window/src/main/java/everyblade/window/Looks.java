@@ -28,6 +28,9 @@ final class Looks {
     /** What is asked most is to be read from a metre: units of the window, 96 to the inch. */
     private static final int FONT = 14;
 
+    /** Where a style finds the colour of words of less weight. */
+    static final String FAINT = "Everyblade.faint";
+
     /** 19 mm at 96 dots per inch. */
     static final int GLOVE_TARGET = 72;
 
@@ -48,10 +51,18 @@ final class Looks {
     static void use(Choices choices) {
         Theme theme = theme(choices);
         FlatLaf.setGlobalExtraDefaults(Map.of(
-                "@background", theme == Theme.LIGHT ? "#f1f3f5" : "#1a222b",
-                "@foreground", theme.colour(Ink.LINE).hex(),
-                "@accentColor", theme.colour(Ink.SEEN).hex(),
-                "@componentBackground", theme.colour(Ink.PAPER).hex()));
+                "@background",
+                theme == Theme.LIGHT ? "#f1f3f5" : "#1a222b",
+                "@foreground",
+                theme.colour(Ink.LINE).hex(),
+                "@accentColor",
+                theme.colour(Ink.SEEN).hex(),
+                "@componentBackground",
+                theme.colour(Ink.PAPER).hex(),
+                FAINT,
+                theme.colour(Ink.FAINT).hex(),
+                "TextField.placeholderForeground",
+                theme.colour(Ink.FAINT).hex()));
         UIManager.put("defaultFont", null); // else what was chosen before passes for what the system wants
         if (choices.dark()) {
             FlatDarkLaf.setup();

@@ -14,10 +14,9 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.geom.AffineTransform;
 import java.util.Optional;
-import javax.swing.JComponent;
 
 /** A picture with the points that are set in it; what a person does to it comes from {@link PictureHands}. */
-final class PictureCanvas extends JComponent {
+final class PictureCanvas extends Painted {
 
     private static final long serialVersionUID = 1;
 

@@ -140,6 +140,7 @@ final class PicturePanel {
             Texts.say(title, words.say("picture.none"));
             told.say(words.say("picture.noneAbout"));
             canvas.clear("");
+            canvas.describe(title.getText() + ". " + told.getText());
         });
     }
 
@@ -234,6 +235,7 @@ final class PicturePanel {
                 () -> lines.addAll(words.say(surface.extents())));
         lines.add(words.say("picture.hint"));
         details.say(String.join("\n", lines));
+        canvas.describe(title.getText() + ". " + told.getText() + " " + String.join(" ", lines));
     }
 
     /** Begins the finding with its size in the entry line. */

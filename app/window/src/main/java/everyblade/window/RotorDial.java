@@ -15,10 +15,9 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javax.swing.JComponent;
 
 /** The row in view as a wheel, airfoil 1 marked, and the scope tip where it looks at it; seen like the map. */
-final class RotorDial extends JComponent {
+final class RotorDial extends Painted {
 
     private static final long serialVersionUID = 1;
     private static final int SIZE = 132;

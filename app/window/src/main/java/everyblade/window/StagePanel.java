@@ -63,7 +63,7 @@ final class StagePanel {
         map.speak(MapWords.of(words));
         map.setName("map");
         Texts.name(map, words.say("map.name"));
-        hint.putClientProperty("FlatLaf.style", "font: 85%; foreground: $Label.disabledForeground");
+        Texts.faint(hint);
         JPanel head = new JPanel(new MigLayout("insets 0, fillx, gap 6", "[][grow][][]"));
         head.setOpaque(false);
         head.add(Texts.bold(Texts.label(words.say("stage.title")), 1.1f));

@@ -65,6 +65,12 @@ final class Texts {
         name(button, Visible.text(text));
     }
 
+    /** Makes the letters of a component smaller, and of less weight. */
+    static <T extends JComponent> T faint(T component) {
+        component.putClientProperty("FlatLaf.style", "font: 85%; foreground: $" + Looks.FAINT);
+        return component;
+    }
+
     /** Makes the letters of a component bold and so many times as large as usual, whatever that is at the time. */
     static <T extends JComponent> T bold(T component, float larger) {
         component.putClientProperty("FlatLaf.style", "font: bold " + Math.round(larger * 100) + "%");

@@ -76,9 +76,7 @@ final class ViewPanel {
     }
 
     private static JLabel faint(String text) {
-        JLabel label = Texts.label(text);
-        label.putClientProperty("FlatLaf.style", "font: 85%; foreground: $Label.disabledForeground");
-        return label;
+        return Texts.faint(Texts.label(text));
     }
 
     /** Which part is watched, as one switch. */

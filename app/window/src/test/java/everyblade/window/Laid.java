@@ -90,7 +90,9 @@ record Laid(JComponent root) {
                             .toList();
                     for (int i = 0; i < inside.size(); i++) {
                         for (int k = i + 1; k < inside.size(); k++) {
-                            assertThat(inside.get(i).getBounds().intersects(inside.get(k).getBounds()))
+                            assertThat(inside.get(i)
+                                            .getBounds()
+                                            .intersects(inside.get(k).getBounds()))
                                     .as("%s over %s", inside.get(i), inside.get(k))
                                     .isFalse();
                         }

@@ -170,12 +170,11 @@ public final class FilledSection {
         Polygon sign = new Polygon(List.of(end, end.plus(-PORT, -PORT_HIGH), end.plus(PORT, -PORT_HIGH)));
         items.add(Item.of(sign, open ? Style.both(Ink.ALERT, Ink.LINE, 0.2) : Style.both(Ink.PAPER, Ink.LINE, 0.2)));
         if (open) {
-            items.add(Item.of(
-                    Text.upright(end.plus(0, -PORT_HIGH - 0.6), port.id(), LETTERS, Anchor.MIDDLE), Ink.ALERT));
+            items.add(
+                    Item.of(Text.upright(end.plus(0, -PORT_HIGH - 0.6), port.id(), LETTERS, Anchor.MIDDLE), Ink.ALERT));
         }
         Words words = drawn.words();
-        return new Group(
-                words.say(open ? "section.portOpen" : "section.portShut", port.id(), port.name()), items);
+        return new Group(words.say(open ? "section.portOpen" : "section.portShut", port.id(), port.name()), items);
     }
 
     private static Item line(CutPlane plane, List<MeridionalPoint> points, Style style) {

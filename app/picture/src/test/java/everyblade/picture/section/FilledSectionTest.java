@@ -50,8 +50,7 @@ class FilledSectionTest {
     }
 
     private static boolean has(Group group, Ink ink) {
-        return group.items().stream()
-                .anyMatch(item -> item.style().fill().equals(Optional.of(ink)));
+        return group.items().stream().anyMatch(item -> item.style().fill().equals(Optional.of(ink)));
     }
 
     @Test

@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
@@ -33,7 +34,7 @@ import javax.swing.ToolTipManager;
  * <p>Arrows walk from cell to cell, page up and down from airfoil to airfoil; plus, minus and 0 enlarge; shift and arrows
  * move; the wheel enlarges at the mouse, dragging moves.
  */
-public final class CellPanel extends JComponent {
+public final class CellPanel extends JComponent implements Accessible {
 
     private static final long serialVersionUID = 1;
 
