@@ -120,22 +120,25 @@ public record JobFacts(
     }
 
     private static Airfoil airfoil(RowCoverage row, int n) {
-        long[] states = new long[State.values().length];
+        long seen = 0;
+        long[] grades = new long[State.Grade.values().length];
         long noView = 0;
         long accepted = 0;
         for (int zone = 0; zone < row.zoning().size(); zone++) {
             long bit = 1L << zone;
-            states[row.state(n, zone).ordinal()] |= bit;
+            State state = row.state(n, zone);
+            seen |= state == State.SEEN ? bit : 0;
+            grades[state.grade().ordinal()] |= bit;
             noView |= row.why(n, zone).filter(Why::outOfReach).isPresent() ? bit : 0;
             accepted |= row.remarked(Remark.What.ACCEPTED, n, zone) ? bit : 0;
         }
         return new Airfoil(
                 row.row().id(),
                 n,
-                states[State.SEEN.ordinal()],
-                states[State.PART.ordinal()],
-                states[State.MAYBE.ordinal()],
-                states[State.UNSEEN.ordinal()],
+                seen,
+                grades[State.Grade.DONE.ordinal()] & ~seen,
+                grades[State.Grade.DOUBTFUL.ordinal()],
+                grades[State.Grade.LEFT.ordinal()],
                 noView,
                 accepted);
     }

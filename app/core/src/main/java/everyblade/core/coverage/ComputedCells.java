@@ -168,10 +168,10 @@ final class ComputedCells implements Cells {
     @Override
     public Optional<Why> why(int n, int zone) {
         int cell = (n - 1) * zones + zone;
-        return switch (state(n, zone)) {
-            case SEEN, PART -> Optional.empty();
-            case MAYBE -> Optional.of(doubt(cell, zone));
-            case UNSEEN ->
+        return switch (state(n, zone).grade()) {
+            case DONE -> Optional.empty();
+            case DOUBTFUL -> Optional.of(doubt(cell, zone));
+            case LEFT ->
                 Optional.of(
                         enough(seen.reach.all()[cell], zone)
                                 ? omission(cell, n, zone)

@@ -26,10 +26,10 @@ record DeclaredCells(ZoneSet shown, RowTally.Seen seen) implements Cells {
 
     @Override
     public Optional<Why> why(int n, int zone) {
-        return switch (state(n, zone)) {
-            case SEEN, PART -> Optional.empty();
-            case MAYBE -> Optional.of(doubt(n, zone));
-            case UNSEEN -> Optional.of(shown.contains(zone) ? omission(n, zone) : Why.NO_ACCESS);
+        return switch (state(n, zone).grade()) {
+            case DONE -> Optional.empty();
+            case DOUBTFUL -> Optional.of(doubt(n, zone));
+            case LEFT -> Optional.of(shown.contains(zone) ? omission(n, zone) : Why.NO_ACCESS);
         };
     }
 

@@ -96,10 +96,10 @@ public final class Explanation {
 
     /** What one pass by itself makes of a cell that a window shows. */
     private Fact inWindow(Cells only) {
-        return switch (only.state(airfoil, zone)) {
-            case SEEN, PART -> Explained.Shown.SURELY;
-            case MAYBE -> new Explained.Doubtful(because(only));
-            case UNSEEN ->
+        return switch (only.state(airfoil, zone).grade()) {
+            case DONE -> Explained.Shown.SURELY;
+            case DOUBTFUL -> new Explained.Doubtful(because(only));
+            case LEFT ->
                 only.why(airfoil, zone).equals(Optional.of(Why.FAST)) ? because(only) : Explained.Shown.NOT_AT_ALL;
         };
     }
@@ -118,7 +118,9 @@ public final class Explanation {
                 areas.maybe() == 0,
                 only.why(airfoil, zone).equals(Optional.of(Why.FAST)),
                 pass.legs().get(0).stance().stations(),
-                only.state(airfoil, zone) == State.MAYBE ? Optional.of(because(only)) : Optional.empty());
+                only.state(airfoil, zone).grade() == State.Grade.DOUBTFUL
+                        ? Optional.of(because(only))
+                        : Optional.empty());
     }
 
     private void unwatched(Leg leg, List<Explained> steps) {

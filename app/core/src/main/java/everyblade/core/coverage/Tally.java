@@ -6,7 +6,7 @@ import java.util.Optional;
  * Cells counted by state; seen, part, maybe and unseen add up to all.
  *
  * @param seen seen
- * @param part seen as far as they can be
+ * @param part done otherwise: seen as far as they can be
  * @param maybe maybe seen
  * @param unseen not seen
  * @param noAccess of the unseen, those that no view shows
@@ -32,11 +32,11 @@ public record Tally(
     public static final Tally NONE = new Tally(0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
     static Tally of(State state, Optional<Why> why, boolean isStated, boolean isDamaged, boolean isGlimpsed) {
-        boolean isUnseen = state == State.UNSEEN;
+        boolean isUnseen = state.grade() == State.Grade.LEFT;
         return new Tally(
                 one(state == State.SEEN),
-                one(state == State.PART),
-                one(state == State.MAYBE),
+                one(state.isDone() && state != State.SEEN),
+                one(state.grade() == State.Grade.DOUBTFUL),
                 one(isUnseen),
                 one(isUnseen && why.filter(Why.NO_ACCESS::equals).isPresent()),
                 one(isUnseen && why.filter(Why.COARSE::equals).isPresent()),

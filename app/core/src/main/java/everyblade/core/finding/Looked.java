@@ -27,7 +27,7 @@ public interface Looked {
                 RowCoverage seen = coverage.row(row);
                 for (int zone = 0; zone < seen.zoning().size(); zone++) {
                     State state = seen.state(airfoil, zone);
-                    if (zones.contains(zone) && state != State.SEEN && state != State.PART) {
+                    if (zones.contains(zone) && !state.isDone()) {
                         return false;
                     }
                 }

@@ -8,6 +8,7 @@ import everyblade.core.entry.ZoneSet;
 import everyblade.core.turning.Remark;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
@@ -16,6 +17,9 @@ import java.util.stream.IntStream;
 /** Finds the gaps of a coverage: what the task asks for, is not seen, and nobody has accepted as not seen. */
 public final class Gaps {
 
+    private static final List<State> OPEN =
+            Arrays.stream(State.values()).filter(state -> !state.isDone()).toList();
+
     private Gaps() {}
 
     /** All gaps, row by row in the model's order, each row's by first airfoil. */
@@ -23,12 +27,14 @@ public final class Gaps {
         List<Gap> gaps = new ArrayList<>();
         for (RowCoverage row : coverage.rows()) {
             List<Gap> own = new ArrayList<>();
-            for (State state : List.of(State.UNSEEN, State.MAYBE)) {
+            for (State state : OPEN) {
                 for (Why why : Why.values()) {
                     own.addAll(ofKind(coverage, row, state, why));
                 }
             }
-            own.sort(java.util.Comparator.comparing(gap -> gap.airfoils().get(0)));
+            own.sort(Comparator.comparing((Gap gap) -> gap.airfoils().get(0))
+                    .thenComparing(Gap::state, Comparator.reverseOrder())
+                    .thenComparing(Gap::why));
             gaps.addAll(own);
         }
         return gaps;

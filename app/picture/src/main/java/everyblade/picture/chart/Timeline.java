@@ -39,8 +39,8 @@ public record Timeline(List<Point> points) {
         static Point of(Instant at, Coverage coverage) {
             int cells = 0;
             int seen = 0;
-            int part = 0;
-            int unseen = 0;
+            int done = 0;
+            int left = 0;
             for (RowCoverage row : coverage.rows()) {
                 if (row.basis() != coverage.leading()) {
                     continue;
@@ -50,12 +50,12 @@ public record Timeline(List<Point> points) {
                     for (int zone = 0; zone < row.zoning().size(); zone++) {
                         State state = row.state(n, zone);
                         seen += state == State.SEEN ? 1 : 0;
-                        part += state == State.PART ? 1 : 0;
-                        unseen += state == State.UNSEEN ? 1 : 0;
+                        done += state.isDone() ? 1 : 0;
+                        left += state.grade() == State.Grade.LEFT ? 1 : 0;
                     }
                 }
             }
-            return new Point(at, cells, seen, seen + part, cells - unseen);
+            return new Point(at, cells, seen, done, cells - left);
         }
     }
 

@@ -194,7 +194,7 @@ final class Remaining {
             for (int n = 1; n <= row.row().count(); n++) {
                 for (int zone = 0; zone < row.zoning().size(); zone++) {
                     boolean isAccepted = row.remarked(Remark.What.ACCEPTED, n, zone);
-                    boolean isMaybe = row.state(n, zone) == State.MAYBE;
+                    boolean isMaybe = row.state(n, zone).grade() == State.Grade.DOUBTFUL;
                     row.why(n, zone).ifPresent(why -> {
                         int[] all = counts.computeIfAbsent(why, key -> new int[3]);
                         all[0]++;

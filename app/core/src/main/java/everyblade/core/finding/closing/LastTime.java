@@ -2,7 +2,6 @@ package everyblade.core.finding.closing;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
-import everyblade.core.coverage.State;
 import everyblade.core.coverage.Why;
 import everyblade.core.entry.ZonePhrase;
 import everyblade.core.finding.Finding;
@@ -50,17 +49,14 @@ record LastTime(Fold fold, Coverage coverage, Fold last) {
                 .filter(zone -> then.zones().contains(zone))
                 .boxed()
                 .toList();
-        boolean anySeen = zones.stream().anyMatch(zone -> isDone(row.state(then.airfoil(), zone)));
+        boolean anySeen =
+                zones.stream().anyMatch(zone -> row.state(then.airfoil(), zone).isDone());
         return anySeen
                 && zones.stream()
-                        .allMatch(zone -> isDone(row.state(then.airfoil(), zone))
+                        .allMatch(zone -> row.state(then.airfoil(), zone).isDone()
                                 || row.why(then.airfoil(), zone)
                                         .filter(Why.NO_ACCESS::equals)
                                         .isPresent());
-    }
-
-    private static boolean isDone(State state) {
-        return state == State.SEEN || state == State.PART;
     }
 
     private OpenItem item(RowCoverage row, Finding then) {
@@ -72,7 +68,7 @@ record LastTime(Fold fold, Coverage coverage, Fold last) {
                 ZonePhrase.of(row.zoning(), then.zones()));
         boolean accepted = IntStream.range(0, row.zoning().size())
                 .filter(zone -> then.zones().contains(zone))
-                .allMatch(zone -> isDone(row.state(then.airfoil(), zone))
+                .allMatch(zone -> row.state(then.airfoil(), zone).isDone()
                         || row.remarked(Remark.What.ACCEPTED, then.airfoil(), zone));
         Fact what = new FindingProblem.NotLookedAgain(
                 then.kind(),

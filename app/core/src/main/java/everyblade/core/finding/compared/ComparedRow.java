@@ -2,7 +2,6 @@ package everyblade.core.finding.compared;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
-import everyblade.core.coverage.State;
 import everyblade.spi.Row;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -46,8 +45,7 @@ public record ComparedRow(Row row, Map<By, Integer> cells, Map<By, BitSet> airfo
     }
 
     private static boolean done(RowCoverage row, int n, int zone) {
-        State state = row.state(n, zone);
-        return state == State.SEEN || state == State.PART;
+        return row.state(n, zone).isDone();
     }
 
     /** A row of two records; empty if they do not divide it alike, so that its cells cannot be compared. */

@@ -36,7 +36,7 @@ public final class LeftAgain {
         return gap.airfoils().stream().filter(n -> n <= row.row().count()).anyMatch(n -> {
             for (int zone = 0; zone < row.zoning().size(); zone++) {
                 State state = row.state(n, zone);
-                if (gap.zones().contains(zone) && state != State.SEEN && state != State.PART) {
+                if (gap.zones().contains(zone) && !state.isDone()) {
                     return true;
                 }
             }

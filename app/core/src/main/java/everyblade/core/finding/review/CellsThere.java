@@ -38,9 +38,9 @@ public record CellsThere(int cells, int done, int maybe, int accepted) {
             for (int zone = 0; zone < row.zoning().size(); zone++) {
                 if (zones.contains(zone)) {
                     State state = row.state(n, zone);
-                    boolean isDone = state == State.SEEN || state == State.PART;
+                    boolean isDone = state.isDone();
                     done += isDone ? 1 : 0;
-                    maybe += state == State.MAYBE ? 1 : 0;
+                    maybe += state.grade() == State.Grade.DOUBTFUL ? 1 : 0;
                     accepted += !isDone && row.remarked(Remark.What.ACCEPTED, n, zone) ? 1 : 0;
                 }
             }
