@@ -51,6 +51,11 @@ final class KeptFolds implements Understood {
         this.files = files;
     }
 
+    /** Where it is kept, and all else; asked for once, since to tell this program from others takes as long as to answer. */
+    DerivedFiles files() {
+        return files;
+    }
+
     @Override
     public Optional<Mark> upTo(String first) {
         if (found.isEmpty() || !found.get().first().equals(first)) {

@@ -102,7 +102,7 @@ public record OpenedJob(
             ToIntBiFunction<OpenedJob, PrintStream> asked) {
         JobFolder folder = new JobFolder(around.disk(), around.job(path));
         KeptFolds folds = new KeptFolds(around.derived());
-        KeptAnswers answers = new KeptAnswers(around.derived());
+        KeptAnswers answers = new KeptAnswers(folds.files());
         List<String> inLanguage = Stream.concat(
                         Stream.of(around.words().locale().toLanguageTag()), question.stream())
                 .toList();
@@ -176,7 +176,7 @@ public record OpenedJob(
     private static OpenedJob of(Surroundings around, JobFolder folder, Job job, Progress progress, KeptFolds folds) {
         Journal journal = job.journal();
         around.seenHeads().saw(journal.firstHash(), journal.lines().size(), journal.head());
-        return of(folder, job, progress, around.derived(), folds);
+        return of(folder, job, progress, folds.files(), folds);
     }
 
     private static OpenedJob of(JobFolder folder, Job job, Progress progress, DerivedFiles derived, KeptFolds folds) {
