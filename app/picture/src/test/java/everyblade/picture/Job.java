@@ -76,6 +76,10 @@ final class Job {
         return this;
     }
 
+    Fold fold() {
+        return fold;
+    }
+
     Coverage coverage() {
         Settings all = Settings.of(settings);
         Sights sights = SIGHTS.computeIfAbsent(

@@ -4,19 +4,25 @@ import everyblade.core.finding.closing.Behind;
 import everyblade.core.finding.closing.ClosingList;
 import everyblade.core.finding.closing.OpenItem;
 import everyblade.core.finding.closing.OpenItem.Kind;
-import everyblade.core.finding.closing.RecordLack;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
 import everyblade.picture.report.page.Block.Column;
 import everyblade.picture.report.page.PageWords;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
 /** The closing list: what is still open, told in short and in full. */
 final class Closing {
+
+    /** Left in the engine, or the engine left open. */
+    private static final Set<Kind> HARMFUL = EnumSet.of(Kind.TIP, Kind.TOOL, Kind.LOST, Kind.OPENING);
+
+    /** Of these there are many, told elsewhere. */
+    private static final Set<Kind> COUNTED = EnumSet.of(Kind.GAP, Kind.FACT);
 
     private Closing() {}
 
@@ -29,6 +35,45 @@ final class Closing {
         return String.join("; ", words);
     }
 
+    /**
+     * All that is open, kind by kind with its count, what can do most harm first: each thing named as long as there is room,
+     * of the rest the entries that opened it.
+     *
+     * @param most so many things are named, and so many entries of a kind
+     */
+    static List<PageWords> byKind(Reported job, int most) {
+        List<PageWords> lines = new ArrayList<>();
+        int room = most;
+        for (Kind kind : Kind.values()) {
+            List<OpenItem> items = job.closing().of(kind);
+            if (items.isEmpty()) {
+                continue;
+            }
+            boolean harmful = HARMFUL.contains(kind);
+            boolean named = !COUNTED.contains(kind) && !kind.onlySaid() && (harmful || items.size() <= room);
+            List<String> each = named
+                    ? items.stream().map(item -> job.say(item.line())).toList()
+                    : items.stream()
+                            .flatMap(item -> item.opened().stream())
+                            .map(entry -> Integer.toString(entry.number()))
+                            .distinct()
+                            .toList();
+            room -= named ? items.size() : 0;
+            String line = counted(job, kind, items.size(), named, each, most);
+            lines.add(harmful ? PageWords.alert(line) : PageWords.of(line));
+        }
+        return lines;
+    }
+
+    private static String counted(Reported job, Kind kind, int items, boolean named, List<String> each, int most) {
+        String count = job.say("closing.count." + kind.name(), items);
+        if (each.isEmpty()) {
+            return count;
+        }
+        String first = String.join(named ? "; " : ", ", each.subList(0, Math.min(most, each.size())));
+        return job.say(named ? "first.named" : "first.byEntry", count, first, Math.max(0, each.size() - most));
+    }
+
     /** What was taken away, accepted or only said, open or not: of all this whoever signs has to judge. */
     static List<String> onlySaid(Reported job) {
         ClosingList list = job.closing();
@@ -39,31 +84,6 @@ final class Closing {
                 .forEach(lines::add);
         list.told().stream().map(item -> job.say(item.line())).forEach(lines::add);
         list.accepted().forEach(accepted -> lines.add(job.say("closing.accepted", accepted.line())));
-        return lines;
-    }
-
-    /** One line for each thing that is open but the gaps, which are counted, and what is only said. */
-    static List<String> lines(Reported job) {
-        ClosingList list = job.closing();
-        List<String> lines = new ArrayList<>();
-        list.items().stream()
-                .filter(item -> item.kind() != Kind.GAP
-                        && item.kind() != Kind.FACT
-                        && !item.kind().onlySaid())
-                .map(item -> job.say(item.line()))
-                .forEach(lines::add);
-        List<OpenItem> facts = list.of(Kind.FACT);
-        if (!facts.isEmpty()) {
-            lines.add(job.say(new RecordLack.NotStated(facts.stream()
-                    .map(OpenItem::what)
-                    .filter(RecordLack.NotStated.class::isInstance)
-                    .flatMap(what -> ((RecordLack.NotStated) what).facts().stream())
-                    .toList())));
-        }
-        int gaps = list.of(Kind.GAP).size();
-        if (gaps > 0) {
-            lines.add(job.say("closing.gaps", gaps));
-        }
         return lines;
     }
 
@@ -106,7 +126,7 @@ final class Closing {
     }
 
     private static List<Cell> row(Reported job, OpenItem item) {
-        boolean harmful = Set.of(Kind.TIP, Kind.TOOL, Kind.LOST, Kind.OPENING).contains(item.kind());
+        boolean harmful = HARMFUL.contains(item.kind());
         Cell what = Cell.of(
                 harmful ? PageWords.alert(job.say(item.what())) : PageWords.of(job.say(item.what())),
                 PageWords.faint(item.where().map(job::say).orElse("")));

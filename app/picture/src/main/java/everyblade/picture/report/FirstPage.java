@@ -203,7 +203,8 @@ final class FirstPage {
 
     /** What is open; beside it whether the count is sound, and what was taken away, accepted or only said. */
     private Block open() {
-        List<PageWords> open = listed(Closing.lines(job), job.say("first.nothing"), job.say("closing"));
+        List<PageWords> open = new ArrayList<>(Closing.byKind(job, most));
+        open.add(PageWords.of(open.isEmpty() ? job.say("first.nothing") : job.say("first.inFull", job.say("closing"))));
         List<PageWords> beside = new ArrayList<>(count());
         List<String> said = Closing.onlySaid(job);
         if (!said.isEmpty()) {

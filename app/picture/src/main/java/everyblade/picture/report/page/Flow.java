@@ -26,6 +26,8 @@ final class Flow implements AutoCloseable {
     private static final double FIGURE_SIZE = 15;
     /** A drawing is rather made this much smaller than that it leaves the rest of a page empty. */
     private static final double LEAST_SCALE = 0.7;
+    /** The end of a table takes rows up to so much along, so that it does not stand alone on a page that is nearly blank. */
+    private static final double LEAST_REST = 100;
 
     private final PDDocument document;
     private final Letters letters;
@@ -185,7 +187,15 @@ final class Flow implements AutoCloseable {
                 broken.head().isEmpty() ? 0 : TableRows.height(broken.head().size());
         room(head + TableRows.height(1));
         tableHead(table, broken);
+        double rest = broken.rows().stream()
+                .mapToDouble(row -> TableRows.height(row.size()))
+                .sum();
         for (List<TableRows.Line[]> row : broken.rows()) {
+            if (rest > y - Margins.BOTTOM && rest <= LEAST_REST && !fresh) {
+                newPage();
+                tableHead(table, broken);
+            }
+            rest -= TableRows.height(row.size());
             int from = 0;
             while (from < row.size()) {
                 int left = row.size() - from;
