@@ -35,8 +35,8 @@ final class ClosingPanel {
     private final Words words;
     private final Door door;
     private final Doing doing;
-    private final JPanel panel = new JPanel(
-            new MigLayout("insets 6 8 4 8, fill, wrap, hidemode 3, gapy 4", "[grow, fill]", "[][grow, fill][][][]"));
+    private final JPanel panel = new Card(
+            new MigLayout("insets 6 10 6 10, fill, wrap, hidemode 3, gapy 4", "[grow, fill]", "[][grow, fill][][][]"));
     private final JLabel title = Texts.bold(new JLabel(), 1.1f);
     private final LineList<OpenLine> list = new LineList<>("closing", this::text);
     private final Paragraph source = new Paragraph();

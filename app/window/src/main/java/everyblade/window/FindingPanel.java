@@ -53,9 +53,9 @@ final class FindingPanel {
     private final Door door;
     private final InstantSource clock;
     private final Doing doing;
-    private final JPanel panel = new JPanel(new MigLayout(
-            "insets 6 8 4 8, fill, wrap 4, gapy 4, hidemode 3",
-            "[][grow, fill][][grow, fill]",
+    private final JPanel panel = new Card(new MigLayout(
+            "insets 6 10 6 10, fill, wrap 4, gapy 4, hidemode 3",
+            "[][grow, fill, sizegroup][][grow, fill, sizegroup]",
             "[][][][][][][][fill, shrinkprio 50][grow, fill, shrinkprio 200][]"));
     private final Paragraph place = new Paragraph(1.1f);
     private final JComboBox<Kind> kind = new JComboBox<>(Kind.values());
@@ -119,21 +119,30 @@ final class FindingPanel {
         JButton newest = Texts.button(words.say("finding.newest"));
         newest.addActionListener(
                 pressed -> choices.get().pictures().flatMap(NewestPicture::in).ifPresent(picture::setText));
-        panel.add(newest, "span 2");
+        tight(newest);
+        panel.add(newest, "span 2, wmin 0");
         Texts.say(add, words.say("finding.add"));
         add.setName("finding add");
         add.addActionListener(pressed -> add());
-        panel.add(add, "span 2, growx");
+        tight(add);
+        panel.add(add, "span 2, growx, wmin 0");
         JButton back = Texts.button(words.say("finding.back"));
         back.setName("finding back");
         back.addActionListener(pressed -> doing.back());
-        panel.add(back, "span 2");
+        tight(back);
+        panel.add(back, "span 2, wmin 0");
         panel.add(verdict, "span 4, wmin 0, growx, gaptop 6");
         panel.add(Form.scrolled(figures), "span 4, grow, hmin 30");
         panel.add(found.scrolled(), "span 4, grow, hmin 60");
         panel.add(source, "span 4, wmin 0, growx");
         panel.setMinimumSize(new java.awt.Dimension(300, 100));
         Keys.within(panel, "ESCAPE", doing::back);
+    }
+
+    /** Its words before the room beside them, where letters are large. */
+    private static void tight(JButton button) {
+        button.setMargin(new java.awt.Insets(2, 4, 2, 4));
+        Texts.tip(button, button.getText());
     }
 
     private void listen() {

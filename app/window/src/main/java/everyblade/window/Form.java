@@ -29,6 +29,9 @@ record Form(JPanel panel, Words words) {
         column.add(text, "wmin 0");
         JScrollPane scroll = new JScrollPane(column);
         scroll.setBorder(BorderFactory.createEmptyBorder());
+        column.setOpaque(false);
+        scroll.setOpaque(false);
+        scroll.getViewport().setOpaque(false);
         return scroll;
     }
 }

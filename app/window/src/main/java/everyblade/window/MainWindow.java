@@ -59,6 +59,7 @@ final class MainWindow {
     private final Reviewing reviewing;
     private final Following following;
     private Optional<JobScreen> job = Optional.empty();
+    private Optional<StartPanel> start = Optional.empty();
     private Optional<Drilling> drilling = Optional.empty();
 
     MainWindow(Surroundings around, Shelf shelf, CommandRun commands, Runnable closed) {
@@ -112,6 +113,7 @@ final class MainWindow {
     void open() {
         show();
         frame.setVisible(true);
+        start.ifPresent(StartPanel::focus);
         focus();
         authoring.screen().ifPresent(AuthorScreen::watch);
         reviewing.screen().ifPresent(ReviewScreen::focus);
@@ -206,6 +208,7 @@ final class MainWindow {
     /** Lays everything out: after a job was opened or left, and after the language was changed. */
     private void show() {
         content.removeAll();
+        start = Optional.empty();
         JComponent middle = drilling.map(Drilling::component)
                 .or(() -> job.map(JobScreen::component))
                 .or(authoring::component)
@@ -240,7 +243,7 @@ final class MainWindow {
     void startAgain() {
         show();
         frame.validate();
-        frame.getFocusTraversalPolicy().getDefaultComponent(frame).requestFocusInWindow();
+        start.ifPresent(StartPanel::focus);
     }
 
     private Starting starting() {
@@ -248,7 +251,9 @@ final class MainWindow {
     }
 
     private JComponent startScreen() {
-        return new StartPanel(words, places.demo(), choices.recent(), starting()).component();
+        StartPanel shown = new StartPanel(words, places.demo(), choices.recent(), starting());
+        start = Optional.of(shown);
+        return shown.component();
     }
 
     /** Keeps the job that is worked on in the shop's store as well, if that is to be. */

@@ -33,8 +33,9 @@ final class PicturePanel {
     private final Consumer<String> begin;
     private final PictureCanvas canvas;
     private final PictureHands hands;
-    private final JPanel panel = new JPanel(new MigLayout(
-            "insets 6 8 4 8, fill, wrap 4, gapy 4, hidemode 3", "[][grow, fill, sizegroup][][grow, fill, sizegroup]"));
+    private final JPanel panel = new Card(new MigLayout(
+            "insets 6 10 6 10, fill, wrap 4, gapy 4, hidemode 3",
+            "[][grow, fill, sizegroup][][grow, fill, sizegroup]"));
     private final JLabel title = Texts.bold(new JLabel(), 1.1f);
     private final Paragraph told = new Paragraph();
     private final JTextField airfoil = new JTextField(4);

@@ -44,13 +44,15 @@ final class StartPanel {
 
     private final JPanel panel =
             new JPanel(new MigLayout("insets 32, fill, wrap", "[grow, center]", "[][][grow, fill]"));
+    private final JComponent buttons;
 
     StartPanel(Words words, Optional<Path> demo, List<RecentJob> recent, Doing doing) {
         panel.add(Texts.bold(Texts.label(words.say("start.title")), 2));
         panel.add(new Paragraph(words.say(recent.isEmpty() ? "start.first" : "start.what")), "w 900");
         JPanel body =
                 new JPanel(new MigLayout("insets 16 0 0 0, fill", "[280:pref, fill]24[grow, fill]", "[grow, fill]"));
-        body.add(buttons(words, demo, doing), "aligny top");
+        buttons = buttons(words, demo, doing);
+        body.add(buttons, "aligny top");
         body.add(recent(words, recent, doing));
         panel.add(body, "grow, wmax 900");
     }
@@ -117,6 +119,11 @@ final class StartPanel {
         panel.add(open, "split 2, hmin 44, sg go");
         panel.add(review, "hmin 44, sg go");
         return panel;
+    }
+
+    /** Brings the focus to what a person most often begins with. */
+    void focus() {
+        buttons.getComponent(0).requestFocusInWindow();
     }
 
     JComponent component() {
