@@ -119,6 +119,11 @@ public final class FineCaster {
             }
             return seen[facet].get(step);
         }
+
+        /** The same at a clock angle between steps, degrees. */
+        public boolean sees(int facet, double clock) {
+            return FineCaster.this.sees(facet, clock, pose, criteria);
+        }
     }
 
     /** What is in sight from a pose. */

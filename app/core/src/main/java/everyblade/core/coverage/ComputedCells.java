@@ -18,8 +18,8 @@ import java.util.Optional;
  * and maybe seen. Surfaces are mm².
  *
  * <p>An edge of sight runs somewhere through the patches along it, so half of those that were seen, but not up to their borders,
- * is taken off before a cell counts as done. A cell at the leading or trailing edge counts only if its outermost strip does by itself, where nicks
- * sit.
+ * is taken off before a cell counts as done. A cell at the leading or trailing edge counts only if its outermost strip, where
+ * nicks sit, does by itself, with the same taken off.
  */
 final class ComputedCells implements Cells {
 
@@ -33,9 +33,9 @@ final class ComputedCells implements Cells {
     private final List<Optional<Hindrance>> hindrances;
     private final ZoneSet shown;
     /** Of cells that would be seen, or seen in part, but for where the edge of sight runs, by how much they may fall short. */
-    private final double[] offOfOwn;
+    private final CoveredSurface offOfOwn;
 
-    private final double[] offOfReach;
+    private final CoveredSurface offOfReach;
 
     /**
      * The cells of a row.
@@ -77,8 +77,8 @@ final class ComputedCells implements Cells {
             bits |= enough(reached[zone], zone) ? 1L << zone : 0;
         }
         shown = new ZoneSet(bits);
-        offOfOwn = new double[row.count() * zones];
-        offOfReach = new double[row.count() * zones];
+        offOfOwn = CoveredSurface.none(row.count() * zones);
+        offOfReach = CoveredSurface.none(row.count() * zones);
         for (int zone = 0; zone < zones; zone++) {
             off(zone, row.count());
         }
@@ -93,16 +93,18 @@ final class ComputedCells implements Cells {
     private void off(int zone, int count) {
         double all = seen.own.all()[zone];
         double slack = ROUNDING * all;
-        double[] own = seen.offAtEdge(zone, false);
-        double[] reached = seen.offAtEdge(zone, true);
+        CoveredSurface own = seen.offAtEdge(zone, false);
+        CoveredSurface reached = seen.offAtEdge(zone, true);
         for (int n = 1; n <= count; n++) {
             int cell = (n - 1) * zones + zone;
             double sure = seen.sure.all()[cell];
             double reach = seen.reach.all()[cell];
-            offOfOwn[cell] = sure >= judging.seen() * all - slack && sure < all - slack ? own[n - 1] : 0;
-            offOfReach[cell] = enough(reach, zone) && sure >= judging.seen() * reach - slack && sure < reach - slack
-                    ? reached[n - 1]
-                    : 0;
+            if (sure >= judging.seen() * all - slack && sure < all - slack) {
+                offOfOwn.add(cell, own.all()[n - 1], own.strip()[n - 1]);
+            }
+            if (enough(reach, zone) && sure >= judging.seen() * reach - slack && sure < reach - slack) {
+                offOfReach.add(cell, reached.all()[n - 1], reached.strip()[n - 1]);
+            }
         }
     }
 
@@ -120,28 +122,39 @@ final class ComputedCells implements Cells {
     @Override
     public State state(int n, int zone) {
         int cell = (n - 1) * zones + zone;
-        return done(seen.sure, cell, zone, offOfOwn[cell], offOfReach[cell])
+        return done(part(seen.sure, cell), cell, zone, part(offOfOwn, cell), part(offOfReach, cell))
                 .orElse(done(seen.maybe, cell, zone) ? State.MAYBE : State.UNSEEN);
+    }
+
+    /**
+     * A part of a cell's surface, mm².
+     *
+     * @param strip of it in the outermost strip
+     */
+    private record Part(double all, double strip) {
+        static final Part NONE = new Part(0, 0);
+    }
+
+    private static Part part(CoveredSurface of, int cell) {
+        return new Part(of.all()[cell], of.strip()[cell]);
     }
 
     /** Whether a cell would be seen, or seen in part, if all of this had surely been seen. */
     private boolean done(CoveredSurface of, int cell, int zone) {
-        return done(of, cell, zone, 0, 0).isPresent();
+        return done(part(of, cell), cell, zone, Part.NONE, Part.NONE).isPresent();
     }
 
-    private Optional<State> done(CoveredSurface of, int cell, int zone, double lessOfOwn, double lessOfReach) {
-        return done(of.all()[cell], of.strip()[cell], cell, zone, lessOfOwn, lessOfReach);
-    }
-
-    private Optional<State> done(double area, double strip, int cell, int zone, double lessOfOwn, double lessOfReach) {
+    private Optional<State> done(Part of, int cell, int zone, Part lessOfOwn, Part lessOfReach) {
         double slack = ROUNDING * seen.own.all()[zone];
-        if (area - lessOfOwn >= judging.seen() * seen.own.all()[zone] - slack
-                && strip >= judging.edge() * seen.own.strip()[zone] - slack) {
+        if (of.all - lessOfOwn.all >= judging.seen() * seen.own.all()[zone] - slack
+                && of.strip - lessOfOwn.strip >= judging.edge() * seen.own.strip()[zone] - slack) {
             return Optional.of(State.SEEN);
         }
         return enough(seen.reach.all()[cell], zone)
-                        && area - lessOfReach >= judging.seen() * seen.reach.all()[cell] - slack
-                        && strip >= judging.edge() * seen.reach.strip()[cell] - slack
+                        && of.all - lessOfReach.all
+                                >= judging.seen() * seen.reach.all()[cell] - slack
+                        && of.strip - lessOfReach.strip
+                                >= judging.edge() * seen.reach.strip()[cell] - slack
                 ? Optional.of(State.PART)
                 : Optional.empty();
     }
@@ -154,15 +167,19 @@ final class ComputedCells implements Cells {
     @Override
     public boolean doneBy(int n, int zone, BitSet parts) {
         int cell = (n - 1) * zones + zone;
-        double area = seen.area(zone, parts);
-        double strip = seen.strip(zone, parts);
-        if (done(area, strip, cell, zone, 0, 0).isEmpty()) {
+        Part sure = new Part(seen.area(zone, parts), seen.strip(zone, parts));
+        if (done(sure, cell, zone, Part.NONE, Part.NONE).isEmpty()) {
             return false;
         }
         double slack = ROUNDING * seen.own.all()[zone];
-        double lessOfOwn = area < seen.own.all()[zone] - slack ? seen.offAtEdge(n, zone, false, parts) : 0;
-        double lessOfReach = area < seen.reach.all()[cell] - slack ? seen.offAtEdge(n, zone, true, parts) : 0;
-        return done(area, strip, cell, zone, lessOfOwn, lessOfReach).isPresent();
+        Part lessOfOwn = sure.all < seen.own.all()[zone] - slack ? offAtEdge(n, zone, false, parts) : Part.NONE;
+        Part lessOfReach = sure.all < seen.reach.all()[cell] - slack ? offAtEdge(n, zone, true, parts) : Part.NONE;
+        return done(sure, cell, zone, lessOfOwn, lessOfReach).isPresent();
+    }
+
+    private Part offAtEdge(int n, int zone, boolean ofReach, BitSet parts) {
+        BitSet cut = seen.cutAtEdge(n, zone, ofReach, parts);
+        return new Part(seen.area(zone, cut) / 2, seen.strip(zone, cut) / 2);
     }
 
     @Override
@@ -203,7 +220,7 @@ final class ComputedCells implements Cells {
     public boolean lacksEdgeAlone(int n, int zone) {
         int cell = (n - 1) * zones + zone;
         double slack = ROUNDING * seen.own.all()[zone];
-        return seen.sure.all()[cell] - offOfOwn[cell]
+        return seen.sure.all()[cell] - offOfOwn.all()[cell]
                         >= judging.seen() * seen.own.all()[zone] - slack
                 && state(n, zone) != State.SEEN;
     }

@@ -237,9 +237,9 @@ public final class RowCoverage {
         return why(n, zone).filter(Why.NO_ACCESS::equals).isPresent() ? cells.hindrance(n, zone) : Optional.empty();
     }
 
-    /** Whether all of a facet of airfoil n was surely seen; not where nothing is computed. */
-    public boolean sees(int n, int facet) {
-        return computed.map(tally -> tally.sees(n, facet)).orElse(false);
+    /** How much of a facet of airfoil n was surely seen, mm²; nothing where nothing is computed. */
+    public double seen(int n, int facet) {
+        return computed.map(tally -> tally.seen(n, facet)).orElse(0.0);
     }
 
     /** How much of a facet of airfoil n a station shows that was not surely seen, mm²; nothing where nothing is computed. */

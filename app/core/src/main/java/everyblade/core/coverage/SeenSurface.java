@@ -204,14 +204,14 @@ final class SeenSurface {
      *
      * @param ofReach whether only what is within reach beyond that edge makes it one
      */
-    double[] offAtEdge(int zone, boolean ofReach) {
-        double[] off = new double[row.count()];
+    CoveredSurface offAtEdge(int zone, boolean ofReach) {
+        CoveredSurface off = CoveredSurface.none(row.count());
         for (int word = 0; word < CellBits.words(row.count()); word++) {
             for (int patch : ofZone[zone]) {
                 long cut = sure(word, patch) & ~whole(word, patch);
                 long bordering = cut == 0 ? 0 : cut & missedBeyond(word, patch, ofReach);
                 for (long rest = bordering; rest != 0; rest &= rest - 1) {
-                    off[word * Long.SIZE + Long.numberOfTrailingZeros(rest)] += area(patch) / 2;
+                    off.add(word * Long.SIZE + Long.numberOfTrailingZeros(rest), area(patch) / 2, strip(patch) / 2);
                 }
             }
         }
@@ -234,16 +234,14 @@ final class SeenSurface {
         return missed;
     }
 
-    /** The same of airfoil n if these patches and no others were surely seen. */
-    double offAtEdge(int n, int zone, boolean ofReach, BitSet parts) {
+    /** The patches of which half is taken off of airfoil n if these and no others were surely seen. */
+    BitSet cutAtEdge(int n, int zone, boolean ofReach, BitSet parts) {
         IntPredicate missed = beyond -> !parts.get(beyond) && (!ofReach || within.of(n, beyond));
-        double off = 0;
+        BitSet cut = new BitSet(patches.count());
         for (int patch : ofZone[zone]) {
-            if (parts.get(patch) && !isWhole(n, patch) && borders(patch, missed)) {
-                off += area(patch) / 2;
-            }
+            cut.set(patch, parts.get(patch) && !isWhole(n, patch) && borders(patch, missed));
         }
-        return off;
+        return cut;
     }
 
     private boolean isWhole(int n, int patch) {

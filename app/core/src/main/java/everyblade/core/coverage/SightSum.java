@@ -167,9 +167,9 @@ final class SightSum {
                     }
                 }
             }
-            if (sweep.sure() && sight.showsWhole(facet)) {
+            if (sweep.sure() && sight.showsWhole(kind, facet)) {
                 for (int pose = 0; pose < placed.poses(); pose++) {
-                    addWhole(sight, pose, facet, sweep, glances, placed.whole(part.slot(), pose));
+                    addWhole(sight, kind, pose, facet, sweep, glances, placed.whole(part.slot(), pose));
                 }
             }
         }
@@ -225,16 +225,19 @@ final class SightSum {
         }
     }
 
-    private void addWhole(StationSight sight, int pose, int facet, Sweep sweep, Glances glances, PatchBits whole) {
+    private void addWhole(
+            StationSight sight, int kind, int pose, int facet, Sweep sweep, Glances glances, PatchBits whole) {
         int patches = sights.grain(row).patches().count(facet);
         for (int patch = 0; patch < patches; patch++) {
             if (!whole.isFull(facet, patch, patches)) {
-                ArcSet arcs = sight.whole(pose % sight.poses(), facet, patch);
+                ArcSet arcs = sight.whole(kind, pose % sight.poses(), facet, patch);
                 for (int arc = 0; arc < arcs.size(); arc++) {
                     Turn low = Turn.ofTicks(arcs.from(arc));
                     Turn high = Turn.ofTicks(arcs.to(arc));
-                    for (IndexRun run : glances.longEnough(sweep.surely(row, low, high))) {
-                        whole.add(run, facet, patch, patches);
+                    for (IndexRun of : ofKind(sweep.surely(row, low, high), sight, kind)) {
+                        for (IndexRun run : glances.longEnough(of)) {
+                            whole.add(run, facet, patch, patches);
+                        }
                     }
                 }
             }

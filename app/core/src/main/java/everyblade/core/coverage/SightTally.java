@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * The facets of one row that were in sight and watched, added up pass by pass and placement by placement. Immutable;
@@ -119,10 +118,9 @@ final class SightTally {
         return new SightSum(row, sights, leastView, situation, before, placed);
     }
 
-    /** Whether all of a facet of airfoil n was surely seen. */
-    boolean sees(int n, int facet) {
-        int patches = seen.sure().whole(facet) ? 1 : sights.grain(row).patches().count(facet);
-        return IntStream.range(0, patches).allMatch(patch -> seen.sure().contains(n, facet, patch));
+    /** How much of a facet of airfoil n was surely seen, mm². */
+    double seen(int n, int facet) {
+        return sights.grain(row).patches().area(facet, patch -> seen.sure().contains(n, facet, patch));
     }
 
     /** How much of a facet of airfoil n a station shows that was not surely seen, mm². */

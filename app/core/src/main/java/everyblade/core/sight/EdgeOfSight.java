@@ -3,7 +3,7 @@ package everyblade.core.sight;
 import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
-import everyblade.core.sight.Environment.Way;
+import everyblade.core.sight.FacetSight.Shown;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -12,83 +12,104 @@ import java.util.stream.IntStream;
 
 /**
  * Judges facets patch by patch where an edge of sight crosses them. It does from a pose that shows a facet, or one beside it,
- * but not all of them; and where the surface ends, if not every patch there is shown. A facet of which some pose shows nothing,
- * nor of those beside it, is never surely seen and needs no closer look.
+ * but not all of them; and where the surface ends or bends, if not every patch there is shown as the facet is. A facet of which
+ * some pose shows nothing, nor of those beside it, is never surely seen and needs no closer look.
  *
  * <p>A pose that shows the middle of a facet and the patches at its corners shows all of it, and one that shows neither
- * nothing of it: an edge of sight is not looked for within that meets none of these.
+ * nothing of it: an edge of sight is not looked for within that meets none of these. Past rows that may stand in several ways
+ * each way is looked at by itself, as a pose is, and of several kinds of airfoils each.
  */
 final class EdgeOfSight {
 
     private static final ArcSet NOTHING = ArcSet.empty(Circle.STANDARD);
 
     private final Grain grain;
-    private final ArcSet[][] arcs;
+    private final Standings standings;
+    /** By kind, facet and standing. */
+    private final ArcSet[][][] arcs;
+
     private final FacetSight[] sights;
 
-    private EdgeOfSight(Grain grain, ArcSet[][] arcs, FacetSight[] sights) {
+    /** What is known of the patches of the facet under way, by patch and pose. */
+    private final Known[] known;
+
+    /** What a pose shows of a patch. */
+    private static final class Known {
+        /** Arcs of its facet, and what it shows while its facet shows these: alike in any way. */
+        ArcSet asked;
+
+        ArcSet told;
+        /** All of its own arcs, by way; null until somebody asks. */
+        List<ArcSet> own;
+    }
+
+    private EdgeOfSight(Grain grain, Standings standings, ArcSet[][][] arcs, FacetSight[] sights) {
         this.grain = grain;
+        this.standings = standings;
         this.arcs = arcs;
         this.sights = sights;
+        int most = IntStream.range(0, grain.patches().facetCount())
+                .map(grain.patches()::count)
+                .max()
+                .orElse(0);
+        this.known = new Known[most * sights.length];
     }
 
     /**
-     * Of each facet that is divided, by patch and pose the clock angles at which the patch is in sight; null where it is as the
-     * facet is, and for facets that are not divided. Of a patch that some pose does not show, all are empty.
+     * Of each kind of airfoils and each facet that is divided, by patch and standing the clock angles at which the patch is in
+     * sight; null where it is as the facet is, and for facets that are not divided. Of a patch that some standing does not show,
+     * all are empty.
      *
-     * @param ways for each pose the one in which rows may stand round the airfoil
-     * @param swept all that those rows may hide
-     * @param arcs by facet and pose
+     * @param arcs by kind, facet and standing
      * @throws CancellationException if {@code progress} says so
      */
-    static ArcSet[][][] find(
+    static ArcSet[][][][] find(
             SightScene scene,
             Grain grain,
-            List<Pose> poses,
-            List<Way> ways,
-            Revolved swept,
+            Standings standings,
             Criteria criteria,
-            ArcSet[][] arcs,
+            ArcSet[][][] arcs,
             Progress progress) {
         int facets = scene.facets().count();
         int tasks = Math.min(facets, 4 * Runtime.getRuntime().availableProcessors());
-        ArcSet[][][] divided = new ArcSet[facets][][];
+        ArcSet[][][][] divided = new ArcSet[arcs.length][facets][][];
         IntStream.range(0, tasks).parallel().forEach(task -> {
-            FacetSight[] sights = IntStream.range(0, poses.size())
-                    .mapToObj(i -> new FacetSight(scene, poses.get(i), criteria, List.of(ways.get(i)), swept))
-                    .toArray(FacetSight[]::new);
-            EdgeOfSight edge = new EdgeOfSight(grain, arcs, sights);
+            EdgeOfSight edge = new EdgeOfSight(grain, standings, arcs, standings.sights(scene, criteria));
             for (int facet = task; facet < facets; facet += tasks) {
                 if (progress.cancelled()) {
                     throw new CancellationException("the computation of sight arcs was cancelled");
                 }
-                divided[facet] = edge.divided(facet);
+                Arrays.fill(edge.known, null);
+                for (int kind = 0; kind < arcs.length; kind++) {
+                    divided[kind][facet] = edge.divided(kind, facet);
+                }
             }
         });
         return divided;
     }
 
-    private ArcSet[][] divided(int facet) {
+    private ArcSet[][] divided(int kind, int facet) {
+        ArcSet[][] of = arcs[kind];
         List<Integer> crossed = new ArrayList<>();
-        for (int pose = 0; pose < sights.length; pose++) {
-            boolean any = !arcs[facet][pose].isEmpty();
+        for (int standing = 0; standing < standings.size(); standing++) {
+            boolean any = !of[facet][standing].isEmpty();
             boolean all = any;
             for (int other : grain.around()[facet]) {
-                any |= !arcs[other][pose].isEmpty();
-                all &= !arcs[other][pose].isEmpty();
+                any |= !of[other][standing].isEmpty();
+                all &= !of[other][standing].isEmpty();
             }
             if (!any) {
                 return null;
             }
             if (!all || grain.rim()[facet].length > 0) {
                 // First those that show nothing of its middle, for they most likely show nothing of it at all.
-                crossed.add(arcs[facet][pose].isEmpty() ? 0 : crossed.size(), pose);
+                crossed.add(of[facet][standing].isEmpty() ? 0 : crossed.size(), standing);
             }
         }
-        ArcSet[][] found = new ArcSet[grain.patches().count(facet)][sights.length];
+        ArcSet[][] found = new ArcSet[grain.patches().count(facet)][standings.size()];
         boolean divides = false;
-        for (int pose : crossed) {
-            ArcSet[] shown = shown(facet, pose, found);
+        for (int standing : crossed) {
+            ArcSet[] shown = shown(kind, facet, standing, found);
             if (shown == null) {
                 continue;
             }
@@ -98,7 +119,7 @@ final class EdgeOfSight {
                 if (shown[patch].isEmpty()) {
                     Arrays.fill(found[patch], NOTHING);
                 } else {
-                    found[patch][pose] = shown[patch] == arcs[facet][pose] ? null : shown[patch];
+                    found[patch][standing] = shown[patch] == of[facet][standing] ? null : shown[patch];
                 }
                 none &= shown[patch].isEmpty();
             }
@@ -109,44 +130,76 @@ final class EdgeOfSight {
         return divides ? found : null;
     }
 
-    /** What a pose shows of each patch that all poses before showed; null if it shows all as the facet. */
-    private ArcSet[] shown(int facet, int pose, ArcSet[][] found) {
+    /** What a standing shows of each patch that all before showed; null if it shows all as the facet. */
+    private ArcSet[] shown(int kind, int facet, int standing, ArcSet[][] found) {
+        ArcSet[][] of = arcs[kind];
         ArcSet[] shown = new ArcSet[found.length];
-        int asked = 0;
-        int seen = 0;
-        boolean middle = !arcs[facet][pose].isEmpty();
+        boolean middle = !of[facet][standing].isEmpty();
         boolean all = middle;
         for (int other : grain.around()[facet]) {
-            all &= !arcs[other][pose].isEmpty();
+            all &= !of[other][standing].isEmpty();
         }
+        boolean alike = middle;
+        boolean some = middle;
         for (int corner : all ? grain.rim()[facet] : grain.corners()[facet]) {
-            shown[corner] = arcs(facet, corner, pose);
-            asked++;
-            seen += shown[corner].isEmpty() ? 0 : 1;
+            shown[corner] = arcs(kind, facet, corner, standing);
+            alike &= shown[corner] == of[facet][standing];
+            some |= !shown[corner].isEmpty();
         }
-        if (middle && seen == asked) {
+        if (alike) {
             return null;
         }
         for (int patch = 0; patch < shown.length; patch++) {
-            boolean out = found[patch][pose] != null || !middle && seen == 0;
-            if (out) {
+            if (found[patch][standing] != null || !some) {
                 shown[patch] = NOTHING;
             } else if (shown[patch] == null) {
-                shown[patch] = arcs(facet, patch, pose);
+                shown[patch] = arcs(kind, facet, patch, standing);
             }
         }
         return shown;
     }
 
     /** Those of the patch, or of its facet where they show it too. */
-    private ArcSet arcs(int facet, int patch, int pose) {
-        int place = grain.patches().first(facet) + patch;
-        for (Arc arc : arcs[facet][pose].arcs()) {
-            if (sights[pose].shows(grain.patches().facets(), place, facet, arc, StationSight.LEAST_ARC)) {
-                return arcs[facet][pose];
-            }
+    private ArcSet arcs(int kind, int facet, int patch, int standing) {
+        int pose = standings.pose(standing);
+        int way = standings.way(kind, standing);
+        ArcSet asked = arcs[kind][facet][standing];
+        int at = patch * sights.length + pose;
+        if (known[at] == null) {
+            known[at] = new Known();
         }
-        return StationSight.counted(
-                sights[pose].arcs(grain.patches().facets(), place, facet, null).get(0));
+        Known of = known[at];
+        if (of.asked == asked) {
+            return of.told;
+        }
+        int place = grain.patches().first(facet) + patch;
+        boolean anyWay = true;
+        ArcSet told = null;
+        for (int i = 0; told == null && i < asked.size(); i++) {
+            Arc arc = asked.arcs().get(i);
+            Shown shown = sights[pose].shows(
+                    grain.patches().facets(),
+                    place,
+                    facet,
+                    arc.start() + arc.length() / 2,
+                    StationSight.LEAST_ARC,
+                    way);
+            anyWay &= shown.anyWay();
+            told = shown.shown() ? asked : null;
+        }
+        if (told == null) {
+            if (of.own == null) {
+                of.own = sights[pose].arcs(grain.patches().facets(), place, facet, null).stream()
+                        .map(StationSight::counted)
+                        .toList();
+            }
+            told = of.own.get(way);
+            anyWay &= of.own.stream().distinct().count() == 1;
+        }
+        if (anyWay) {
+            of.asked = asked;
+            of.told = told;
+        }
+        return told;
     }
 }

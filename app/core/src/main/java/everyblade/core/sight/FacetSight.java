@@ -86,37 +86,46 @@ final class FacetSight {
         if (allowed.isEmpty()) {
             return Collections.nCopies(ways.size(), ArcSet.empty(CIRCLE));
         }
-        if (!light(facets, place, facet)) {
+        if (!light(facets, place, facet, 0, ways.size())) {
             return Collections.nCopies(ways.size(), onCircle(lit.get(0)));
         }
         return lit.stream().map(this::onCircle).toList();
     }
 
     /**
-     * Whether a place on a facet is in sight for so long at the middle of an arc, in the first way; that costs much less than
-     * all of its arcs.
+     * Whether a place on a facet is in sight all along a short arc; that costs much less than all of its arcs.
      *
+     * @param at middle of the arc, ticks
      * @param length ticks, less than 30°
+     * @param way in which rows stand, by its number
      */
-    boolean shows(Facets facets, int place, int facet, Arc arc, long length) {
-        double middle = CriteriaCut.radians(pose.clock().minus(Turn.ofTicks(arc.start() + arc.length() / 2)));
+    Shown shows(Facets facets, int place, int facet, long at, long length, int way) {
+        double middle = CriteriaCut.radians(pose.clock().minus(Turn.ofTicks(at)));
         double half = (double) length / CIRCLE.ticks() * TURN / 2;
         cut.findNear(middle - half, middle + half, facets, place, grazing(facet), allowed);
         Revolved.subtractTurned(middle + half, middle + TURN - half, allowed);
-        light(facets, place, facet);
-        return lit.get(0).length() >= 2 * half - WHOLE;
+        boolean near = light(facets, place, facet, way, way + 1);
+        return new Shown(lit.get(near ? way : 0).length() >= 2 * half - WHOLE, !near);
     }
+
+    /**
+     * Whether a place is in sight.
+     *
+     * @param shown in the way that was asked for
+     * @param anyWay whether that holds in any
+     */
+    record Shown(boolean shown, boolean anyWay) {}
 
     private double grazing(int facet) {
         return grazing[scene.row().airfoil().zone(facet)];
     }
 
     /**
-     * Finds, of the angles that criteria allow, those at which nothing hides the place.
+     * Finds, of the angles that criteria allow, those at which nothing hides the place, in some of the ways.
      *
      * @return whether that depends on the way; else the first tells of all
      */
-    private boolean light(Facets facets, int place, int facet) {
+    private boolean light(Facets facets, int place, int facet, int firstWay, int endWay) {
         double y = facets.centroid(place, 1);
         double z = facets.centroid(place, 2);
         double clock = Math.atan2(y, z);
@@ -136,14 +145,23 @@ final class FacetSight {
                 double start = from + width * k / pieces;
                 double end = from + width * (k + 1) / pieces;
                 fan.aim(x, y, z, pose.x(), pose.r(), start, end);
-                piece(facet, x, r, clock, start, end, near);
+                piece(facet, x, r, clock, start, end, near ? firstWay : 0, near ? endWay : 1, near);
             }
         }
         return near;
     }
 
-    /** Adds what is lit of a piece of the scope tip's circle: in each way if those rows are near, else in the first. */
-    private void piece(int facet, double x, double r, double clock, double from, double to, boolean near) {
+    /** Adds what is lit of a piece of the scope tip's circle in some of the ways. */
+    private void piece(
+            int facet,
+            double x,
+            double r,
+            double clock,
+            double from,
+            double to,
+            int firstWay,
+            int endWay,
+            boolean near) {
         open.set(0, 1);
         for (int i = 0; i < scene.turning().size() && !open.isEmpty(); i++) {
             scene.turning().get(i).shade(fan, turned, clock, from, to, open, i == 0 ? facet : -1);
@@ -152,7 +170,7 @@ final class FacetSight {
         double end = stand + clock - to;
         standing(scene.fixed(), x, r, start, end, open);
         double tangent = Math.tan((to - from) / 4);
-        for (int way = 0; way < (near ? ways.size() : 1) && !open.isEmpty(); way++) {
+        for (int way = firstWay; way < endWay && !open.isEmpty(); way++) {
             rest.set(open);
             if (near) {
                 for (RingShade ring : ways.get(way).turning()) {

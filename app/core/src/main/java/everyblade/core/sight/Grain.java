@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  * @param around of each facet those that share a point with it
  * @param smooth of each facet those beyond its edges to which the surface goes on without a sharp bend
  * @param corners of each facet its patches at its corners, counted from its first
- * @param rim of these, those where the surface ends
+ * @param rim of these, those where the surface ends or bends sharply
  */
 public record Grain(Patches patches, int[][] around, int[][] smooth, int[][] corners, int[][] rim) {
 
@@ -48,7 +48,9 @@ public record Grain(Patches patches, int[][] around, int[][] smooth, int[][] cor
     }
 
     private static boolean atEnd(Patches patches, int patch) {
-        return IntStream.range(0, patches.edges(patch)).anyMatch(edge -> patches.beyond(patch, edge) < 0);
+        return IntStream.range(0, patches.edges(patch))
+                .map(edge -> patches.beyond(patch, edge))
+                .anyMatch(beyond -> beyond < 0 || cosine(patches.facets(), patch, beyond) <= BEND);
     }
 
     private static int[] corners(Mesh airfoil, Patches patches, int facet) {

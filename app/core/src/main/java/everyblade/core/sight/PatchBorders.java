@@ -3,7 +3,6 @@ package everyblade.core.sight;
 import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
-import everyblade.core.sight.Environment.Way;
 import everyblade.core.surface.Facets;
 import everyblade.core.surface.Patches;
 import java.util.ArrayList;
@@ -23,59 +22,56 @@ final class PatchBorders {
 
     private final StationSight sight;
     private final Patches patches;
+    private final Standings standings;
     private final FacetSight[] sights;
-    /** The pose that last did not show a border: it most likely does not show the next one either. */
+    /** The standing that last did not show a border: it most likely does not show the next one either. */
     private int failing;
 
-    private PatchBorders(StationSight sight, Patches patches, FacetSight[] sights) {
+    private PatchBorders(StationSight sight, Patches patches, Standings standings, FacetSight[] sights) {
         this.sight = sight;
         this.patches = patches;
+        this.standings = standings;
         this.sights = sights;
     }
 
     /**
-     * By facet, patch and pose clock angles at which the patch is in sight as a whole, no more than are needed; none for patches
-     * that are not so from every pose, and for those that lie along no edge of sight; null for facets without others.
+     * By kind, facet, patch and standing clock angles at which the patch is in sight as a whole, no more than are needed; none for
+     * patches that are not so from every one, and for those that lie along no edge of sight; null for facets without others.
      *
-     * @param ways for each pose the one in which rows may stand round the airfoil
-     * @param swept all that those rows may hide
-     * @param sight what the poses show, of one kind and in one way
+     * @param sight what the poses show
      * @throws CancellationException if {@code progress} says so
      */
-    static ArcSet[][][] find(
+    static ArcSet[][][][] find(
             SightScene scene,
             Grain grain,
-            List<Pose> poses,
-            List<Way> ways,
-            Revolved swept,
+            Standings standings,
             Criteria criteria,
             StationSight sight,
             Progress progress) {
         Patches patches = grain.patches();
         int tasks = Math.min(patches.facetCount(), 4 * Runtime.getRuntime().availableProcessors());
-        ArcSet[][][] whole = new ArcSet[patches.facetCount()][][];
+        ArcSet[][][][] whole = new ArcSet[sight.kinds()][patches.facetCount()][][];
         IntStream.range(0, tasks).parallel().forEach(task -> {
-            FacetSight[] sights = IntStream.range(0, poses.size())
-                    .mapToObj(i -> new FacetSight(scene, poses.get(i), criteria, List.of(ways.get(i)), swept))
-                    .toArray(FacetSight[]::new);
-            PatchBorders borders = new PatchBorders(sight, patches, sights);
+            PatchBorders borders = new PatchBorders(sight, patches, standings, standings.sights(scene, criteria));
             for (int facet = task; facet < patches.facetCount(); facet += tasks) {
                 if (progress.cancelled()) {
                     throw new CancellationException("the computation of sight arcs was cancelled");
                 }
-                whole[facet] = borders.whole(facet);
+                for (int kind = 0; kind < whole.length; kind++) {
+                    whole[kind][facet] = borders.whole(kind, facet);
+                }
             }
         });
         return whole;
     }
 
-    private ArcSet[][] whole(int facet) {
-        ArcSet[][] whole = new ArcSet[patches.count(facet)][sights.length];
+    private ArcSet[][] whole(int kind, int facet) {
+        ArcSet[][] whole = new ArcSet[patches.count(facet)][standings.size()];
         boolean any = false;
         for (int patch = 0; patch < whole.length; patch++) {
             List<Facets> borders =
-                    sight.reaches(0, facet, patch) ? borders(patches.first(facet) + patch) : List.<Facets>of();
-            if (!borders.isEmpty() && find(facet, patch, borders, whole[patch])) {
+                    sight.reaches(kind, facet, patch) ? borders(kind, patches.first(facet) + patch) : List.<Facets>of();
+            if (!borders.isEmpty() && find(kind, facet, patch, borders, whole[patch])) {
                 any = true;
             } else {
                 Arrays.fill(whole[patch], NOTHING);
@@ -85,13 +81,13 @@ final class PatchBorders {
     }
 
     /** Those with patches that some pose does not show. */
-    private List<Facets> borders(int place) {
+    private List<Facets> borders(int kind, int place) {
         List<Facets> borders = new ArrayList<>();
         for (int edge = 0; edge < patches.edges(place); edge++) {
             int beyond = patches.beyond(place, edge);
             if (beyond >= 0) {
                 int facet = patches.facet(beyond);
-                if (!sight.reaches(0, facet, beyond - patches.first(facet))) {
+                if (!sight.reaches(kind, facet, beyond - patches.first(facet))) {
                     borders.add(patches.border(place, edge));
                 }
             }
@@ -99,14 +95,14 @@ final class PatchBorders {
         return borders;
     }
 
-    /** Whether every pose shows all these borders of a patch together, and when. */
-    private boolean find(int facet, int patch, List<Facets> borders, ArcSet[] found) {
+    /** Whether every standing shows all these borders of a patch together, and when. */
+    private boolean find(int kind, int facet, int patch, List<Facets> borders, ArcSet[] found) {
         int first = failing;
-        for (int i = 0; i < sights.length; i++) {
-            int pose = (first + i) % sights.length;
-            found[pose] = together(facet, patch, pose, borders);
-            if (found[pose].isEmpty()) {
-                failing = pose;
+        for (int i = 0; i < found.length; i++) {
+            int standing = (first + i) % found.length;
+            found[standing] = together(kind, facet, patch, standing, borders);
+            if (found[standing].isEmpty()) {
+                failing = standing;
                 return false;
             }
         }
@@ -114,16 +110,20 @@ final class PatchBorders {
     }
 
     /** In the middle of one of the patch's arcs, or else wherever they are. */
-    private ArcSet together(int facet, int patch, int pose, List<Facets> borders) {
-        FacetSight from = sights[pose];
-        for (Arc arc : sight.arcs(0, pose, facet, patch).arcs()) {
-            if (borders.stream().allMatch(border -> from.shows(border, 0, facet, arc, StationSight.LEAST_ARC))) {
-                long start = arc.start() + (arc.length() - StationSight.LEAST_ARC) / 2;
+    private ArcSet together(int kind, int facet, int patch, int standing, List<Facets> borders) {
+        FacetSight from = sights[standings.pose(standing)];
+        int way = standings.way(kind, standing);
+        for (Arc arc : sight.arcs(kind, standing, facet, patch).arcs()) {
+            long middle = arc.start() + arc.length() / 2;
+            if (borders.stream()
+                    .allMatch(border -> from.shows(border, 0, facet, middle, StationSight.LEAST_ARC, way)
+                            .shown())) {
+                long start = middle - StationSight.LEAST_ARC / 2;
                 return ArcSet.of(new Arc(Circle.STANDARD, Circle.STANDARD.wrap(start), StationSight.LEAST_ARC));
             }
         }
         return borders.stream()
-                .map(border -> from.arcs(border, 0, facet, null).get(0))
+                .map(border -> from.arcs(border, 0, facet, null).get(way))
                 .reduce(ArcSet::intersection)
                 .map(StationSight::counted)
                 .orElse(NOTHING);

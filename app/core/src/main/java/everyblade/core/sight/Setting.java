@@ -99,8 +99,7 @@ public final class Setting {
      * stand.
      */
     public List<List<ArcSet>> surely(Pose pose, Criteria criteria) {
-        List<SightArcs> ways = SightArcs.compute(
-                        scene, List.of(pose), others::ways, others.swept(), criteria, Progress.NONE)
+        List<SightArcs> ways = SightArcs.compute(scene, Standings.of(List.of(pose), others), criteria, Progress.NONE)
                 .get(0);
         int each = ways.size() / others.kinds();
         return IntStream.range(0, others.kinds())

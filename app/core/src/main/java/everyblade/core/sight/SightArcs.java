@@ -2,12 +2,10 @@ package everyblade.core.sight;
 
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
-import everyblade.core.sight.Environment.Way;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -46,31 +44,20 @@ public final class SightArcs {
      * @throws CancellationException if {@code progress} says so
      */
     public static List<SightArcs> compute(SightScene scene, List<Pose> poses, Criteria criteria, Progress progress) {
-        Way alone = new Way(List.of(), List.of());
-        return compute(scene, poses, pose -> List.of(alone), Revolved.of(List.of(), List.of()), criteria, progress)
-                .stream()
+        return compute(scene, Standings.alone(poses), criteria, progress).stream()
                 .map(ways -> ways.get(0))
                 .toList();
     }
 
-    /**
-     * The sight arcs from each of these poses, in each way in which further rows may stand.
-     *
-     * @param ways from a pose, at least one
-     * @param swept all that those rows may hide
-     */
-    static List<List<SightArcs>> compute(
-            SightScene scene,
-            List<Pose> poses,
-            Function<Pose, List<Way>> ways,
-            Revolved swept,
-            Criteria criteria,
-            Progress progress) {
+    /** The sight arcs from each of these poses, in each way in which further rows may stand. */
+    static List<List<SightArcs>> compute(SightScene scene, Standings standings, Criteria criteria, Progress progress) {
+        List<Pose> poses = standings.poses();
         int facets = scene.facets().count();
         int tasks = (facets + FACETS_A_TASK - 1) / FACETS_A_TASK;
-        List<List<Way>> standing = poses.stream().parallel().map(ways).toList();
-        List<List<SightArcs>> results = standing.stream()
-                .map(each -> each.stream().map(way -> new SightArcs(facets)).toList())
+        List<List<SightArcs>> results = IntStream.range(0, poses.size())
+                .mapToObj(pose -> standings.ways(pose).stream()
+                        .map(way -> new SightArcs(facets))
+                        .toList())
                 .toList();
         AtomicInteger done = new AtomicInteger();
         IntStream.range(0, poses.size() * tasks).parallel().forEach(task -> {
@@ -78,11 +65,7 @@ public final class SightArcs {
                 throw new CancellationException("the computation of sight arcs was cancelled");
             }
             int pose = task / tasks;
-            fill(
-                    results.get(pose),
-                    new FacetSight(scene, poses.get(pose), criteria, standing.get(pose), swept),
-                    task % tasks,
-                    tasks);
+            fill(results.get(pose), standings.sight(scene, criteria, pose), task % tasks, tasks);
             progress.done(done.incrementAndGet(), poses.size() * tasks);
         });
         return results;

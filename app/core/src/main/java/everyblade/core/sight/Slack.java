@@ -18,12 +18,15 @@ import java.util.List;
 record Slack(long[][] starts, long[][] ends, long[][] shorter) {
 
     /**
-     * The slack of every facet.
+     * The slack of every facet, by kind.
      *
-     * @param arcs by facet and pose
-     * @param smooth of each facet those beside it on which the surface goes on
+     * @param arcs by kind, facet and pose
      */
-    static Slack of(ArcSet[][] arcs, int[][] smooth) {
+    static List<Slack> of(ArcSet[][][] arcs, Grain grain) {
+        return Arrays.stream(arcs).map(kind -> of(kind, grain.smooth())).toList();
+    }
+
+    private static Slack of(ArcSet[][] arcs, int[][] smooth) {
         int poses = arcs[0].length;
         Slack slack =
                 new Slack(new long[arcs.length][poses], new long[arcs.length][poses], new long[arcs.length][poses]);

@@ -6,6 +6,7 @@ import everyblade.core.angle.Circle;
 import java.nio.BufferUnderflowException;
 import java.nio.ByteBuffer;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,6 +18,8 @@ final class StationBytes {
 
     private static final byte AS_THE_ONE_BEFORE = -1;
     private static final byte AS_ITS_FACET = -2;
+    private static final byte NONE = 0;
+    private static final byte FOLLOW = 1;
 
     private final ByteBuffer bytes;
     private boolean known = true;
@@ -30,36 +33,50 @@ final class StationBytes {
      *
      * @param arcs by kind, facet and pose
      * @param why by kind, number of the hindrance of each facet, −1 if there is none
-     * @param divided by facet, patch and pose; null where a facet is not divided, or a patch is as its facet
-     * @param whole by facet, patch and pose; null where it says nothing of a facet
+     * @param divided by kind, facet, patch and pose; null where a facet is not divided, or a patch is as its facet
+     * @param whole by kind, facet, patch and pose; null where it says nothing of a facet
      */
-    static byte[] of(ArcSet[][][] arcs, byte[][] why, ArcSet[][][] divided, ArcSet[][][] whole) {
-        int size = 3 * Integer.BYTES + arcs.length * divided.length + divided.length + whole.length;
+    static byte[] of(ArcSet[][][] arcs, byte[][] why, ArcSet[][][][] divided, ArcSet[][][][] whole) {
+        int facets = arcs[0].length;
+        int size = 3 * Integer.BYTES + 3 * arcs.length * facets;
         for (ArcSet[][] kind : arcs) {
             size += size(kind);
         }
-        for (ArcSet[][][] ofPatches : List.of(divided, whole)) {
-            for (ArcSet[][] facet : ofPatches) {
-                size += facet == null ? 0 : size(facet);
+        for (ArcSet[][][][] ofPatches : List.of(divided, whole)) {
+            for (int kind = 0; kind < arcs.length; kind++) {
+                for (int facet = 0; facet < facets; facet++) {
+                    size += patchesHead(ofPatches, kind, facet) == FOLLOW ? size(ofPatches[kind][facet]) : 0;
+                }
             }
         }
         StationBytes to = new StationBytes(ByteBuffer.allocate(size));
-        to.bytes.putInt(arcs.length).putInt(arcs[0][0].length).putInt(divided.length);
+        to.bytes.putInt(arcs.length).putInt(arcs[0][0].length).putInt(facets);
         for (byte[] kind : why) {
             to.bytes.put(kind);
         }
         for (ArcSet[][] kind : arcs) {
             to.put(kind);
         }
-        for (ArcSet[][][] ofPatches : List.of(divided, whole)) {
-            for (ArcSet[][] facet : ofPatches) {
-                to.bytes.put((byte) (facet == null ? 0 : 1));
-                if (facet != null) {
-                    to.put(facet);
+        for (ArcSet[][][][] ofPatches : List.of(divided, whole)) {
+            for (int kind = 0; kind < arcs.length; kind++) {
+                for (int facet = 0; facet < facets; facet++) {
+                    byte head = patchesHead(ofPatches, kind, facet);
+                    to.bytes.put(head);
+                    if (head == FOLLOW) {
+                        to.put(ofPatches[kind][facet]);
+                    }
                 }
             }
         }
         return to.bytes.array();
+    }
+
+    /** Whether what patches of a facet show follows, or why it does not. */
+    private static byte patchesHead(ArcSet[][][][] of, int kind, int facet) {
+        if (of[kind][facet] == null) {
+            return NONE;
+        }
+        return kind > 0 && Arrays.deepEquals(of[kind][facet], of[kind - 1][facet]) ? AS_THE_ONE_BEFORE : FOLLOW;
     }
 
     private static int size(ArcSet[][] places) {
@@ -123,20 +140,27 @@ final class StationBytes {
         for (ArcSet[][] kind : arcs) {
             get(kind, false);
         }
-        ArcSet[][][] divided = ofPatches(grain, poses, true);
-        ArcSet[][][] whole = ofPatches(grain, poses, false);
+        ArcSet[][][][] divided = ofPatches(grain, kinds, poses, true);
+        ArcSet[][][][] whole = ofPatches(grain, kinds, poses, false);
         return known && !bytes.hasRemaining()
-                ? Optional.of(new StationSight(arcs, why, divided, whole, grain))
+                ? Optional.of(StationSight.of(arcs, why, divided, whole, grain))
                 : Optional.empty();
     }
 
     /** @param asFacets whether a patch may be as its facet */
-    private ArcSet[][][] ofPatches(Grain grain, int poses, boolean asFacets) {
-        ArcSet[][][] of = new ArcSet[grain.patches().facetCount()][][];
-        for (int facet = 0; facet < of.length; facet++) {
-            if (bytes.get() != 0) {
-                of[facet] = new ArcSet[grain.patches().count(facet)][poses];
-                get(of[facet], asFacets);
+    private ArcSet[][][][] ofPatches(Grain grain, int kinds, int poses, boolean asFacets) {
+        ArcSet[][][][] of = new ArcSet[kinds][grain.patches().facetCount()][][];
+        for (int kind = 0; kind < kinds; kind++) {
+            for (int facet = 0; facet < of[kind].length; facet++) {
+                byte head = bytes.get();
+                if (head == FOLLOW) {
+                    of[kind][facet] = new ArcSet[grain.patches().count(facet)][poses];
+                    get(of[kind][facet], asFacets);
+                } else if (head == AS_THE_ONE_BEFORE && kind > 0) {
+                    of[kind][facet] = of[kind - 1][facet];
+                } else {
+                    known &= head == NONE;
+                }
             }
         }
         return of;

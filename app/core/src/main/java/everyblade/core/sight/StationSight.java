@@ -2,16 +2,10 @@ package everyblade.core.sight;
 
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
-import everyblade.core.sight.Environment.Way;
 import everyblade.spi.Row;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * What a scope tip shows that stands somewhere within the tolerance of a station: the sight arcs of each facet from each
@@ -20,9 +14,9 @@ import java.util.stream.IntStream;
  * own. Past rows of another count the airfoils are of several kinds, in turn clockwise from the first. Never changes.
  *
  * <p>The arcs of a facet are those of its middle. Where an edge of sight crosses it, it is divided, and each of its patches
- * has arcs of its own; elsewhere {@link #startSlack}, {@link #endSlack} and {@link #shorter} say by how much they may change towards its borders. It is not divided past
- * rows between that make several kinds, or may stand in several ways. Of patches along an edge of sight it is known whether
- * they are in sight as a whole, or the edge may run through them.
+ * has arcs of its own; elsewhere {@link #startSlack}, {@link #endSlack} and {@link #shorter} say by how much they may change
+ * towards its borders. Of patches along an edge of sight it is known whether they are in sight as a whole, or the edge may run
+ * through them.
  */
 public final class StationSight {
 
@@ -34,31 +28,41 @@ public final class StationSight {
     /** By kind and facet. */
     private final byte[][] why;
 
-    /** By facet, patch and pose; null where a facet is not divided, or a patch is as its facet. */
-    private final ArcSet[][][] divided;
-    /** By facet, patch and pose, what {@link PatchBorders} finds. */
-    private final ArcSet[][][] whole;
+    /** By kind, facet, patch and pose; null where a facet is not divided, or a patch is as its facet. */
+    private final ArcSet[][][][] divided;
+    /** By kind, facet, patch and pose, what {@link PatchBorders} finds. */
+    private final ArcSet[][][][] whole;
     /** By kind. */
     private final List<Slack> slack;
     /** By kind, facet and patch, whether every pose shows it; null where a facet is not divided. */
     private final boolean[][][] shown;
+    /** Whether a facet of some kind is divided. */
+    private final boolean[] divides;
 
-    StationSight(ArcSet[][][] arcs, byte[][] why, ArcSet[][][] divided, ArcSet[][][] whole, Grain grain) {
+    private StationSight(
+            ArcSet[][][] arcs, byte[][] why, ArcSet[][][][] divided, ArcSet[][][][] whole, List<Slack> slack) {
         this.arcs = arcs;
         this.why = why;
         this.divided = divided;
         this.whole = whole;
-        this.slack =
-                Arrays.stream(arcs).map(kind -> Slack.of(kind, grain.smooth())).toList();
-        this.shown = new boolean[arcs.length][divided.length][];
+        this.slack = slack;
+        this.shown = new boolean[arcs.length][arcs[0].length][];
+        this.divides = new boolean[arcs[0].length];
         for (int kind = 0; kind < arcs.length; kind++) {
-            for (int facet = 0; facet < divided.length; facet++) {
-                shown[kind][facet] = divided[facet] == null ? null : new boolean[divided[facet].length];
-                for (int patch = 0; divided[facet] != null && patch < divided[facet].length; patch++) {
+            for (int facet = 0; facet < divides.length; facet++) {
+                ArcSet[][] patches = divided[kind][facet];
+                divides[facet] |= patches != null;
+                shown[kind][facet] = patches == null ? null : new boolean[patches.length];
+                for (int patch = 0; patches != null && patch < patches.length; patch++) {
                     shown[kind][facet][patch] = everyPoseShows(kind, facet, patch);
                 }
             }
         }
+    }
+
+    /** What was found before, for an airfoil of this grain. */
+    static StationSight of(ArcSet[][][] arcs, byte[][] why, ArcSet[][][][] divided, ArcSet[][][][] whole, Grain grain) {
+        return new StationSight(arcs, why, divided, whole, Slack.of(arcs, grain));
     }
 
     /**
@@ -69,59 +73,31 @@ public final class StationSight {
      * @throws CancellationException if {@code progress} says so
      */
     static StationSight compute(Setting setting, Grain grain, List<Pose> family, Criteria asked, Progress progress) {
-        Environment others = setting.others();
-        List<List<SightArcs>> kinds = IntStream.range(0, others.kinds())
-                .mapToObj(kind -> new ArrayList<SightArcs>())
-                .collect(Collectors.toList());
-        SightArcs.compute(setting.scene(), family, others::ways, others.swept(), asked, progress)
-                .forEach(ways -> {
-                    int each = ways.size() / kinds.size();
-                    for (int kind = 0; kind < kinds.size(); kind++) {
-                        kinds.get(kind).addAll(ways.subList(kind * each, (kind + 1) * each));
-                    }
-                });
-        boolean once = kinds.size() == 1 && kinds.get(0).size() == family.size();
-        if (!once) {
-            return of(kinds, grain, arcs -> new ArcSet[arcs[0].length][][]);
-        }
-        List<Way> ways = family.stream().map(pose -> others.ways(pose).get(0)).toList();
-        StationSight sight = of(
-                kinds,
-                grain,
-                arcs -> EdgeOfSight.find(
-                        setting.scene(), grain, family, ways, others.swept(), asked, arcs[0], progress));
-        ArcSet[][][] whole =
-                PatchBorders.find(setting.scene(), grain, family, ways, others.swept(), asked, sight, progress);
-        return new StationSight(sight.arcs, sight.why, sight.divided, whole, grain);
-    }
-
-    /**
-     * Of each kind of airfoils what the poses of the family show, in each way.
-     *
-     * @param edges divides facets, by facet and pose, where there is one kind and one way
-     */
-    private static StationSight of(List<List<SightArcs>> kinds, Grain grain, UnaryOperator<ArcSet[][][]> edges) {
-        int facets = kinds.get(0).get(0).facetCount();
-        ArcSet[][][] arcs = new ArcSet[kinds.size()][facets][];
-        byte[][] why = new byte[kinds.size()][facets];
-        for (int kind = 0; kind < kinds.size(); kind++) {
-            List<SightArcs> family = kinds.get(kind);
+        SightScene scene = setting.scene();
+        Standings standings = Standings.of(family, setting.others());
+        List<List<SightArcs>> found = SightArcs.compute(scene, standings, asked, progress);
+        int facets = scene.facets().count();
+        ArcSet[][][] arcs = new ArcSet[standings.kinds()][facets][standings.size()];
+        byte[][] why = new byte[standings.kinds()][facets];
+        for (int kind = 0; kind < arcs.length; kind++) {
             for (int facet = 0; facet < facets; facet++) {
-                arcs[kind][facet] = new ArcSet[family.size()];
                 why[kind][facet] = -1;
-                for (int pose = 0; pose < family.size(); pose++) {
-                    ArcSet found = counted(family.get(pose).arcs(facet));
-                    arcs[kind][facet][pose] = found;
-                    if (found.isEmpty() && why[kind][facet] < 0) {
-                        why[kind][facet] = (byte) family.get(pose)
-                                .why(facet)
-                                .orElse(Hindrance.HIDDEN)
-                                .ordinal();
+                for (int standing = 0; standing < standings.size(); standing++) {
+                    SightArcs from = found.get(standings.pose(standing)).get(standings.way(kind, standing));
+                    ArcSet counted = counted(from.arcs(facet));
+                    arcs[kind][facet][standing] = counted;
+                    if (counted.isEmpty() && why[kind][facet] < 0) {
+                        why[kind][facet] =
+                                (byte) from.why(facet).orElse(Hindrance.HIDDEN).ordinal();
                     }
                 }
             }
         }
-        return new StationSight(arcs, why, edges.apply(arcs), new ArcSet[facets][][], grain);
+        List<Slack> slack = Slack.of(arcs, grain);
+        ArcSet[][][][] divided = EdgeOfSight.find(scene, grain, standings, asked, arcs, progress);
+        StationSight sight = new StationSight(arcs, why, divided, new ArcSet[arcs.length][facets][][], slack);
+        ArcSet[][][][] whole = PatchBorders.find(scene, grain, standings, asked, sight, progress);
+        return new StationSight(arcs, why, divided, whole, slack);
     }
 
     static ArcSet counted(ArcSet arcs) {
@@ -160,12 +136,17 @@ public final class StationSight {
 
     /** Whether a facet is judged patch by patch. */
     public boolean divides(int facet) {
-        return divided[facet] != null;
+        return divides[facet];
     }
 
     /** Into how many patches a facet is divided; 1 if it is not. */
     public int patches(int facet) {
-        return divided[facet] == null ? 1 : divided[facet].length;
+        for (ArcSet[][][] kind : divided) {
+            if (kind[facet] != null) {
+                return kind[facet].length;
+            }
+        }
+        return 1;
     }
 
     /**
@@ -175,7 +156,7 @@ public final class StationSight {
      * @param patch counted from the first of the facet
      */
     public ArcSet arcs(int kind, int pose, int facet, int patch) {
-        return asItsFacet(pose, facet, patch) ? arcs[kind][facet][pose] : divided[facet][patch][pose];
+        return asItsFacet(kind, pose, facet, patch) ? arcs[kind][facet][pose] : divided[kind][facet][patch][pose];
     }
 
     /**
@@ -183,41 +164,41 @@ public final class StationSight {
      * facet to the next; none where the patch has arcs of its own.
      */
     public long startSlack(int kind, int pose, int facet, int patch) {
-        return asItsFacet(pose, facet, patch) ? slack.get(kind).starts()[facet][pose] : 0;
+        return asItsFacet(kind, pose, facet, patch) ? slack.get(kind).starts()[facet][pose] : 0;
     }
 
     /** The same of their ends. */
     public long endSlack(int kind, int pose, int facet, int patch) {
-        return asItsFacet(pose, facet, patch) ? slack.get(kind).ends()[facet][pose] : 0;
+        return asItsFacet(kind, pose, facet, patch) ? slack.get(kind).ends()[facet][pose] : 0;
     }
 
     /** By how much the arcs themselves may be shorter there, ticks. */
     public long shorter(int kind, int pose, int facet, int patch) {
-        return asItsFacet(pose, facet, patch) ? slack.get(kind).shorter()[facet][pose] : 0;
+        return asItsFacet(kind, pose, facet, patch) ? slack.get(kind).shorter()[facet][pose] : 0;
     }
 
-    /** Whether every pose shows all of some patch of a facet that lies along an edge of sight. */
-    public boolean showsWhole(int facet) {
-        return whole[facet] != null;
+    /** Whether every pose shows all of some patch of a facet of airfoils of a kind that lies along an edge of sight. */
+    public boolean showsWhole(int kind, int facet) {
+        return whole[kind][facet] != null;
     }
 
     /**
-     * Clock angles, no more than are needed, at which a pose shows all of a patch along an edge of sight; none where some pose
-     * does not, and elsewhere than along such an edge.
+     * Clock angles of airfoils of a kind, no more than are needed, at which a pose shows all of a patch along an edge of sight;
+     * none where some pose does not, and elsewhere than along such an edge.
      *
      * @param patch counted from the first of the facet, of which {@link #showsWhole} says so
      */
-    public ArcSet whole(int pose, int facet, int patch) {
-        return whole[facet][patch][pose];
+    public ArcSet whole(int kind, int pose, int facet, int patch) {
+        return whole[kind][facet][patch][pose];
     }
 
-    private boolean asItsFacet(int pose, int facet, int patch) {
-        return divided[facet] == null || divided[facet][patch][pose] == null;
+    private boolean asItsFacet(int kind, int pose, int facet, int patch) {
+        return divided[kind][facet] == null || divided[kind][facet][patch][pose] == null;
     }
 
     /** Whether every pose shows a patch of airfoils of a kind at some clock angle. */
     public boolean reaches(int kind, int facet, int patch) {
-        return divided[facet] == null ? reaches(kind, facet) : shown[kind][facet][patch];
+        return shown[kind][facet] == null ? reaches(kind, facet) : shown[kind][facet][patch];
     }
 
     private boolean everyPoseShows(int kind, int facet, int patch) {

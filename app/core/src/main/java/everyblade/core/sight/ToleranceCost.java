@@ -49,8 +49,8 @@ public record ToleranceCost(double nominal, double sure, Map<Way, Double> alone)
         Map<Way, List<Pose>> ways = PoseFamily.oneWay(pose, within);
         List<Pose> all = new ArrayList<>();
         ways.values().forEach(all::addAll);
-        List<List<SightArcs>> arcs = SightArcs.compute(
-                setting.scene(), all, setting.others()::ways, setting.others().swept(), criteria, progress);
+        List<List<SightArcs>> arcs =
+                SightArcs.compute(setting.scene(), Standings.of(all, setting.others()), criteria, progress);
         Map<Way, Double> alone = new EnumMap<>(Way.class);
         int from = 0;
         for (Map.Entry<Way, List<Pose>> way : ways.entrySet()) {

@@ -205,7 +205,13 @@ final class SightOracle {
         double slack = slack(of);
         boolean isAll = area(both) >= area(of) - slack;
         double doubtful = surely && !isAll ? area(edge) / 2 : 0;
-        return area(both) - doubtful >= 0.95 * area(of) - slack && area(seenStrip) >= 0.95 * area(strip) - slack;
+        boolean[] edgeOfStrip = new boolean[of.length];
+        for (int patch = 0; patch < of.length; patch++) {
+            edgeOfStrip[patch] = edge[patch] && strip[patch];
+        }
+        double doubtfulStrip = surely && !isAll ? area(edgeOfStrip) / 2 : 0;
+        return area(both) - doubtful >= 0.95 * area(of) - slack
+                && area(seenStrip) - doubtfulStrip >= 0.95 * area(strip) - slack;
     }
 
     private double slack(boolean[] of) {

@@ -108,7 +108,8 @@ final class Truth {
                 return true;
             }
         }
-        return false;
+        // Where it began and ended it stood between two steps.
+        return sight.sees(facet, from) || sight.sees(facet, to);
     }
 
     /** The facets of a zone of airfoil n that were never in sight. */

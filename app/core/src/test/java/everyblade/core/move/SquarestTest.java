@@ -42,7 +42,7 @@ class SquarestTest {
         double shown = 0;
         for (int facet : IntStream.range(0, mesh.faceCount()).toArray()) {
             all += zones.contains(mesh.zone(facet)) ? facets.area(facet) : 0;
-            shown += zones.contains(mesh.zone(facet)) && seen.sees(1, facet) ? facets.area(facet) : 0;
+            shown += zones.contains(mesh.zone(facet)) ? seen.seen(1, facet) : 0;
         }
         return shown / all;
     }

@@ -119,7 +119,7 @@ class SeatingTruthTest {
         double called = 0;
         double wrong = 0;
         for (int facet = 0; facet < family.get(0).facets(); facet++) {
-            if (coverage.sees(1, facet)) {
+            if (coverage.seen(1, facet) > 0.999 * family.get(0).area(facet)) {
                 called += family.get(0).area(facet);
                 wrong += isSeen(facet) ? 0 : family.get(0).area(facet);
             }

@@ -113,7 +113,7 @@ class StationAimsTest {
             for (int n = 1; n <= BLADES; n++) {
                 double clock = middle(family.get(i)) + 360.0 * (n - 1) / BLADES;
                 for (int facet = 0; facet < poses.get(i).facets(); facet++) {
-                    if (coverage.sees(n, facet)) {
+                    if (coverage.seen(n, facet) > 0.999 * poses.get(i).area(facet)) {
                         called += poses.get(i).area(facet);
                         wrong += poses.get(i).sees(facet, clock, clock + 6)
                                 ? 0
