@@ -10,6 +10,7 @@ import everyblade.spi.Station;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -26,8 +27,11 @@ final class SightOracle {
     private final int count;
     /** By airfoil and patch: poses of the placement under way that have not shown it. */
     private final boolean[][][] missing;
+    /** The same of all of the patch, where it lies along an edge of sight. */
+    private final boolean[][][] missingWhole;
 
     private final boolean[][] sure;
+    private final boolean[][] whole;
     private final boolean[][] maybe;
 
     SightOracle(Zoning zoning, Patches patches, Function<Station, StationSight> sights, int count) {
@@ -36,14 +40,21 @@ final class SightOracle {
         this.sights = sights;
         this.count = count;
         missing = new boolean[count][patches.count()][];
+        missingWhole = new boolean[count][patches.count()][];
         sure = new boolean[count][patches.count()];
+        whole = new boolean[count][patches.count()];
         maybe = new boolean[count][patches.count()];
         seated();
     }
 
     /** A new placement. */
     void seated() {
-        for (boolean[][] airfoil : missing) {
+        fill(missing);
+        fill(missingWhole);
+    }
+
+    private static void fill(boolean[][][] airfoils) {
+        for (boolean[][] airfoil : airfoils) {
             for (int patch = 0; patch < airfoil.length; patch++) {
                 airfoil[patch] = new boolean[PoseFamily.SIZE];
                 Arrays.fill(airfoil[patch], true);
@@ -53,26 +64,37 @@ final class SightOracle {
 
     /** Watched while airfoil 1 ran from one tick to another, both included; the scope tip held. */
     void hold(Station station, long from, long to, List<Integer> zones) {
-        watch(List.of(station), from, to, zones, (n, patch, surely) -> {
-            for (int pose = 0; pose < PoseFamily.SIZE; pose++) {
-                missing[n][patch][pose] &= !surely.get(0)[pose];
-            }
-            sure[n][patch] |= !contains(missing[n][patch], true);
+        watch(List.of(station), from, to, zones, (n, patch, surely, ofAll) -> {
+            sure[n][patch] |= strikeOut(missing[n][patch], surely.get(0));
+            whole[n][patch] |= strikeOut(missingWhole[n][patch], ofAll.get(0));
         });
+    }
+
+    /** Whether none is missing any more. */
+    private static boolean strikeOut(boolean[] missing, boolean[] shown) {
+        for (int pose = 0; pose < PoseFamily.SIZE; pose++) {
+            missing[pose] &= !shown[pose];
+        }
+        return !contains(missing, true);
     }
 
     /** The scope tip was moved through stations: at rest any of them shows, turning all of them must. */
     void through(List<Station> stations, long from, long to, List<Integer> zones) {
-        watch(stations, from, to, zones, (n, patch, surely) -> {
-            List<Boolean> every =
-                    surely.stream().map(poses -> !contains(poses, false)).toList();
-            sure[n][patch] |= from == to ? every.contains(true) : !every.contains(false);
+        watch(stations, from, to, zones, (n, patch, surely, ofAll) -> {
+            sure[n][patch] |= moved(surely, from == to);
+            whole[n][patch] |= moved(ofAll, from == to);
         });
     }
 
-    /** Told of each airfoil and patch which poses of each station surely show it. */
+    private static boolean moved(List<boolean[]> stations, boolean atRest) {
+        List<Boolean> every =
+                stations.stream().map(poses -> !contains(poses, false)).toList();
+        return atRest ? every.contains(true) : !every.contains(false);
+    }
+
+    /** Told of each airfoil and patch which poses of each station surely show it, and which show all of it. */
     private interface Shown {
-        void of(int n, int patch, List<boolean[]> surely);
+        void of(int n, int patch, List<boolean[]> surely, List<boolean[]> ofAll);
     }
 
     private void watch(List<Station> stations, long from, long to, List<Integer> zones, Shown told) {
@@ -101,10 +123,27 @@ final class SightOracle {
                         }
                     }
                     maybe[n][patch] |= may;
-                    told.of(n, patch, surely);
+                    told.of(n, patch, surely, whole(stations, patch, n, from, to));
                 }
             }
         }
+    }
+
+    private List<boolean[]> whole(List<Station> stations, int patch, int n, long from, long to) {
+        int facet = patches.facet(patch);
+        List<boolean[]> whole = new ArrayList<>();
+        for (Station station : stations) {
+            StationSight sight = sights.apply(station);
+            boolean[] poses = new boolean[PoseFamily.SIZE];
+            for (int pose = 0; sight.showsWhole(0, facet) && pose < PoseFamily.SIZE; pose++) {
+                List<Arc> arcs = sight.whole(0, pose % sight.poses(), facet, patch - patches.first(facet))
+                        .arcs();
+                poses[pose] = arcs.stream().anyMatch(arc -> to - from >= TURN - arc.length())
+                        || meets(arcs, 0, 0, n, from, to);
+            }
+            whole.add(poses);
+        }
+        return whole;
     }
 
     private static boolean contains(boolean[] values, boolean value) {
@@ -161,13 +200,14 @@ final class SightOracle {
         }
         boolean within = area(reached) >= 0.05 * area(own) - slack(own);
         boolean[] seen = sure[n - 1];
-        if (enough(seen, own, own, all(true), true)) {
+        if (enough(seen, own, own, all(true), Optional.of(whole[n - 1]))) {
             return State.SEEN;
         }
-        if (within && enough(seen, own, reached, reach(n, reach), true)) {
+        if (within && enough(seen, own, reached, reach(n, reach), Optional.of(whole[n - 1]))) {
             return State.PART;
         }
-        return enough(may, own, own, all(true), false) || within && enough(may, own, reached, all(true), false)
+        return enough(may, own, own, all(true), Optional.empty())
+                        || within && enough(may, own, reached, all(true), Optional.empty())
                 ? State.MAYBE
                 : State.UNSEEN;
     }
@@ -186,8 +226,12 @@ final class SightOracle {
         return all;
     }
 
-    /** Whether enough of some patches was seen, and of those in the outermost strip; half of the patches along an edge is doubtful. */
-    private boolean enough(boolean[] seen, boolean[] own, boolean[] of, boolean[] beyond, boolean surely) {
+    /**
+     * Whether enough of some patches was seen, and of those in the outermost strip.
+     *
+     * @param ofAll if it is to be sure, patches that were seen as a whole: half of the others along an edge is doubtful
+     */
+    private boolean enough(boolean[] seen, boolean[] own, boolean[] of, boolean[] beyond, Optional<boolean[]> ofAll) {
         boolean[] both = new boolean[of.length];
         boolean[] strip = new boolean[of.length];
         boolean[] seenStrip = new boolean[of.length];
@@ -201,15 +245,16 @@ final class SightOracle {
                 int other = patches.beyond(patch, k);
                 edge[patch] |= both[patch] && other >= 0 && !seen[other] && beyond[other];
             }
+            edge[patch] &= ofAll.isPresent() && !ofAll.get()[patch];
         }
         double slack = slack(of);
         boolean isAll = area(both) >= area(of) - slack;
-        double doubtful = surely && !isAll ? area(edge) / 2 : 0;
+        double doubtful = isAll ? 0 : area(edge) / 2;
         boolean[] edgeOfStrip = new boolean[of.length];
         for (int patch = 0; patch < of.length; patch++) {
             edgeOfStrip[patch] = edge[patch] && strip[patch];
         }
-        double doubtfulStrip = surely && !isAll ? area(edgeOfStrip) / 2 : 0;
+        double doubtfulStrip = isAll ? 0 : area(edgeOfStrip) / 2;
         return area(both) - doubtful >= 0.95 * area(of) - slack
                 && area(seenStrip) - doubtfulStrip >= 0.95 * area(strip) - slack;
     }

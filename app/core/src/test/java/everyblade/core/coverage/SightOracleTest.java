@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Test;
 /** Coverage from stations against a slow oracle: random jobs, every cell. */
 class SightOracleTest {
 
-    private static final int JOBS = Boolean.getBoolean("everyblade.campaign") ? 400 : 3;
+    private static final int JOBS = Boolean.getBoolean("everyblade.campaign") ? 400 : 4;
     private static final int BLADES = 20;
     private static final List<Integer> ALL = IntStream.range(0, 12).boxed().toList();
 

@@ -116,6 +116,36 @@ class WholeJobsTest {
                 .isLessThanOrEqualTo((int) Math.ceil(0.06 * (seen + less)) + (CAMPAIGN ? 0 : 2));
     }
 
+    /** Round a trailing edge facets turn away so fast that its last hundredth goes out of sight degrees before the rest. */
+    @Test
+    void theVaneAtTheEndOfAPartOfATurnIsSeenToItsVeryEdge() throws Exception {
+        EngineModel model = model("larkspur-4");
+        View view = model.view("n7-gtv").orElseThrow();
+        Row row = model.row(view.row()).orElseThrow();
+        Station station = view.stations().get(0);
+        RowCoverage coverage = new Job(Engine.of(model))
+                .enter("heat 20 C", "view n7-gtv", "datum gtv 1 ±0", "draw 149 ±" + PLAY)
+                .coverage()
+                .row("gtv");
+        Row liner = model.row("comb").orElseThrow();
+        Chance chance = new Chance(new Job(Engine.of(model)), model, row, view, station, List.of(liner));
+        Course least = new Course(chance, Map.of(liner, 106.9), Map.of(), 149 - PLAY);
+        int last = 10;
+        Truth truth =
+                least.from(Displaced.within(pose(model, view, station), station.within(), new SplittableRandom(0)));
+        for (int zone = 0; zone < coverage.zoning().size(); zone++) {
+            assertThat(coverage.state(last, zone) != State.SEEN || isSeen(truth, last, zone))
+                    .as("zone %d", zone)
+                    .isTrue();
+        }
+        assertThat(coverage.state(last - 1, 2)).as("the one before").isEqualTo(State.SEEN);
+    }
+
+    private static EngineModel model(String id) throws Exception {
+        Path file = Path.of("..", "..", "engine-models", id, EngineJsonReader.FILE);
+        return ((Reading.Read) EngineJsonReader.read(file)).model();
+    }
+
     private static void tell(int seed, Map<String, Figures> classes) {
         if (CAMPAIGN && seed % 10 == 9) {
             classes.forEach((name, figures) -> System.out.println(name + ": " + figures));
@@ -125,8 +155,7 @@ class WholeJobsTest {
     private static List<Chance> chances() throws Exception {
         List<Chance> chances = new ArrayList<>();
         for (String id : CAMPAIGN ? List.of("larkspur-4", "corncrake-12", "tansy-a1") : List.of("tansy-a1")) {
-            Path file = Path.of("..", "..", "engine-models", id, EngineJsonReader.FILE);
-            EngineModel model = ((Reading.Read) EngineJsonReader.read(file)).model();
+            EngineModel model = model(id);
             Job job = new Job(Engine.of(model));
             job.coverage();
             ViewScene scene = new ViewScene(model, Map.of(), Map.of());
