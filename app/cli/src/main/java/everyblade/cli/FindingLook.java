@@ -129,7 +129,7 @@ record FindingLook(Finding finding, List<Face> faces, Optional<Judgement> judgem
         json.put(
                 "slant",
                 from.slant().isPresent() ? JsonText.degrees(from.slant().getAsDouble()) : null);
-        json.put("share", PlanJson.minutes(from.share()));
+        json.put("share", PlanJson.thousandths(from.share()));
         ArrayNode entries = json.putArray("entries");
         from.entries().forEach(said -> entries.add(EntryText.of(said)));
         return json;

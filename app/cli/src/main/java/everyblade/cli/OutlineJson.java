@@ -33,9 +33,10 @@ final class OutlineJson {
         json.put("openings", plan.openings());
         json.put("turns", turns(plan.turning()));
         json.put("drawing", plan.drawing());
-        json.put("minutes", PlanJson.minutes(plan.minutes()));
-        json.put("bound", PlanJson.minutes(Math.min(plan.bound(), plan.minutes())));
+        json.put("minutes", PlanJson.thousandths(plan.minutes()));
+        json.put("bound", PlanJson.thousandths(Math.min(plan.bound(), plan.minutes())));
         json.put("proved", plan.proved());
+        json.set("least", PlanJson.of(plan.least()));
         ArrayNode outOfReach = json.putArray("outOfReach");
         prepared.outOfReach().forEach(out -> outOfReach.add(of(out, words)));
         return json;
@@ -49,7 +50,7 @@ final class OutlineJson {
         json.put("turns", turns(stop.turning()));
         json.put("drawing", stop.drawing());
         stop.identified().forEach(json.putArray("identifies")::add);
-        json.put("minutes", PlanJson.minutes(stop.minutes()));
+        json.put("minutes", PlanJson.thousandths(stop.minutes()));
         return json;
     }
 

@@ -29,7 +29,8 @@ final class OutlineText {
                         + told.minutes(stop.minutes()));
             }
         }
-        lines.add(plan.moves().isEmpty() ? words.say("outline.nothing") : told.effort(plan) + ".");
+        String least = told.least(plan.least()).map(turns -> "; " + turns).orElse("");
+        lines.add(plan.moves().isEmpty() ? words.say("outline.nothing") : told.effort(plan) + least + ".");
         plan.open().forEach((why, cells) -> lines.add(words.say("outline.open", cells, why)));
         prepared.outOfReach()
                 .forEach(out -> lines.add(words.say("outline.outOfReach", OneLine.of(told.outOfReach(out)))));

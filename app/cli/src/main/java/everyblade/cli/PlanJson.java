@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Zoning;
+import everyblade.core.move.LeastTurns;
 import everyblade.core.move.Move;
 import everyblade.core.move.Plan;
 import everyblade.core.move.WatchWords;
@@ -31,17 +32,26 @@ final class PlanJson {
         json.put("drawing", plan.drawing());
         json.put("openings", plan.openings());
         json.put("views", plan.views());
-        json.put("minutes", minutes(plan.minutes()));
-        json.put("bound", minutes(Math.min(plan.bound(), plan.minutes())));
+        json.put("minutes", thousandths(plan.minutes()));
+        json.put("bound", thousandths(Math.min(plan.bound(), plan.minutes())));
         json.put("proved", plan.proved());
+        json.set("least", of(plan.least()));
         json.put("left", plan.left());
         json.put("unsure", plan.unsure());
         return json;
     }
 
-    static BigDecimal minutes(double minutes) {
+    /** Whole turns that it takes at least, whichever stations are taken. */
+    static ObjectNode of(LeastTurns least) {
+        ObjectNode json = JsonText.object();
+        json.put("turns", thousandths(least.shaft()));
+        json.put("drawnTurns", thousandths(least.scopeTip()));
+        return json;
+    }
+
+    static BigDecimal thousandths(double number) {
         BigDecimal rounded =
-                BigDecimal.valueOf(minutes).setScale(3, RoundingMode.HALF_EVEN).stripTrailingZeros();
+                BigDecimal.valueOf(number).setScale(3, RoundingMode.HALF_EVEN).stripTrailingZeros();
         return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
     }
 
@@ -59,7 +69,7 @@ final class PlanJson {
         move.identifies().ifPresent(airfoil -> json.put("identifies", airfoil));
         ArrayNode entries = json.putArray("entries");
         move.entries().forEach(entry -> entries.add(EntryText.of(entry)));
-        json.put("minutes", minutes(move.minutes()));
+        json.put("minutes", thousandths(move.minutes()));
         ArrayNode closes = json.putArray("closes");
         for (Move.Closing closing : move.closes()) {
             ObjectNode one = closes.addObject();

@@ -10,6 +10,7 @@ import everyblade.core.move.Plan;
 import everyblade.core.turning.Airfoils;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Situation;
+import everyblade.picture.report.OutlineWords;
 import everyblade.session.around.OneLine;
 import everyblade.spi.Landmark;
 import everyblade.spi.Row;
@@ -123,6 +124,7 @@ final class PlanText {
                 plan.views(),
                 plan.minutes(),
                 Math.min(plan.bound(), plan.minutes()));
+        new OutlineWords(words).least(plan.least()).ifPresent(this::explained);
     }
 
     private void remaining() {

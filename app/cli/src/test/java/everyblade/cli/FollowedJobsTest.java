@@ -153,7 +153,7 @@ class FollowedJobsTest {
             assertThat(moves.size()).as("it ends, after %s", lines).isLessThan(400);
             next = PlanBuilder.next(fold, coverage, job.prices(), Progress.NONE);
         }
-        Plan done = new Plan(moves, 0, new TreeMap<>(), new TreeMap<>());
+        Plan done = Plan.of(moves);
         double degrees = done.turning().add(done.drawing()).doubleValue();
         return new Took(done.openings(), done.views(), degrees, lines.size(), done.minutes(), warnings);
     }

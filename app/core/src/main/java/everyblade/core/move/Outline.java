@@ -6,7 +6,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
@@ -62,7 +61,7 @@ public record Outline(List<Visit> visits) {
         }
 
         private static Stop of(List<Move> moves) {
-            Plan part = new Plan(moves, 0, new TreeMap<>(), new TreeMap<>());
+            Plan part = Plan.of(moves);
             return new Stop(
                     moves.get(0).view(),
                     moves.get(0).row(),

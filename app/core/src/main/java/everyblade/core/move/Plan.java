@@ -17,8 +17,14 @@ import java.util.stream.Stream;
  *     had to be said otherwise may take a little less
  * @param beyond how many cells no view can show, by why
  * @param open how many cells some view can show and the moves do not surely close, by why they would then not be seen
+ * @param least turns that it takes at least, whatever the stations
  */
-public record Plan(List<Move> moves, double bound, SortedMap<Why, Integer> beyond, SortedMap<Why, Integer> open) {
+public record Plan(
+        List<Move> moves,
+        double bound,
+        SortedMap<Why, Integer> beyond,
+        SortedMap<Why, Integer> open,
+        LeastTurns least) {
 
     private static final double ROUNDING = 1e-6;
 
@@ -26,6 +32,11 @@ public record Plan(List<Move> moves, double bound, SortedMap<Why, Integer> beyon
         moves = List.copyOf(moves);
         beyond = Collections.unmodifiableSortedMap(new TreeMap<>(beyond));
         open = Collections.unmodifiableSortedMap(new TreeMap<>(open));
+    }
+
+    /** Moves of which only what they take is asked. */
+    public static Plan of(List<Move> moves) {
+        return new Plan(moves, 0, new TreeMap<>(), new TreeMap<>(), LeastTurns.NONE);
     }
 
     /** How many cells no view can show. */

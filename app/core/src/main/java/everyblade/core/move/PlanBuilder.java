@@ -60,6 +60,8 @@ public final class PlanBuilder {
     /** Of the first choice, which is over all that is left. */
     private double bound;
 
+    private LeastTurns least = LeastTurns.NONE;
+
     /**
      * What is asked about a row.
      *
@@ -90,7 +92,7 @@ public final class PlanBuilder {
      */
     public static Plan of(Fold fold, Coverage coverage, Prices prices) {
         PlanBuilder builder = built(fold, coverage, prices, Integer.MAX_VALUE, Progress.NONE);
-        return new Plan(builder.moves, builder.bound, left(coverage, Gaps::beyond), builder.open());
+        return new Plan(builder.moves, builder.bound, left(coverage, Gaps::beyond), builder.open(), builder.least);
     }
 
     /**
@@ -107,8 +109,12 @@ public final class PlanBuilder {
             RemainingState now = new RemainingState(Trial.of(fold), coverage);
             PlanBuilder builder = new PlanBuilder(now, prices, most, watching);
             for (int tries = 0; tries < MOST_TRIES && (tries == 0 || builder.goesOn()); tries++) {
-                PortChoice choice = builder.choice();
-                builder.bound = tries == 0 ? choice.bound() : builder.bound;
+                List<RowNeeds> open = builder.left();
+                PortChoice choice = builder.choice(open);
+                if (tries == 0) {
+                    builder.bound = choice.bound();
+                    builder.least = most == Integer.MAX_VALUE ? LeastTurns.of(open) : LeastTurns.NONE;
+                }
                 builder.follow(choice);
             }
             return builder;
@@ -175,12 +181,16 @@ public final class PlanBuilder {
                         may.stream().mapToObj(all::get).toList()));
     }
 
-    private PortChoice choice() {
-        List<String> order = ports();
-        List<RowNeeds> open = rows().stream()
+    /** What is left of each row of which anything is. */
+    private List<RowNeeds> left() {
+        return rows().stream()
                 .map(row -> needs(row, option -> true))
                 .filter(needs -> !needs.none())
                 .toList();
+    }
+
+    private PortChoice choice(List<RowNeeds> open) {
+        List<String> order = ports();
         List<List<RowPlan>> plans = new ArrayList<>();
         for (RowNeeds needs : open) {
             // Where a shaft stands when the turn comes to a row is not known while others turn it too.

@@ -27,6 +27,8 @@ final class RowNeeds {
     private final RowCoverage coverage;
     private final List<ViewOption> options;
     private final List<Kind> kinds;
+    /** Whether none was left out. */
+    private final boolean allOptions;
 
     /**
      * Airfoils of which the same is left.
@@ -44,10 +46,11 @@ final class RowNeeds {
         }
     }
 
-    private RowNeeds(RowCoverage coverage, List<ViewOption> options, List<Kind> kinds) {
+    private RowNeeds(RowCoverage coverage, List<ViewOption> options, List<Kind> kinds, boolean allOptions) {
         this.coverage = coverage;
         this.options = options;
         this.kinds = kinds;
+        this.allOptions = allOptions;
     }
 
     /**
@@ -87,7 +90,7 @@ final class RowNeeds {
                         new HashMap<>()))
                 .sorted(Comparator.comparing(Kind::example))
                 .toList();
-        return new RowNeeds(of, options, kinds);
+        return new RowNeeds(of, options, kinds, options.size() == all.size());
     }
 
     /** What each option would show of airfoil n that is wanted and was not seen. */
@@ -123,6 +126,10 @@ final class RowNeeds {
 
     List<ViewOption> options() {
         return options;
+    }
+
+    boolean allOptions() {
+        return allOptions;
     }
 
     List<Kind> kinds() {

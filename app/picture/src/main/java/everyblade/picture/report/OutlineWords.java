@@ -3,6 +3,7 @@ package everyblade.picture.report;
 import everyblade.core.entry.ZonePhrase;
 import everyblade.core.entry.Zoning;
 import everyblade.core.gap.OutOfReach;
+import everyblade.core.move.LeastTurns;
 import everyblade.core.move.Outline;
 import everyblade.core.move.Plan;
 import everyblade.spi.EngineModel;
@@ -14,6 +15,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -96,6 +98,23 @@ public record OutlineWords(Words words) {
                 minutes(plan.minutes()),
                 plan.proved(),
                 minutes(Math.min(plan.bound(), plan.minutes())));
+    }
+
+    /** What must be turned and drawn whichever stations are taken; empty where that is no whole turn. */
+    public Optional<String> least(LeastTurns least) {
+        List<String> told = new ArrayList<>();
+        if (least.shaft() >= 1) {
+            told.add(turning(least(least.shaft())));
+        }
+        if (least.scopeTip() >= 1) {
+            told.add(drawing(least(least.scopeTip())));
+        }
+        return told.isEmpty() ? Optional.empty() : Optional.of(say("least", String.join(", ", told)));
+    }
+
+    /** Degrees of so many turns, tenths of a turn rounded down. */
+    private static BigDecimal least(double turns) {
+        return BigDecimal.valueOf(turns).setScale(1, RoundingMode.FLOOR).multiply(TURN);
     }
 
     /** What no move reaches of a row, and why. */
