@@ -96,7 +96,8 @@ final class CheckCommand implements Callable<Integer> {
                 throw Failure.of("stopped.check.checkForEngineModelsAnd", named);
             }
             Optional<Engine> engine = Optional.ofNullable(model)
-                    .map(name -> Engine.of(everyblade.shelf().choose(name).model()));
+                    .map(name ->
+                            Engine.of(everyblade.shelf().chooseByOption(name).model()));
             return List.of(Checked.limits(
                     LimitsFile.read(around, "everyblade check: ", named, engine), engine, around.words()));
         }

@@ -88,8 +88,9 @@ final class DrillNewCommand implements Callable<Integer> {
         String who = Given.words("--by", by);
         Optional<String> words = key.words(around);
         Optional<Course.Lesson> ofCourse = ofCourse(words.isPresent());
-        Shelf.Chosen chosen =
-                everyblade.shelf().choose(ofCourse.map(Course.Lesson::model).orElse(model));
+        Shelf.Chosen chosen = everyblade
+                .shelf()
+                .chooseByOption(ofCourse.map(Course.Lesson::model).orElse(model));
         Course.Lesson lesson = ofCourse.orElseGet(() -> own(chosen.model(), words.isPresent()));
         Truth truth = new DrillMaker(around).make(path, chosen, lesson, words, Optional.ofNullable(seed), who);
         around.out()

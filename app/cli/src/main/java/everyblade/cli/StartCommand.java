@@ -99,7 +99,7 @@ final class StartCommand implements Callable<Integer> {
     public Integer call() {
         Settings settings = settings();
         Instant began = at == null ? around.clock().instant() : Given.time("--at", at);
-        Shelf.Chosen chosen = everyblade.shelf().choose(model);
+        Shelf.Chosen chosen = everyblade.shelf().chooseByOption(model);
         List<String> asks = asked.task(chosen.model(), List.of()).entries(chosen.model());
         Optional<LimitsFile> judgedBy = Optional.ofNullable(limits)
                 .map(file -> LimitsFile.read(around, LIMITS, file, Optional.of(Engine.of(chosen.model()))));

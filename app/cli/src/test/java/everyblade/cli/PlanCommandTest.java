@@ -53,6 +53,14 @@ class PlanCommandTest {
     }
 
     @Test
+    void aModelThatIsNotThereIsNamedAsItWasSaid() {
+        assertThat(console.run("plan", "nowhere-9").err()).startsWith("nowhere-9: there is no engine model of that id");
+        assertThat(console.run("start", "j", "--model", "nowhere-9", "--serial", "1", "--task", "x", "--by", "A")
+                        .err())
+                .startsWith("--model nowhere-9: there is no engine model of that id");
+    }
+
+    @Test
     void tellsThePortsInOrderWithTheirViewsAndWhatStaysOutOfReach() throws IOException {
         JsonNode plan = json();
 

@@ -108,13 +108,7 @@ final class LeftPanel {
                 all.part() == 0 ? words.say("left.nothing") : words.say("left.nothingMore", all.part(), all.glimpsed());
         return shown.behind()
                 .filter(Behind::any)
-                .map(behind -> words.say(
-                        "left.behind",
-                        nothing,
-                        behind.accepted(),
-                        behind.canBeSeen(),
-                        behind.narrowed(),
-                        behind.taken()))
+                .map(behind -> words.say("nothingLeft.behind", nothing, behind))
                 .orElse(nothing);
     }
 

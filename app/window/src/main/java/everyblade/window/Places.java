@@ -94,7 +94,7 @@ final class Places {
             }
             return copy;
         } catch (IOException failure) {
-            throw new Failure(copy + ": the demo cannot be copied there; see to the disk");
+            throw Failure.of("stopped.places.demoNotCopied", copy);
         }
     }
 

@@ -34,7 +34,7 @@ public final class DrillMaker {
 
     /** Makes a drill of the course, another one each time; nobody keeps a key to it. */
     public void make(Path path, Shelf shelf, Course.Lesson lesson, String by) {
-        make(path, shelf.choose(lesson.model()), lesson, Optional.empty(), Optional.empty(), by);
+        make(path, shelf.chooseByOption(lesson.model()), lesson, Optional.empty(), Optional.empty(), by);
     }
 
     /**

@@ -98,6 +98,16 @@ public record Shelf(Surroundings around, List<Path> folders, Consent consent) {
 
     /** The model of this name: a folder, an {@code engine.json} or a jar if there is one, else an id. */
     public Chosen choose(String name) {
+        return choose(name, name);
+    }
+
+    /** The same where the name stands behind {@code --model}, as a refusal then says. */
+    public Chosen chooseByOption(String name) {
+        return choose(name, "--model " + name);
+    }
+
+    /** @param said how the name was said, for refusals */
+    private Chosen choose(String name, String said) {
         Optional<Path> given = UserFolders.path(name).map(around::path).filter(Shelf::holdsModel);
         ModelShelf shelf = given.map(path -> ModelShelf.open(path, consent.using()))
                 .orElseGet(() -> models().model(name).isPresent() ? models() : used());
@@ -110,15 +120,15 @@ public record Shelf(Surroundings around, List<Path> folders, Consent consent) {
             return frozen(loaded.get(0));
         }
         if (given.isEmpty()) {
-            throw noSuchId(name, shelf);
+            throw noSuchId(name, said, shelf);
         }
         if (loaded.isEmpty() && !shelf.notRun().isEmpty()) {
             throw Consent.refusal(shelf.notRun().get(0));
         }
         if (loaded.isEmpty()) {
-            throw Failure.of("stopped.shelf.refusedSeeCheck", name, firstProblem(shelf), name);
+            throw Failure.of("stopped.shelf.refusedSeeCheck", said, firstProblem(shelf), name);
         }
-        throw Failure.of("stopped.shelf.holdsSeveralEngineModelsPut", name, ids(loaded));
+        throw Failure.of("stopped.shelf.holdsSeveralEngineModelsPut", said, ids(loaded));
     }
 
     /** The same after the jars that may run have told their models. */
@@ -187,21 +197,21 @@ public record Shelf(Surroundings around, List<Path> folders, Consent consent) {
         return meshes;
     }
 
-    private static Failure noSuchId(String name, ModelShelf shelf) {
+    private static Failure noSuchId(String name, String said, ModelShelf shelf) {
         Optional<Found> refused = shelf.found().stream()
                 .filter(Found.Refused.class::isInstance)
                 .filter(one -> one.origin().getFileName() != null
                         && one.origin().getFileName().toString().equals(name))
                 .findFirst();
         if (refused.isPresent()) {
-            return Failure.of("stopped.shelf.refusedSeeModels", name, firstProblem(shelf(refused.get())));
+            return Failure.of("stopped.shelf.refusedSeeModels", said, firstProblem(shelf(refused.get())));
         }
         Keyed found = new Keyed(
                 "stopped.shelf.found",
                 List.of(
                         shelf.models().stream().map(EngineModel::id).toList(),
                         shelf.notRun().stream().map(CodeJar::jar).toList()));
-        return Failure.of("stopped.shelf.thereNoEngineModelThat", name, EngineJsonReader.FILE, found);
+        return Failure.of("stopped.shelf.thereNoEngineModelThat", said, EngineJsonReader.FILE, found);
     }
 
     private static ModelShelf shelf(Found one) {
