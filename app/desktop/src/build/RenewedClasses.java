@@ -4,6 +4,10 @@ import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -14,16 +18,19 @@ import org.objectweb.asm.Opcodes;
 
 /**
  * Writes a jar's classes of before Java 6 as class files of Java 8, and leaves all else in it as it is. Java prepares no
- * class for a quick start that is older, and checks such a class at every start in a way that takes its time.
+ * class for a quick start that is older, and checks such a class at every start in a way that takes its time. Into a second
+ * file go the hashes that are others now.
  */
 final class RenewedClasses {
 
     private static final int OLDEST_PREPARED = Opcodes.V1_6;
     private static final int MAJOR_VERSION_AT = 6;
+    private static final List<String> HASHES =
+            List.of("MD5", "SHA-1", "SHA-256", "SHA-384", "SHA-512", "SHA3-256", "SHA3-384", "SHA3-512");
 
     private RenewedClasses() {}
 
-    public static void main(String[] arguments) throws IOException {
+    public static void main(String[] arguments) throws IOException, NoSuchAlgorithmException {
         Path jar = Path.of(arguments[0]);
         Path renewed = Path.of(jar + ".new");
         try (URLClassLoader types = new URLClassLoader(new URL[] {jar.toUri().toURL()});
@@ -38,7 +45,21 @@ final class RenewedClasses {
                 out.closeEntry();
             }
         }
+        Files.writeString(Path.of(arguments[1]), newHashes(jar, renewed));
         Files.move(renewed, jar, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    /** A line for each kind of hash that a bill of materials has: the old jar's, and behind = the new one's. */
+    private static String newHashes(Path old, Path renewed) throws IOException, NoSuchAlgorithmException {
+        StringBuilder lines = new StringBuilder();
+        for (String algorithm : HASHES) {
+            lines.append(hash(algorithm, old)).append('=').append(hash(algorithm, renewed)).append('\n');
+        }
+        return lines.toString();
+    }
+
+    private static String hash(String algorithm, Path file) throws IOException, NoSuchAlgorithmException {
+        return HexFormat.of().formatHex(MessageDigest.getInstance(algorithm).digest(Files.readAllBytes(file)));
     }
 
     private static byte[] renewed(byte[] bytes, ClassLoader types) {

@@ -10,6 +10,7 @@ import everyblade.record.JobFolder.Verification;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
+import everyblade.session.around.Waiting;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -48,11 +49,15 @@ record FleetStore(Surroundings around, StoreAddress address, StoreSecret secret)
     }
 
     int open(Work work) {
-        try (Store store = Store.open(address, secret)) {
+        try (Store store = opened()) {
             return work.with(store);
         } catch (StoreRefusal refusal) {
             throw failure(refusal);
         }
+    }
+
+    private Store opened() throws StoreRefusal {
+        return Waiting.during(around, "wait.fleet", () -> Store.open(address, secret));
     }
 
     Failure failure(StoreRefusal refusal) {

@@ -4,6 +4,7 @@ import everyblade.core.coverage.Coverage;
 import everyblade.core.move.Plan;
 import everyblade.core.move.PlanBuilder;
 import everyblade.session.around.Surroundings;
+import everyblade.session.around.Waiting;
 import everyblade.session.job.OpenedJob;
 import java.io.PrintStream;
 import java.nio.file.Path;
@@ -53,7 +54,7 @@ final class NextCommand implements Callable<Integer> {
             }
             return Commands.FINE;
         }
-        Plan plan = PlanBuilder.of(opened.fold(), coverage, opened.prices());
+        Plan plan = Waiting.during(around, "wait.next", () -> PlanBuilder.of(opened.fold(), coverage, opened.prices()));
         if (json) {
             out.println(JsonText.of(PlanJson.of(plan, coverage.situation())));
         } else {

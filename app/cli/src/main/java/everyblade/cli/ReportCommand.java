@@ -1,5 +1,6 @@
 package everyblade.cli;
 
+import everyblade.core.coverage.Coverage;
 import everyblade.picture.report.Exhibits;
 import everyblade.picture.report.LastRecord;
 import everyblade.picture.report.ReportFacts;
@@ -13,6 +14,7 @@ import everyblade.record.signing.SignatureFile;
 import everyblade.record.signing.SignedAs;
 import everyblade.record.signing.Statement;
 import everyblade.session.around.Surroundings;
+import everyblade.session.around.Waiting;
 import everyblade.session.job.OpenedJob;
 import everyblade.words.Words;
 import java.nio.file.Path;
@@ -54,8 +56,12 @@ final class ReportCommand implements Callable<Integer> {
         OpenedJob opened = OpenedJob.read(around, job, kind);
         ReportFacts facts = facts(opened, around.words());
         facts.doubts().forEach(around.err()::println);
-        file.write(format.print(ReportPdf.pages(
-                opened.fold(), opened.coverage(), facts, exhibits(opened, around.words()), around.words())));
+        Coverage coverage = opened.coverage();
+        Exhibits exhibits = exhibits(opened, around.words());
+        file.write(Waiting.during(
+                around,
+                "wait.report",
+                () -> format.print(ReportPdf.pages(opened.fold(), coverage, facts, exhibits, around.words()))));
         return Commands.FINE;
     }
 

@@ -4,6 +4,7 @@ import everyblade.record.JobFolder;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
+import everyblade.session.around.Waiting;
 import everyblade.session.job.OpenedJob;
 import java.nio.file.Path;
 import java.util.List;
@@ -43,8 +44,9 @@ final class VerifyCommand implements Callable<Integer> {
         if (!around.disk().exists(path.resolve(JOURNAL)) && folder.read() instanceof JobFolder.Refused refused) {
             throw new Failure(refused.problem());
         }
+        Optional<JobFolder.NotedHead> elsewhere = Optional.ofNullable(head).map(VerifyCommand::noted);
         JobFolder.Verification found =
-                folder.verify(Optional.ofNullable(head).map(VerifyCommand::noted), around.seenHeads());
+                Waiting.during(around, "wait.verify", () -> folder.verify(elsewhere, around.seenHeads()));
         if (found instanceof JobFolder.Sound sound) {
             around.out().println(around.words().say("verify.sound", sound.entries(), sound.head()));
             sound.noted().ifPresent(noted -> around.out().println(after(noted, sound.entries())));

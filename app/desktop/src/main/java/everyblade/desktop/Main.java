@@ -45,7 +45,7 @@ public final class Main {
                 Path.of(""),
                 Optional.ofNullable(System.getProperty("everyblade.home")).map(Path::of),
                 new LocalDisk(),
-                new Person(Boolean.getBoolean("everyblade.watched")),
+                new Person(isWatched(System.getProperty("everyblade.watched", ""))),
                 new PackedJobs());
         // Whatever stops the program, such as Ctrl+C, what it unpacked for itself goes.
         Runtime.getRuntime().addShutdownHook(new Thread(around.packed()::close));
@@ -64,7 +64,12 @@ public final class Main {
         return environment;
     }
 
-    /** @param watches the launcher knows whether standard error is a terminal, which Java cannot ask */
+    /** A launcher knows whether standard error is a terminal, which Java cannot ask, or leaves it to what Java can. */
+    private static boolean isWatched(String told) {
+        return told.equals("true") || told.equals("console") && System.console() != null;
+    }
+
+    /** @param watches whether a person sees standard error as it comes */
     private record Person(boolean watches) implements Surroundings.Terminal {
 
         @Override

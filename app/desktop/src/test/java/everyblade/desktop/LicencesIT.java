@@ -8,6 +8,9 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -26,6 +29,10 @@ class LicencesIT {
                     .map(name -> name.replaceFirst("-[0-9][^-]*\\.jar$", ""))
                     .toList();
         }
+    }
+
+    private static String sha256(Path file) throws IOException, NoSuchAlgorithmException {
+        return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file)));
     }
 
     @Test
@@ -57,7 +64,7 @@ class LicencesIT {
 
     /** Its plugin works only where Maven is online, which it is where nothing may be left out. */
     @Test
-    void theBillOfMaterialsNamesEveryLibraryAndIsTheSameForTheSameBuild() throws IOException {
+    void theBillOfMaterialsNamesEveryLibraryAndIsTheSameForTheSameBuild() throws Exception {
         Path file = RUNNABLE.resolve("bom.json");
         assumeTrue(Boolean.getBoolean("everyblade.bom.required") || Files.exists(file), "it was built offline");
 
@@ -65,6 +72,15 @@ class LicencesIT {
 
         assertThat(bill.get("bomFormat").textValue()).isEqualTo("CycloneDX");
         assertThat(bill.get("components").findValuesAsText("name")).containsAll(libraries());
+        for (JsonNode component : bill.get("components")) {
+            Path jar = RUNNABLE.resolve("lib/" + component.get("name").textValue() + "-"
+                    + component.get("version").textValue() + ".jar");
+            if (Files.exists(jar)) {
+                assertThat(component.get("hashes").findValuesAsText("content"))
+                        .as("of " + jar.getFileName())
+                        .contains(sha256(jar));
+            }
+        }
         assertThat(bill.has("serialNumber")).isFalse();
         assertThat(bill.at("/metadata/timestamp").asText("none")).isIn("none", "", "2026-01-01T00:00:00Z");
     }

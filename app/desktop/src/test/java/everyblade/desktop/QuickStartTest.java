@@ -24,7 +24,9 @@ class QuickStartTest {
 
     /** What no answer that only reads may wake: planning, sight, pictures, the window, and what is slow to be made. */
     private static final List<String> HEAVY = List.of(
-            "everyblade.core.move.",
+            "everyblade.core.move.PlanBuilder",
+            "everyblade.core.move.CoverSearch",
+            "everyblade.core.move.RotationProblem",
             "everyblade.core.sight.Sights",
             "everyblade.core.surface.Patches",
             "everyblade.core.coverage.RowTally",
@@ -125,8 +127,9 @@ class QuickStartTest {
         assertLight(loaded);
         assertThat(loaded.stream().filter(name -> name.startsWith("everyblade.cli.") && name.endsWith("Command")))
                 .containsExactly("everyblade.cli.VerifyCommand");
-        assertThat(loaded.stream().filter(name -> name.startsWith("everyblade.core.turning.")))
-                .as("nothing is folded")
+        assertThat(loaded.stream()
+                        .filter(name -> name.matches("everyblade[.]core[.](turning|move|sight|coverage)[.].*")))
+                .as("nothing is folded, planned, computed")
                 .isEmpty();
         assertThat(loaded).hasSizeLessThan(2200);
     }

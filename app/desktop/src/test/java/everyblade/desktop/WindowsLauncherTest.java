@@ -115,6 +115,9 @@ class WindowsLauncherTest {
 
         assertThat(words).endsWith("-jar", "%HOME_FOLDER%\\lib\\everyblade-desktop.jar", "%*");
         assertThat(words).contains("-Deveryblade.home=%HOME_FOLDER%", "-Dfile.encoding=UTF-8", "-Xshare:auto");
+        assertThat(words)
+                .as("whether a person watches is for Java to find out")
+                .contains("-Deveryblade.watched=console", "-Djdk.console=java.base");
         assertThat(words.subList(1, words.size()))
                 .filteredOn(word -> word.startsWith("-X") || word.startsWith("-Dfile"))
                 .allSatisfy(word -> assertThat(other).contains(word));

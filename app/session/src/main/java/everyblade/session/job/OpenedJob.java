@@ -39,6 +39,7 @@ import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.Patience;
 import everyblade.session.around.Surroundings;
+import everyblade.session.around.Waiting;
 import everyblade.session.photo.Album;
 import everyblade.session.photo.JobPhoto;
 import everyblade.spi.EngineModel;
@@ -83,7 +84,7 @@ public record OpenedJob(
     public static OpenedJob read(Surroundings around, Path path, RecordKind kind) {
         JobFolder folder = new JobFolder(around.disk(), around.job(path), kind);
         KeptFolds folds = new KeptFolds(around.derived());
-        Job job = job(folder, folds);
+        Job job = job(around, folder, folds);
         around.words().say(job.notices()).forEach(around.err()::println);
         return read(around, folder, job, folds);
     }
@@ -106,7 +107,7 @@ public record OpenedJob(
         List<String> inLanguage = Stream.concat(
                         Stream.of(around.words().locale().toLanguageTag()), question.stream())
                 .toList();
-        Job job = job(folder, folds);
+        Job job = job(around, folder, folds);
         around.words().say(job.notices()).forEach(around.err()::println);
         KeptAnswers.Answer answer = answers.find(job, inLanguage).orElseGet(() -> {
             OpenedJob opened = read(around, folder, job, folds);
@@ -121,7 +122,7 @@ public record OpenedJob(
 
     private static OpenedJob read(Surroundings around, JobFolder folder, Job job, KeptFolds folds) {
         Progress patience = new Patience(around, "wait.stations");
-        return of(around, folder, job, patience, folds);
+        return Waiting.during(around, "wait.open", () -> of(around, folder, job, patience, folds));
     }
 
     /** Reads a job that is then written to; its writer tells what a person should know. */
@@ -129,7 +130,7 @@ public record OpenedJob(
         requireFolder(around, path);
         JobFolder folder = new JobFolder(around.disk(), around.path(path), kind);
         KeptFolds folds = new KeptFolds(around.derived());
-        return of(around, folder, job(folder, folds), Progress.NONE, folds);
+        return of(around, folder, job(around, folder, folds), Progress.NONE, folds);
     }
 
     /** Refuses a packed job, to which nothing can be added. */
@@ -139,8 +140,8 @@ public record OpenedJob(
         }
     }
 
-    private static Job job(JobFolder folder, KeptFolds folds) {
-        JobFolder.Reading reading = folder.read(folds);
+    private static Job job(Surroundings around, JobFolder folder, KeptFolds folds) {
+        JobFolder.Reading reading = Waiting.during(around, "wait.open", () -> folder.read(folds));
         if (reading instanceof JobFolder.Refused refused) {
             throw new Failure(refused.problem());
         }

@@ -23,6 +23,7 @@ import everyblade.record.FrozenFile;
 import everyblade.session.around.Failure;
 import everyblade.session.around.Patience;
 import everyblade.session.around.Surroundings;
+import everyblade.session.around.Waiting;
 import everyblade.session.model.Shelf;
 import everyblade.spi.EngineModel;
 import java.time.Instant;
@@ -53,7 +54,7 @@ public record Prepared(EngineModel model, Coverage before, Plan plan, List<OutOf
                 patience);
         Fold fold = asked(engine(scene, settings), task.entries(model));
         Coverage coverage = Coverage.of(fold.situation(), settings, sights);
-        Plan plan = PlanBuilder.of(fold, coverage, Prices.of(settings));
+        Plan plan = Waiting.during(around, "wait.plan", () -> PlanBuilder.of(fold, coverage, Prices.of(settings)));
         return new Prepared(model, coverage, plan, OutOfReach.of(coverage));
     }
 
