@@ -55,9 +55,9 @@ public final class EyeSurface {
         nx += dx;
         ny += dy;
         nz += dz;
-        float length = (float) Math.sqrt(nx * nx + ny * ny + nz * nz);
-        nx /= length;
-        ny /= length;
-        nz /= length;
+        float one = 1 / (float) Math.sqrt(nx * nx + ny * ny + nz * nz);
+        nx *= one;
+        ny *= one;
+        nz *= one;
     }
 }

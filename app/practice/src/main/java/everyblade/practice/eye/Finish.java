@@ -43,7 +43,8 @@ public enum Finish {
         spot.gloss = gloss * (0.8f + 0.5f * marks);
         spot.polish = polish;
         float tilt = 0.10f * marks;
-        spot.tilt(0, tilt * (r == 0 ? 0 : spot.y / r), tilt * (r == 0 ? 0 : spot.z / r));
+        float outwards = r == 0 ? 0 : tilt / r;
+        spot.tilt(0, outwards * spot.y, outwards * spot.z);
         if (heat > 0) {
             float scorch = heat * Noise.at(spot.x * 0.12f, r * 0.07f, seed + 9);
             spot.towards(0.35f * scorch, 0.38f, 0.27f, 0.17f);

@@ -99,37 +99,38 @@ final class Focus {
     }
 
     private void mix(int line, float[] blur, float[] light, float[] soft, float[] out, float[] seen) {
+        float down = Math.max(0, (line - 0.5f) / 2);
+        int top = (int) down;
+        int above = 3 * top * half;
+        int below = 3 * Math.min(half - 1, top + 1) * half;
+        float v = down - top;
         for (int column = 0; column < size; column++) {
             int element = line * size + column;
             float radius = blur[element];
+            float beside = Math.max(0, (column - 0.5f) / 2);
+            int left = (int) beside;
+            int right = 3 * Math.min(half - 1, left + 1);
+            left *= 3;
+            float u = beside - (int) beside;
+            boolean sharp = radius < SOFT;
+            float share =
+                    sharp ? Math.max(0, (radius - 0.3f) / (SOFT - 0.3f)) : Math.min(1, (radius - SOFT) / (OUT - SOFT));
             for (int i = 0; i < 3; i++) {
-                float sharp = light[3 * element + i];
-                if (radius <= 0.3f) {
-                    seen[3 * element + i] = sharp;
-                } else if (radius < SOFT) {
-                    float share = (radius - 0.3f) / (SOFT - 0.3f);
-                    seen[3 * element + i] = sharp + share * (at(soft, column, line, i) - sharp);
-                } else {
-                    float near = at(soft, column, line, i);
-                    float share = Math.min(1, (radius - SOFT) / (OUT - SOFT));
-                    seen[3 * element + i] = near + share * (at(out, column, line, i) - near);
-                }
+                float near =
+                        between(soft, above + left + i, above + right + i, below + left + i, below + right + i, u, v);
+                float here = sharp
+                        ? light[3 * element + i]
+                        : between(out, above + left + i, above + right + i, below + left + i, below + right + i, u, v);
+                seen[3 * element + i] = sharp ? here + share * (near - here) : near + share * (here - near);
             }
         }
     }
 
-    /** A value of a halved picture between its elements. */
-    private float at(float[] small, int column, int line, int i) {
-        float x = Math.max(0, (column - 0.5f) / 2);
-        float y = Math.max(0, (line - 0.5f) / 2);
-        int left = (int) x;
-        int top = (int) y;
-        int right = Math.min(half - 1, left + 1);
-        int bottom = Math.min(half - 1, top + 1);
-        float u = x - left;
-        float v = y - top;
-        float above = small[3 * (top * half + left) + i] * (1 - u) + small[3 * (top * half + right) + i] * u;
-        float below = small[3 * (bottom * half + left) + i] * (1 - u) + small[3 * (bottom * half + right) + i] * u;
+    /** A value of a halved picture between four of its elements. */
+    private static float between(
+            float[] small, int aboveLeft, int aboveRight, int belowLeft, int belowRight, float u, float v) {
+        float above = small[aboveLeft] * (1 - u) + small[aboveRight] * u;
+        float below = small[belowLeft] * (1 - u) + small[belowRight] * u;
         return above * (1 - v) + below * v;
     }
 }

@@ -34,6 +34,8 @@ final class Shader {
         private final Shader shader;
         private final EyeSurface spot = new EyeSurface();
         private final float[] place = new float[3];
+        private final Corners triangle = new Corners();
+        private int triangleOf = EyeFrame.NOTHING;
 
         Line(Shader shader) {
             this.shader = shader;
@@ -42,33 +44,39 @@ final class Shader {
 
         void shade(int line) {
             int size = frame.size();
-            for (int element = line * size; element < (line + 1) * size; element++) {
+            for (int column = 0; column < size; column++) {
+                int element = line * size + column;
                 if (frame.slots[element] >= 0) {
-                    shade(element, line);
+                    shade(element, column, line);
                 }
             }
         }
 
-        private void shade(int element, int line) {
+        private void shade(int element, int column, int line) {
             Camera camera = frame.camera;
             int slot = frame.slots[element];
             int index = frame.ofPlaced[slot];
             PlacedMesh placed = frame.placed.get(index);
             float[] m = frame.matrices[index];
             float ahead = 1 / frame.nearness[element];
-            float across = (element % camera.size + 0.5f - camera.radius) / camera.scale * ahead;
-            float up = (camera.radius - line - 0.5f) / camera.scale * ahead;
+            spot.grain = ahead / camera.scale;
+            float across = (column + 0.5f - camera.radius) * spot.grain;
+            float up = (camera.radius - line - 0.5f) * spot.grain;
             EyeFrame.back(m, across, up, ahead, place);
             spot.x = place[0];
             spot.y = place[1];
             spot.z = place[2];
-            spot.grain = ahead / camera.scale;
-            facing(placed.solid(), frame.ofTriangle[slot]);
+            if (slot != triangleOf) {
+                triangleOf = slot;
+                triangle.take(placed.solid(), frame.ofTriangle[slot]);
+            }
+            triangle.facing(spot);
             // From the spot towards the lens, in the frame of the solid: the lens is the origin of right, up, ahead.
             float distance = (float) Math.sqrt(across * across + up * up + ahead * ahead);
-            float vx = -(m[0] * across + m[4] * up + m[8] * ahead) / distance;
-            float vy = -(m[1] * across + m[5] * up + m[9] * ahead) / distance;
-            float vz = -(m[2] * across + m[6] * up + m[10] * ahead) / distance;
+            float nearness = 1 / distance;
+            float vx = -(m[0] * across + m[4] * up + m[8] * ahead) * nearness;
+            float vy = -(m[1] * across + m[5] * up + m[9] * ahead) * nearness;
+            float vz = -(m[2] * across + m[6] * up + m[10] * ahead) * nearness;
             spot.inner = spot.nx * vx + spot.ny * vy + spot.nz * vz < 0 && placed.isCut();
             turnTowards(vx, vy, vz);
             placed.solid().finish.on(spot, placed.seed(), placed.grime());
@@ -80,42 +88,12 @@ final class Shader {
                 spot.gloss = 0.5f;
             }
             // The lamp stands above the lens.
-            float lx = vx + m[4] * shader.lamp / distance;
-            float ly = vy + m[5] * shader.lamp / distance;
-            float lz = vz + m[6] * shader.lamp / distance;
-            float l = (float) Math.sqrt(lx * lx + ly * ly + lz * lz);
-            lit(element, distance, vx, vy, vz, lx / l, ly / l, lz / l);
-        }
-
-        /** The smooth normal at the spot, by its shares of the triangle's corners. */
-        private void facing(Solid solid, int triangle) {
-            float[] p = solid.points;
-            int a = 3 * solid.triangles[3 * triangle];
-            int b = 3 * solid.triangles[3 * triangle + 1];
-            int c = 3 * solid.triangles[3 * triangle + 2];
-            float ux = p[b] - p[a];
-            float uy = p[b + 1] - p[a + 1];
-            float uz = p[b + 2] - p[a + 2];
-            float vx = p[c] - p[a];
-            float vy = p[c + 1] - p[a + 1];
-            float vz = p[c + 2] - p[a + 2];
-            float wx = spot.x - p[a];
-            float wy = spot.y - p[a + 1];
-            float wz = spot.z - p[a + 2];
-            float uu = ux * ux + uy * uy + uz * uz;
-            float uv = ux * vx + uy * vy + uz * vz;
-            float vv = vx * vx + vy * vy + vz * vz;
-            float wu = wx * ux + wy * uy + wz * uz;
-            float wv = wx * vx + wy * vy + wz * vz;
-            float whole = uu * vv - uv * uv;
-            float shareB = whole == 0 ? 0 : (vv * wu - uv * wv) / whole;
-            float shareC = whole == 0 ? 0 : (uu * wv - uv * wu) / whole;
-            float shareA = 1 - shareB - shareC;
-            float[] n = solid.normals;
-            spot.nx = shareA * n[a] + shareB * n[b] + shareC * n[c];
-            spot.ny = shareA * n[a + 1] + shareB * n[b + 1] + shareC * n[c + 1];
-            spot.nz = shareA * n[a + 2] + shareB * n[b + 2] + shareC * n[c + 2];
-            spot.tilt(0, 0, 0);
+            float above = shader.lamp * nearness;
+            float lx = vx + m[4] * above;
+            float ly = vy + m[5] * above;
+            float lz = vz + m[6] * above;
+            float one = 1 / (float) Math.sqrt(lx * lx + ly * ly + lz * lz);
+            lit(element, nearness, vx, vy, vz, lx * one, ly * one, lz * one);
         }
 
         private void turnTowards(float vx, float vy, float vz) {
@@ -126,7 +104,7 @@ final class Shader {
             }
         }
 
-        private void lit(int element, float distance, float vx, float vy, float vz, float lx, float ly, float lz) {
+        private void lit(int element, float nearness, float vx, float vy, float vz, float lx, float ly, float lz) {
             float square = Math.max(0, spot.nx * lx + spot.ny * ly + spot.nz * lz);
             float hx = lx + vx;
             float hy = ly + vy;
@@ -137,7 +115,7 @@ final class Shader {
             float shine = Math.max(0, 1 - (1 - mirror) * spot.polish / 4);
             shine *= shine;
             shine *= shine;
-            float fall = 1 / (distance * distance);
+            float fall = nearness * nearness;
             float back = spot.gloss * shine * 1.6f;
             float[] light = shader.light;
             light[3 * element] = fall * (spot.red * square + back);
