@@ -171,6 +171,9 @@ record FleetExchange(FleetStore to) {
                         done.head(),
                         done.sent(),
                         done.brought());
+                if (done.lacking() > 0) {
+                    to.say("fleet.lacking", folder, done.lacking());
+                }
             } catch (StoreRefusal refusal) {
                 if (refusal.reason() == StoreRefusal.Reason.CUT) {
                     throw refusal;
@@ -199,11 +202,11 @@ record FleetExchange(FleetStore to) {
         return new StoreExchange(store, machine());
     }
 
-    private static String machine() {
+    private String machine() {
         try {
             return InetAddress.getLocalHost().getHostName();
         } catch (UnknownHostException nameless) {
-            return "a machine without a name";
+            return around().words().say("fleet.place.nameless");
         }
     }
 

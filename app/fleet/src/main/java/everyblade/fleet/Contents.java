@@ -27,7 +27,7 @@ record Contents(Store store) {
     byte[] bytes(String hash) throws StoreRefusal {
         return store.ask("SELECT bytes FROM everyblade.content WHERE hash = ?", row -> row.getBytes(1), hash).stream()
                 .findFirst()
-                .orElseThrow(() -> new StoreRefusal(StoreRefusal.Reason.UNSOUND, "there is no content " + hash));
+                .orElseThrow(() -> new StoreRefusal(StoreRefusal.Reason.UNSOUND, new StoreFlaw.NoContent(hash)));
     }
 
     /** Keeps a file of a job; one that is there stays, whoever brought it. */

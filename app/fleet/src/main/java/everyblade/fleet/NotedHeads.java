@@ -61,8 +61,7 @@ public record NotedHeads(Map<String, NotedHead> heads) {
             Matcher matcher = LINE.matcher(line);
             if (!matcher.matches()) {
                 throw new StoreRefusal(
-                        StoreRefusal.Reason.UNSOUND,
-                        "\"" + line.replaceAll("\\p{Cntrl}", "?") + "\" is no line of a file of heads");
+                        StoreRefusal.Reason.UNSOUND, new StoreFlaw.NoHead(line.replaceAll("\\p{Cntrl}", "?")));
             }
             heads.put(
                     matcher.group(1),

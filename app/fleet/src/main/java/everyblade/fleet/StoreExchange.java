@@ -51,8 +51,9 @@ public final class StoreExchange {
      * @param head as the store has it now
      * @param sent how many lines went to the store
      * @param brought how many lines came from the store
+     * @param lacking how many entries the store has that the folder has not
      */
-    public record Done(String job, int entries, String head, int sent, int brought) {}
+    public record Done(String job, int entries, String head, int sent, int brought, int lacking) {}
 
     /**
      * Sends to the store what it lacks.
@@ -104,10 +105,12 @@ public final class StoreExchange {
         }
         int sent = send ? send(folder, journal, here.journal(), Reason.PARTED) : 0;
         int brought = 0;
+        int entries = 0;
         if (bring.isPresent()) {
             brought += bring.get().files(here, contents.of(job));
-            brought += bring.get()
+            entries = bring.get()
                     .journal(journal, course(here.journal(), chains.find(job).orElseThrow()));
+            brought += entries;
         }
         if (send && reviewed) {
             sent += sendReview(folder, here, job, journal, begun);
@@ -116,7 +119,8 @@ public final class StoreExchange {
             brought += bringReview(bring.get(), here, job);
         }
         KeptChain now = chains.find(job).orElseThrow();
-        return new Done(job, now.last(), now.head(), sent, brought);
+        int lacking = Math.max(0, now.last() - (here.journal().size() - 1 + entries));
+        return new Done(job, now.last(), now.head(), sent, brought, lacking);
     }
 
     /** What the folder holds, as it may be told of. */
@@ -158,7 +162,7 @@ public final class StoreExchange {
                 return lines.size();
             }
         }
-        throw new StoreRefusal(Reason.REFUSED, "others add to this job at the same time");
+        throw new StoreRefusal(Reason.REFUSED, new StoreFlaw.Crowded());
     }
 
     private int sendReview(JobFolder folder, SentJob here, String job, KeptChain journal, Instant begun)

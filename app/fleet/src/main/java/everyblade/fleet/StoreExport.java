@@ -65,9 +65,7 @@ public record StoreExport(Store store) {
             if (Files.exists(folder)) {
                 try (var there = Files.list(folder)) {
                     if (there.findAny().isPresent()) {
-                        throw new StoreRefusal(
-                                Reason.NOT_WRITTEN,
-                                folder + ": something is there already; name a folder that is not there yet");
+                        throw new StoreRefusal(Reason.NOT_EMPTY, folder);
                     }
                 }
             }

@@ -42,7 +42,9 @@ public record StoreRetention(Store store, Disk disk) {
     public Done retire(int year, Path folder) throws StoreRefusal {
         if (!store.ask("SELECT rolsuper FROM pg_roles WHERE rolname = current_user", row -> row.getBoolean(1))
                 .get(0)) {
-            throw new StoreRefusal(Reason.NOT_ALLOWED, store.address().user() + " is no superuser");
+            throw new StoreRefusal(
+                    Reason.NOT_ALLOWED,
+                    new StoreFlaw.NoSuperuser(store.address().user()));
         }
         requireEmpty(folder);
         List<KeptChain> jobs = new Chains(store)

@@ -40,7 +40,7 @@ public final class StoreSchema {
         try (Store store = Store.connect(address, secret)) {
             if (!store.ask("SELECT rolsuper FROM pg_roles WHERE rolname = current_user", row -> row.getBoolean(1))
                     .get(0)) {
-                throw new StoreRefusal(StoreRefusal.Reason.NOT_ALLOWED, address.user() + " is no superuser");
+                throw new StoreRefusal(StoreRefusal.Reason.NOT_ALLOWED, new StoreFlaw.NoSuperuser(address.user()));
             }
             Logger silent = Logger.getLogger("org.flywaydb");
             silent.setLevel(Level.WARNING);

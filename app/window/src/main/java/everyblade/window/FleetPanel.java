@@ -40,6 +40,7 @@ final class FleetPanel {
             "insets 16 24 16 24, fill, wrap, hidemode 3", "[grow, fill]", "[][][][grow 60, fill][grow 40, fill][]"));
     private final JTextField address = new JTextField();
     private final Paragraph told = new Paragraph();
+    private final Theme theme;
     private final FleetGrid grid;
     private final Course course = new Course();
     private final LineList<FleetBoard.Open> open;
@@ -54,6 +55,7 @@ final class FleetPanel {
      */
     FleetPanel(Words words, Theme theme, String store, boolean always, Doing doing) {
         this.words = words;
+        this.theme = theme;
         this.grid = new FleetGrid(words, theme, this::chosen);
         this.open = new LineList<>("fleet.open", this::line);
         Texts.name(open, words.say("fleet.page.open"));
@@ -158,7 +160,7 @@ final class FleetPanel {
         protected void paintComponent(Graphics g) {
             if (!points.isEmpty()) {
                 Graphics2D graphics = (Graphics2D) g.create();
-                CourseChart.paint(points, words, graphics, getWidth(), getHeight());
+                CourseChart.paint(points, words, theme, graphics, getWidth(), getHeight());
                 graphics.dispose();
             }
         }

@@ -62,15 +62,18 @@ final class Following {
                 door.close();
                 return;
             }
-            Texts.say(
-                    label,
-                    news instanceof StoreFollowing.News.AsOf asOf
-                            ? words.say("fleet.follow.asOf", asOf.entry())
-                            : words.say(
-                                    "fleet.follow.off",
-                                    ShopStore.told(((StoreFollowing.News.Refused) news).why(), words)));
+            Texts.say(label, told(news, words));
             again(following, door, words);
         });
+    }
+
+    private static String told(StoreFollowing.News news, Words words) {
+        if (news instanceof StoreFollowing.News.AsOf asOf) {
+            return asOf.lacking() == 0
+                    ? words.say("fleet.follow.asOf", asOf.entry())
+                    : words.say("fleet.follow.ahead", asOf.entry(), asOf.lacking());
+        }
+        return words.say("fleet.follow.off", ShopStore.told(((StoreFollowing.News.Refused) news).why(), words));
     }
 
     /** There is something new in the job. */

@@ -1,8 +1,10 @@
 package everyblade.picture.chart;
 
 import everyblade.picture.scene.Ink;
+import everyblade.picture.scene.Theme;
 import everyblade.words.Words;
 import java.awt.BasicStroke;
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
@@ -35,7 +37,8 @@ public final class CourseChart {
     public record Point(Instant at, double left, int findings) {}
 
     /** Paints the chart from (0, 0) to (width, height): the share to the left-hand scale, findings to the other. */
-    public static void paint(List<Point> points, Words words, Graphics2D graphics, double width, double height) {
+    public static void paint(
+            List<Point> points, Words words, Theme theme, Graphics2D graphics, double width, double height) {
         DateAxis time = new DateAxis(null, TimeZone.getTimeZone("UTC"), words.locale());
         time.setRange(
                 Date.from(points.get(0).at().minusSeconds(86_400)),
@@ -44,13 +47,13 @@ public final class CourseChart {
                 series(words.say("chart.left"), points, point -> 100 * point.left()),
                 time,
                 scale(words.say("chart.left")),
-                marks(Ink.ALERT, null));
+                marks(ChartLook.colour(theme, Ink.ALERT), null));
         plot.setRangeAxis(1, scale(words.say("chart.findings")));
         plot.setDataset(1, series(words.say("chart.findings"), points, Point::findings));
-        plot.setRenderer(1, marks(Ink.LINE, new float[] {5, 3}));
+        plot.setRenderer(1, marks(ChartLook.colour(theme, Ink.LINE), new float[] {5, 3}));
         plot.mapDatasetToRangeAxis(1, 1);
         JFreeChart chart = new JFreeChart(plot);
-        ChartLook.set(chart);
+        ChartLook.set(chart, theme);
         chart.draw(graphics, new Rectangle2D.Double(0, 0, width, height));
     }
 
@@ -69,9 +72,9 @@ public final class CourseChart {
     }
 
     /** The two are told apart by how they are dashed as well, without colour. */
-    private static XYLineAndShapeRenderer marks(Ink ink, float[] dash) {
+    private static XYLineAndShapeRenderer marks(Color colour, float[] dash) {
         XYLineAndShapeRenderer marks = new XYLineAndShapeRenderer();
-        marks.setSeriesPaint(0, ChartLook.colour(ink));
+        marks.setSeriesPaint(0, colour);
         marks.setSeriesShape(0, new Ellipse2D.Double(-MARK / 2, -MARK / 2, MARK, MARK));
         marks.setSeriesStroke(0, new BasicStroke(1.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dash, 0));
         return marks;

@@ -46,8 +46,9 @@ public final class StoreFollowing implements AutoCloseable {
          *
          * @param entry its number
          * @param sent how many lines went there just now
+         * @param lacking how many entries it has that were made elsewhere, and that the folder lacks
          */
-        record AsOf(int entry, int sent) implements News {}
+        record AsOf(int entry, int sent, int lacking) implements News {}
 
         /** The store does not take it, or nobody answers. */
         record Refused(StoreRefusal why) implements News {}
@@ -71,7 +72,7 @@ public final class StoreFollowing implements AutoCloseable {
                 store = Optional.of(shop.open());
             }
             StoreExchange.Done done = new StoreExchange(store.get(), place).push(folder, Optional.empty());
-            return new News.AsOf(done.entries(), done.sent());
+            return new News.AsOf(done.entries(), done.sent(), done.lacking());
         } catch (StoreRefusal refusal) {
             leave();
             return new News.Refused(refusal);

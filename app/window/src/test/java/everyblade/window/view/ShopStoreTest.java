@@ -3,7 +3,10 @@ package everyblade.window.view;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import everyblade.core.sight.Progress;
 import everyblade.fleet.PostgresServer;
+import everyblade.fleet.Store;
+import everyblade.fleet.StoreExchange;
 import everyblade.fleet.StoreRefusal;
 import everyblade.fleet.StoreSecret;
 import everyblade.fleet.WithPostgres;
@@ -11,11 +14,14 @@ import everyblade.record.JobFolder;
 import everyblade.record.LocalDisk;
 import everyblade.session.Session;
 import everyblade.session.Workshop;
+import everyblade.session.around.Surroundings;
 import everyblade.words.Words;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -74,7 +80,24 @@ class ShopStoreTest {
         session.say("note one more");
         following.nudge();
 
-        assertThat(asOf(following.next())).isEqualTo(new StoreFollowing.News.AsOf(before + 1, 1));
+        assertThat(asOf(following.next())).isEqualTo(new StoreFollowing.News.AsOf(before + 1, 1, 0));
+    }
+
+    @Test
+    void whatAnotherMachineAddedMeanwhileIsToldOfAsWhatIsLackingHere() throws Exception {
+        int before = asOf(following.next()).entry();
+        shop.bring(first(), folder(temp.resolve("copy")), WORDS);
+        Surroundings elsewhere = Workshop.in(temp.resolve("elsewhere")).around();
+        try (Session other = Session.open(elsewhere, temp.resolve("copy"), List.of(), Progress.NONE)) {
+            other.say("note made elsewhere");
+            other.say("note and one more");
+        }
+        try (Store store = shop.open()) {
+            new StoreExchange(store, "elsewhere").push(folder(temp.resolve("copy")), Optional.empty());
+        }
+        following.nudge();
+
+        assertThat(asOf(following.next())).isEqualTo(new StoreFollowing.News.AsOf(before + 2, 0, 2));
     }
 
     @Test
