@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A set of ticks on a circle as sorted, disjoint, maximal arcs: no two of them touch, so equal sets are equal objects.
@@ -232,7 +233,7 @@ public final class ArcSet {
 
     @Override
     public int hashCode() {
-        return circle.hashCode() * 31 + Arrays.hashCode(bounds);
+        return Objects.hash(circle, Arrays.hashCode(bounds));
     }
 
     /** The text notation of {@link ArcText}. */

@@ -2,6 +2,7 @@ package everyblade.core.angle;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.util.Arrays;
 
 /**
  * An exact, signed amount of turning: whole ticks of the standard circle and a proper fraction of one, in lowest terms.
@@ -234,7 +235,7 @@ public final class Turn implements Comparable<Turn> {
 
     @Override
     public int hashCode() {
-        return Long.hashCode(ticks * 31 + numerator) * 31 + Long.hashCode(denominator);
+        return Arrays.hashCode(new long[] {ticks, numerator, denominator});
     }
 
     /** Degrees for people, such as {@code 38°}. */

@@ -79,10 +79,11 @@ class LargeTurnsTest {
         assertThat(turn.numerator()).isEqualTo(2);
         assertThat(turn.denominator()).isEqualTo(7);
         assertThat(turn.times(7, 1)).isEqualTo(Turn.ofTicks(30));
+        assertThat(Turn.of(4, 0, 1)).isEqualTo(Turn.ofTicks(4));
     }
 
     @ParameterizedTest
-    @CsvSource({"-1, 2", "2, 2", "3, 2", "2, 4", "0, 2"})
+    @CsvSource({"-1, 2", "1, 1", "2, 2", "3, 2", "2, 4", "0, 2"})
     void whatIsNoProperFractionInLowestTermsIsRefused(long above, long below) {
         assertThatIllegalArgumentException().isThrownBy(() -> Turn.of(0, above, below));
     }

@@ -47,6 +47,16 @@ class SmallRulesTest {
         assertThat(set.withoutShorter(5)).isEqualTo(ArcSet.empty(circle));
     }
 
+    @Test
+    void aSetThatHasNoShorterArcsIsItself() {
+        Circle circle = new Circle(20);
+        ArcSet set = ArcSet.of(circle, List.of(new Arc(circle, 2, 3), new Arc(circle, 8, 4)));
+
+        assertThat(set.withoutShorter(3)).isSameAs(set);
+        assertThat(set.withoutShorter(4)).isEqualTo(ArcSet.of(new Arc(circle, 8, 4)));
+        assertThat(ArcSet.empty(circle).withoutShorter(1)).isEqualTo(ArcSet.empty(circle));
+    }
+
     /** Three ticks over the seam lie in two runs of the set, of two ticks and of one. */
     @Test
     void anArcOverTheSeamIsAsLongAsBothItsPieces() {
