@@ -30,6 +30,8 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
     private static final double NARROW = 0.6;
 
     private static final double TINY = 1.5;
+    /** Under a cell that is not seen, but some of whose surface is. */
+    private static final Ink BEGUN = Ink.STEP_2;
 
     private static final double DAMAGE_SHARE = 0.45;
     private static final double DAMAGE_MOST = 1.6;
@@ -70,7 +72,8 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
             Patch place = plan.patch(zone, patch);
             Optional<Cell> cell = Optional.of(cellOf(airfoil, zone));
             Look look = looks.looks().get(zone);
-            items.addAll(plain ? plain(look, place, cell) : framed(look, place, cell));
+            boolean begun = looks.begun().get(zone);
+            items.addAll(plain ? plain(look, place, cell, begun) : framed(look, place, cell, begun));
         }
         if (!plain) {
             items.add(Item.of(patch, Style.lined(Ink.LINE, 0.12)));
@@ -93,8 +96,8 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
     }
 
     /** A cell too small for a pattern: its wash, and of its mark as much as a pattern would have about. */
-    private static List<Item> plain(Look look, Patch patch, Optional<Cell> cell) {
-        Ink ground = ground(look);
+    private static List<Item> plain(Look look, Patch patch, Optional<Cell> cell, boolean begun) {
+        Ink ground = begun ? BEGUN : ground(look);
         // There are thousands of them, and the paper is there already.
         Item whole = new Item(patch, ground == Ink.PAPER ? Style.NONE : Style.filled(ground), cell);
         return switch (look.pattern()) {
@@ -113,12 +116,17 @@ record AirfoilDrawing(RowCoverage coverage, ZonePlan plan) {
     }
 
     /** A cell whose outline is filled, not drawn: a fraction of the work where there are thousands. */
-    private static List<Item> framed(Look look, Patch patch, Optional<Cell> cell) {
+    private static List<Item> framed(Look look, Patch patch, Optional<Cell> cell, boolean begun) {
         List<Item> items = new ArrayList<>();
         items.add(new Item(patch, Style.filled(hair(look)), cell));
-        items.add(Item.of(patch.within(HAIR / 2), Style.filled(ground(look))));
+        items.add(Item.of(patch.within(HAIR / 2), Style.filled(begun ? BEGUN : ground(look))));
         pattern(look, patch).ifPresent(items::add);
         return items;
+    }
+
+    /** The sample of a begun cell in a legend. */
+    static Item begun(Patch patch) {
+        return Item.of(patch, Style.both(BEGUN, Ink.FAINT, HAIR));
     }
 
     private static Ink ground(Look look) {

@@ -64,34 +64,48 @@ final class Legend {
         List<Integer> breaks = breaks(width, said);
         double y = lowerLeft.y() - (1 + breaks.size()) * LINE;
         double x = lowerLeft.x() + 1;
-        for (int i = 0; i < ENTRIES; i++) {
+        List<String> names = names(said);
+        for (int i = 0; i < names.size(); i++) {
             if (breaks.contains(i)) {
                 x = lowerLeft.x() + 1;
                 y += LINE;
             }
-            boolean damage = i == ENTRIES - 1;
-            Look look = damage ? Look.UNSEEN : Look.values()[i];
             Patch patch = new Patch(new Flat(new Point(x, y + LINE - 1)), 0, LINE_SAMPLE, 0, LINE - 2);
-            items.addAll(sample(look, damage, patch));
+            boolean damage = i == ENTRIES - 1;
+            if (i < ENTRIES) {
+                items.addAll(sample(damage ? Look.UNSEEN : Look.values()[i], damage, patch));
+            } else {
+                items.add(AirfoilDrawing.begun(patch));
+            }
             Point words = new Point(x + LINE_SAMPLE + 1, y + LINE / 2 + Lettering.CAPITAL * LINE_LETTERS / 2);
-            items.add(Item.of(Text.upright(words, name(look, damage, said), LINE_LETTERS, Anchor.START), Ink.LINE));
-            x += entryWidth(i, said);
+            items.add(Item.of(Text.upright(words, names.get(i), LINE_LETTERS, Anchor.START), Ink.LINE));
+            x += entryWidth(names.get(i));
         }
         return Group.of(items);
     }
 
-    private static double entryWidth(int entry, MapWords said) {
-        boolean damage = entry == ENTRIES - 1;
-        String name = name(damage ? Look.UNSEEN : Look.values()[entry], damage, said);
+    private static double entryWidth(String name) {
         return LINE_SAMPLE + 1 + Lettering.length(name, LINE_LETTERS) * Lettering.SLACK + 2;
+    }
+
+    /** What the lines name: all looks, damage, and that some of a cell was seen. */
+    private static List<String> names(MapWords said) {
+        List<String> names = new ArrayList<>();
+        for (int i = 0; i < ENTRIES; i++) {
+            boolean damage = i == ENTRIES - 1;
+            names.add(name(damage ? Look.UNSEEN : Look.values()[i], damage, said));
+        }
+        names.add(said.say("look.begun"));
+        return names;
     }
 
     /** The entries with which a line begins, but for the first. */
     private static List<Integer> breaks(double width, MapWords said) {
         List<Integer> breaks = new ArrayList<>();
         double x = 1;
-        for (int i = 0; i < ENTRIES; i++) {
-            double wide = entryWidth(i, said);
+        List<String> names = names(said);
+        for (int i = 0; i < names.size(); i++) {
+            double wide = entryWidth(names.get(i));
             if (x > 1 && x + wide > width) {
                 breaks.add(i);
                 x = 1;

@@ -3,6 +3,7 @@ package everyblade.picture;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -10,8 +11,9 @@ import java.util.Locale;
  * well enough is neither done nor left.
  *
  * @param cells of the rows, by state
+ * @param begun whether anything of their surface was seen, or maybe seen
  */
-public record RowProgress(Tally cells) {
+public record RowProgress(Tally cells, boolean begun) {
 
     /** What is to be said first of rows. */
     public enum Stage {
@@ -27,12 +29,16 @@ public record RowProgress(Tally cells) {
 
     /** Of one row. */
     public static RowProgress of(RowCoverage row) {
-        return new RowProgress(row.tally(row.zoning().all()));
+        return new RowProgress(
+                row.tally(row.zoning().all()), row.areas(row.zoning().all()).maybe() > 0);
     }
 
     /** Of several rows together. */
     public static RowProgress of(Collection<RowCoverage> rows) {
-        return new RowProgress(rows.stream().map(row -> of(row).cells()).reduce(Tally.NONE, Tally::plus));
+        List<RowProgress> each = rows.stream().map(RowProgress::of).toList();
+        return new RowProgress(
+                each.stream().map(RowProgress::cells).reduce(Tally.NONE, Tally::plus),
+                each.stream().anyMatch(RowProgress::begun));
     }
 
     public Stage stage() {
@@ -45,7 +51,7 @@ public record RowProgress(Tally cells) {
         if (cells.maybe() > 0) {
             return Stage.MAYBE;
         }
-        return cells.seen() + cells.part() == 0 ? Stage.NOT_BEGUN : Stage.LEFT;
+        return begun ? Stage.LEFT : Stage.NOT_BEGUN;
     }
 
     /** That in a few words, such as {@code 13 maybe}. */

@@ -119,17 +119,17 @@ final class FindingPanel {
         JButton newest = Texts.button(words.say("finding.newest"));
         newest.addActionListener(
                 pressed -> choices.get().pictures().flatMap(NewestPicture::in).ifPresent(picture::setText));
-        tight(newest);
+        Texts.tight(newest);
         panel.add(newest, "span 2, wmin 0");
         Texts.say(add, words.say("finding.add"));
         add.setName("finding add");
         add.addActionListener(pressed -> add());
-        tight(add);
+        Texts.tight(add);
         panel.add(add, "span 2, growx, wmin 0");
         JButton back = Texts.button(words.say("finding.back"));
         back.setName("finding back");
         back.addActionListener(pressed -> doing.back());
-        tight(back);
+        Texts.tight(back);
         panel.add(back, "span 2, wmin 0");
         panel.add(verdict, "span 4, wmin 0, growx, gaptop 6");
         panel.add(Form.scrolled(figures), "span 4, grow, hmin 30");
@@ -137,12 +137,6 @@ final class FindingPanel {
         panel.add(source, "span 4, wmin 0, growx");
         panel.setMinimumSize(new java.awt.Dimension(300, 100));
         Keys.within(panel, "ESCAPE", doing::back);
-    }
-
-    /** Its words before the room beside them, where letters are large. */
-    private static void tight(JButton button) {
-        button.setMargin(new java.awt.Insets(2, 4, 2, 4));
-        Texts.tip(button, button.getText());
     }
 
     private void listen() {

@@ -93,7 +93,8 @@ final class PicturePanel {
         button.setName(key);
         Texts.leaveFocus(button);
         button.addActionListener(pressed -> action.run());
-        buttons.add(button);
+        Texts.tight(button);
+        buttons.add(button, "wmin 0");
     }
 
     private void listen(Runnable back) {

@@ -1,6 +1,7 @@
 package everyblade.window;
 
 import everyblade.words.Visible;
+import java.awt.Insets;
 import javax.accessibility.AccessibleContext;
 import javax.swing.AbstractButton;
 import javax.swing.Icon;
@@ -56,6 +57,12 @@ final class Texts {
     /** Leaves the focus where it is when a button is pressed with a pointer; by keys it is still reached. */
     static void leaveFocus(AbstractButton button) {
         button.setRequestFocusEnabled(false);
+    }
+
+    /** Gives its words the room beside them, where there is little; what may be cut is told where a pointer rests on it. */
+    static void tight(AbstractButton button) {
+        button.setMargin(new Insets(2, 4, 2, 4));
+        tip(button, button.getText());
     }
 
     /** Shows a sign on a button, with its words beside it where there is room for them; they are read out anyhow. */
