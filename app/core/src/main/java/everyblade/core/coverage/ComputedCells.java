@@ -17,8 +17,8 @@ import java.util.Optional;
  * Cells whose states rest on computed sight: each has its own surface, what of it is within reach, and what of it was surely
  * and maybe seen. Surfaces are mm².
  *
- * <p>An edge of sight runs somewhere through the patches along it, so half of those that were seen, but not up to their borders,
- * is taken off before a cell counts as done. A cell at the leading or trailing edge counts only if its outermost strip, where
+ * <p>An edge of sight runs somewhere through the patches along it, so half of those that were seen, but not nearly up to their
+ * borders, is taken off before a cell counts as done. A cell at the leading or trailing edge counts only if its outermost strip, where
  * nicks sit, does by itself, with the same taken off.
  */
 final class ComputedCells implements Cells {
@@ -172,14 +172,11 @@ final class ComputedCells implements Cells {
             return false;
         }
         double slack = ROUNDING * seen.own.all()[zone];
-        Part lessOfOwn = sure.all < seen.own.all()[zone] - slack ? offAtEdge(n, zone, false, parts) : Part.NONE;
-        Part lessOfReach = sure.all < seen.reach.all()[cell] - slack ? offAtEdge(n, zone, true, parts) : Part.NONE;
+        Part lessOfOwn =
+                sure.all < seen.own.all()[zone] - slack ? part(seen.offAtEdge(n, zone, false, parts), 0) : Part.NONE;
+        Part lessOfReach =
+                sure.all < seen.reach.all()[cell] - slack ? part(seen.offAtEdge(n, zone, true, parts), 0) : Part.NONE;
         return done(sure, cell, zone, lessOfOwn, lessOfReach).isPresent();
-    }
-
-    private Part offAtEdge(int n, int zone, boolean ofReach, BitSet parts) {
-        BitSet cut = seen.cutAtEdge(n, zone, ofReach, parts);
-        return new Part(seen.area(zone, cut) / 2, seen.strip(zone, cut) / 2);
     }
 
     @Override

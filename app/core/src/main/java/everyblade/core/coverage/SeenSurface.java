@@ -11,6 +11,9 @@ import java.util.stream.IntStream;
 /** What was seen of the surface of each cell of a row, added up over its facets, and where one crosses an edge of sight, its patches. */
 final class SeenSurface {
 
+    /** An edge of sight that is only known to run between the middles of two patches cuts off half of one at the most. */
+    private static final double HALF = 0.5;
+
     private final Row row;
     private final Zoning zoning;
     private final Patches patches;
@@ -200,7 +203,8 @@ final class SeenSurface {
 
     /**
      * By how much less than what adds up may have been surely seen of a zone, mm², by airfoil from 0: the edge of sight runs
-     * somewhere through the patches along it, so half of those that were seen, but not as a whole.
+     * somewhere through the patches along it, so half of those that were seen; of those seen as a whole, what lies beyond the place
+     * at which that is judged.
      *
      * @param ofReach whether only what is within reach beyond that edge makes it one
      */
@@ -234,14 +238,22 @@ final class SeenSurface {
         return missed;
     }
 
-    /** The patches of which half is taken off of airfoil n if these and no others were surely seen. */
-    BitSet cutAtEdge(int n, int zone, boolean ofReach, BitSet parts) {
+    /** The same of airfoil n alone, as the first cell, if these patches and no others were surely seen. */
+    CoveredSurface offAtEdge(int n, int zone, boolean ofReach, BitSet parts) {
         IntPredicate missed = beyond -> !parts.get(beyond) && (!ofReach || within.of(n, beyond));
-        BitSet cut = new BitSet(patches.count());
+        CoveredSurface off = CoveredSurface.none(1);
         for (int patch : ofZone[zone]) {
-            cut.set(patch, parts.get(patch) && !isWhole(n, patch) && borders(patch, missed));
+            if (parts.get(patch) && borders(patch, missed)) {
+                double cut = cut(isWhole(n, patch));
+                off.add(0, cut * area(patch), cut * strip(patch));
+            }
         }
-        return cut;
+        return off;
+    }
+
+    /** The share of a patch along an edge of sight that may be cut off by it. */
+    private static double cut(boolean whole) {
+        return whole ? Patches.BEYOND : HALF;
     }
 
     private boolean isWhole(int n, int patch) {

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
 
 /**
  * Finds which patches along an edge of sight are in sight as a whole. That edge runs somewhere between the middle of a patch
- * that every pose shows and the middle of one beside it that some pose does not; where every pose shows the border between
+ * that every pose shows and the middle of one beside it that some pose does not; where every pose shows a place just short of the border between
  * them, too, it runs beyond that.
  */
 final class PatchBorders {

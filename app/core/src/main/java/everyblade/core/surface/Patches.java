@@ -17,6 +17,9 @@ public final class Patches {
     /** Into how many parts a facet is divided both ways; a power of two, so that its parts' corners are exact. */
     public static final int SPLIT = 4;
 
+    /** The share of a patch that lies beyond the place at which its border is looked at. */
+    public static final double BEYOND = 0.05;
+
     /** No zone has fewer patches of a mesh file's faces than this, as none of a computed shape has. */
     private static final int LEAST_IN_ZONE = 256;
 
@@ -151,7 +154,10 @@ public final class Patches {
         return beside[patch][edge];
     }
 
-    /** The middle of an edge of a patch, facing as the patches on both sides of it do; there must be one beyond. */
+    /**
+     * A place just short of the middle of an edge of a patch, facing as the patches on both sides of it do; there must be one
+     * beyond. Where it is in sight, no more of the patch is cut off there than {@link #BEYOND}.
+     */
     public Facets border(int patch, int edge) {
         int beyond = beside[patch][edge];
         int a = mesh.corner(patch, edge);
@@ -160,8 +166,12 @@ public final class Patches {
         for (int axis = 0; axis < towards.length; axis++) {
             towards[axis] = facets.normal(patch, axis) + facets.normal(beyond, axis);
         }
+        double back = 2 * BEYOND;
         return Facets.place(
-                (mesh.x(a) + mesh.x(b)) / 2, (mesh.y(a) + mesh.y(b)) / 2, (mesh.z(a) + mesh.z(b)) / 2, towards);
+                Between.mix((mesh.x(a) + mesh.x(b)) / 2, facets.centroid(patch, 0), back),
+                Between.mix((mesh.y(a) + mesh.y(b)) / 2, facets.centroid(patch, 1), back),
+                Between.mix((mesh.z(a) + mesh.z(b)) / 2, facets.centroid(patch, 2), back),
+                towards);
     }
 
     /** Under way: a mesh file's faces are divided. */

@@ -229,32 +229,34 @@ final class SightOracle {
     /**
      * Whether enough of some patches was seen, and of those in the outermost strip.
      *
-     * @param ofAll if it is to be sure, patches that were seen as a whole: half of the others along an edge is doubtful
+     * @param ofAll if it is to be sure, patches that were seen as a whole: half of the others along an edge is doubtful, a
+     *     twentieth of these
      */
     private boolean enough(boolean[] seen, boolean[] own, boolean[] of, boolean[] beyond, Optional<boolean[]> ofAll) {
         boolean[] both = new boolean[of.length];
         boolean[] strip = new boolean[of.length];
         boolean[] seenStrip = new boolean[of.length];
-        boolean[] edge = new boolean[of.length];
+        double[] cut = new double[of.length];
         for (int patch = 0; patch < of.length; patch++) {
             boolean atEdge = patches.atEdge(patch) && zoning.atEdge(patches.zone(patch));
             both[patch] = seen[patch] && own[patch];
             strip[patch] = of[patch] && atEdge;
             seenStrip[patch] = both[patch] && atEdge;
+            boolean edge = false;
             for (int k = 0; k < patches.edges(patch); k++) {
                 int other = patches.beyond(patch, k);
-                edge[patch] |= both[patch] && other >= 0 && !seen[other] && beyond[other];
+                edge |= both[patch] && other >= 0 && !seen[other] && beyond[other];
             }
-            edge[patch] &= ofAll.isPresent() && !ofAll.get()[patch];
+            cut[patch] = edge && ofAll.isPresent() ? ofAll.get()[patch] ? 0.05 : 0.5 : 0;
         }
         double slack = slack(of);
         boolean isAll = area(both) >= area(of) - slack;
-        double doubtful = isAll ? 0 : area(edge) / 2;
-        boolean[] edgeOfStrip = new boolean[of.length];
-        for (int patch = 0; patch < of.length; patch++) {
-            edgeOfStrip[patch] = edge[patch] && strip[patch];
+        double doubtful = 0;
+        double doubtfulStrip = 0;
+        for (int patch = 0; !isAll && patch < of.length; patch++) {
+            doubtful += cut[patch] * patches.facets().area(patch);
+            doubtfulStrip += strip[patch] ? cut[patch] * patches.facets().area(patch) : 0;
         }
-        double doubtfulStrip = isAll ? 0 : area(edgeOfStrip) / 2;
         return area(both) - doubtful >= 0.95 * area(of) - slack
                 && area(seenStrip) - doubtfulStrip >= 0.95 * area(strip) - slack;
     }
