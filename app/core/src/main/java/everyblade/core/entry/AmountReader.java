@@ -1,33 +1,24 @@
 package everyblade.core.entry;
 
 import java.math.BigDecimal;
-import java.util.EnumSet;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** Reads amounts: of turning, with the errors stated and how long and through what a move went, and lengths. */
 final class AmountReader {
 
-    private static final Map<String, Unit> UNITS = Map.of(
-            "deg", Unit.DEG,
-            "\u00b0", Unit.DEG,
-            "tool", Unit.TOOL,
-            "tooldeg", Unit.TOOLDEG,
-            "blades", Unit.BLADES,
-            "blade", Unit.BLADES,
-            "rev", Unit.REV);
-
-    /** What turning a rotor is counted in. */
-    static final Set<Unit> OF_TURNING = EnumSet.allOf(Unit.class);
-
-    /** What moving the scope tip round the annulus is counted in. */
-    static final Set<Unit> OF_DRAWING = EnumSet.of(Unit.DEG, Unit.BLADES);
-
     private AmountReader() {}
 
     /** {@code [on|back] number [unit] [± d]} or {@code [on|back] to angle [± d]}. */
-    static Said<Movement> movement(Line line, Set<Unit> units) throws Refusal {
+    static Said<Movement> ofTurning(Line line) throws Refusal {
+        return movement(line, false);
+    }
+
+    /** The same for the scope tip, in the units that it can be moved by. */
+    static Said<Movement> ofDrawing(Line line) throws Refusal {
+        return movement(line, true);
+    }
+
+    private static Said<Movement> movement(Line line, boolean drawing) throws Refusal {
         int column = line.column();
         Optional<Sense> sense = sense(line);
         if (line.take("to")) {
@@ -39,7 +30,7 @@ final class AmountReader {
         if (sense.isPresent() && number.value().signum() < 0) {
             throw new Refusal(number.column(), new SyntaxProblem.NegativeAfter(Written.word(sense.get())));
         }
-        Unit unit = unit(line, units);
+        Unit unit = unit(line, drawing);
         return new Said<>(new Movement.By(sense, number.value(), unit, plusMinus(line)), column);
     }
 
@@ -50,20 +41,20 @@ final class AmountReader {
         return line.take("back") ? Optional.of(Sense.BACK) : Optional.empty();
     }
 
-    private static Unit unit(Line line, Set<Unit> units) throws Refusal {
+    private static Unit unit(Line line, boolean drawing) throws Refusal {
         String word = line.peek();
         if (word.isEmpty() || word.equals("in") || word.equals("through")) {
             return Unit.DEG;
         }
-        Unit unit = UNITS.get(word);
-        if (unit == null) {
-            throw line.expected(units.contains(Unit.TOOL) ? Expected.UNIT_OF_TURNING : Expected.UNIT_OF_DRAWING);
+        Optional<Unit> unit = Unit.named(word);
+        if (unit.isEmpty()) {
+            throw line.expected(drawing ? Expected.UNIT_OF_DRAWING : Expected.UNIT_OF_TURNING);
         }
-        if (!units.contains(unit)) {
+        if (drawing && !unit.get().ofDrawing()) {
             throw new Refusal(line.column(), new SyntaxProblem.NoUnitOfDrawing(word));
         }
         line.take(word);
-        return unit;
+        return unit.get();
     }
 
     /** {@code ± d}, if it comes next. */
@@ -79,8 +70,9 @@ final class AmountReader {
     /** Moves past a unit that may be said but changes nothing. */
     static void takeDegrees(Line line) throws Refusal {
         String word = line.peek();
-        if (UNITS.containsKey(word)) {
-            if (UNITS.get(word) != Unit.DEG) {
+        Optional<Unit> unit = Unit.named(word);
+        if (unit.isPresent()) {
+            if (unit.get() != Unit.DEG) {
                 throw new Refusal(line.column(), new SyntaxProblem.NotDegrees(word));
             }
             line.take(word);

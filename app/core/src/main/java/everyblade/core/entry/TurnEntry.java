@@ -34,11 +34,7 @@ public sealed interface TurnEntry extends Entry {
                     .with(EntryKind.Trait.MOVES)
                     .with(EntryKind.Trait.WATCHES)
                     .with(EntryKind.Trait.ANSWERABLE),
-            kind(
-                            Skip.class,
-                            "skip",
-                            line -> new Skip(AmountReader.movement(line, AmountReader.OF_TURNING)),
-                            skip -> movement(skip.movement()))
+            kind(Skip.class, "skip", line -> new Skip(AmountReader.ofTurning(line)), skip -> movement(skip.movement()))
                     .usage("skip AMOUNT", "skip")
                     .next(Slot.Named.TURNING)
                     .with(EntryKind.Trait.GOES_ON)
@@ -75,11 +71,7 @@ public sealed interface TurnEntry extends Entry {
                     .with(EntryKind.Trait.MOVES)
                     .with(EntryKind.Trait.WATCHES)
                     .with(EntryKind.Trait.ANSWERABLE),
-            kind(
-                            Feed.class,
-                            "feed",
-                            line -> new Feed(AmountReader.movement(line, AmountReader.OF_DRAWING)),
-                            feed -> movement(feed.movement()))
+            kind(Feed.class, "feed", line -> new Feed(AmountReader.ofDrawing(line)), feed -> movement(feed.movement()))
                     .next(Slot.Named.DRAWING)
                     .with(EntryKind.Trait.GOES_ON)
                     .with(EntryKind.Trait.MOVES)
@@ -149,7 +141,7 @@ public sealed interface TurnEntry extends Entry {
     }
 
     private static Entry turn(Line line) throws Refusal {
-        Said<Movement> movement = AmountReader.movement(line, AmountReader.OF_TURNING);
+        Said<Movement> movement = AmountReader.ofTurning(line);
         Optional<BigDecimal> seconds = AmountReader.seconds(line);
         Optional<Through> through = AmountReader.through(line);
         return new Turn(movement, seconds.isPresent() ? seconds : AmountReader.seconds(line), through);
@@ -162,6 +154,6 @@ public sealed interface TurnEntry extends Entry {
     }
 
     private static Entry draw(Line line) throws Refusal {
-        return new Draw(AmountReader.movement(line, AmountReader.OF_DRAWING), AmountReader.seconds(line));
+        return new Draw(AmountReader.ofDrawing(line), AmountReader.seconds(line));
     }
 }

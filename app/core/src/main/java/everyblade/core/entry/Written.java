@@ -39,7 +39,7 @@ final class Written {
     static String movement(Said<Movement> said) {
         Movement movement = said.value();
         if (movement instanceof Movement.By by) {
-            String unit = by.unit() == Unit.DEG ? "" : " " + word(by.unit());
+            String unit = by.unit() == Unit.DEG ? "" : " " + by.unit().word();
             return sense(by.sense()) + number(by.number()) + unit + plusMinus(by.plusMinus());
         }
         Movement.To to = (Movement.To) movement;

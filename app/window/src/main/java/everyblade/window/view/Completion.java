@@ -4,6 +4,7 @@ import everyblade.core.entry.EntryKind;
 import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Kind;
 import everyblade.core.entry.Slot;
+import everyblade.core.entry.Unit;
 import everyblade.core.entry.Zoning;
 import everyblade.core.turning.Situation;
 import everyblade.spi.EngineModel;
@@ -141,9 +142,13 @@ public record Completion(String typed, List<String> words) {
             return List.of("to");
         }
         boolean number = last.matches("[+-]?[0-9]+([.,][0-9]+)?");
-        return number && !said.contains("to")
-                ? turned ? List.of("deg", "blades", "rev", "tool", "tooldeg", "±") : List.of("deg", "blades")
-                : last.equals("through") ? stations(now) : List.of();
+        if (number && !said.contains("to")) {
+            Stream<String> units = Arrays.stream(Unit.values())
+                    .filter(unit -> turned || unit.ofDrawing())
+                    .map(Unit::word);
+            return turned ? Stream.concat(units, Stream.of("\u00b1")).toList() : units.toList();
+        }
+        return last.equals("through") ? stations(now) : List.of();
     }
 
     private static boolean isKind(String word) {
