@@ -2,6 +2,7 @@ package everyblade.cli;
 
 import everyblade.session.Opening;
 import everyblade.session.around.Failure;
+import everyblade.session.around.ProgramVersion;
 import everyblade.session.around.Surroundings;
 import everyblade.session.model.Consent;
 import everyblade.session.model.Shelf;
@@ -12,7 +13,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Stack;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -152,12 +152,7 @@ final class Everyblade implements Callable<Integer> {
 
         @Override
         public String[] getVersion() {
-            return new String[] {"everyblade " + number()};
-        }
-
-        static String number() {
-            return Optional.ofNullable(Everyblade.class.getPackage().getImplementationVersion())
-                    .orElse("(not packaged)");
+            return new String[] {"everyblade " + ProgramVersion.number()};
         }
     }
 }

@@ -13,6 +13,7 @@ import everyblade.record.JobFolder.Verification;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
+import everyblade.session.fleet.FleetFacts;
 import everyblade.session.job.OpenedJob;
 import java.io.IOException;
 import java.net.InetAddress;
@@ -55,7 +56,7 @@ record FleetExchange(FleetStore to) {
         List<Path> folders = folders(jobs);
         return to.open(store -> each(folders, folder -> {
             StoreExchange.Done done = exchange(store).push(folder(folder), site);
-            renew(store, folder, done.job());
+            new FleetFacts(around(), store).renew(folder, done.job());
             return done;
         }));
     }
@@ -108,7 +109,7 @@ record FleetExchange(FleetStore to) {
                             to.address().user(),
                             around().clock().instant());
             if (works) {
-                renew(store, folder, done.job());
+                new FleetFacts(around(), store).renew(folder, done.job());
             }
             return done;
         });
@@ -183,19 +184,6 @@ record FleetExchange(FleetStore to) {
             }
         }
         return status;
-    }
-
-    /** Computes what the store lacks of a job as it stands in this folder, and keeps it there. */
-    private void renew(Store store, Path folder, String job) throws StoreRefusal {
-        KeptChain kept = new StoreArrival(store).find(job);
-        try {
-            new FleetFacts(around(), store).renew(folder, kept);
-        } catch (StoreRefusal refusal) {
-            // Who only reviews leaves it to those who work at the site.
-            if (refusal.reason() != StoreRefusal.Reason.NOT_ALLOWED) {
-                throw refusal;
-            }
-        }
     }
 
     private StoreExchange exchange(Store store) {

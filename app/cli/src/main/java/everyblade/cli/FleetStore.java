@@ -4,13 +4,12 @@ import everyblade.fleet.Store;
 import everyblade.fleet.StoreAddress;
 import everyblade.fleet.StoreRefusal;
 import everyblade.fleet.StoreSecret;
-import everyblade.record.JobFolder;
-import everyblade.record.JobFolder.Broken;
 import everyblade.record.JobFolder.Verification;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
 import everyblade.session.around.Waiting;
+import everyblade.session.fleet.ShopStore;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -18,27 +17,30 @@ import java.util.Optional;
  * The store that a command under {@code fleet} works with, and how it tells people of it.
  *
  * @param around the world outside
- * @param address of the store
- * @param secret that opens it
+ * @param shop the store
  */
-record FleetStore(Surroundings around, StoreAddress address, StoreSecret secret) {
+record FleetStore(Surroundings around, ShopStore shop) {
 
-    private static final String STORE = "EVERYBLADE_STORE";
     private static final String COMMAND = "everyblade fleet: ";
     private static final int SHORT = 12;
 
     /** The store that was named, or that the environment names. */
     static FleetStore at(Surroundings around, Optional<String> store, Optional<Path> passwordFile) {
-        String named = store.or(() -> around.variable(STORE))
+        String named = store.or(() -> around.variable(ShopStore.VARIABLE))
                 .orElseThrow(() -> new Failure(COMMAND + around.words().say("fleet.noStore")));
         try {
-            return new FleetStore(
-                    around,
-                    StoreAddress.of(named),
-                    new StoreSecret(around.environment(), passwordFile.map(around::path)));
+            return new FleetStore(around, ShopStore.at(named, around.environment(), passwordFile.map(around::path)));
         } catch (StoreRefusal refusal) {
-            throw new Failure(COMMAND + told(around, refusal));
+            throw new Failure(COMMAND + ShopStore.told(refusal, around.words()));
         }
+    }
+
+    StoreAddress address() {
+        return shop.address();
+    }
+
+    StoreSecret secret() {
+        return shop.secret();
     }
 
     /** Something that is done with the store, and the exit status that it leads to. */
@@ -57,7 +59,7 @@ record FleetStore(Surroundings around, StoreAddress address, StoreSecret secret)
     }
 
     private Store opened() throws StoreRefusal {
-        return Waiting.during(around, "wait.fleet", () -> Store.open(address, secret));
+        return Waiting.during(around, "wait.fleet", () -> shop.open());
     }
 
     Failure failure(StoreRefusal refusal) {
@@ -66,12 +68,7 @@ record FleetStore(Surroundings around, StoreAddress address, StoreSecret secret)
 
     /** A refusal in the words of whoever reads it. */
     String told(StoreRefusal refusal) {
-        return told(around, refusal);
-    }
-
-    private static String told(Surroundings around, StoreRefusal refusal) {
-        return around.words()
-                .say("fleet.refused." + refusal.reason(), refusal.facts().toArray());
+        return ShopStore.told(refusal, around.words());
     }
 
     void say(String key, Object... parts) {
@@ -86,7 +83,6 @@ record FleetStore(Surroundings around, StoreAddress address, StoreSecret secret)
 
     /** What is not sound, for people. */
     String problem(Verification found) {
-        return around.words()
-                .say(found instanceof Broken broken ? broken.problem() : ((JobFolder.Torn) found).problem());
+        return ShopStore.problem(found, around.words());
     }
 }

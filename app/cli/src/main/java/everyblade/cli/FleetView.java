@@ -17,6 +17,7 @@ import everyblade.record.JobFolder.Verification;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
+import everyblade.session.fleet.FleetFacts;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -10,6 +10,7 @@ import everyblade.record.signing.Statement;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.ProgramMark;
+import everyblade.session.around.ProgramVersion;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
 import java.nio.file.Path;
@@ -80,7 +81,7 @@ final class SignCommand implements Callable<Integer> {
 
     /** This program: its version, and what tells its builds apart. */
     static String program() {
-        return Everyblade.Version.number() + " " + ProgramMark.of();
+        return ProgramVersion.number() + " " + ProgramMark.of();
     }
 
     private void requireSound(JobFolder folder) {

@@ -94,11 +94,14 @@ final class DrillScreen {
         end.addActionListener(pressed -> ended.run());
         where.setName("drill.where");
         Drill drill = practising.drill().drill();
-        JPanel left = new JPanel(new MigLayout("insets 6 8 6 4, fill, wrap", "[grow, fill]", "[][grow, fill][]"));
-        left.add(new Paragraph(words.say("drill.banner", drill.title(), drill.task())), "split 2, growx, wmin 0");
-        left.add(end, "growx 0, hmin 34");
-        left.add(scope, "w 470, h 470, wmin 300, hmin 240");
+        JPanel left = new JPanel(new MigLayout("insets 6 8 6 4, fill, wrap", "[grow, fill]", "[][grow, fill][][]"));
+        // In large letters the bar over it all has to tell the task; the picture needs the room.
+        Paragraph task = new Paragraph(words.say("drill.banner", drill.title(), drill.task()));
+        task.setVisible(!Looks.large());
+        left.add(task, "wmin 0, hidemode 3");
+        left.add(scope, "w 470px, h 470px, wmin 300px, hmin 240px");
         left.add(where, "wmin 0");
+        left.add(end, "hmin 34");
         Texts.tip(scope, words.say("drill.keys"));
         job.inPlaceOfStages(left, this::shown);
         Keys.within(job.component(), "ctrl K", scope::requestFocusInWindow);

@@ -3,8 +3,8 @@ package everyblade.window;
 import everyblade.fleet.StoreRefusal;
 import everyblade.record.JobFolder;
 import everyblade.session.around.Surroundings;
+import everyblade.session.fleet.ShopStore;
 import everyblade.window.view.FleetBoard;
-import everyblade.window.view.ShopStore;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -58,7 +58,7 @@ final class FleetDoing implements FleetPanel.Doing {
         page.tell(window.words().say("fleet.page.asking"));
         watched(
                 () -> new Asked(
-                        Optional.of(ShopStore.at(address, around.environment()).board()), ""),
+                        Optional.of(FleetBoard.of(ShopStore.at(address, around.environment(), Optional.empty()))), ""),
                 asked -> asked.board()
                         .ifPresentOrElse(
                                 board -> {
@@ -100,7 +100,7 @@ final class FleetDoing implements FleetPanel.Doing {
         watched(
                 () -> new Asked(
                         Optional.empty(),
-                        ShopStore.at(address, around.environment())
+                        ShopStore.at(address, around.environment(), Optional.empty())
                                 .bring(job, new JobFolder(around.disk(), folder), window.words())
                                 .orElse("")),
                 brought -> {

@@ -1,13 +1,11 @@
 package everyblade.window;
 
 import everyblade.fleet.StoreRefusal;
-import everyblade.record.JobFolder;
-import everyblade.record.LocalDisk;
-import everyblade.window.view.ShopStore;
+import everyblade.session.around.Surroundings;
+import everyblade.session.fleet.ShopStore;
 import everyblade.window.view.StoreFollowing;
 import everyblade.words.Words;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
@@ -18,18 +16,18 @@ import net.miginfocom.swing.MigLayout;
 final class Following {
 
     private final Supplier<Door> doors;
-    private final Map<String, String> environment;
+    private final Surroundings around;
     private final javax.swing.JPanel panel = new javax.swing.JPanel(new MigLayout("insets 2 10 2 10", "[grow]"));
     private final JLabel label = new JLabel();
     private Optional<StoreFollowing> now = Optional.empty();
 
     /**
      * @param doors makes a door of its own, since whatever goes through it waits most of the time
-     * @param environment where the password may be
+     * @param around the world outside, where the password may be
      */
-    Following(Supplier<Door> doors, Map<String, String> environment) {
+    Following(Supplier<Door> doors, Surroundings around) {
         this.doors = doors;
-        this.environment = environment;
+        this.around = around;
         label.setName("follow");
         panel.add(label, "wmin 0");
         panel.setVisible(false);
@@ -45,8 +43,9 @@ final class Following {
         panel.setVisible(true);
         try {
             StoreFollowing following = new StoreFollowing(
-                    ShopStore.at(address, environment),
-                    new JobFolder(new LocalDisk(), job),
+                    ShopStore.at(address, around.environment(), Optional.empty()),
+                    around.speaking(words.locale()),
+                    job,
                     words.say("fleet.follow.place"));
             now = Optional.of(following);
             Texts.say(label, words.say("fleet.follow.begins"));

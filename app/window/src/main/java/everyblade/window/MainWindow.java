@@ -71,8 +71,7 @@ final class MainWindow {
         this.faults = new Faults(places.faults(), around.clock(), this::faulty);
         this.door = new Workers(waiting, this::stopped, faults::add);
         this.choices = places.choices();
-        this.following =
-                new Following(() -> new Workers(new Waiting(), failure -> {}, faults::add), around.environment());
+        this.following = new Following(() -> new Workers(new Waiting(), failure -> {}, faults::add), around);
         this.authoring = new Authoring(door, around.clock(), this::startAgain);
         this.reviewing = new Reviewing(door, new AtReview());
         this.refreshing = new Timer(REFRESH_MILLIS, due -> refresh());

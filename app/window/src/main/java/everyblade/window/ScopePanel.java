@@ -23,6 +23,8 @@ import javax.swing.SwingUtilities;
 /** The scope tip's picture, round on black; DRILL stands on it always, and on it what else there is to say. */
 final class ScopePanel extends JPanel {
 
+    private static final float LEAST_LETTERS = 10;
+    private static final int EDGE = 12;
     private static final long serialVersionUID = 1;
     private static final Color LINE = Looks.colour(Theme.DARK, Ink.LINE);
 
@@ -92,7 +94,7 @@ final class ScopePanel extends JPanel {
         g.drawString(words.say("drill.mark"), 10, 10 + g.getFontMetrics().getAscent());
         g.setFont(getFont().deriveFont(Font.BOLD, getFont().getSize2D() * 1.15f));
         g.setColor(LINE);
-        centred(g, side);
+        written(g);
         if (isFocusOwner()) {
             g.setColor(Looks.colour(Theme.DARK, Ink.SEEN));
             g.setStroke(new BasicStroke(3));
@@ -116,12 +118,18 @@ final class ScopePanel extends JPanel {
         return lines;
     }
 
-    private void centred(Graphics2D g, int side) {
-        List<String> lines = told.lines()
-                .flatMap(line -> broken(line, g.getFontMetrics(), getWidth() - 24).stream())
-                .toList();
+    /** In the middle while there is no picture, else at its lower edge; smaller where it would not fit under the mark. */
+    private void written(Graphics2D g) {
+        int above = 10 + 2 * getFontMetrics(getFont()).getHeight();
+        List<String> lines = lines(g);
+        while (above + lines.size() * g.getFontMetrics().getHeight() > getHeight()
+                && g.getFont().getSize2D() > LEAST_LETTERS) {
+            g.setFont(g.getFont().deriveFont(g.getFont().getSize2D() - 1));
+            lines = lines(g);
+        }
         int height = g.getFontMetrics().getHeight();
-        int y = getHeight() / 2 - lines.size() * height / 2 + (image.isPresent() ? side * 3 / 8 : 0);
+        int left = getHeight() - lines.size() * height;
+        int y = g.getFontMetrics().getAscent() + Math.max(above, image.isPresent() ? left - EDGE : left / 2);
         for (String line : lines) {
             int width = SwingUtilities.computeStringWidth(g.getFontMetrics(), line);
             if (image.isPresent()) {
@@ -132,5 +140,11 @@ final class ScopePanel extends JPanel {
             g.drawString(line, (getWidth() - width) / 2, y);
             y += height;
         }
+    }
+
+    private List<String> lines(Graphics2D g) {
+        return told.lines()
+                .flatMap(line -> broken(line, g.getFontMetrics(), getWidth() - 24).stream())
+                .toList();
     }
 }

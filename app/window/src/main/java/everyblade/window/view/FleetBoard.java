@@ -5,6 +5,7 @@ import everyblade.fleet.FleetAnswer;
 import everyblade.fleet.FleetQuestion;
 import everyblade.fleet.Store;
 import everyblade.fleet.StoreRefusal;
+import everyblade.session.fleet.ShopStore;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -70,6 +71,13 @@ public record FleetBoard(List<String> rows, List<Engine> engines, List<Open> ope
      * @param job how its job begins in the store
      */
     public record Open(String site, int days, String model, String serial, String what, String where, String job) {}
+
+    /** Asks a store, opened for that. */
+    public static FleetBoard of(ShopStore shop) throws StoreRefusal {
+        try (Store store = shop.open()) {
+            return of(store);
+        }
+    }
 
     /** Asks a store. */
     public static FleetBoard of(Store store) throws StoreRefusal {

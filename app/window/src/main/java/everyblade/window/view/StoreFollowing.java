@@ -4,6 +4,11 @@ import everyblade.fleet.Store;
 import everyblade.fleet.StoreExchange;
 import everyblade.fleet.StoreRefusal;
 import everyblade.record.JobFolder;
+import everyblade.session.around.Failure;
+import everyblade.session.around.Surroundings;
+import everyblade.session.fleet.FleetFacts;
+import everyblade.session.fleet.ShopStore;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
@@ -21,7 +26,9 @@ public final class StoreFollowing implements AutoCloseable {
     private static final Duration SLICE = Duration.ofMillis(500);
 
     private final ShopStore shop;
-    private final JobFolder folder;
+    private final Surroundings around;
+    private final Path job;
+    private final Duration patience;
     private final String place;
     private final Semaphore nudges = new Semaphore(1);
     private volatile boolean ended;
@@ -30,12 +37,20 @@ public final class StoreFollowing implements AutoCloseable {
     /**
      * Of a job.
      *
-     * @param place where its folder is, in words for people at other sites, such as the name of the machine
+     * @param job its folder
+     * @param place where that is, in words for people at other sites, such as the name of the machine
      */
-    public StoreFollowing(ShopStore shop, JobFolder folder, String place) {
+    public StoreFollowing(ShopStore shop, Surroundings around, Path job, String place) {
+        this(shop, around, job, place, PATIENCE);
+    }
+
+    /** @param patience after which we look all the same */
+    StoreFollowing(ShopStore shop, Surroundings around, Path job, String place, Duration patience) {
         this.shop = shop;
-        this.folder = folder;
+        this.around = around;
+        this.job = job;
         this.place = place;
+        this.patience = patience;
     }
 
     /** How it stands. */
@@ -63,7 +78,7 @@ public final class StoreFollowing implements AutoCloseable {
     /** Waits until there is something new here or there, or it is time to look, and brings the store what it lacks. */
     public News next() {
         try {
-            await();
+            boolean quiet = !hasNews();
             if (ended) {
                 leave();
                 return new News.Refused(new StoreRefusal(StoreRefusal.Reason.CUT, ""));
@@ -71,7 +86,11 @@ public final class StoreFollowing implements AutoCloseable {
             if (store.isEmpty()) {
                 store = Optional.of(shop.open());
             }
-            StoreExchange.Done done = new StoreExchange(store.get(), place).push(folder, Optional.empty());
+            StoreExchange.Done done =
+                    new StoreExchange(store.get(), place).push(new JobFolder(around.disk(), job), Optional.empty());
+            if (quiet) {
+                compute(done.job());
+            }
             return new News.AsOf(done.entries(), done.sent(), done.lacking());
         } catch (StoreRefusal refusal) {
             leave();
@@ -79,13 +98,25 @@ public final class StoreFollowing implements AutoCloseable {
         }
     }
 
-    private void await() throws StoreRefusal {
-        long until = System.nanoTime() + PATIENCE.toNanos();
+    /** Waits for something new; false if nothing came until it was time to look. */
+    private boolean hasNews() throws StoreRefusal {
+        long until = System.nanoTime() + patience.toNanos();
         while (!ended && System.nanoTime() < until) {
             boolean nudged = store.isPresent() ? nudges.tryAcquire() : pause();
             if (nudged || store.isPresent() && !store.get().awaitNews(SLICE).isEmpty()) {
-                return;
+                return true;
             }
+        }
+        return false;
+    }
+
+    /** What questions are answered from, once nothing has been entered for a while: it takes longer than sending an entry. */
+    private void compute(String first) throws StoreRefusal {
+        try {
+            new FleetFacts(around, store.get()).renew(job, first);
+        } catch (Failure unreadable) {
+            // Whoever works on the job is told of it there; the store says how many it has no answer of.
+            return;
         }
     }
 

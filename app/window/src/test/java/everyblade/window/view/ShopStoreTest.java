@@ -15,9 +15,11 @@ import everyblade.record.LocalDisk;
 import everyblade.session.Session;
 import everyblade.session.Workshop;
 import everyblade.session.around.Surroundings;
+import everyblade.session.fleet.ShopStore;
 import everyblade.words.Words;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -39,6 +41,7 @@ class ShopStoreTest {
     private final PostgresServer server;
     private final String database;
     private ShopStore shop;
+    private Workshop workshop;
     private Session session;
     private StoreFollowing following;
 
@@ -50,8 +53,10 @@ class ShopStoreTest {
     @BeforeEach
     void aJobThatIsWorkedOn() throws Exception {
         shop = at(server.address(database, "ada").toString());
-        session = Workshop.in(temp.resolve("work")).counting();
-        following = new StoreFollowing(shop, folder(session.state().folder()), "here");
+        workshop = Workshop.in(temp.resolve("work"));
+        session = workshop.counting();
+        following =
+                new StoreFollowing(shop, workshop.around(), session.state().folder(), "here", Duration.ofSeconds(1));
     }
 
     @AfterEach
@@ -61,7 +66,7 @@ class ShopStoreTest {
     }
 
     private static ShopStore at(String address) throws StoreRefusal {
-        return ShopStore.at(address, Map.of(StoreSecret.VARIABLE, PostgresServer.PASSWORD));
+        return ShopStore.at(address, Map.of(StoreSecret.VARIABLE, PostgresServer.PASSWORD), Optional.empty());
     }
 
     private static JobFolder folder(Path place) {
@@ -124,7 +129,7 @@ class ShopStoreTest {
     void theFleetShowsWhatIsMissingAndAJobOfItIsBroughtIntoAFolder() throws Exception {
         following.next();
 
-        FleetBoard board = shop.board();
+        FleetBoard board = FleetBoard.of(shop);
 
         assertThat(board.engines()).isEmpty();
         assertThat(board.missing()).isEqualTo(1);
@@ -132,6 +137,17 @@ class ShopStoreTest {
         assertThat(shop.bring(first, folder(temp.resolve("copy")), WORDS)).isEmpty();
         assertThat(Files.readAllBytes(temp.resolve("copy").resolve("journal.jsonl")))
                 .isEqualTo(Files.readAllBytes(session.state().folder().resolve("journal.jsonl")));
+    }
+
+    @Test
+    void onceNothingIsEnteredForAWhileTheQuestionsAreAnsweredOfItToo() throws Exception {
+        following.next();
+        assertThat(FleetBoard.of(shop).missing()).isEqualTo(1);
+
+        StoreFollowing.News quiet = following.next();
+
+        assertThat(asOf(quiet).sent()).isZero();
+        assertThat(FleetBoard.of(shop).missing()).isZero();
     }
 
     private String first() throws Exception {
@@ -144,7 +160,7 @@ class ShopStoreTest {
     void whatCannotBeIsToldPlainly() throws Exception {
         ShopStore nowhere = at("postgresql://ada@127.0.0.1:1/fleet");
 
-        assertThatThrownBy(nowhere::board)
+        assertThatThrownBy(() -> FleetBoard.of(nowhere))
                 .isInstanceOfSatisfying(
                         StoreRefusal.class,
                         refusal -> assertThat(ShopStore.told(refusal, WORDS)).contains("does not answer"));
@@ -166,7 +182,7 @@ class ShopStoreTest {
                         + " FROM derived, generate_series(1, 2) AS n;"
                         + " INSERT INTO open_item SELECT id, 1, 'gap', NULL, 'left', 'r 1', NULL FROM derived");
 
-        FleetBoard board = shop.board();
+        FleetBoard board = FleetBoard.of(shop);
 
         assertThat(board.rows()).containsExactly("r");
         assertThat(board.missing()).isZero();

@@ -1,4 +1,4 @@
-package everyblade.window.view;
+package everyblade.session.fleet;
 
 import everyblade.fleet.KeptChain;
 import everyblade.fleet.Store;
@@ -12,39 +12,37 @@ import everyblade.record.JobFolder.Sound;
 import everyblade.record.JobFolder.Torn;
 import everyblade.record.JobFolder.Verification;
 import everyblade.words.Words;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * A shop's store as the window asks it. Each of its methods may take as long as a network does: none is for the event thread.
+ * A shop's store as it is asked. Each of its methods may take as long as a network does: none is for a thread that a screen waits
+ * for.
  *
  * @param address of the store
  * @param secret that opens it
  */
 public record ShopStore(StoreAddress address, StoreSecret secret) {
 
-    /** The variable that names the store for commands; what stands in the page goes before it. */
+    /** The variable that names the store where nobody does. */
     public static final String VARIABLE = "EVERYBLADE_STORE";
 
     /**
      * The store at an address.
      *
      * @param environment where the password may be
+     * @param passwordFile where it is looked for first, if that is said
      * @throws StoreRefusal if it is no address, or a password stands in it
      */
-    public static ShopStore at(String address, Map<String, String> environment) throws StoreRefusal {
-        return new ShopStore(StoreAddress.of(address.strip()), new StoreSecret(environment, Optional.empty()));
+    public static ShopStore at(String address, Map<String, String> environment, Optional<Path> passwordFile)
+            throws StoreRefusal {
+        return new ShopStore(StoreAddress.of(address.strip()), new StoreSecret(environment, passwordFile));
     }
 
-    Store open() throws StoreRefusal {
+    /** Opens it. */
+    public Store open() throws StoreRefusal {
         return Store.open(address, secret);
-    }
-
-    /** What there is to tell of all engines. */
-    public FleetBoard board() throws StoreRefusal {
-        try (Store store = open()) {
-            return FleetBoard.of(store);
-        }
     }
 
     /**
@@ -58,11 +56,13 @@ public record ShopStore(StoreAddress address, StoreSecret secret) {
             StoreArrival arrival = new StoreArrival(store);
             KeptChain kept = arrival.find(job);
             Verification found = arrival.into(folder, kept);
-            if (found instanceof Sound) {
-                return Optional.empty();
-            }
-            return Optional.of(words.say(found instanceof Broken broken ? broken.problem() : ((Torn) found).problem()));
+            return found instanceof Sound ? Optional.empty() : Optional.of(problem(found, words));
         }
+    }
+
+    /** What is not sound. */
+    public static String problem(Verification found, Words words) {
+        return words.say(found instanceof Broken broken ? broken.problem() : ((Torn) found).problem());
     }
 
     /** Why the store cannot do something, in the words of whoever reads it. */

@@ -1,4 +1,4 @@
-package everyblade.cli;
+package everyblade.session.fleet;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.fleet.DerivedTables;
@@ -10,21 +10,38 @@ import everyblade.fleet.StoreRefusal;
 import everyblade.fleet.Workshop;
 import everyblade.record.JobFolder;
 import everyblade.record.JobFolder.Sound;
+import everyblade.session.around.ProgramVersion;
 import everyblade.session.around.Surroundings;
 import everyblade.session.job.OpenedJob;
 import everyblade.words.Words;
 import java.nio.file.Path;
 import java.util.Locale;
 
-/** Computes of jobs what a store answers questions from. */
-record FleetFacts(Surroundings around, Store store) {
+/**
+ * Computes of jobs what a store answers questions from.
+ *
+ * @param around the world outside
+ * @param store in which it is kept
+ */
+public record FleetFacts(Surroundings around, Store store) {
 
     private DerivedTables tables() {
-        return new DerivedTables(store, Everyblade.Version.number());
+        return new DerivedTables(store, ProgramVersion.number());
     }
 
-    /** Of a job as it stands in a folder, unless that is kept already, or the store has another head. */
-    void renew(Path folder, KeptChain job) throws StoreRefusal {
+    /** Of a job as it stands in a folder; who only reviews leaves it to those who work at the site. */
+    public void renew(Path folder, String job) throws StoreRefusal {
+        try {
+            renew(folder, new StoreArrival(store).find(job));
+        } catch (StoreRefusal refusal) {
+            if (refusal.reason() != StoreRefusal.Reason.NOT_ALLOWED) {
+                throw refusal;
+            }
+        }
+    }
+
+    /** The same, unless that is kept already, or the store has another head. */
+    private void renew(Path folder, KeptChain job) throws StoreRefusal {
         if (tables().has(job.first(), job.head())) {
             return;
         }
@@ -38,7 +55,7 @@ record FleetFacts(Surroundings around, Store store) {
     }
 
     /** Of all jobs of which something is missing, of their lines alone: each is brought into a folder for a moment. */
-    void renewAll() throws StoreRefusal {
+    public void renewAll() throws StoreRefusal {
         try (Workshop workshop = Workshop.open(around.variable("TMPDIR").map(Path::of))) {
             for (KeptChain job : tables().behind()) {
                 Path place = workshop.place(job);
