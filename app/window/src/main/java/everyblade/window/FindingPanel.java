@@ -16,8 +16,8 @@ import everyblade.words.Words;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.time.InstantSource;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JButton;
@@ -63,7 +63,8 @@ final class FindingPanel {
     private final JTextField depth = new JTextField(4);
     private final JTextField width = new JTextField(4);
     private final JTextField plusMinus = new JTextField(4);
-    private final JComboBox<String> unit = new JComboBox<>(new String[] {"mm", "in"});
+    private final JComboBox<String> unit = new JComboBox<>(
+            Arrays.stream(LengthUnit.values()).map(LengthUnit::word).toArray(String[]::new));
     private final JTextField picture = new JTextField(4);
     private final JButton add = new JButton();
     private final Paragraph verdict = new Paragraph(1.1f);
@@ -218,8 +219,7 @@ final class FindingPanel {
                         depth.getText(),
                         width.getText(),
                         plusMinus.getText(),
-                        LengthUnit.valueOf(
-                                String.valueOf(unit.getSelectedItem()).toUpperCase(Locale.ROOT))),
+                        LengthUnit.values()[unit.getSelectedIndex()]),
                 picture.getText());
     }
 

@@ -1,6 +1,8 @@
 package everyblade.core.entry;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -56,10 +58,40 @@ public sealed interface Entry permits LookEntry, TurnEntry, FindingEntry, Record
             Optional<BigDecimal> plusMinus,
             LengthUnit unit) {}
 
-    /** Unit of a length. */
+    /** Unit of a length; without a word it is the first. */
     enum LengthUnit {
-        MM,
-        IN
+        MM("1", 3),
+        IN("25.4", 4);
+
+        private final BigDecimal mm;
+        private final int decimals;
+
+        LengthUnit(String mm, int decimals) {
+            this.mm = new BigDecimal(mm);
+            this.decimals = decimals;
+        }
+
+        /** How many mm it is, exactly. */
+        public BigDecimal mm() {
+            return mm;
+        }
+
+        /** To so many decimals a size that was measured inside an engine is worth telling. */
+        public int decimals() {
+            return decimals;
+        }
+
+        /** The word in entries and files. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        /** The unit of this word in lower case, if there is one. */
+        public static Optional<LengthUnit> named(String word) {
+            return Arrays.stream(values())
+                    .filter(unit -> unit.word().equals(word))
+                    .findFirst();
+        }
     }
 
     /** Unit of a repeat interval. */

@@ -75,12 +75,8 @@ final class FindingRules {
         Optional<BigDecimal> plusMinus = line.takePlusMinus()
                 ? Optional.of(line.unsigned(Expected.LENGTH_PLUS_MINUS).value())
                 : Optional.empty();
-        LengthUnit unit = LengthUnit.MM;
-        if (line.take("in")) {
-            unit = LengthUnit.IN;
-        } else {
-            line.take("mm");
-        }
+        Optional<LengthUnit> unit = LengthUnit.named(line.peek());
+        unit.ifPresent(said -> line.take(said.word()));
         if (DIMENSIONS.containsKey(line.peek())) {
             throw new Refusal(line.column(), SyntaxProblem.Flaw.SEVERAL_PLUS_MINUS);
         }
@@ -89,7 +85,7 @@ final class FindingRules {
                 Optional.ofNullable(dimensions.get(Expected.DEPTH)),
                 Optional.ofNullable(dimensions.get(Expected.WIDTH)),
                 plusMinus,
-                unit);
+                unit.orElse(LengthUnit.MM));
     }
 
     /** {@code [ROW] N [rest]}. */

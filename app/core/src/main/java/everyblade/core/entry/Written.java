@@ -72,7 +72,7 @@ final class Written {
                 + size.depth().map(number -> " depth " + number(number)).orElse("")
                 + size.width().map(number -> " width " + number(number)).orElse("")
                 + plusMinus(size.plusMinus())
-                + (size.unit() == LengthUnit.IN ? " in" : "");
+                + (size.unit() == LengthUnit.MM ? "" : " " + size.unit().word());
     }
 
     static String airfoils(Airfoils airfoils) {

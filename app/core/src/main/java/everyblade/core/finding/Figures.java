@@ -109,6 +109,6 @@ final class Figures {
     }
 
     private ShownLength shown(Length length) {
-        return length.shown(unit, unit == LengthUnit.IN ? 4 : 3);
+        return length.shown(unit, unit.decimals());
     }
 }

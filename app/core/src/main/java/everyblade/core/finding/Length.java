@@ -14,15 +14,13 @@ public record Length(BigDecimal mm) implements Comparable<Length> {
     /** No length. */
     public static final Length ZERO = new Length(BigDecimal.ZERO);
 
-    private static final BigDecimal MM_PER_INCH = new BigDecimal("25.4");
-
     public Length {
         mm = mm.signum() == 0 ? BigDecimal.ZERO : mm.stripTrailingZeros();
     }
 
-    /** A number of mm or inches. */
+    /** A number of a unit. */
     public static Length of(BigDecimal number, LengthUnit unit) {
-        return new Length(unit == LengthUnit.IN ? number.multiply(MM_PER_INCH) : number);
+        return new Length(number.multiply(unit.mm()));
     }
 
     /** The nearest length to so many mm that six decimals can say. */
@@ -45,9 +43,7 @@ public record Length(BigDecimal mm) implements Comparable<Length> {
 
     /** To at most so many decimals of the unit. */
     public ShownLength shown(LengthUnit unit, int decimals) {
-        BigDecimal number = unit == LengthUnit.IN
-                ? mm.divide(MM_PER_INCH, decimals, RoundingMode.HALF_EVEN)
-                : mm.setScale(Math.min(decimals, Math.max(0, mm.scale())), RoundingMode.HALF_EVEN);
+        BigDecimal number = mm.divide(unit.mm(), decimals, RoundingMode.HALF_EVEN);
         return new ShownLength(number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros(), unit);
     }
 

@@ -14,7 +14,6 @@ import everyblade.json.ProblemLog;
 import everyblade.json.Wording;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -71,7 +70,7 @@ public final class LimitsReader {
         }
         Fields fields = new Fields(object, "file", KEYS, log);
         fields.requiredText("schema");
-        LengthUnit unit = fields.word("unit", LengthUnit.MM, LengthUnit.values(), LimitsReader::word);
+        LengthUnit unit = fields.word("unit", LengthUnit.MM, LengthUnit.values(), LengthUnit::word);
         Lengths lengths = new Lengths(unit);
         Optional<String> model = fields.textIfStated("model");
         engine.ifPresent(known -> checkModel(fields, model, known.model().id()));
@@ -97,10 +96,6 @@ public final class LimitsReader {
             return Optional.empty();
         }
         return Optional.of(new Limits(name, notice, manual, revision, model, unit, guard, plusMinus, facts, rules));
-    }
-
-    private static String word(LengthUnit unit) {
-        return unit.name().toLowerCase(Locale.ROOT);
     }
 
     private static boolean versionIsOurs(Json.Obj object, ProblemLog log) {

@@ -5,15 +5,18 @@ import everyblade.core.entry.Entry.LengthUnit;
 import everyblade.core.finding.Length;
 import everyblade.core.finding.Measured;
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Reads a length with its uncertainty as people write it: {@code 38}, {@code 38 ± 0.2 mm}, {@code 1.5in±0.01}. */
 public final class KnownLength {
 
     private static final String NUMBER = "([0-9]{1,9}(?:[.,][0-9]{1,9})?)";
-    private static final String UNIT = "(mm|in)?";
+    private static final String UNIT =
+            Arrays.stream(LengthUnit.values()).map(LengthUnit::word).collect(Collectors.joining("|", "(", ")?"));
     private static final Pattern LENGTH = Pattern.compile(
             "\\s*" + NUMBER + "\\s*" + UNIT + "\\s*(?:(?:±|\\+-)\\s*" + NUMBER + "\\s*" + UNIT + ")?\\s*");
 
@@ -31,7 +34,7 @@ public final class KnownLength {
             return Optional.empty();
         }
         String word = Optional.ofNullable(matcher.group(2)).orElse(matcher.group(4));
-        LengthUnit unit = "in".equals(word) ? LengthUnit.IN : LengthUnit.MM;
+        LengthUnit unit = Optional.ofNullable(word).flatMap(LengthUnit::named).orElse(LengthUnit.MM);
         Length length = Length.of(number(matcher.group(1)), unit);
         return length.compareTo(Length.ZERO) > 0
                 ? Optional.of(new Measured(

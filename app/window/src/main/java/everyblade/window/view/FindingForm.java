@@ -44,8 +44,8 @@ public record FindingForm(JobState state, CellAt cell, Kind kind, Sizes sizes, S
         said(finding, "depth", sizes.depth());
         said(finding, "width", sizes.width());
         said(finding, "±", sizes.plusMinus());
-        if (sizes.unit() == LengthUnit.IN && finding.length() > bare) {
-            finding.append(" in");
+        if (sizes.unit() != LengthUnit.MM && finding.length() > bare) {
+            finding.append(" ").append(sizes.unit().word());
         }
         return finding.toString();
     }
