@@ -160,6 +160,7 @@ record ViewOption(
     boolean through(Optional<Seat> seat) {
         return seat.filter(in -> in.view().id().equals(view.id())
                         && !in.out()
+                        && in.shut().isEmpty()
                         && in.scopeTip().map(ScopeTip::id).equals(view.scopeTip()))
                 .isPresent();
     }

@@ -124,6 +124,14 @@ class GoingOnTest {
         assertThat(open(job.coverage())).isZero();
     }
 
+    /** Whoever shut the port is not sent to watch through it before it is open again. */
+    @Test
+    void opensAPortThatWasShutBeforeItIsUsed() {
+        Job job = new Job(engine()).enter("open p1", "view p1-c1", "datum c1 1", "turn on 100", "shut p1");
+        assertThat(next(job).orElseThrow().entries().stream().map(EntryText::of))
+                .startsWith("open p1", "view p1-c1");
+    }
+
     /** Whatever was logged of a move, what is next goes on from there. */
     @Test
     void goesOnAfterEachEntryByItself() {
