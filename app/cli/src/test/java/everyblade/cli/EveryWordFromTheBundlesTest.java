@@ -8,6 +8,8 @@ import everyblade.core.entry.Settings;
 import everyblade.session.Opening;
 import everyblade.session.PseudoLanguage;
 import everyblade.session.photo.CameraPicture;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
@@ -16,6 +18,9 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -137,6 +142,17 @@ class EveryWordFromTheBundlesTest {
                 (file.endsWith("html") ? text.replaceAll("(?s)<svg.*?</svg>", " ") : text).replaceAll("<[^>]*>", " "));
     }
 
+    /** What people read on pages that were written. */
+    private void lookIntoPages(String file) throws IOException {
+        try (PDDocument pages = Loader.loadPDF(Files.readAllBytes(folder.resolve(file)))) {
+            String text = new PDFTextStripper().getText(pages);
+            assertThat(text)
+                    .as("%s speaks the language of marked letters", file)
+                    .containsPattern("[áéíóú]{2}|ťĥé");
+            look(file, text);
+        }
+    }
+
     private void look(String said, String text) {
         Set<String> known = new TreeSet<>(PseudoLanguage.words(said));
         Stream.of(ENTRIES, PROTOCOL, NAMES, TYPED, AS_SIGNED).forEach(known::addAll);
@@ -165,7 +181,7 @@ class EveryWordFromTheBundlesTest {
     }
 
     @Test
-    void onAJob() {
+    void onAJob() throws IOException {
         start("job", "--limits", "lim.json");
         String[] said = {
             "heat 24 C",
@@ -207,6 +223,10 @@ class EveryWordFromTheBundlesTest {
         ask("map", "job", "--out", "m.svg");
         ask("report", "job", "--out", "r.html");
         lookInto("r.html");
+        ask("report", "job", "--out", "r.pdf");
+        lookIntoPages("r.pdf");
+        ask("handover", "job", "--out", "h.pdf");
+        lookIntoPages("h.pdf");
         lookInto("m.svg");
         ask("review", "job", "--by", "Cy", "--blind");
         ask("review", "job", "--by", "Cy", "--want", "see c1", "--where", "c1 3 tip");
@@ -219,7 +239,6 @@ class EveryWordFromTheBundlesTest {
         ask("log", "two", "view v1", "datum c1 1", "round 1 in 180s", "nick 3 tip 0.9");
         ask("compare", "job", "two");
         ask("findings", "two");
-        ask("plan", "--model", "ax");
         Console with = console;
         console = console.with("EVERYBLADE_PASSPHRASE", "123456789").with("EVERYBLADE_TRUSTED_KEYS", "t.txt");
         ask("key", "new", "k.p12", "--name", "Ann");
@@ -227,6 +246,7 @@ class EveryWordFromTheBundlesTest {
         ask("sign", "job", "--as", "reviewed", "--key", "k.p12");
         ask("verify", "job");
         ask("key", "trust", "0".repeat(64), "--name", "Bob");
+        ask("key", "show", "k.p12");
         ask("key", "list");
         ask("key", "distrust", "0".repeat(64));
         ask("verify", "job");
@@ -236,7 +256,7 @@ class EveryWordFromTheBundlesTest {
     }
 
     @Test
-    void onModelsAndDrills() {
+    void onModelsAndDrills() throws IOException {
         ask("models", "--models", ".");
         ask("check", "ax");
         ask("check", "lim.json");
@@ -248,6 +268,9 @@ class EveryWordFromTheBundlesTest {
         lookInto("s.svg");
         ask("picture", "ax", "--view", "v1", "--out", "u.svg");
         lookInto("u.svg");
+        ask("plan", "ax");
+        ask("plan", "ax", "--out", "p.pdf");
+        lookIntoPages("p.pdf");
         ask("new-model", "nm");
         ask("drill", "course");
         ask(
@@ -299,8 +322,8 @@ class EveryWordFromTheBundlesTest {
         ask("start", "two", "--model", "ax", "--serial", "7", "--task", "do", "--by", "Ann", "--set", "foo=1");
         ask("start", "two", "--model", "ax", "--serial", "7", "--task", "do", "--by", "Ann", "--rows", "x9");
         ask("start", "two", "--model", "ax", "--serial", "7", "--task", "do", "--by", "Ann", "--detail", "5kg");
-        ask("plan", "--model", "ax", "--from", "p9");
-        ask("plan", "--model", "ax", "--card", "c9");
+        ask("plan", "ax", "--from", "p9");
+        ask("plan", "ax", "--card", "c9");
         ask("log", "job");
         ask("log", "job", "trun on 3");
         ask("log", "job", "--at", "now", "look");
