@@ -45,8 +45,11 @@ class WholeJobsTest {
     private static final boolean CAMPAIGN = Boolean.getBoolean("everyblade.campaign");
     private static final int JOBS = CAMPAIGN ? 240 : 1;
 
-    /** A class of fewer cells shows nothing by its share of them. */
-    private static final int CELLS = CAMPAIGN ? 50 : 1;
+    /**
+     * A class of fewer jobs shows nothing by its share of cells, for all airfoils of a static row are alike: one zone a quarter of
+     * a hundredth above what is enough of it, within every margin, is one cell of each.
+     */
+    private static final int TELLING = CAMPAIGN ? 10 : 1;
 
     /** ± of a move, the 95 % of an error. */
     private static final double PLAY = 1;
@@ -100,7 +103,7 @@ class WholeJobsTest {
         }
         assertThat(classes).isNotEmpty().allSatisfy((name, figures) -> {
             assertThat(figures.held).as("%s: %s", name, figures).isGreaterThanOrEqualTo((int) (0.95 * figures.jobs));
-            if (figures.seen + figures.lost >= CELLS) {
+            if (figures.jobs >= TELLING) {
                 assertThat(figures.lost)
                         .as("%s: %s", name, figures)
                         .isLessThanOrEqualTo(
