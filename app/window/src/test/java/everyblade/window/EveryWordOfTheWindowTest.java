@@ -14,6 +14,7 @@ import everyblade.window.view.Choices;
 import everyblade.window.view.ReviewDesk;
 import everyblade.words.Words;
 import java.awt.Component;
+import java.awt.Container;
 import java.lang.reflect.Proxy;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -21,9 +22,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.ListCellRenderer;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,12 +43,12 @@ class EveryWordOfTheWindowTest {
     private static final Set<String> KNOWN = known();
 
     private static Set<String> known() {
-        Set<String> words = new TreeSet<>(
-                PseudoLanguage.words(
-                        Workshop.RING,
-                        Bench.MODEL,
-                        "routine",
-                        "view datum turn look round here watch heat clear skip settle because root both everyblade engine json"));
+        Set<String> words = new TreeSet<>(PseudoLanguage.words(
+                Workshop.RING,
+                Bench.MODEL,
+                "routine",
+                "view datum turn look round here watch heat clear skip settle because root both everyblade engine json"
+                        + " fact cycles hours manual position revision"));
         Arrays.stream(Kind.values()).forEach(kind -> words.add(kind.word()));
         return words;
     }
@@ -154,7 +159,31 @@ class EveryWordOfTheWindowTest {
             read(button.getText());
         } else if (component instanceof JTextComponent text && !text.isEditable()) {
             read(text.getText());
+        } else if (component instanceof JList<?> list) {
+            readCells(list);
+        } else if (component instanceof JComboBox<?> box) {
+            readChoices(box);
         }
+    }
+
+    /** What a list shows is drawn by one component, cell after cell. */
+    private <T> void readCells(JList<T> list) {
+        for (int i = 0; i < list.getModel().getSize(); i++) {
+            T value = list.getModel().getElementAt(i);
+            readAll(list.getCellRenderer().getListCellRendererComponent(list, value, i, false, false));
+        }
+    }
+
+    private <T> void readChoices(JComboBox<T> box) {
+        JList<T> list = new JList<>(box.getModel());
+        ListCellRenderer<? super T> renderer = box.getRenderer();
+        for (int i = 0; i < box.getItemCount(); i++) {
+            readAll(renderer.getListCellRendererComponent(list, box.getItemAt(i), i, false, false));
+        }
+    }
+
+    private void readAll(Component cell) {
+        (cell instanceof Container holding ? Offscreen.all(holding) : Stream.of(cell)).forEach(this::read);
     }
 
     private void read(String text) {
