@@ -30,8 +30,8 @@ import java.util.Set;
  */
 public final class FilledSection {
 
-    private static final double LETTERS = 3;
-    private static final double ABOVE = 6.5;
+    private static final double LETTERS = 3.8;
+    private static final double ABOVE = 7.4;
     private static final double EDGE = 1.5;
     private static final double PORT = 1.3;
     private static final double PORT_HIGH = 2.6;
