@@ -2,6 +2,8 @@ package everyblade.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.entry.Entry;
@@ -35,6 +37,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -229,6 +232,44 @@ class FollowedJobsTest {
                 .as("who is an airfoil off is told at the next identification")
                 .isTrue();
         close(job);
+    }
+
+    /** Each line of what is next is logged by itself, by the commands that a person types. */
+    @Test
+    @EnabledIfSystemProperty(named = "everyblade.campaign", matches = "true")
+    void theDemoIsFollowedToWhereOnlyAPersonCanAnswer() throws IOException {
+        Path demo = Path.of("../desktop/src/demo").toAbsolutePath();
+        try (Stream<Path> files = Files.list(demo)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, folder.resolve(file.getFileName()));
+            }
+        }
+        begun(MODELS.resolve("larkspur-4"));
+        run(0, "log", "job", "--file", "entries.txt");
+        ObjectMapper json = new ObjectMapper();
+        double promised =
+                json.readTree(run(0, "next", "job", "--json")).get("minutes").asDouble();
+        double taken = 0;
+        int moves = 0;
+        for (JsonNode next = first(json); next != null; next = first(json)) {
+            for (JsonNode line : next.get("entries")) {
+                String said = run(0, "log", "job", line.asText());
+                assertThat(said.lines())
+                        .as(line.asText())
+                        .noneMatch(told -> told.contains("doubtful") || told.contains("lost") || told.contains("shut"));
+            }
+            taken += next.get("minutes").asDouble();
+            assertThat(moves++).as("it ends").isLessThan(150);
+        }
+        assertThat(taken).as("whoever goes on is not sent on a longer way").isLessThanOrEqualTo(1.02 * promised);
+        run(0, "log", "job", "noaccess unshown because no view shows it", "out");
+        assertThat(json.readTree(run(1, "close", "job", "--json")).findValuesAsText("kind"))
+                .doesNotContain("count")
+                .contains("finding");
+    }
+
+    private JsonNode first(ObjectMapper json) throws IOException {
+        return json.readTree(run(0, "next", "job", "--json")).get("moves").get(0);
     }
 
     private static Stream<Arguments> wholeJobs() {
