@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import net.miginfocom.swing.MigLayout;
 
 /** Tells at the lower edge how far the job that is worked on is on the shop's store, if it is to be kept there as well. */
@@ -18,7 +17,7 @@ final class Following {
     private final Supplier<Door> doors;
     private final Surroundings around;
     private final javax.swing.JPanel panel = new javax.swing.JPanel(new MigLayout("insets 2 10 2 10", "[grow]"));
-    private final JLabel label = new JLabel();
+    private final Paragraph line = new Paragraph();
     private Optional<StoreFollowing> now = Optional.empty();
 
     /**
@@ -28,8 +27,8 @@ final class Following {
     Following(Supplier<Door> doors, Surroundings around) {
         this.doors = doors;
         this.around = around;
-        label.setName("follow");
-        panel.add(label, "wmin 0");
+        line.setName("follow");
+        panel.add(line, "growx, wmin 0");
         panel.setVisible(false);
     }
 
@@ -48,10 +47,10 @@ final class Following {
                     job,
                     words.say("fleet.follow.place"));
             now = Optional.of(following);
-            Texts.say(label, words.say("fleet.follow.begins"));
+            line.say(words.say("fleet.follow.begins"));
             again(following, doors.get(), words);
         } catch (StoreRefusal refusal) {
-            Texts.say(label, words.say("fleet.follow.off", ShopStore.told(refusal, words)));
+            line.say(words.say("fleet.follow.off", ShopStore.told(refusal, words)));
         }
     }
 
@@ -61,7 +60,7 @@ final class Following {
                 door.close();
                 return;
             }
-            Texts.say(label, told(news, words));
+            line.say(told(news, words));
             again(following, door, words);
         });
     }

@@ -77,7 +77,9 @@ final class MainWindow {
         this.refreshing = new Timer(REFRESH_MILLIS, due -> refresh());
         speak(choices.language());
         Looks.use(choices);
-        SwingUtilities.updateComponentTreeUI(waiting.component()); // it was made before, and shows nowhere yet
+        // These were made before, and show nowhere yet.
+        SwingUtilities.updateComponentTreeUI(waiting.component());
+        SwingUtilities.updateComponentTreeUI(following.component());
         frame.setContentPane(content);
         frame.setIconImages(ProgramIcon.sizes());
         frame.setMinimumSize(new Dimension(1000, 640));
