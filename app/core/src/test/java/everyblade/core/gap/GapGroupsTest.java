@@ -65,6 +65,18 @@ class GapGroupsTest {
     }
 
     @Test
+    void whatGoesThroughTheSamePortComesBeforeAnotherThatIsOpen() {
+        Job job = new Job(engine()).enter("open p3", "view vb");
+        assertThat(views(job, backwards(job))).containsExactly("vb", "vc", "vd", "va", "-");
+    }
+
+    @Test
+    void aViewOfWhichTheScopeWasTakenOutIsNotInUse() {
+        Job job = new Job(engine()).enter("open p2", "view vb", "out");
+        assertThat(views(job, backwards(job))).containsExactly("vc", "vb", "va", "vd", "-");
+    }
+
+    @Test
     void aScopeThatWasTakenOutIsNowhere() {
         Job job = new Job(engine()).enter("open p2", "view vc", "out", "open p3", "shut p2");
         assertThat(views(job, backwards(job))).containsExactly("vd", "va", "vc", "vb", "-");

@@ -53,6 +53,14 @@ class GapsTest {
     }
 
     @Test
+    void aRunThatGoesOnBehindTheLastNumberIsOneGap() {
+        Job job = new Job(halves()).enter("view v", "datum c1 34", "turn on 300");
+        assertThat(gaps(job))
+                .singleElement()
+                .satisfies(gap -> assertThat(gap.airfoils()).containsExactly(35, 36, 1, 2, 3));
+    }
+
+    @Test
     void halvesThatWereNotWatchedAreGapsOfTheirOwn() {
         Job job = new Job(halves()).enter("view v", "datum c1 1", "watch root", "turn on 360");
         assertThat(told(job))
