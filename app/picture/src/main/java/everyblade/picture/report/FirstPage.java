@@ -35,7 +35,7 @@ final class FirstPage {
     /** Of a row unrolled with the space to the next, mm. */
     private static final double EACH_MOST = 5.2;
 
-    private static final double EACH_LEAST = 2.9;
+    private static final double EACH_LEAST = 2.6;
 
     private static final Set<String> ASKED = Set.of("hours", "cycles", "position", "manual", "revision");
 
