@@ -114,7 +114,10 @@ final class StartPanel {
         review.addActionListener(pressed -> chosen.accept(doing::review));
         open.setEnabled(!recent.isEmpty());
         review.setEnabled(!recent.isEmpty());
-        panel.add(title);
+        panel.add(title, recent.isEmpty() ? "split 2, flowy" : "");
+        if (recent.isEmpty()) {
+            panel.add(new Paragraph(words.say("start.noRecent")));
+        }
         panel.add(list.scrolled());
         panel.add(open, "split 2, hmin 44, sg go");
         panel.add(review, "hmin 44, sg go");
