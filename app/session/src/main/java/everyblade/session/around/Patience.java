@@ -15,15 +15,16 @@ public final class Patience implements Progress {
 
     private final Surroundings around;
     private final String what;
+    private final PassingLine line;
     private Instant next;
     private boolean told;
     private int part = 1;
-    private int shown;
 
     /** @param what key of the sentence that says what takes so long */
     public Patience(Surroundings around, String what) {
         this.around = around;
         this.what = what;
+        this.line = new PassingLine(around.err());
         this.next = around.clock().instant().plus(LONG);
     }
 
@@ -41,21 +42,12 @@ public final class Patience implements Progress {
                 around.err().println(around.words().say(what));
                 told = true;
             }
-            show(around.words().say("wait.part", part, 100L * parts / all));
+            line.show(around.words().say("wait.part", part, 100L * parts / all));
             next = now.plus(AGAIN);
         }
         if (parts == all) {
             part++;
-            show("");
-        }
-    }
-
-    /** Writes over the line that is there. */
-    private void show(String line) {
-        if (shown > 0 || !line.isEmpty()) {
-            around.err().print("\r" + " ".repeat(shown) + "\r" + line);
-            around.err().flush();
-            shown = line.length();
+            line.show("");
         }
     }
 }

@@ -15,13 +15,14 @@ public final class Waiting {
 
     private final Surroundings around;
     private final String what;
+    private final PassingLine line;
     private final Instant began;
-    private String shown = "";
     private boolean over;
 
     Waiting(Surroundings around, String what) {
         this.around = around;
         this.what = what;
+        this.line = new PassingLine(around.err());
         this.began = around.clock().instant();
     }
 
@@ -67,22 +68,13 @@ public final class Waiting {
         Duration waited = Duration.between(began, around.clock().instant());
         if (!over && waited.compareTo(LONG) >= 0) {
             long seconds = Math.max(1, waited.toSeconds());
-            show(around.words().say("wait.seconds", around.words().say(what), seconds));
+            line.show(around.words().say("wait.seconds", around.words().say(what), seconds));
         }
     }
 
     synchronized void close() {
         over = true;
         notifyAll();
-        show("");
-    }
-
-    /** Writes over the line that is there. */
-    private void show(String line) {
-        if (!line.equals(shown)) {
-            around.err().print("\r" + " ".repeat(shown.length()) + "\r" + line);
-            around.err().flush();
-            shown = line;
-        }
+        line.show("");
     }
 }
