@@ -26,14 +26,4 @@ public record JournalLine(int k, Addition entry, String hash) {
     public Instant at() {
         return entry.at();
     }
-
-    /** Who said it. */
-    public String by() {
-        return entry.by();
-    }
-
-    /** Whether the time is the one at which it happened. */
-    public boolean live() {
-        return entry.live();
-    }
 }

@@ -65,11 +65,6 @@ public final class ReviewWriter implements Closeable {
     /** None of them is acknowledged. */
     public record NotKept(RecordProblem problem) implements Appended {}
 
-    /** All that is kept. */
-    public Review review() {
-        return review;
-    }
-
     /** The name of the file into which a line was set aside that had no newline, so that nobody was told it was kept. */
     public Optional<String> setAside() {
         return end.setAside();

@@ -33,7 +33,6 @@ import net.miginfocom.swing.MigLayout;
 final class EntryPanel {
 
     private final Words words;
-    private final Supplier<Choices> choices;
     private final Door door;
     private final InstantSource clock;
     private final BiConsumer<String, Boolean> enter;
@@ -63,7 +62,6 @@ final class EntryPanel {
             BiConsumer<String, Boolean> enter,
             Consumer<Act> act) {
         this.words = words;
-        this.choices = choices;
         this.door = door;
         this.clock = clock;
         this.enter = enter;

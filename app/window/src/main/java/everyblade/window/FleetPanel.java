@@ -45,7 +45,6 @@ final class FleetPanel {
     private final Course course = new Course();
     private final LineList<FleetBoard.Open> open;
     private final JButton opens;
-    private Optional<FleetBoard> board = Optional.empty();
 
     /**
      * The page before anything was asked.
@@ -104,7 +103,6 @@ final class FleetPanel {
     }
 
     void show(FleetBoard shown) {
-        board = Optional.of(shown);
         grid.show(shown);
         open.show(shown.open());
         String what = shown.engines().isEmpty()

@@ -22,12 +22,10 @@ final class RotorDial extends Painted {
     private static final long serialVersionUID = 1;
     private static final int SIZE = 132;
 
-    private final transient Words words;
     private final transient Supplier<Choices> choices;
     private transient Optional<RotorPose> pose = Optional.empty();
 
     RotorDial(Words words, Supplier<Choices> choices) {
-        this.words = words;
         this.choices = choices;
         setPreferredSize(new Dimension(SIZE, SIZE));
         setName("dial");

@@ -42,10 +42,6 @@ final class Strip extends JPanel {
         repaint();
     }
 
-    String said() {
-        return text.getText();
-    }
-
     /** As wide as the window; the text says how high it is once it has its width. */
     @Override
     public Dimension getPreferredSize() {

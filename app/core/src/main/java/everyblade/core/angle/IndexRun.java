@@ -13,9 +13,4 @@ public record IndexRun(int first, int length) {
             throw new IllegalArgumentException("a run of airfoils has no negative index or length");
         }
     }
-
-    /** Whether index i belongs to the run, on a row of {@code count} airfoils. */
-    public boolean contains(int i, int count) {
-        return Math.floorMod(i - first, count) < length;
-    }
 }

@@ -36,7 +36,4 @@ interface Cells {
 
     /** What stations can show of the row; empty where nothing is computed. */
     Optional<Reach> reach();
-
-    /** Zones that some view shows. */
-    ZoneSet shown();
 }

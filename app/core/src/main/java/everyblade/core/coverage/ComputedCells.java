@@ -31,7 +31,6 @@ final class ComputedCells implements Cells {
     private final int zones;
     private final SeenSurface seen;
     private final List<Optional<Hindrance>> hindrances;
-    private final ZoneSet shown;
     /** Of cells that would be seen, or seen in part, but for where the edge of sight runs, by how much they may fall short. */
     private final CoveredSurface offOfOwn;
 
@@ -59,24 +58,15 @@ final class ComputedCells implements Cells {
         Within anyDetail = Within.of(row, patches, first, reach, Reach.FromStation::anyDetail);
         zones = zoning.size();
         seen = new SeenSurface(row, zoning, patches, within, anyDetail, facetsSeen);
-        double[] reached = new double[zones];
         double[][] hindered = new double[zones][Hindrance.values().length];
         for (int patch = 0; patch < patches.count(); patch++) {
-            int facet = patches.facet(patch);
-            int zone = patches.zone(patch);
-            double area = patches.facets().area(patch);
-            reached[zone] += within.ofSome(patch) ? area : 0;
-            Optional<Hindrance> why = reach.why().get(facet);
+            Optional<Hindrance> why = reach.why().get(patches.facet(patch));
             if (why.isPresent()) {
-                hindered[zone][why.get().ordinal()] += area;
+                hindered[patches.zone(patch)][why.get().ordinal()] +=
+                        patches.facets().area(patch);
             }
         }
         hindrances = Arrays.stream(hindered).map(ComputedCells::dominant).toList();
-        long bits = 0;
-        for (int zone = 0; zone < zones; zone++) {
-            bits |= enough(reached[zone], zone) ? 1L << zone : 0;
-        }
-        shown = new ZoneSet(bits);
         offOfOwn = CoveredSurface.none(row.count() * zones);
         offOfReach = CoveredSurface.none(row.count() * zones);
         for (int zone = 0; zone < zones; zone++) {
@@ -255,10 +245,5 @@ final class ComputedCells implements Cells {
     @Override
     public Optional<Reach> reach() {
         return Optional.of(stations);
-    }
-
-    @Override
-    public ZoneSet shown() {
-        return shown;
     }
 }

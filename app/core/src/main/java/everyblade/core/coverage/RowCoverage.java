@@ -181,11 +181,6 @@ public final class RowCoverage {
         return cells.basis();
     }
 
-    /** Zones that some view of the row shows. */
-    ZoneSet shown() {
-        return cells.shown();
-    }
-
     /** Zones that the task asks for. */
     public ZoneSet asked() {
         return asked;

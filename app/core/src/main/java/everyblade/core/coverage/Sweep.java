@@ -187,11 +187,6 @@ record Sweep(Turn sureFrom, Turn sureTo, Turn maybeFrom, Turn maybeTo, Turn leng
         return new IndexRun(Math.floorMod(1 - clockwise.first() - clockwise.length(), row.count()), clockwise.length());
     }
 
-    /** How far it surely went; below zero where it is not sure that it went at all. */
-    Turn width() {
-        return sureTo.minus(sureFrom);
-    }
-
     private static Turn min(Turn a, Turn b) {
         return a.compareTo(b) <= 0 ? a : b;
     }

@@ -85,11 +85,6 @@ public record Tally(
         return share(seen);
     }
 
-    /** Seen or seen as far as they can be, of all cells. */
-    public double doneShare() {
-        return share(seen + part);
-    }
-
     /** This many of all cells; 0 of none. */
     public double share(int count) {
         return cells() == 0 ? 0 : (double) count / cells();

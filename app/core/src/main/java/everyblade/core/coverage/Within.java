@@ -85,11 +85,6 @@ final class Within {
         return place.map(at -> at.best().minus(situation.reading(row)));
     }
 
-    /** Whether some station shows a patch, of whichever airfoil stands before it. */
-    boolean ofSome(int patch) {
-        return ofSome[patch];
-    }
-
     /** Whether all patches of a facet are alike. */
     boolean whole(int facet) {
         return whole[facet];

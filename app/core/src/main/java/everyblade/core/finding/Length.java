@@ -28,10 +28,6 @@ public record Length(BigDecimal mm) implements Comparable<Length> {
         return new Length(BigDecimal.valueOf(mm).setScale(6, RoundingMode.HALF_EVEN));
     }
 
-    public Length plus(Length other) {
-        return new Length(mm.add(other.mm));
-    }
-
     public Length minus(Length other) {
         return new Length(mm.subtract(other.mm));
     }

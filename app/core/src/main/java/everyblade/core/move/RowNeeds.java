@@ -179,11 +179,4 @@ final class RowNeeds {
         // Where the edge of sight decides, more may show less surely: then all of them together.
         return covers.isEmpty() ? List.of(among) : covers;
     }
-
-    /** How many cells are left. */
-    int cells() {
-        return kinds.stream()
-                .mapToInt(kind -> kind.airfoils().cardinality() * kind.open().size())
-                .sum();
-    }
 }

@@ -3,7 +3,6 @@ package everyblade.core.angle;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
-import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -17,24 +16,6 @@ class SmallRulesTest {
     @CsvSource({"0, 3, 3", "3, 0, -3", "9, 1, 2", "1, 9, -2", "0, 5, 5", "5, 0, 5", "0, 6, -4", "-7, 8, 5"})
     void fromOnePositionToAnotherGoesTheShorterWayAndHalfATurnOn(long from, long to, long apart) {
         assertThat(new Circle(10).apart(from, to)).isEqualTo(apart);
-    }
-
-    @Test
-    void aRunHoldsItsIndicesAndNoOthersAlsoOverTheSeam() {
-        for (int count = 1; count <= 6; count++) {
-            for (int first = 0; first < count; first++) {
-                for (int length = 0; length <= count; length++) {
-                    BitSet expected = new BitSet();
-                    for (int k = 0; k < length; k++) {
-                        expected.set((first + k) % count);
-                    }
-                    IndexRun run = new IndexRun(first, length);
-                    int of = count;
-                    assertThat(IntStream.range(0, count).filter(i -> run.contains(i, of)))
-                            .containsExactlyElementsOf(expected.stream().boxed().toList());
-                }
-            }
-        }
     }
 
     @Test

@@ -32,9 +32,4 @@ public record ShareFound(int found, int of) {
                 ? 0
                 : new BetaDistribution(found, of - found + 1).inverseCumulativeProbability(1 - confidence);
     }
-
-    /** The share that is really found at most. */
-    public double atMost(double confidence) {
-        return found == of ? 1 : new BetaDistribution(found + 1, of - found).inverseCumulativeProbability(confidence);
-    }
 }

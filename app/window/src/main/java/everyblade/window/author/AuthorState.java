@@ -4,7 +4,6 @@ import everyblade.picture.scene.Scene;
 import everyblade.picture.section.ModelSheet;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
-import everyblade.spi.View;
 import everyblade.words.Words;
 import java.util.List;
 import java.util.Optional;
@@ -98,11 +97,6 @@ public record AuthorState(
     /** With more, or less, known of what is seen. */
     public AuthorState with(Sight known) {
         return new AuthorState(folder, last, drawn, sheet, row, from, known);
-    }
-
-    /** The view that is looked through. */
-    public Optional<View> view() {
-        return drawn.flatMap(read -> from.map(place -> place.view(read.model())));
     }
 
     /** Why nothing can be computed from where it is looked: the key of the text that says it. */

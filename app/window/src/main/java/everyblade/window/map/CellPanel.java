@@ -49,7 +49,6 @@ public final class CellPanel extends JComponent implements Accessible {
     private final transient Stage stage = new Stage();
     private final transient Ghost ghost = new Ghost();
     private final transient List<Consumer<CellAt>> selecting = new ArrayList<>();
-    private final transient List<Consumer<Optional<CellAt>>> hovering = new ArrayList<>();
     private transient Optional<Coverage> coverage = Optional.empty();
     private transient ScreenKind kind;
     private transient Optional<String> chosen = Optional.empty();
@@ -162,11 +161,6 @@ public final class CellPanel extends JComponent implements Accessible {
         selecting.add(listener);
     }
 
-    /** Tells of the cell under the mouse whenever that changes; empty if there is none. */
-    public void onHover(Consumer<Optional<CellAt>> listener) {
-        hovering.add(listener);
-    }
-
     /** Shows things larger. */
     public void zoomIn() {
         zoom(ZOOM_STEP, getWidth() / 2.0, getHeight() / 2.0);
@@ -229,7 +223,6 @@ public final class CellPanel extends JComponent implements Accessible {
             repaint(hovered, false);
             hovered = next;
             repaint(hovered, false);
-            hovering.forEach(listener -> listener.accept(cell));
         }
     }
 

@@ -299,11 +299,6 @@ public final class Practising {
         return moment;
     }
 
-    /** The seat of the scope tip, if it is seated. */
-    public Optional<Seat> seat() {
-        return seat;
-    }
-
     /** The row whose blades have taken the tip off, until it is seated anew. */
     public Optional<String> struck() {
         return struck;

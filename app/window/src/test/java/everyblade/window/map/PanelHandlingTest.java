@@ -174,19 +174,6 @@ class PanelHandlingTest {
         }
 
         @Test
-        void moving_tells_of_each_cell_once_and_of_leaving() {
-            CellPanel panel = map();
-            List<Optional<CellAt>> told = new ArrayList<>();
-            panel.onHover(told::add);
-            CellAt cell = new CellAt("r1", 5, 2);
-            int[] place = placeOf(panel, cell);
-            mouse(panel, MouseEvent.MOUSE_MOVED, place[0], place[1]);
-            mouse(panel, MouseEvent.MOUSE_MOVED, place[0], place[1]);
-            mouse(panel, MouseEvent.MOUSE_MOVED, 1, 1);
-            assertThat(told).containsExactly(Optional.of(cell), Optional.empty());
-        }
-
-        @Test
         void a_program_that_selects_is_not_told_of_it() {
             CellPanel panel = map();
             List<CellAt> told = new ArrayList<>();

@@ -32,12 +32,10 @@ final class PhotoPlacing {
     /** How uneven a turn by hand may be: share of the turn, at its middle. */
     private static final double UNEVEN = 0.2;
 
-    private final Fold fold;
     private final Situation situation;
     private final List<Logged> counting;
 
     private PhotoPlacing(Fold fold) {
-        this.fold = fold;
         this.situation = fold.situation();
         this.counting = fold.entries().stream()
                 .filter(logged -> !fold.isVoid(logged.number()))
