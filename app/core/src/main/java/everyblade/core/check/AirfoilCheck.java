@@ -117,8 +117,8 @@ record AirfoilCheck(EngineModel model, List<CheckedSurface> airfoils, List<Flaw>
         if (turnAlike) {
             return;
         }
-        BoxTree mine = one.swept();
-        BoxTree theirs = other.swept();
+        TriangleTree mine = one.swept();
+        TriangleTree theirs = other.swept();
         if (mine.anyPair(theirs, (i, j) -> mine.triangles().overlap(i, theirs.triangles(), j))) {
             flaws.add(new Flaw(
                     Flaw.Kind.ROWS_CUT,
@@ -135,9 +135,9 @@ record AirfoilCheck(EngineModel model, List<CheckedSurface> airfoils, List<Flaw>
                 .toList();
         for (Wall wall : walls) {
             WallLine line = new WallLine(wall.curve());
-            BoxTree swept = surface.swept();
+            TriangleTree swept = surface.swept();
             boolean cuts = swept.anyPair(
-                    new BoxTree(Triangles.along(wall.curve())),
+                    new TriangleTree(Triangles.along(wall.curve())),
                     (i, piece) -> line.parts(swept.triangles(), i, WALL_TOLERANCE));
             if (cuts) {
                 flaws.add(new Flaw(

@@ -9,11 +9,11 @@ import everyblade.spi.RowKind;
  *
  * @param index of the row in its model
  */
-record CheckedSurface(int index, Row row, Mesh mesh, BoxTree inSpace, BoxTree swept) {
+record CheckedSurface(int index, Row row, Mesh mesh, TriangleTree inSpace, TriangleTree swept) {
 
     static CheckedSurface of(int index, Row row, Mesh mesh) {
         return new CheckedSurface(
-                index, row, mesh, new BoxTree(Triangles.of(mesh, 0)), new BoxTree(Triangles.swept(mesh)));
+                index, row, mesh, new TriangleTree(Triangles.of(mesh, 0)), new TriangleTree(Triangles.swept(mesh)));
     }
 
     String id() {
@@ -35,12 +35,12 @@ record CheckedSurface(int index, Row row, Mesh mesh, BoxTree inSpace, BoxTree sw
     }
 
     /** The same airfoils, turned clockwise by an angle in radians. */
-    BoxTree turned(double angle) {
-        return new BoxTree(Triangles.of(mesh, angle));
+    TriangleTree turned(double angle) {
+        return new TriangleTree(Triangles.of(mesh, angle));
     }
 
     /** Whether this airfoil cuts that one. */
-    static boolean cut(BoxTree one, BoxTree other) {
+    static boolean cut(TriangleTree one, TriangleTree other) {
         return one.anyPair(other, (i, j) -> one.triangles().cut(i, other.triangles(), j));
     }
 }

@@ -178,7 +178,7 @@ class TrianglesTest {
                 }
             }
             int[] tried = {0};
-            boolean found = new BoxTree(some).anyPair(new BoxTree(others), (i, j) -> {
+            boolean found = new TriangleTree(some).anyPair(new TriangleTree(others), (i, j) -> {
                 tried[0]++;
                 return some.cut(i, others, j);
             });
