@@ -6,6 +6,7 @@ import everyblade.core.coverage.Headline;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Tally;
 import everyblade.core.turning.CountError;
+import everyblade.core.turning.LostCount;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -67,12 +68,7 @@ final class Shares {
         return coverage.situation().countErrors().stream()
                 .filter(CountError::lost)
                 .map(error -> words.say(
-                        "lost",
-                        error.airfoils(),
-                        words.some(coverage.row(error.row()).row(), error.airfoils()),
-                        error.row(),
-                        error.since(),
-                        error.entry()))
+                        LostCount.of(error, coverage.row(error.row()).row().kind())))
                 .toList();
     }
 }

@@ -2,6 +2,7 @@ package everyblade.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.turning.LostCount;
 import everyblade.spi.RowKind;
 import everyblade.words.Words;
 import java.util.Locale;
@@ -35,9 +36,11 @@ class MapWordsTest {
 
     @Test
     void what_was_counted_wrongly_is_told_in_one_or_several() {
-        assertThat(MapWords.of(Locale.ENGLISH).say("lost", 1, "blade", "c3", 4, 9))
+        assertThat(MapWords.of(Locale.ENGLISH).say(new LostCount(1, RowKind.ROTOR, "c3", 4, 9)))
                 .isEqualTo("Count lost by 1 blade of c3 between entries 4 and 9: what was watched between them is only"
-                        + " maybe.");
+                        + " maybe seen.");
+        assertThat(MapWords.of(Locale.ENGLISH).say(new LostCount(2, RowKind.STATOR, "s1", 4, 9)))
+                .startsWith("Count lost by 2 vanes of s1 ");
         assertThat(MapWords.of(Locale.ENGLISH).say("noon")).isEqualTo("12 o'clock");
     }
 }

@@ -6,6 +6,7 @@ import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.TurnEntry;
 import everyblade.core.turning.CountError;
 import everyblade.core.turning.Logged;
+import everyblade.core.turning.LostCount;
 import everyblade.core.turning.TakenAsExact;
 import everyblade.picture.report.page.Block;
 import everyblade.picture.report.page.Block.Cell;
@@ -57,8 +58,8 @@ final class Count {
                 lines.add(PageWords.of(job.say("count.unlogged", error.entry(), error.row(), error.since())));
                 continue;
             }
-            lines.add(PageWords.alert(
-                    job.say("count.lost", error.since(), error.entry(), error.row(), airfoils(job, error))));
+            lines.add(
+                    PageWords.alert(job.say(LostCount.of(error, row(job, error).kind()))));
         }
         for (CountError error : large) {
             lines.add(PageWords.of(job.say("count.large", error.since(), error.entry(), error.row())));

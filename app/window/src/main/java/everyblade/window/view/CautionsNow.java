@@ -3,6 +3,7 @@ package everyblade.window.view;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.entry.RecordEntry;
 import everyblade.core.turning.CountError;
+import everyblade.core.turning.LostCount;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
 import everyblade.session.JobState;
@@ -59,13 +60,8 @@ public record CautionsNow(String text, boolean bars, Optional<String> row) {
                     return row.tally(row.zoning().all()).maybe() > 0;
                 })
                 .map(error -> new CautionsNow(
-                        words.say(
-                                "caution.lost",
-                                error.airfoils(),
-                                words.airfoils(state.coverage().row(error.row()).row()),
-                                error.row(),
-                                error.since(),
-                                error.entry()),
+                        words.say(LostCount.of(
+                                error, state.coverage().row(error.row()).row().kind())),
                         false,
                         Optional.of(error.row())))
                 .toList();
