@@ -44,19 +44,7 @@ class AgainAndBeforeTest {
                     "nick 3 root 0.5 ± 0.1",
                     "nick 4 root 1 ± 0.1",
                     "v noaccess all all because blocked");
-            console.run(
-                    "start",
-                    "next",
-                    "--model",
-                    "ring",
-                    "--serial",
-                    "7",
-                    "--task",
-                    "again",
-                    "--by",
-                    "Ann",
-                    "--previous",
-                    "job");
+            console.startNext("next", "job");
             console.run("log", "next", "fact cycles 300", "r nick 3 root 0.9 ± 0.1", "r dent 5 tip 1");
         }
 

@@ -83,19 +83,7 @@ class ClosingKindsTest {
     @Test
     void nameAFindingOfTheLastRecordThatNobodyLookedAtAgain() throws IOException {
         console.run("log", "job", "r crack 3 tip 2", "settle 11 because watched, the engineer decided");
-        console.run(
-                "start",
-                "next",
-                "--model",
-                "ring",
-                "--serial",
-                "7",
-                "--task",
-                "again",
-                "--by",
-                "Ann",
-                "--previous",
-                "job");
+        console.startNext("next", "job");
         console.run("log", "next", "view p-r");
 
         assertThat(console.run("close", "next").outLines())

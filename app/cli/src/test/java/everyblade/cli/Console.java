@@ -123,6 +123,23 @@ record Console(Path folder, Map<String, String> environment, Optional<Path> home
                 .toArray(String[]::new));
     }
 
+    /** Starts the next job on the same engine, with the one before it in this folder or file. */
+    Ran startNext(String job, String previous) {
+        return run(
+                "start",
+                job,
+                "--model",
+                "ring",
+                "--serial",
+                "7",
+                "--task",
+                "again",
+                "--by",
+                "Ann",
+                "--previous",
+                previous);
+    }
+
     /** Starts the job {@code job} and keeps these entries. */
     void job(String... entries) {
         start();

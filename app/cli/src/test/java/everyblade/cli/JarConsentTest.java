@@ -123,20 +123,7 @@ class JarConsentTest {
 
     @Test
     void anIdThatIsNotKnownSaysWhichCodeWasNotRun() {
-        assertThat(console.run(
-                                "start",
-                                "job",
-                                "--model",
-                                "teasel-3",
-                                "--models",
-                                "shelf",
-                                "--serial",
-                                "1",
-                                "--task",
-                                "t",
-                                "--by",
-                                "b")
-                        .err())
+        assertThat(startTeasel().err())
                 .contains("there is no engine model of that id", "nobody has agreed to run the code in " + jar);
     }
 
@@ -167,20 +154,22 @@ class JarConsentTest {
         assertThat(console.run("models", "--models", "shelf").out())
                 .startsWith("not run: " + jar + ": the code of the plugin teasel-3")
                 .contains("may run and has not yet");
-        assertThat(console.run(
-                                "start",
-                                "job",
-                                "--model",
-                                "teasel-3",
-                                "--models",
-                                "shelf",
-                                "--serial",
-                                "1",
-                                "--task",
-                                "t",
-                                "--by",
-                                "b")
-                        .status())
-                .isZero();
+        assertThat(startTeasel().status()).isZero();
+    }
+
+    private Console.Ran startTeasel() {
+        return console.run(
+                "start",
+                "job",
+                "--model",
+                "teasel-3",
+                "--models",
+                "shelf",
+                "--serial",
+                "1",
+                "--task",
+                "t",
+                "--by",
+                "b");
     }
 }

@@ -140,19 +140,7 @@ class PackCommandTest {
 
     @Test
     void aPackedJobCanBeTheOneThatALaterJobIsComparedWith() {
-        Ran started = console.run(
-                "start",
-                "later",
-                "--model",
-                "ring",
-                "--serial",
-                "7",
-                "--task",
-                "again",
-                "--by",
-                "Ann",
-                "--previous",
-                "job.zip");
+        Ran started = console.startNext("later", "job.zip");
 
         assertThat(started.err()).isEmpty();
         assertThat(console.run("coverage", "later").status()).isZero();

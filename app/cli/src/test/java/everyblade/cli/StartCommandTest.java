@@ -94,19 +94,7 @@ class StartCommandTest {
         Console console = Console.in(folder);
         console.start();
 
-        Ran next = console.run(
-                "start",
-                "next",
-                "--model",
-                "ring",
-                "--serial",
-                "7",
-                "--task",
-                "again",
-                "--by",
-                "Ann",
-                "--previous",
-                "job");
+        Ran next = console.startNext("next", "job");
 
         assertThat(next.status()).isZero();
         assertThat(console.read("next/journal.jsonl"))
