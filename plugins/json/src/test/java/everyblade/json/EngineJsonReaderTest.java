@@ -1,5 +1,7 @@
 package everyblade.json;
 
+import static everyblade.json.ModelText.HEAD;
+import static everyblade.json.ModelText.assertProblems;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.spi.ChordBand;
@@ -9,38 +11,21 @@ import everyblade.spi.Pad;
 import everyblade.spi.Ratio;
 import everyblade.spi.Row;
 import everyblade.spi.Spool;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.assertj.core.api.ListAssert;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class EngineJsonReaderTest {
 
-    private static final String HEAD = "\"schema\": \"everyblade/engine-model/1\", \"id\": \"m\", \"name\": \"M\"";
-
     private static EngineModel model(String members) {
         Reading reading = ModelText.read("{" + HEAD + ", " + members + "}");
         assertThat(reading).isInstanceOf(Reading.Read.class);
         return ((Reading.Read) reading).model();
-    }
-
-    private static ListAssert<Problem> assertProblems(byte[] bytes) {
-        Reading reading = EngineJsonReader.read("m/engine.json", bytes);
-        assertThat(reading).isInstanceOf(Reading.Unreadable.class);
-        return assertThat(((Reading.Unreadable) reading).problems());
-    }
-
-    private static ListAssert<Problem> assertProblems(String text) {
-        return assertProblems(text.getBytes(StandardCharsets.UTF_8));
     }
 
     @Nested
@@ -261,194 +246,6 @@ class EngineJsonReaderTest {
                 assertThat(problem.code()).isEqualTo("unknown-version");
                 assertThat(problem.mend()).contains("everyblade/engine-model/1");
             });
-        }
-    }
-
-    @Nested
-    class A_file_that_is_no_JSON {
-
-        @Test
-        void is_refused_at_the_place_where_it_goes_wrong() {
-            assertProblems("{\n  \"schema\": nonsense\n}").singleElement().satisfies(problem -> {
-                assertThat(problem.code()).isEqualTo("bare-word");
-                assertThat(problem.line()).isEqualTo(2);
-            });
-        }
-
-        @ParameterizedTest
-        @CsvSource(
-                delimiter = '|',
-                quoteCharacter = '~',
-                value = {
-                    "~~               | empty-file",
-                    "~  ~             | empty-file",
-                    "{                | unclosed",
-                    "[1, 2            | unclosed",
-                    "{\"a\": \"xyz    | unclosed",
-                    "{} {}            | text-after-end",
-                    "{}}              | wrong-bracket",
-                    "{\"a\": [1}      | wrong-bracket",
-                    "{\"a\": 01}      | bad-number",
-                    "{\"a\": +1}      | bad-number",
-                    "{\"a\": .5}      | bad-number",
-                    "{\"a\": 5.}      | bad-number",
-                    "{\"a\": 1e}      | bad-number",
-                    "{\"a\": 12mm}    | bad-number",
-                    "{\"a\": 29/77}   | bad-number",
-                    "{\"a\": NaN}     | bare-word",
-                    "{\"a\": True}    | bare-word",
-                    "{\"a\": 1,5}     | decimal-comma",
-                    "{\"a\": 1,}      | extra-comma",
-                    "[1,]             | extra-comma",
-                    "[1,,2]           | extra-comma",
-                    "{,}              | extra-comma",
-                    "{\"a\": 1 \"b\":2}| missing-comma",
-                    "[1 2]            | missing-comma",
-                    "{\"a\" 1}        | missing-colon",
-                    "{\"a\"= 1}       | missing-colon",
-                    "{\"a\": }        | missing-value",
-                    "{a: 1}           | unquoted-key",
-                    "{'a': 1}         | wrong-quotes",
-                    "{\"a\": \u201cx\u201d} | wrong-quotes",
-                    "{\"a\": \"C:\\x\"} | bad-escape",
-                    "{\"a\": \"\t\"}   | control-character",
-                    "// x             | comment",
-                    "# x              | comment",
-                    "{ /* c */ }      | comment",
-                    "@                | not-json"
-                })
-        void is_refused_by_the_slip_that_its_author_made(String text, String code) {
-            assertProblems(String.valueOf(text))
-                    .first()
-                    .extracting(Problem::code)
-                    .isEqualTo(code);
-        }
-
-        @Test
-        void is_refused_if_its_bytes_are_not_UTF_8() {
-            assertProblems("{\n\"name\": \"größer\"}".getBytes(StandardCharsets.ISO_8859_1))
-                    .singleElement()
-                    .satisfies(problem -> {
-                        assertThat(problem.code()).isEqualTo("not-utf-8");
-                        assertThat(problem.line()).isEqualTo(2);
-                        assertThat(problem.column()).isEqualTo(12);
-                    });
-            assertProblems("{}".getBytes(StandardCharsets.UTF_16))
-                    .first()
-                    .extracting(Problem::code)
-                    .isEqualTo("not-utf-8");
-        }
-
-        @Test
-        void may_still_begin_with_a_byte_order_mark_if_it_is_UTF_8() {
-            assertThat(ModelText.read("\uFEFF" + ModelText.resource("full.json")))
-                    .isInstanceOf(Reading.Read.class);
-        }
-
-        @Test
-        void is_refused_if_a_key_stands_twice() {
-            assertProblems("{" + HEAD
-                            + ", \"rows\": [{\"id\": \"r\", \"kind\": \"rotor\", \"count\": 9,\n\"count\": 10}]}")
-                    .filteredOn(problem -> problem.severity() == Severity.ERROR)
-                    .singleElement()
-                    .satisfies(problem -> {
-                        assertThat(problem.code()).isEqualTo("duplicate-key");
-                        assertThat(problem.line()).isEqualTo(2);
-                        assertThat(problem.pointer()).isEqualTo("/rows/0/count");
-                    });
-        }
-
-        @Test
-        void is_refused_if_it_is_not_there() {
-            assertThat(EngineJsonReader.read(Path.of("no", "such", "engine.json")))
-                    .isInstanceOfSatisfying(
-                            Reading.Unreadable.class,
-                            no -> assertThat(no.problems())
-                                    .singleElement()
-                                    .satisfies(problem ->
-                                            assertThat(problem.code()).isEqualTo("no-such-file")));
-        }
-    }
-
-    @Nested
-    @Timeout(60)
-    class A_hostile_file {
-
-        @Test
-        void is_refused_over_64_MB() {
-            byte[] bytes = new byte[(64 << 20) + 1];
-            Arrays.fill(bytes, (byte) ' ');
-            assertProblems(bytes).first().extracting(Problem::code).isEqualTo("too-large");
-        }
-
-        @Test
-        void is_read_up_to_200_levels_of_nesting_and_refused_beyond() {
-            assertProblems("[".repeat(200) + "]".repeat(200))
-                    .first()
-                    .extracting(Problem::code)
-                    .isEqualTo("wrong-type");
-            assertProblems("[".repeat(201) + "]".repeat(201))
-                    .first()
-                    .extracting(Problem::code)
-                    .isEqualTo("too-deep");
-            assertProblems("{\"a\":".repeat(5_000_000))
-                    .first()
-                    .extracting(Problem::code)
-                    .isEqualTo("too-deep");
-        }
-
-        @Test
-        void is_refused_if_a_number_has_more_than_100_digits() {
-            String hundred = "1".repeat(100);
-            assertProblems("{\"a\": " + hundred + "}").extracting(Problem::code).doesNotContain("long-number");
-            assertProblems("{\"a\": " + hundred + "1}")
-                    .extracting(Problem::code)
-                    .containsExactly("long-number");
-            assertProblems("[" + "1".repeat(10_000_000) + "]")
-                    .extracting(Problem::code)
-                    .containsExactly("long-number");
-        }
-
-        @Test
-        void is_refused_soon_if_an_exponent_is_huge() {
-            assertProblems(
-                            "{" + HEAD + ", \"rows\": [{\"id\": \"r\", \"kind\": \"rotor\", \"count\": 1e999999999}],"
-                                    + "\"spools\": [{\"pads\": [{\"ratio\": 1e999999999}, {\"id\": \"b\", \"ratio\": 1e-999999999}]}]}")
-                    .filteredOn(problem -> problem.severity() == Severity.ERROR)
-                    .extracting(Problem::code)
-                    .containsExactly("out-of-range", "long-ratio", "long-ratio");
-        }
-
-        @Test
-        void is_refused_if_it_holds_more_values_than_a_model_could() {
-            assertProblems("[" + "[],".repeat(5_000_000) + "[]]")
-                    .first()
-                    .extracting(Problem::code)
-                    .isEqualTo("too-many-values");
-        }
-
-        @Test
-        void is_refused_soon_if_all_of_its_keys_and_references_are_wrong() {
-            StringBuilder text =
-                    new StringBuilder("{" + HEAD + ", \"rows\": [{\"id\": \"r\", \"kind\": \"rotor\", \"count\": 9}");
-            for (int i = 0; i < 100_000; i++) {
-                text.append(",{\"id\": \"row-with-a-long-name-")
-                        .append(i)
-                        .append("\", \"kind\": \"rotor\", \"spool\": \"")
-                        .append(i)
-                        .append("\", \"unknown-key-")
-                        .append(i)
-                        .append("\": 0}");
-            }
-            text.append("], \"views\": [");
-            for (int i = 0; i < 100_000; i++) {
-                text.append("{\"id\": \"v")
-                        .append(i)
-                        .append("\", \"row\": \"missing")
-                        .append(i)
-                        .append("\"},");
-            }
-            assertProblems(text.append("{}]}").toString()).hasSize(Problem.MOST + 1);
         }
     }
 }

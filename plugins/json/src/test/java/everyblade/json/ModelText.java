@@ -1,5 +1,7 @@
 package everyblade.json;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -15,9 +17,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import org.assertj.core.api.ListAssert;
 
 /** Model files for tests, changes to them, and what the reader and the schema say. */
 final class ModelText {
+
+    /** The first members of a model of little else. */
+    static final String HEAD = "\"schema\": \"everyblade/engine-model/1\", \"id\": \"m\", \"name\": \"M\"";
 
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
@@ -53,6 +59,17 @@ final class ModelText {
 
     static Reading read(String model) {
         return EngineJsonReader.read("engine.json", model.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** What is wrong with a file that is refused. */
+    static ListAssert<Problem> assertProblems(byte[] bytes) {
+        Reading reading = EngineJsonReader.read("m/engine.json", bytes);
+        assertThat(reading).isInstanceOf(Reading.Unreadable.class);
+        return assertThat(((Reading.Unreadable) reading).problems());
+    }
+
+    static ListAssert<Problem> assertProblems(String text) {
+        return assertProblems(text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Applies {@code POINTER = JSON} or {@code POINTER gone}. */
