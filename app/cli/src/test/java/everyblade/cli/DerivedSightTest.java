@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -46,8 +47,12 @@ class DerivedSightTest {
     }
 
     private List<Path> kept() throws IOException {
+        return kept("sight");
+    }
+
+    private List<Path> kept(String kind) throws IOException {
         try (Stream<Path> files = Files.list(folder.resolve("cache"))) {
-            return files.filter(file -> file.getFileName().toString().startsWith("sight-"))
+            return files.filter(file -> file.getFileName().toString().startsWith(kind + "-"))
                     .sorted()
                     .toList();
         }
@@ -79,6 +84,65 @@ class DerivedSightTest {
         Files.write(mine, Files.readAllBytes(wide));
 
         assertThat(coverage("job")).isEqualTo(honest);
+    }
+
+    /** What a command said is forgotten, so that it has to be told again from cells. */
+    private String toldAgain(String job) throws IOException {
+        for (Path answer : kept("answer")) {
+            Files.delete(answer);
+        }
+        return coverage(job);
+    }
+
+    @Test
+    void cellsOfAnotherModelUnderTheNameOfThoseOfThisOneChangeNothing() throws IOException {
+        String honest = coverage("job");
+        Path mine = kept("cells").get(0);
+        start("wide", "other");
+        assertThat(coverage("other")).isNotEqualTo(honest);
+        Path wide = kept("cells").stream()
+                .filter(file -> !file.equals(mine))
+                .findFirst()
+                .orElseThrow();
+
+        Files.write(mine, Files.readAllBytes(wide));
+
+        assertThat(toldAgain("job")).isEqualTo(honest);
+    }
+
+    @Test
+    void cellsThatAreDamagedCutOrGoneChangeNothing() throws IOException {
+        String honest = coverage("job");
+        Path cells = kept("cells").get(0);
+        byte[] whole = Files.readAllBytes(cells);
+        for (int at = 0; at < whole.length; at += 97) {
+            byte[] changed = whole.clone();
+            changed[at] ^= 1;
+            Files.write(cells, changed);
+            assertThat(toldAgain("job")).as("byte %d", at).isEqualTo(honest);
+            Files.write(cells, Arrays.copyOf(whole, at));
+            assertThat(toldAgain("job")).as("cut at %d", at).isEqualTo(honest);
+        }
+        Files.delete(cells);
+        assertThat(toldAgain("job")).isEqualTo(honest);
+    }
+
+    @Test
+    void cellsOfAJournalThatWasDamagedSinceAreNotTold() throws IOException {
+        coverage("job");
+        console.write("job/journal.jsonl", console.read("job/journal.jsonl").replace("round 1", "round 2"));
+        Console.Ran ran = console.run("coverage", "job", "--json");
+        assertThat(ran.status()).isEqualTo(2);
+        assertThat(ran.err()).contains("Damaged line");
+    }
+
+    @Test
+    void afterAnEntryTheJobIsToldAsWithoutAnythingKept() throws IOException {
+        coverage("job");
+        console.run("log", "job", "skip 20", "here 4 ± 3", "nick 2 tip 0.4");
+        String told = coverage("job");
+        console = console.with("EVERYBLADE_CACHE", "");
+        assertThat(told).isEqualTo(coverage("job"));
     }
 
     @Test

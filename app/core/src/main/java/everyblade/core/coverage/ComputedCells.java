@@ -217,29 +217,24 @@ final class ComputedCells implements Cells {
         return hindrances.get(zone);
     }
 
+    /** What was seen of the surface of a cell. */
+    CellSurface surface(int n, int zone) {
+        int cell = (n - 1) * zones + zone;
+        return new CellSurface(
+                seen.own.all()[zone],
+                seen.reach.all()[cell],
+                seen.sure.all()[cell],
+                seen.maybe.all()[cell]);
+    }
+
     @Override
     public Areas areas(int n, ZoneSet of) {
-        double all = 0;
-        double reached = 0;
-        double sure = 0;
-        double may = 0;
-        for (long rest = of.bits(); rest != 0; rest &= rest - 1) {
-            int zone = Long.numberOfTrailingZeros(rest);
-            int cell = (n - 1) * zones + zone;
-            all += seen.own.all()[zone];
-            reached += seen.reach.all()[cell];
-            sure += seen.sure.all()[cell];
-            may += seen.maybe.all()[cell];
-        }
-        return all > 0 ? new Areas(reached / all, sure / all, may / all) : new Areas(0, 0, 0);
+        return CellSurface.of(of, zone -> surface(n, zone)).shares();
     }
 
     @Override
     public double surface(ZoneSet of) {
-        return java.util.stream.IntStream.range(0, zones)
-                .filter(of::contains)
-                .mapToDouble(zone -> seen.own.all()[zone])
-                .sum();
+        return CellSurface.of(of, zone -> surface(1, zone)).own();
     }
 
     @Override

@@ -41,14 +41,25 @@ public final class Coverage {
      * @param sights of its engine, by the criteria of the same settings
      */
     public static Coverage of(Situation situation, Settings settings, Sights sights) {
+        return of(situation, settings, sights, SightStore.NONE);
+    }
+
+    /**
+     * The same.
+     *
+     * @param kept where cells may be kept, so that those of a row of which nothing further was said need not be computed
+     *     again
+     */
+    public static Coverage of(Situation situation, Settings settings, Sights sights, SightStore kept) {
         Judging judging = Judging.of(settings);
         Sights knowing = sights.knowing(situation.places());
+        List<RowCoverage> found = situation.engine().rows().values().stream()
+                .parallel()
+                .map(row -> RowCoverage.start(situation.engine(), row, knowing, judging)
+                        .after(situation, knowing, new KnownCells(situation, settings, knowing, row, kept)))
+                .toList();
         Map<String, RowCoverage> rows = new LinkedHashMap<>();
-        for (Row row : situation.engine().rows().values()) {
-            rows.put(
-                    row.id(),
-                    RowCoverage.start(situation.engine(), row, knowing, judging).after(situation, knowing));
-        }
+        found.forEach(row -> rows.put(row.row().id(), row));
         return new Coverage(situation, settings, knowing, rows);
     }
 

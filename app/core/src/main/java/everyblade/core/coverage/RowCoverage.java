@@ -15,6 +15,7 @@ import everyblade.spi.Row;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
@@ -66,6 +67,12 @@ public final class RowCoverage {
         this.remarks = remarks;
     }
 
+    /** Where cells come from that rest on these grounds, if not from computing them. */
+    @FunctionalInterface
+    interface CellsFrom {
+        Cells cells(Grounds on, Supplier<ComputedCells> computing);
+    }
+
     /** Nothing seen yet. */
     static RowCoverage start(Engine engine, Row row, Sights sights, Judging judging) {
         Zoning zoning = engine.zonings().get(row.id());
@@ -89,6 +96,11 @@ public final class RowCoverage {
 
     /** With everything that was watched and said up to this situation, and with what stations show in it. */
     RowCoverage after(Situation situation, Sights knowing) {
+        return after(situation, knowing, (on, computing) -> computing.get());
+    }
+
+    /** The same; cells that have to be computed are had from there. */
+    RowCoverage after(Situation situation, Sights knowing, CellsFrom from) {
         RowTally windows = declared.after(situation);
         Optional<SightTally> stations = computed.map(tally -> tally.after(situation, knowing));
         Optional<Grounds> on = stations.map(tally -> Grounds.of(situation, row, knowing));
@@ -100,8 +112,9 @@ public final class RowCoverage {
                 windows,
                 stations,
                 on,
-                stations.map(tally ->
-                                computed.get() == tally && on.equals(grounds) ? cells : cells(on.get(), tally, knowing))
+                stations.map(tally -> computed.get() == tally && on.equals(grounds)
+                                ? cells
+                                : from.cells(on.get(), () -> cells(on.get(), tally, knowing)))
                         .orElseGet(() -> new DeclaredCells(windows.shown(), windows.seen)),
                 situation.ledger().asked().getOrDefault(row.id(), zoning.all()),
                 remarks(situation, row));
@@ -142,12 +155,12 @@ public final class RowCoverage {
                 .toList();
     }
 
-    private Cells cells(Grounds on, SightTally tally, Sights knowing) {
+    private ComputedCells cells(Grounds on, SightTally tally, Sights knowing) {
         Reach reach = Reach.of(knowing, row, on.vanes(), on.proof(), tally.stances());
-        return cells(on, reach, tally.seen, knowing);
+        return cells(on, reach, tally.seen(), knowing);
     }
 
-    private Cells cells(Grounds on, Reach reach, FacetsSeen seen, Sights knowing) {
+    private ComputedCells cells(Grounds on, Reach reach, FacetsSeen seen, Sights knowing) {
         return new ComputedCells(row, zoning, knowing.grain(row).patches(), on.first(), reach, seen, judging);
     }
 
@@ -163,7 +176,7 @@ public final class RowCoverage {
     }
 
     private Cells only(Situation situation, RowTally.Seen windows, Optional<FacetsSeen> facets) {
-        return facets.map(seen ->
+        return facets.<Cells>map(seen ->
                         cells(Grounds.of(situation, row, sights), cells.reach().orElseThrow(), seen, sights))
                 .orElseGet(() -> new DeclaredCells(declared.shown(), windows));
     }

@@ -26,45 +26,46 @@ final class SightTally {
     private final List<Leg> legs;
 
     private final int sightings;
-    private final List<Pass> open;
-    /** From passes that can grow no more; what the placement under way surely shows is not in. */
-    private final FacetsSeen ended;
-    /** What ended passes of the placement under way show. */
-    private final Optional<PlacementSight> under;
-    /** All of it as it stands. */
-    final FacetsSeen seen;
+    /** Added up when it is first asked for: who knows already what comes of it need not add up. */
+    private final Once<Sum> sum;
 
-    private SightTally(
-            Row row,
-            Sights sights,
-            OptionalDouble leastView,
-            List<Leg> legs,
-            int sightings,
-            List<Pass> open,
-            FacetsSeen ended,
-            Optional<PlacementSight> under,
-            FacetsSeen seen) {
+    /**
+     * What adds up.
+     *
+     * @param open passes under way
+     * @param ended from passes that can grow no more; what the placement under way surely shows is not in
+     * @param under what ended passes of the placement under way show
+     * @param seen all of it as it stands
+     */
+    private record Sum(List<Pass> open, FacetsSeen ended, Optional<PlacementSight> under, FacetsSeen seen) {
+
+        /** Before the first leg. */
+        static Sum of(FacetsSeen nothing) {
+            return new Sum(List.of(), nothing, Optional.empty(), nothing);
+        }
+    }
+
+    private SightTally(Row row, Sights sights, OptionalDouble leastView, List<Leg> legs, int sightings, Once<Sum> sum) {
         this.row = row;
         this.sights = sights;
         this.leastView = leastView;
         this.legs = legs;
         this.sightings = sightings;
-        this.open = open;
-        this.ended = ended;
-        this.under = under;
-        this.seen = seen;
+        this.sum = sum;
     }
 
     /** Nothing seen yet. */
     static SightTally start(Row row, Sights sights, OptionalDouble leastView) {
-        FacetsSeen none =
-                FacetsSeen.none(row.count(), sights.scene(row).facets().count());
-        return new SightTally(row, sights, leastView, List.of(), -1, List.of(), none, Optional.empty(), none);
+        return new SightTally(row, sights, leastView, List.of(), -1, new Once<>(() -> Sum.of(nothing(row, sights))));
+    }
+
+    private static FacetsSeen nothing(Row row, Sights sights) {
+        return FacetsSeen.none(row.count(), sights.scene(row).facets().count());
     }
 
     /** With everything that was watched up to this situation, which may also be an earlier or another one. */
     SightTally after(Situation situation, Sights knowing) {
-        return knowing.placesFor(row).equals(sights.placesFor(row))
+        return knowing == sights || knowing.placesFor(row).equals(sights.placesFor(row))
                 ? after(situation)
                 : start(row, knowing, leastView).after(situation);
     }
@@ -80,17 +81,29 @@ final class SightTally {
         if (goesOn && all.size() == legs.size()) {
             return this;
         }
-        SightSum sum = goesOn ? sum(situation, ended.copy(), under.map(PlacementSight::copy)) : sum(situation);
-        List<Pass> going = goesOn ? open : List.of();
-        for (Leg leg : all.subList(goesOn ? legs.size() : 0, all.size())) {
+        List<Leg> further = all.subList(goesOn ? legs.size() : 0, all.size());
+        Once<Sum> before = goesOn ? sum : new Once<>(() -> Sum.of(nothing(row, sights)));
+        return new SightTally(
+                row, sights, leastView, all, count, new Once<>(() -> with(before.get(), further, situation)));
+    }
+
+    private Sum with(Sum before, List<Leg> further, Situation situation) {
+        SightSum adding = sum(situation, before.ended.copy(), before.under.map(PlacementSight::copy));
+        List<Pass> going = before.open;
+        for (Leg leg : further) {
             Pass.Sorted sorted = Pass.Sorted.after(going, leg);
-            sorted.ended().forEach(sum::add);
+            sorted.ended().forEach(adding::add);
             going = sorted.open();
-            sum.passOver(leg);
+            adding.passOver(leg);
         }
-        SightSum now = sum(situation, sum.seen().copy(), sum.under().map(PlacementSight::copy));
+        SightSum now = sum(situation, adding.seen().copy(), adding.under().map(PlacementSight::copy));
         going.forEach(now::add);
-        return new SightTally(row, sights, leastView, all, count, going, sum.seen(), sum.under(), now.closed());
+        return new Sum(going, adding.seen(), adding.under(), now.closed());
+    }
+
+    /** All that was seen, as it stands. */
+    FacetsSeen seen() {
+        return sum.get().seen;
     }
 
     /** What one pass shows by itself. */
@@ -108,10 +121,7 @@ final class SightTally {
     }
 
     private SightSum sum(Situation situation) {
-        return sum(
-                situation,
-                FacetsSeen.none(row.count(), sights.scene(row).facets().count()),
-                Optional.empty());
+        return sum(situation, nothing(row, sights), Optional.empty());
     }
 
     private SightSum sum(Situation situation, FacetsSeen before, Optional<PlacementSight> placed) {
@@ -120,7 +130,7 @@ final class SightTally {
 
     /** How much of a facet of airfoil n was surely seen, mm². */
     double seen(int n, int facet) {
-        return sights.grain(row).patches().area(facet, patch -> seen.sure().contains(n, facet, patch));
+        return sights.grain(row).patches().area(facet, patch -> seen().sure().contains(n, facet, patch));
     }
 
     /** How much of a facet of airfoil n a station shows that was not surely seen, mm². */
@@ -131,7 +141,7 @@ final class SightTally {
                 .area(
                         facet,
                         patch -> station.reaches(kind, facet, patch)
-                                && !seen.sure().contains(n, facet, patch));
+                                && !seen().sure().contains(n, facet, patch));
     }
 
     private static View view(Situation situation, Leg leg) {

@@ -30,14 +30,13 @@ record Neighbour(Row row, Mesh airfoil, boolean among, Optional<Span> span) {
     /**
      * The rows of other rings whose axial extent meets the stretch from a row to a scope tip.
      *
+     * @param own what the row's airfoil sweeps
      * @param ring the scene of the row's ring
      * @param pose of the scope tip
      * @param reach how far from there the scope tip may be, mm
      */
-    static List<Neighbour> between(
-            ViewScene engine, Airfoils airfoils, SightScene ring, Row row, Pose pose, double reach)
+    static List<Neighbour> between(ViewScene engine, Airfoils airfoils, Meridian own, Row row, Pose pose, double reach)
             throws UnusableShape {
-        Meridian own = Meridian.of(ring.row().airfoil());
         double from = Math.min(own.front(), pose.x() - reach);
         double to = Math.max(own.rear(), pose.x() + reach);
         List<Neighbour> between = new ArrayList<>();

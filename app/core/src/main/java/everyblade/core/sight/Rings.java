@@ -1,5 +1,6 @@
 package everyblade.core.sight;
 
+import everyblade.core.surface.Meridian;
 import everyblade.core.surface.UnusableShape;
 import everyblade.spi.Row;
 import java.util.List;
@@ -46,7 +47,9 @@ final class Rings {
     /** The rows of other rings that reach between a row and a scope tip, or as far from it as it may be, mm. */
     List<Neighbour> between(ViewScene engine, Row row, Pose pose, double reach) {
         try {
-            return Neighbour.between(engine, other -> airfoil(engine, other), scene(engine, row), row, pose, reach);
+            Meridian own =
+                    airfoil(engine, row).orElseThrow(() -> shapeless(row)).meridian();
+            return Neighbour.between(engine, other -> airfoil(engine, other), own, row, pose, reach);
         } catch (UnusableShape unusable) {
             throw unusable(unusable);
         }

@@ -1,6 +1,7 @@
 package everyblade.core.sight;
 
 import everyblade.core.angle.ArcSet;
+import everyblade.core.surface.Meridian;
 import everyblade.core.surface.UnusableShape;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
@@ -58,7 +59,11 @@ public final class Setting {
      */
     public static Setting of(ViewScene engine, SightScene ring, Row row, Pose pose, double reach, double radius)
             throws UnusableShape {
-        return of(Neighbour.between(engine, engine::swept, ring, row, pose, reach), ring, row, radius);
+        return of(
+                Neighbour.between(engine, engine::swept, Meridian.of(ring.row().airfoil()), row, pose, reach),
+                ring,
+                row,
+                radius);
     }
 
     static Setting of(List<Neighbour> neighbours, SightScene ring, Row row, double radius) {

@@ -3,7 +3,7 @@ package everyblade.core.sight;
 import java.util.Optional;
 
 /**
- * Where computed sight may be kept, so that it need not be computed again. It may forget anything at any time. Called
+ * Where computed sight may be kept, or what was seen by it, so that it need not be computed again. It may forget anything at any time. Called
  * from several threads.
  */
 public interface SightStore {

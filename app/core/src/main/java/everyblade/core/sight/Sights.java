@@ -74,6 +74,11 @@ public final class Sights {
                 : new Sights(this, new ViewScene(engine.model(), engine.files(), engine.vanes(), places));
     }
 
+    /** Tells the engine model from every other. */
+    public String mark() {
+        return mark;
+    }
+
     /** The places that what is seen of a row depends on. */
     public Map<String, Place> placesFor(Row row) {
         Map<String, Place> used = new TreeMap<>();

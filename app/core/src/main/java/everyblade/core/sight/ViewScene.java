@@ -115,7 +115,7 @@ public record ViewScene(
      * @param reach how far from there the scope tip may be, mm
      */
     public List<Row> between(SightScene ring, Row row, Pose pose, double reach) throws UnusableShape {
-        return Neighbour.between(this, this::swept, ring, row, pose, reach).stream()
+        return Neighbour.between(this, this::swept, Meridian.of(ring.row().airfoil()), row, pose, reach).stream()
                 .map(Neighbour::row)
                 .toList();
     }

@@ -10,7 +10,13 @@ import java.util.List;
  */
 public final class Meridian {
 
+    /** What a square of a distance may be off by rounding: only what is farther than that is passed over. */
+    private static final double ROUNDING = 1 + 1e-9;
+
     private final double[] triangles;
+    /** Of each triangle the least x, the greatest, the least r, the greatest. */
+    private final double[] boxes;
+
     private final double front;
     private final double rear;
 
@@ -24,6 +30,14 @@ public final class Meridian {
         }
         this.front = least;
         this.rear = most;
+        this.boxes = new double[triangles.length / 6 * 4];
+        for (int i = 0; i < triangles.length; i += 6) {
+            int box = i / 6 * 4;
+            boxes[box] = Math.min(Math.min(triangles[i], triangles[i + 2]), triangles[i + 4]);
+            boxes[box + 1] = Math.max(Math.max(triangles[i], triangles[i + 2]), triangles[i + 4]);
+            boxes[box + 2] = Math.min(Math.min(triangles[i + 1], triangles[i + 3]), triangles[i + 5]);
+            boxes[box + 3] = Math.max(Math.max(triangles[i + 1], triangles[i + 3]), triangles[i + 5]);
+        }
     }
 
     /** What a mesh sweeps. */
@@ -51,13 +65,26 @@ public final class Meridian {
     public double distance(double x, double r) {
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < triangles.length && least > 0; i += 6) {
-            least = Math.min(least, distance(i, x, r));
+            if (squareToBox(i / 6 * 4, x, r) <= least * least * ROUNDING) {
+                least = nearest(i, x, r, least);
+            }
         }
         return least;
     }
 
-    private double distance(int at, double x, double r) {
-        double least = Double.POSITIVE_INFINITY;
+    private double squareToBox(int box, double x, double r) {
+        double dx = outside(boxes[box], boxes[box + 1], x);
+        double dr = outside(boxes[box + 2], boxes[box + 3], r);
+        return dx * dx + dr * dr;
+    }
+
+    private static double outside(double least, double most, double at) {
+        return at < least ? least - at : at > most ? at - most : 0;
+    }
+
+    /** How far a place lies from a triangle, or the least so far. */
+    private double nearest(int at, double x, double r, double leastSoFar) {
+        double least = leastSoFar;
         int left = 0;
         int right = 0;
         for (int k = 0; k < 3; k++) {
@@ -70,7 +97,7 @@ public final class Meridian {
             double turned = (bx - ax) * (r - ar) - (br - ar) * (x - ax);
             left += turned >= 0 ? 1 : 0;
             right += turned <= 0 ? 1 : 0;
-            least = Math.min(least, distance(ax, ar, bx, br, x, r));
+            least = nearest(ax, ar, bx, br, x, r, least);
         }
         return (left == 3) != (right == 3) ? 0 : least;
     }
@@ -81,16 +108,19 @@ public final class Meridian {
         for (int i = 1; i < curve.size(); i++) {
             MeridionalPoint a = curve.get(i - 1);
             MeridionalPoint b = curve.get(i);
-            least = Math.min(least, distance(a.x(), a.r(), b.x(), b.r(), x, r));
+            least = nearest(a.x(), a.r(), b.x(), b.r(), x, r, least);
         }
         return least;
     }
 
-    private static double distance(double ax, double ar, double bx, double br, double x, double r) {
+    /** How far a place lies from a line between two points, or the least so far. */
+    private static double nearest(double ax, double ar, double bx, double br, double x, double r, double least) {
         double dx = bx - ax;
         double dr = br - ar;
         double square = dx * dx + dr * dr;
         double share = square == 0 ? 0 : Math.max(0, Math.min(1, ((x - ax) * dx + (r - ar) * dr) / square));
-        return Math.hypot(ax + share * dx - x, ar + share * dr - r);
+        double offX = ax + share * dx - x;
+        double offR = ar + share * dr - r;
+        return offX * offX + offR * offR <= least * least * ROUNDING ? Math.min(least, Math.hypot(offX, offR)) : least;
     }
 }

@@ -356,8 +356,8 @@ public record OpenedJob(
                 scene(job, engine().model()),
                 journal().modelHash() + journal().meshHashes(),
                 Criteria.of(settings),
-                new KeptSights(derived),
+                KeptSights.ofStations(derived),
                 progress);
-        return Coverage.of(fold.situation(), settings, sights);
+        return Coverage.of(fold.situation(), settings, sights, KeptSights.ofCells(derived));
     }
 }

@@ -50,7 +50,7 @@ public record Prepared(EngineModel model, Coverage before, Plan plan, List<OutOf
                 scene,
                 FrozenFile.of(chosen.bytes()).hash() + meshes,
                 Criteria.of(settings),
-                new KeptSights(around.derived()),
+                KeptSights.ofStations(around.derived()),
                 patience);
         Fold fold = asked(engine(scene, settings), task.entries(model));
         Coverage coverage = Coverage.of(fold.situation(), settings, sights);
