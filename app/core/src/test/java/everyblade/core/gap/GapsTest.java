@@ -13,6 +13,7 @@ import everyblade.spi.Ratio;
 import everyblade.spi.RowKind;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class GapsTest {
@@ -58,6 +59,15 @@ class GapsTest {
         assertThat(gaps(job))
                 .singleElement()
                 .satisfies(gap -> assertThat(gap.airfoils()).containsExactly(35, 36, 1, 2, 3));
+    }
+
+    @Test
+    void ofARowOfWhichNothingWasSeenEachBladeIsNamedOnce() {
+        Job job = new Job(halves()).enter("view v", "datum c1 5");
+        assertThat(gaps(new Job(halves())).get(0).airfoils())
+                .isEqualTo(IntStream.rangeClosed(1, 36).boxed().toList());
+        assertThat(gaps(job.enter("watch root", "turn on 360")).get(0).airfoils())
+                .isEqualTo(IntStream.rangeClosed(1, 36).boxed().toList());
     }
 
     @Test
