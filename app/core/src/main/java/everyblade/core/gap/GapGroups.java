@@ -44,7 +44,7 @@ public final class GapGroups {
                     });
             group.gaps().add(one);
         }
-        Optional<View> inUse = now.seat().filter(seat -> !seat.out()).map(Seat::view);
+        Optional<View> inUse = now.seat().map(Seat::view);
         Set<String> open = now.ledger().openings().keySet();
         List<Port> ports = now.engine().model().ports();
         groups.sort(Comparator.comparing((Group<T> group) -> group.view().isEmpty())

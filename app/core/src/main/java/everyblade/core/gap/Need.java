@@ -18,22 +18,21 @@ record Need(long low, long high) {
     private static final Circle CIRCLE = Circle.STANDARD;
 
     /**
-     * For these patches of a facet to be shown from every pose, as far as they can be. Any of these will do; none if the
-     * station shows none of them.
+     * For these patches of a facet to be shown from every pose, as far as they can be, of airfoils of every kind. Any of these
+     * will do; none if the station shows none of them.
      *
      * @param wanted patches, counted from the first of the facet
      */
     static List<Need> of(StationSight sight, int facet, IntPredicate wanted) {
         List<List<Need>> all = new ArrayList<>();
         for (int patch = 0; patch < sight.patches(facet); patch++) {
-            for (int kind = 0; kind < sight.kinds() && wanted.test(patch) && sight.reaches(0, facet, patch); kind++) {
-                for (int pose = 0; pose < sight.poses(); pose++) {
+            for (int kind = 0; kind < sight.kinds() && wanted.test(patch); kind++) {
+                for (int pose = 0; pose < sight.poses() && sight.reaches(kind, facet, patch); pose++) {
                     all.add(of(sight, kind, pose, facet, patch));
                 }
             }
         }
-        return together(
-                all.stream().filter(needs -> !needs.isEmpty()).distinct().toList());
+        return together(all.stream().distinct().toList());
     }
 
     private static List<Need> of(StationSight sight, int kind, int pose, int facet, int patch) {

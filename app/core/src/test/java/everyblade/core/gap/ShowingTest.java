@@ -89,6 +89,27 @@ class ShowingTest {
         return all;
     }
 
+    /** Whoever passes from a low to a high has met every other one that lies between them. */
+    @Test
+    void ofRangesThatWillDoNoneGoesFurtherThanAnother() {
+        int pairs = 0;
+        for (StationSight sight : sights()) {
+            for (int facet = 0; facet < sight.facets(); facet++) {
+                List<Need> needs = Need.of(sight, facet, patch -> true);
+                for (Need need : needs) {
+                    for (Need other : needs) {
+                        long on = Circle.STANDARD.wrap(other.low() - need.low());
+                        assertThat(need == other || on + other.high() - other.low() > need.high() - need.low())
+                                .as("facet %d: %s beside %s", facet, need, other)
+                                .isTrue();
+                        pairs += need == other ? 0 : 1;
+                    }
+                }
+            }
+        }
+        assertThat(pairs).isPositive();
+    }
+
     @Test
     void ofOneFacetAsOfAllItsPatchesAndPoses() {
         int shown = 0;

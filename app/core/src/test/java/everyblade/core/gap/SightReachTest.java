@@ -18,6 +18,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** Whoever does again and again what a gap says has seen in the end all that stations can show. */
@@ -52,19 +53,35 @@ class SightReachTest {
     /** Whatever a facet's first patch needs, each other one that can be shown passes before every pose as well. */
     @Test
     void howFarToTurnIsEnoughForEveryPoseOfTheTolerance() {
-        Job job = new Job(engine.built()).enter("view front", "datum r 1");
+        assertPassesEveryPose(new Job(engine.built()).enter("view front", "datum r 1"), "r", 1);
+    }
+
+    /** 20 vanes behind 30 that stand still: what is in sight of every other one is in sight from elsewhere. */
+    @Test
+    void howFarToDrawIsEnoughForEveryVanePastARowOfAnotherCount() {
+        Job job = new Job(new ShapedEngine()
+                        .row("s", RowKind.STATOR, 20, 35, 0, OptionalDouble.of(3))
+                        .row("between", RowKind.STATOR, 30, 0, -40, OptionalDouble.of(2))
+                        .view("v", "s", ShapedEngine.station("far", -50, 130, new Heading(1, 0, -0.1), 0.5, 0.5))
+                        .built())
+                .enter("view v", "datum s 1");
+        assertPassesEveryPose(job, "s", 2);
+    }
+
+    private static void assertPassesEveryPose(Job job, String row, int kinds) {
         for (Reach.FromStation from :
-                job.coverage().row("r").reach().orElseThrow().stations()) {
+                job.coverage().row(row).reach().orElseThrow().stations()) {
             StationSight sight = from.sight();
+            assertThat(sight.kinds()).isEqualTo(kinds);
+            int shown = 0;
             for (int facet = 0; facet < sight.facets(); facet++) {
-                if (!Need.of(sight, facet, patch -> true).isEmpty()) {
-                    assertPassesEveryPose(sight, facet);
-                }
+                shown += passingEveryPose(sight, facet);
             }
+            assertThat(shown).isPositive();
         }
     }
 
-    private static void assertPassesEveryPose(StationSight sight, int facet) {
+    private static int passingEveryPose(StationSight sight, int facet) {
         BitSet alone = new BitSet();
         alone.set(facet);
         Showing showing = Showing.of(sight, alone);
@@ -72,15 +89,18 @@ class SightReachTest {
                 Circle.STANDARD,
                 showing.from().wrapped().floorTicks(),
                 showing.width().ceilTicks());
-        for (int patch = 0; patch < sight.patches(facet); patch++) {
-            if (sight.reaches(0, facet, patch)) {
-                for (int pose = 0; pose < sight.poses(); pose++) {
-                    assertThat(sight.arcs(0, pose, facet, patch).arcs())
-                            .as("facet %d, patch %d, pose %d", facet, patch, pose)
+        int shown = 0;
+        for (int kind = 0; kind < sight.kinds(); kind++) {
+            for (int patch = 0; patch < sight.patches(facet); patch++) {
+                for (int pose = 0; pose < sight.poses() && sight.reaches(kind, facet, patch); pose++) {
+                    assertThat(sight.arcs(kind, pose, facet, patch).arcs())
+                            .as("kind %d, facet %d, patch %d, pose %d", kind, facet, patch, pose)
                             .anyMatch(arc -> meet(arc, passed));
+                    shown++;
                 }
             }
         }
+        return shown;
     }
 
     private static boolean meet(Arc one, Arc other) {
