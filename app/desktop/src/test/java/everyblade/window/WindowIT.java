@@ -251,9 +251,9 @@ class WindowIT {
         hands.click(frame, "start.openRecent");
         hands.until("the job", () -> window.job().isPresent());
         fromTheMenu(frame, "bar.numbers");
-        byMouse(frame, job, "heat 20 C", "chip heat", "digit 2", "digit 0", "digit  ", "chip C");
-        byMouse(frame, job, "view p-r", "chip view p-r");
-        byMouse(frame, job, "datum r 1", "chip datum", "chip r", "digit 1");
+        byMouse(frame, job, "heat 20 C", "entry", "chip heat", "digit 2", "digit 0", "digit  ", "chip C");
+        byMouse(frame, job, "view p-r", "entry", "chip view p-r");
+        byMouse(frame, job, "datum r 1", "entry", "chip datum", "chip r", "digit 1");
         hands.click(frame, "act WATCH_TIP");
         untilKept(job, "watch tip");
         hands.click(frame, "act WATCH_ALL");
@@ -261,9 +261,9 @@ class WindowIT {
         hands.click(frame, "digit 1");
         hands.click(frame, "act ROUND");
         untilKept(job, "round 1");
-        byMouse(frame, job, "view p-v", "chip view p-v");
-        byMouse(frame, job, "datum v 1", "chip datum", "chip v", "digit 1");
-        byMouse(frame, job, "draw 360", "chip draw", "digit 3", "digit 6", "digit 0");
+        byMouse(frame, job, "view p-v", "entry", "chip view p-v");
+        byMouse(frame, job, "datum v 1", "entry", "chip datum", "chip v", "digit 1");
+        byMouse(frame, job, "draw 360", "entry", "chip draw", "digit 3", "digit 6", "digit 0");
         hands.click(frame, "act UNDO");
         untilKept(job, "void 9 because it was taken back at once");
         hands.click(frame, "act REDO");

@@ -9,12 +9,13 @@ import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
 import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Point;
+import everyblade.picture.scene.Scene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** What each look means, in plain words. */
-final class Legend {
+public final class Legend {
 
     /** Height of one entry, mm. */
     static final double ENTRY = 6.9;
@@ -51,6 +52,17 @@ final class Legend {
                     Ink.FAINT));
         }
         return new Group(said.say("group.legend"), items);
+    }
+
+    /** The names of the looks alone, on a sheet of this width, mm, and as high as it makes them. */
+    public static Scene named(double width, MapWords said) {
+        double high = linesHeight(width, said);
+        return new Scene(
+                width,
+                high,
+                said.say("group.legend"),
+                String.join(", ", names(said)),
+                List.of(lines(new Point(0, high), width, said)));
     }
 
     /** Height of the legend that only names the looks, on as many lines as its width makes it need, mm. */

@@ -4,10 +4,10 @@ import everyblade.core.coverage.RowCoverage;
 import everyblade.core.turning.Situation;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Polar;
+import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * Where the rings of rows lie about one axis, each as deep as the others. All in mm.
@@ -20,46 +20,47 @@ import java.util.stream.Stream;
 record RingPlan(Polar polar, double rim, double hub, List<RowCoverage> rows) {
 
     /** Room round the outermost ring for the clock and what points at it. */
-    static final double CLOCK = 4;
+    static final double CLOCK = 3.2;
 
-    private static final double HUB_SHARE = 0.06;
-    private static final double HUB_LEAST = 3;
+    private static final double HUB_SHARE = 0.05;
+    private static final double HUB_LEAST = 2.9;
     private static final double DEPTH_MOST = 14;
-    /** Below this, two wheels are looked at where their rings are deeper. */
-    private static final double DEPTH_LEAST = 2.6;
+    /** More rows than these are two wheels, as on paper: in one, nobody would tell the inner ones apart. */
+    private static final int ONE_WHEEL = 20;
 
     private static final double BETWEEN = 0.12;
+    /** A ring needs no more room than this to be told from the next. */
+    private static final double BETWEEN_MOST = 0.24;
 
     RingPlan {
         rows = List.copyOf(rows);
     }
 
-    /** One wheel of all rows, or where its rings would be too low one of those that turn and one of those that stand. */
+    /** Whether rows are so many that those that turn and those that stand are a wheel each. */
+    static boolean isDivided(List<Row> rows) {
+        return rows.size() > ONE_WHEEL
+                && rows.stream().map(RingPlan::turns).distinct().count() == 2;
+    }
+
+    private static boolean turns(Row row) {
+        return row.kind() == RowKind.ROTOR;
+    }
+
+    /** One wheel of all rows, or where they are many one of those that turn and one of those that stand. */
     static List<RingPlan> of(double width, double height, boolean mirrored, List<RowCoverage> rows) {
-        RingPlan one = within(0, 0, width, height, mirrored, rows);
+        if (!isDivided(rows.stream().map(RowCoverage::row).toList())) {
+            return List.of(within(0, 0, width, height, mirrored, rows));
+        }
         boolean over = height > width;
         double wide = over ? width : width / 2;
         double high = over ? height / 2 : height;
-        List<RingPlan> two = Stream.of(true, false)
-                .map(turns -> rows.stream()
-                        .filter(row -> turns == (row.row().kind() == RowKind.ROTOR))
-                        .toList())
-                .filter(wheel -> !wheel.isEmpty())
-                .map(wheel -> within(0, 0, wide, high, mirrored, wheel))
-                .toList();
-        boolean deeper = two.size() == 2 && two.stream().allMatch(wheel -> wheel.depth() > one.depth());
-        if (one.depth() >= DEPTH_LEAST || !deeper) {
-            return List.of(one);
-        }
         return List.of(
-                two.get(0),
-                within(
-                        over ? 0 : wide,
-                        over ? high : 0,
-                        wide,
-                        high,
-                        mirrored,
-                        two.get(1).rows()));
+                within(0, 0, wide, high, mirrored, some(rows, true)),
+                within(over ? 0 : wide, over ? high : 0, wide, high, mirrored, some(rows, false)));
+    }
+
+    private static List<RowCoverage> some(List<RowCoverage> rows, boolean turning) {
+        return rows.stream().filter(row -> turns(row.row()) == turning).toList();
     }
 
     private static RingPlan within(
@@ -68,6 +69,11 @@ record RingPlan(Polar polar, double rim, double hub, List<RowCoverage> rows) {
         double depth = Math.min(DEPTH_MOST, (rim - Math.max(HUB_LEAST, HUB_SHARE * rim)) / rows.size());
         return new RingPlan(
                 new Polar(new Point(x + width / 2, y + height / 2), mirrored), rim, rim - depth * rows.size(), rows);
+    }
+
+    /** Whether any of its rows turns. */
+    boolean turns() {
+        return rows.stream().anyMatch(row -> turns(row.row()));
     }
 
     /** Of each row, what lies between its ring and the next one included. */
@@ -81,13 +87,8 @@ record RingPlan(Polar polar, double rim, double hub, List<RowCoverage> rows) {
                 .mapToObj(i -> {
                     RowCoverage row = rows.get(i);
                     double low = hub + i * depth();
-                    return new MapRing(
-                            row,
-                            Standing.of(now, row.row()),
-                            polar,
-                            low,
-                            low + (1 - BETWEEN) * depth(),
-                            BETWEEN * depth());
+                    double lane = Math.min(BETWEEN_MOST, BETWEEN * depth());
+                    return new MapRing(row, Standing.of(now, row.row()), polar, low, low + depth() - lane, lane);
                 })
                 .toList();
     }

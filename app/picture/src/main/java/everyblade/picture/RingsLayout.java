@@ -4,17 +4,19 @@ import everyblade.core.coverage.Coverage;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.Situation;
 import everyblade.picture.scene.Cell;
+import everyblade.picture.scene.DrawnShape.Anchor;
 import everyblade.picture.scene.DrawnShape.Polygon;
 import everyblade.picture.scene.DrawnShape.Strokes;
+import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Polar;
 import everyblade.picture.scene.Style;
 import everyblade.spi.Direction;
 import everyblade.spi.Row;
-import everyblade.spi.RowKind;
 import everyblade.spi.Spool;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +27,9 @@ final class RingsLayout implements ScreenLayout {
 
     private static final int CIRCLE = 120;
     private static final double LETTERS = 3;
+    /** Share of a wheel's half width that a line in its corner may take. */
+    private static final double CORNER = 0.7;
+
     /** Radius below which an arrow in the hub is not told from a spot, mm. */
     private static final double ARROW_LEAST = 1.2;
 
@@ -36,7 +41,7 @@ final class RingsLayout implements ScreenLayout {
     RingsLayout(Coverage coverage, ScreenView view) {
         this.coverage = coverage;
         this.view = view;
-        double high = view.height() - Legend.linesHeight(view.width(), view.words());
+        double high = view.height() - view.foot();
         wheels = RingPlan.of(view.width(), high, view.style().facing().mirrors(), coverage.rows());
         rings = wheels.stream()
                 .flatMap(wheel -> wheel.rings(coverage.situation()).stream())
@@ -54,20 +59,31 @@ final class RingsLayout implements ScreenLayout {
         for (RingPlan wheel : wheels) {
             groups.add(Group.of(new ClockScale(wheel.polar(), wheel.rim(), view.words(), LETTERS).hours()));
             groups.add(Group.of(arrow(wheel)));
+            groups.add(Group.of(name(wheel)));
         }
         groups.add(Group.of(chosen()));
         groups.add(Group.of(scopeTip()));
-        groups.add(Legend.lines(new Point(0, view.height()), view.width(), view.words()));
+        groups.add(view.legendAtFoot());
         return groups;
+    }
+
+    /** Of one of two wheels, what its rows have in common, in the corner that a circle leaves free. */
+    private List<Item> name(RingPlan wheel) {
+        if (wheels.size() == 1) {
+            return List.of();
+        }
+        String name = view.words().say(wheel.turns() ? "rings.turning" : "rings.standing");
+        double half = wheel.rim() + RingPlan.CLOCK;
+        Point at = wheel.polar().centre().plus(-half, LETTERS - half);
+        return List.of(Item.of(
+                Text.upright(at, Lettering.fitted(name, LETTERS, CORNER * half), LETTERS, Anchor.START), Ink.LINE));
     }
 
     /** Which way its rows turn, if they do. */
     private List<Item> arrow(RingPlan wheel) {
         Optional<Spool> spool = spool();
         double radius = 0.55 * wheel.hub();
-        if (spool.isEmpty()
-                || radius < ARROW_LEAST
-                || wheel.rows().stream().noneMatch(row -> row.row().kind() == RowKind.ROTOR)) {
+        if (spool.isEmpty() || radius < ARROW_LEAST || !wheel.turns()) {
             return List.of();
         }
         boolean clockwise =

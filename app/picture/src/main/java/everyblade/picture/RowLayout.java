@@ -24,7 +24,7 @@ final class RowLayout implements ScreenLayout {
         this.view = view;
         RowCoverage row =
                 coverage.row(view.chosen().orElse(coverage.rows().get(0).row().id()));
-        double foot = Legend.linesHeight(view.width(), view.words());
+        double foot = view.foot();
         strip = RowStrip.opened(
                 row,
                 new Point(EDGE, EDGE),
@@ -53,7 +53,7 @@ final class RowLayout implements ScreenLayout {
         return List.of(
                 strip.words(),
                 Signs.of(coverage, strip.coverage().row().id()).beside(strip, LETTERS, view.words()),
-                Legend.lines(new Point(0, view.height()), view.width(), view.words()));
+                view.legendAtFoot());
     }
 
     @Override

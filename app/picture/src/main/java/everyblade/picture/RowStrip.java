@@ -14,6 +14,7 @@ import everyblade.picture.scene.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A row unrolled: airfoils in the order of their numbers from left to right, every zone on a line of its own, root
@@ -41,6 +42,9 @@ record RowStrip(
         MapWords said)
         implements RowPlace {
 
+    /** Numbers stand under every one of these, the first that leaves room. */
+    private static final int[] STEPS = {1, 2, 5, 10, 20, 50};
+
     private static final double NUMBERS = 1.8;
     private static final double FOOT = 1.5;
     private static final double GAP = 0.06;
@@ -48,6 +52,8 @@ record RowStrip(
     private static final double SCREEN_READABLE = 2.8;
     private static final double BESIDE = 1.2;
     private static final double SCREEN_LETTERS = 3;
+    /** What the numbers under a row take on a screen, mm. */
+    static final double UNDER = NUMBERS * SCREEN_LETTERS;
 
     /** In a room on paper. */
     static RowStrip onPaper(RowCoverage coverage, Point corner, double width, double height, MapWords said) {
@@ -212,7 +218,10 @@ record RowStrip(
     private List<Item> numbers(Flat frame) {
         int count = coverage.row().count();
         double room = Lettering.length(" " + count, letters);
-        int step = room <= pitch() ? 1 : room <= 2 * pitch() ? 2 : 5;
+        int step = IntStream.of(STEPS)
+                .filter(each -> room <= each * pitch())
+                .findFirst()
+                .orElse(count);
         List<Item> items = new ArrayList<>();
         for (int n = 1; n <= count; n++) {
             if (n == 1 || n % step == 0 && n > step / 2 + 1) {

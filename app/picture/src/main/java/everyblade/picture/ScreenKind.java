@@ -1,6 +1,8 @@
 package everyblade.picture;
 
 import everyblade.core.coverage.Coverage;
+import everyblade.spi.Row;
+import java.util.List;
 
 /** The ways in which cells are laid out on a screen. */
 public enum ScreenKind {
@@ -12,6 +14,11 @@ public enum ScreenKind {
     ROW,
     /** The row in view alone, as it stands now, with what the scope tip has before it. */
     WHEEL;
+
+    /** Whether rows are so many that rings show those that turn and those that stand as a wheel each, side by side. */
+    public static boolean twoWheels(List<Row> rows) {
+        return RingPlan.isDivided(rows);
+    }
 
     ScreenLayout layout(Coverage coverage, ScreenView view) {
         return switch (this) {

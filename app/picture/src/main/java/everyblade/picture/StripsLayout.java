@@ -23,49 +23,87 @@ final class StripsLayout implements ScreenLayout {
 
     private static final double NAMES = 26;
     private static final double FIGURES = 34;
+    /** Below this width, mm, shares alone stand behind rows, and names have less room. */
+    private static final double NARROW = 115;
+
+    private static final double NAMES_NARROW = 20;
     /** Room for a full share, which is never cut. */
     private static final double SHARE = 13;
 
     private static final double EDGE = 1;
     private static final double BETWEEN = 1.1;
+    /** Where rows are low, the room between them is at most such a share. */
+    private static final double BETWEEN_SHARE = 0.22;
+
     private static final double CHOSEN_SHARE = 0.28;
     private static final double CHOSEN_MOST = 42;
+    /** Height of a zone of the chosen row, for which the others give way as far as they can be told apart. */
+    private static final double ZONE = 1.9;
+
+    private static final double ROW_LEAST = 2.6;
     private static final double LETTERS_MOST = 3.6;
+    private static final double LETTERS_SHARE = 0.95;
     private static final double TITLE = 5.4;
 
     private final ScreenView view;
     private final List<RowStrip> strips;
+    private final double letters;
 
     StripsLayout(Coverage coverage, ScreenView view) {
         this.view = view;
-        double high = view.height() - Legend.linesHeight(view.width(), view.words());
+        double high = view.height() - view.foot();
         List<RowCoverage> rows = coverage.rows();
         boolean opened = rows.stream().anyMatch(this::isChosen);
-        double chosen = opened ? Math.min(CHOSEN_MOST, CHOSEN_SHARE * high) : 0;
+        double chosen = rows.stream()
+                .filter(this::isChosen)
+                .mapToDouble(row -> chosen(row, high, rows.size() - 1))
+                .findFirst()
+                .orElse(0);
         double each = (high - chosen) / (rows.size() - (opened ? 1 : 0));
         strips = new ArrayList<>();
+        double between = Math.min(BETWEEN, BETWEEN_SHARE * each);
+        letters = Math.min(LETTERS_MOST, LETTERS_SHARE * each);
         double down = 0;
         for (RowCoverage row : rows) {
             if (isChosen(row)) {
                 strips.add(RowStrip.opened(
                         row,
                         new Point(EDGE, down + TITLE),
-                        view.width() - FIGURES - EDGE,
+                        view.width() - figures() - EDGE,
                         chosen - TITLE - BETWEEN,
-                        NAMES - EDGE,
+                        names() - EDGE,
                         view.words()));
                 down += chosen;
             } else {
                 strips.add(RowStrip.low(
                         row,
-                        new Point(EDGE, down + BETWEEN / 2),
-                        view.width() - FIGURES - EDGE,
-                        Math.min(each, 2 * LETTERS_MOST + BETWEEN) - BETWEEN,
-                        NAMES - EDGE,
+                        new Point(EDGE, down + between / 2),
+                        view.width() - figures() - EDGE,
+                        Math.min(each, 2 * LETTERS_MOST + between) - between,
+                        names() - EDGE,
                         view.words()));
                 down += each;
             }
         }
+    }
+
+    /** What the chosen row takes, mm. */
+    private static double chosen(RowCoverage row, double high, int others) {
+        double needed = TITLE + BETWEEN + RowStrip.UNDER + ZONE * row.zoning().size();
+        double usual = Math.min(CHOSEN_MOST, CHOSEN_SHARE * high);
+        return Math.max(usual, Math.min(Math.min(CHOSEN_MOST, needed), high - others * ROW_LEAST));
+    }
+
+    private boolean narrow() {
+        return view.width() < NARROW;
+    }
+
+    private double names() {
+        return narrow() ? NAMES_NARROW : NAMES;
+    }
+
+    private double figures() {
+        return narrow() ? SHARE + 2 : FIGURES;
     }
 
     private boolean isChosen(RowCoverage row) {
@@ -85,20 +123,20 @@ final class StripsLayout implements ScreenLayout {
             groups.add(chosen ? strip.words() : Group.of(List.of()));
             groups.add(Group.of(chosen ? title(strip) : beside(strip)));
         }
-        groups.add(Legend.lines(new Point(0, view.height()), view.width(), view.words()));
+        groups.add(view.legendAtFoot());
         return groups;
     }
 
     /** Its id and count before a row, how far it is behind it. */
     private List<Item> beside(RowStrip strip) {
         RowCoverage row = strip.coverage();
-        double size = Math.min(LETTERS_MOST, strip.height());
+        double size = letters;
         double base = strip.corner().y() + strip.height() / 2 + Lettering.CAPITAL * size / 2;
         double behind = strip.corner().x() + strip.width() + EDGE;
         List<Item> items = new ArrayList<>();
-        items.add(word(strip.corner().x(), base, row.row().id(), size, NAMES - 8, Anchor.START, Ink.LINE));
+        items.add(word(strip.corner().x(), base, row.row().id(), size, names() - 8, Anchor.START, Ink.LINE));
         items.add(word(
-                strip.corner().x() + NAMES - 2 * EDGE,
+                strip.corner().x() + names() - 2 * EDGE,
                 base,
                 Integer.toString(row.row().count()),
                 0.85 * size,
@@ -110,12 +148,15 @@ final class StripsLayout implements ScreenLayout {
         }
         RowProgress progress = RowProgress.of(row);
         items.add(word(behind + SHARE, base, progress.percent(), size, SHARE, Anchor.END, Ink.LINE));
+        if (narrow()) {
+            return items;
+        }
         items.add(word(
                 behind + SHARE + 1.5,
                 base,
                 progress.stage(view.words()),
                 0.85 * size,
-                FIGURES - SHARE - 3,
+                figures() - SHARE - 3,
                 Anchor.START,
                 progress.stage() == RowProgress.Stage.NOT_BEGUN ? Ink.FAINT : Ink.LINE));
         return items;

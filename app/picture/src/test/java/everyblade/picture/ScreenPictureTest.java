@@ -3,7 +3,6 @@ package everyblade.picture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import everyblade.core.coverage.Coverage;
 import everyblade.picture.paint.SceneFont;
 import everyblade.picture.scene.Cell;
 import everyblade.picture.scene.DrawnShape.Patch;
@@ -65,6 +64,7 @@ class ScreenPictureTest {
                 height,
                 FINE,
                 words,
+                true,
                 true);
     }
 
@@ -107,8 +107,8 @@ class ScreenPictureTest {
     @CsvSource({"RINGS", "STRIPS", "WHEEL"})
     void tells_nobody_how_much_is_seen_who_is_not_to_know_yet(ScreenKind kind) {
         ScreenView all = view(Facing.AFT_LOOKING_FORWARD, "r4", 125, 150, MapWords.of(Locale.ENGLISH));
-        ScreenView blind =
-                new ScreenView(all.style(), all.chosen(), all.width(), all.height(), all.fine(), all.words(), false);
+        ScreenView blind = new ScreenView(
+                all.style(), all.chosen(), all.width(), all.height(), all.fine(), all.words(), false, true);
         assertThat(told(ScreenPicture.of(kind, begun().coverage(), all))).contains("%");
         assertThat(told(ScreenPicture.of(kind, begun().coverage(), blind))).doesNotContain("%", "not begun");
     }
@@ -232,23 +232,39 @@ class ScreenPictureTest {
         assertThat(picture.patch(new Cell("r4", 1, 0))).isEmpty();
     }
 
-    @Test
-    void many_rows_lie_in_two_wheels_of_deeper_rings() {
+    private static ScreenPicture rings(int rows, double width, double height) {
         SmallEngines engines = new SmallEngines();
-        for (int i = 1; i <= 30; i++) {
+        for (int i = 1; i <= rows; i++) {
             engines.row("r" + i, i % 2 == 0 ? RowKind.STATOR : RowKind.ROTOR, 20, Direction.CW, 1, false, List.of());
         }
-        Coverage coverage = new Job(engines.built()).coverage();
-        ScreenPicture picture = ScreenPicture.of(
+        return ScreenPicture.of(
                 ScreenKind.RINGS,
-                coverage,
-                view(Facing.AFT_LOOKING_FORWARD, null, 125, 150, MapWords.of(Locale.ENGLISH)));
-        assertThat(picture.scene()
-                        .items()
-                        .filter(item -> item.cell().isPresent())
-                        .map(item -> ((Polar) ((Patch) item.shape()).frame()).centre())
-                        .distinct())
-                .hasSize(2);
+                new Job(engines.built()).coverage(),
+                view(Facing.AFT_LOOKING_FORWARD, null, width, height, MapWords.of(Locale.ENGLISH)));
+    }
+
+    private static List<Point> wheels(ScreenPicture picture) {
+        return picture.scene()
+                .items()
+                .filter(item -> item.cell().isPresent())
+                .map(item -> ((Polar) ((Patch) item.shape()).frame()).centre())
+                .distinct()
+                .toList();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"164,100", "125,150", "400,300"})
+    void thirty_rows_are_a_wheel_of_those_that_turn_and_one_of_those_that_stand(double width, double height) {
+        ScreenPicture picture = rings(30, width, height);
+        assertThat(wheels(picture)).hasSize(2);
+        assertThat(Scenes.words(picture.scene())).contains("turning", "standing");
+        assertThat(((Polar) picture.patch(new Cell("r1", 1, 0)).orElseThrow().frame()).centre())
+                .isEqualTo(wheels(picture).get(0));
+    }
+
+    @Test
+    void twenty_rows_are_one_wheel() {
+        assertThat(wheels(rings(20, 125, 150))).hasSize(1);
     }
 
     @ParameterizedTest
@@ -263,6 +279,8 @@ class ScreenPictureTest {
         "ROW,120,40,en",
         "WHEEL,76,76,en",
         "WHEEL,76,76,de",
+        "WHEEL,50,50,en",
+        "WHEEL,50,50,de",
         "WHEEL,120,90,en"
     })
     void no_words_leave_the_sheet(ScreenKind kind, double width, double height, Locale language) {

@@ -29,6 +29,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -164,6 +165,11 @@ public final class Session implements AutoCloseable {
     /** The job's pictures; those only named in memory are not among them. */
     public Album album() {
         return OpenedJob.of(around, folder, job(folder), Progress.NONE).album();
+    }
+
+    /** The contents of the mesh files of its frozen model, by name. */
+    public Map<String, byte[]> meshes() {
+        return OpenedJob.meshes(opened);
     }
 
     /** What a person should be told about the opening, one line each. */

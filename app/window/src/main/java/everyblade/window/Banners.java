@@ -11,6 +11,8 @@ import everyblade.window.view.Where;
 import everyblade.words.Words;
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,12 +25,13 @@ import net.miginfocom.swing.MigLayout;
 
 /**
  * What must not be overlooked, across the whole window: a disk that refuses, cautions, interruptions, who else is writing. The
- * gravest stands in room that is kept for it, and how many more there are; nothing shifts by itself when one comes.
+ * gravest stands in room that is kept for it, and how many more there are; nothing shifts by itself when one comes, however
+ * much it says: the rest unfolds.
  */
 final class Banners {
 
-    /** What is kept free: two lines. */
-    private static final int ROOM = 40;
+    /** What is kept free, in lines. */
+    private static final int ROOM = 2;
 
     /**
      * One of them.
@@ -46,7 +49,8 @@ final class Banners {
         @Override
         public Dimension getPreferredSize() {
             Dimension wanted = super.getPreferredSize();
-            return new Dimension(wanted.width, Math.max(Looks.scaled(ROOM), wanted.height));
+            int room = new Strip().height(ROOM);
+            return new Dimension(wanted.width, unfolded ? Math.max(room, wanted.height) : room);
         }
     };
     private Runnable saveAgain = () -> {};
@@ -56,12 +60,22 @@ final class Banners {
     private Optional<Shown> shown = Optional.empty();
     private List<String> notices = List.of();
     private boolean unfolded;
+    private int width;
 
     Banners(Words words, Supplier<Choices> choices) {
         this.words = words;
         this.choices = choices;
         panel.setName("banners");
         panel.setLayout(new MigLayout("insets 0, fillx, wrap, gap 0", "[grow, fill]"));
+        panel.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent resized) {
+                if (panel.getWidth() != width) {
+                    width = panel.getWidth();
+                    lay(); // whether a text finds room depends on it
+                }
+            }
+        });
     }
 
     JComponent component() {
@@ -88,24 +102,40 @@ final class Banners {
 
     private void lay() {
         List<Banner> all = all();
-        unfolded &= all.size() > 1;
         panel.removeAll();
+        boolean more = all.size() > 1 || all.stream().anyMatch(this::isLong);
+        unfolded &= more;
         for (int i = 0; i < (unfolded ? all.size() : Math.min(1, all.size())); i++) {
-            Banner one = all.get(i);
-            List<JButton> buttons = new ArrayList<>(one.buttons());
-            if (i == 0 && all.size() > 1) {
-                buttons.add(fold(all.size() - 1));
-            }
-            Strip strip = new Strip();
-            strip.show(one.text(), one.ink(), one.ground(), buttons);
-            panel.add(strip, "wmin 0");
+            panel.add(
+                    strip(all.get(i), i == 0 && more ? Optional.of(fold(all.size() - 1)) : Optional.empty()), "wmin 0");
         }
         panel.revalidate();
         panel.repaint();
     }
 
+    private Strip strip(Banner one, Optional<JButton> fold) {
+        List<JButton> buttons = new ArrayList<>(one.buttons());
+        fold.ifPresent(buttons::add);
+        Strip strip = new Strip();
+        strip.show(one.text(), one.ink(), one.ground(), buttons);
+        if (!unfolded) {
+            strip.cut(ROOM);
+        }
+        return strip;
+    }
+
+    /** Whether it says more than there is room for. */
+    private boolean isLong(Banner one) {
+        Strip strip = strip(one, Optional.empty());
+        strip.cut(ROOM);
+        return strip.isCut(panel.getWidth());
+    }
+
     private JButton fold(int others) {
-        JButton fold = Texts.button(unfolded ? words.say("banner.fewer") : words.say("banner.more", others));
+        JButton fold = Texts.button(
+                unfolded
+                        ? words.say("banner.fewer")
+                        : others == 0 ? words.say("banner.whole") : words.say("banner.more", others));
         fold.setName("banner.fold");
         fold.addActionListener(pressed -> {
             unfolded = !unfolded;

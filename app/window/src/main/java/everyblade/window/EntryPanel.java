@@ -11,6 +11,8 @@ import everyblade.window.view.Completion;
 import everyblade.window.view.Outbox;
 import everyblade.window.view.Shown;
 import everyblade.words.Words;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
@@ -45,6 +47,8 @@ final class EntryPanel {
     private JobState state;
     private Optional<String> next = Optional.empty();
     private boolean changing;
+    /** Whether words to pick were asked for on an empty line. */
+    private boolean asked;
     /** Whether anything was typed since Enter was last struck. */
     private boolean touched;
     /** Why the line that came back was not kept. */
@@ -88,8 +92,14 @@ final class EntryPanel {
         JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[grow][]"));
         row.add(field, "growx, wmin 0, hmin 44");
         row.add(keep, "wmin 120px, growy");
-        panel.add(told.above(), "growx, wmin 0, h 36!"); // always as high, or the map would jump at each key
         panel.add(row, "growx");
+        field.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent pressed) {
+                asked = !asked; // who has no keys begins with a word to pick
+                chips();
+            }
+        });
         field.getDocument().addDocumentListener(new DocumentListener() {
             @Override
             public void insertUpdate(DocumentEvent change) {
@@ -110,6 +120,11 @@ final class EntryPanel {
 
     JComponent component() {
         return panel;
+    }
+
+    /** What comes right above it, over whatever is there: words to pick while something is typed, and what is wrong. */
+    JComponent over() {
+        return told.above();
     }
 
     /** The text field itself, for focus. */
@@ -160,7 +175,9 @@ final class EntryPanel {
         if (state != null) {
             String text = field.getText();
             Optional<String> first = next.filter(entry -> state.open());
-            chips.show(Completion.of(state.situation(), text), text, first);
+            Completion completion = Completion.of(state.situation(), text);
+            chips.show(completion, text, first);
+            told.picking(state.open() && !completion.words().isEmpty() && (asked || !text.isBlank()));
         }
     }
 
@@ -213,6 +230,8 @@ final class EntryPanel {
 
     private void enter(String text, boolean meant) {
         touched = false;
+        asked = false;
+        chips();
         answeredFor = "";
         Optional<Outbox.Line> now = outbox.entered(text, meant);
         tellStanding();
@@ -367,6 +386,7 @@ final class EntryPanel {
     }
 
     void drop() {
+        asked = false;
         put("");
         line.changed();
         outbox.dropped();

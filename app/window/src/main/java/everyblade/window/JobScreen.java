@@ -63,9 +63,10 @@ final class JobScreen {
     private final Words words;
     private final Supplier<Choices> choices;
     private final JPanel panel = new JPanel(new BorderLayout());
+    private final Over over;
     private final JPanel columns = new JPanel(new MigLayout(
             "insets 0, fill, gap 8, hidemode 3",
-            Looks.large() ? "[grow 62, fill][grow 38, fill]" : "[grow 68, fill][grow 32, fill]",
+            Looks.large() ? "[grow 62, fill][grow 38, fill]" : "[grow 70, fill][grow 30, fill]",
             "[grow, fill]"));
     private final Banners banners;
     private final StagePanel stages;
@@ -93,17 +94,18 @@ final class JobScreen {
         this.words = words;
         this.choices = choices;
         this.banners = new Banners(words, choices);
-        this.stages = new StagePanel(words, choices, door);
+        this.stages = new StagePanel(words, choices, door, session.meshes());
         this.view = new ViewPanel(words, choices, this::act);
         this.side = new SidePanel(words, choices, door, this::select, this::begin, this::openPicture);
         this.middle = new Middle(front(), side.component(), words, choices, door, clock, new AtMiddle());
         this.entry = new EntryPanel(words, choices, door, clock, this::handIn, this::act);
+        this.over = new Over(panel, entry.over(), entry.component());
         this.acts = new ActPanel(words, choices, this::act);
         this.numbers = new NumberPad(words, choices, entry);
         this.planning = new Planning(door, words, this::showNext);
         lay();
         for (Act ofACell : OF_A_CELL) {
-            Shortcut.of(ofACell).keys().forEach(key -> Keys.within(panel, key, () -> act(ofACell)));
+            Shortcut.of(ofACell).keys().forEach(key -> Keys.within(over, key, () -> act(ofACell)));
         }
         stages.onSelect(this::selected);
         stages.onChoose(row -> {
@@ -151,7 +153,7 @@ final class JobScreen {
     }
 
     JComponent component() {
-        return panel;
+        return over;
     }
 
     JobState state() {

@@ -27,8 +27,16 @@ import net.miginfocom.swing.MigLayout;
 /** All rows, a line each: what is done, what is to be said of it, a bar. The chosen line is the chosen row. */
 final class RowList {
 
-    private static final int LEAST_LINE = 30;
+    private static final int LEAST_LINE = 28;
+    /** Where letters are large, what is said of a row has a line of its own. */
+    private static final int LEAST_OF_TWO = 44;
+
     private static final int MOST_LINE = Looks.GLOVE_TARGET;
+    /** So wide is a line where lines stand in columns. */
+    private static final int COLUMN = 100;
+
+    /** What stands over and under wheels and lines. */
+    private static final int AROUND_WHEELS = 96;
 
     private final Words words;
     private final Supplier<Theme> theme;
@@ -43,8 +51,17 @@ final class RowList {
         }
     };
     private final JScrollPane scroll =
-            new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+            new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER) {
+
+                private static final long serialVersionUID = 1;
+
+                @Override
+                public Dimension getPreferredSize() {
+                    return new Dimension(super.getPreferredSize().width, inColumns ? lines() * under() : 0);
+                }
+            };
     private boolean filling;
+    private boolean inColumns;
 
     RowList(Words words, Supplier<Theme> theme, Consumer<String> choose) {
         this.words = words;
@@ -66,12 +83,44 @@ final class RowList {
         return scroll;
     }
 
+    /** Lays its lines out in columns, as many as its width holds, or one below the other. */
+    void inColumns(boolean wanted) {
+        inColumns = wanted;
+        list.setLayoutOrientation(wanted ? JList.VERTICAL_WRAP : JList.VERTICAL);
+        fit();
+    }
+
+    private boolean twoLines() {
+        return Looks.large() && !inColumns;
+    }
+
+    private int least() {
+        return Looks.scaled(twoLines() ? LEAST_OF_TWO : LEAST_LINE);
+    }
+
+    private int lines() {
+        return Math.max(1, (rows.size() + columns() - 1) / columns());
+    }
+
+    /** Height of a line under two wheels: what these leave free, for they are half as high as both are wide. */
+    private int under() {
+        int free = scroll.getParent().getHeight() - scroll.getParent().getWidth() / 2 - Looks.scaled(AROUND_WHEELS);
+        return Math.max(least(), Math.min(MOST_LINE, free / lines()));
+    }
+
+    private int columns() {
+        return inColumns ? Math.max(1, scroll.getWidth() / Looks.scaled(COLUMN)) : 1;
+    }
+
     /** As high as there is room for, and as a finger needs. */
     private void fit() {
-        int room = scroll.getViewport().getHeight() / Math.max(1, rows.size());
-        int height = Math.max(Looks.scaled(LEAST_LINE), Math.min(MOST_LINE, room));
-        if (list.getFixedCellHeight() != height) {
+        int room = scroll.getViewport().getHeight() / lines();
+        int height = Math.max(least(), Math.min(MOST_LINE, room));
+        int width = inColumns ? scroll.getViewport().getWidth() / columns() : -1;
+        if (list.getFixedCellHeight() != height || list.getFixedCellWidth() != width) {
+            list.setVisibleRowCount(lines());
             list.setFixedCellHeight(height);
+            list.setFixedCellWidth(width);
         }
     }
 
@@ -110,22 +159,21 @@ final class RowList {
 
         private static final long serialVersionUID = 1;
 
+        /** What stands round and between the words of a line. */
+        private static final int AROUND = 18;
+
         private final JLabel id = Texts.bold(new JLabel(), 1);
-        private final JLabel stage = new JLabel();
+        private final JLabel stage = Texts.faint(new JLabel());
         private final JLabel percent = Texts.bold(new JLabel(), 1);
         private final ShareStroke bar = new ShareStroke();
 
         Line() {
             super(new MigLayout(
-                    "insets 2 6 4 6, fill, gap 3 1",
-                    Looks.large() ? "[pref!]push[pref!]" : "[pref!][0:pref, grow, right][pref!]",
-                    "push[]0[6!]push"));
-            add(id, "wmin 0");
-            if (!Looks.large()) { // else the bar and what is told of the line say it, and the rings have the room
-                add(stage, "wmin 0");
-            }
-            add(percent, "wrap");
-            add(bar, "span, growx, h 6!");
+                    "insets 2 4 3 4, fill, gap 3 0, hidemode 3", "[pref!]push[pref!][pref!]", "push[][]1[6!]push"));
+            add(id, "cell 0 0");
+            add(percent, "cell 2 0");
+            add(stage, Looks.large() ? "cell 0 1, span, right" : "cell 1 0");
+            add(bar, "cell 0 2, span, growx, h 6!");
         }
 
         @Override
@@ -135,6 +183,7 @@ final class RowList {
             Texts.say(id, row.row().id());
             Texts.say(stage, progress.stage(MapWords.of(words)));
             Texts.say(percent, progress.percent());
+            stage.setVisible(hasRoom(of)); // else the bar and what is told of the line say it
             stage.setForeground(Looks.letters(theme.get(), ink(progress.stage())));
             id.setForeground(Looks.colour(theme.get(), Ink.LINE));
             percent.setForeground(Looks.colour(theme.get(), Ink.LINE));
@@ -147,6 +196,15 @@ final class RowList {
             getAccessibleContext().setAccessibleName(told);
             Texts.tip(this, told);
             return this;
+        }
+
+        private boolean hasRoom(JList<?> of) {
+            int width = of.getFixedCellWidth() > 0 ? of.getFixedCellWidth() : of.getWidth();
+            if (Looks.large() && inColumns) {
+                return false;
+            }
+            int beside = twoLines() ? 0 : id.getPreferredSize().width + percent.getPreferredSize().width;
+            return beside + stage.getPreferredSize().width + Looks.scaled(AROUND) <= width;
         }
     }
 

@@ -27,6 +27,7 @@ import net.miginfocom.swing.MigLayout;
 final class SidePanel {
 
     private static final int TAB = 27;
+    private static final String STEPS = "42%";
 
     /** So much of the column beside. */
     private static final String THIRD = "grow, push, hmin 60, wmin 0, sizegroup";
@@ -72,7 +73,7 @@ final class SidePanel {
         pages.putClientProperty("JTabbedPane.tabInsets", new java.awt.Insets(4, 7, 4, 7));
         pages.getAccessibleContext().setAccessibleName(words.say("page.name"));
         pages.addChangeListener(turned -> looking());
-        panel.add(steps(), "wmin 0, hmin 60px");
+        panel.add(steps(), "wmin 0, h " + STEPS + "!"); // however many there are, the pages below stay where they are
         panel.add(pages, "wmin 0, hmin 110px");
         panel.setMinimumSize(new java.awt.Dimension(280, 100));
         beside.setName("beside");

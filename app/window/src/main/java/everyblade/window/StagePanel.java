@@ -4,6 +4,7 @@ import everyblade.picture.Facing;
 import everyblade.picture.MapStyle;
 import everyblade.picture.MapWords;
 import everyblade.picture.ScreenKind;
+import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Theme;
 import everyblade.picture.section.FilledSection;
 import everyblade.session.JobState;
@@ -12,9 +13,12 @@ import everyblade.window.map.CellAt;
 import everyblade.window.map.CellPanel;
 import everyblade.window.view.Choices;
 import everyblade.words.Words;
+import java.awt.Graphics;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.ButtonGroup;
@@ -30,26 +34,59 @@ import net.miginfocom.swing.MigLayout;
  */
 final class StagePanel {
 
+    /** What a line of the row list takes, with usual letters. */
+    private static final int ROWS_ROOM = 156;
+
+    /** The same where its words stand on two lines; it grows as letters do. */
+    private static final int ROWS_ROOM_LARGE = 112;
+
     private final Supplier<Choices> choices;
+    /** How the panel is laid out. */
+    private enum Laid {
+        RINGS_BESIDE_ROWS,
+        /** Two wheels need all its width. */
+        RINGS_OVER_ROWS,
+        STRIPS
+    }
+
     private final JPanel panel =
-            new Card(new MigLayout("insets 6 8 4 4, fill, hidemode 3, gap 4 2", "[grow, fill][]", ""));
+            new Card(new MigLayout("insets 6 8 4 4, fill, hidemode 3, gap 4 2, novisualpadding", "[grow, fill][]", ""));
+    private final JPanel head;
+    private final LegendLine legend;
+    private final JLabel ports = Texts.bold(new JLabel(), 1);
     private final CellPanel map = new CellPanel(ScreenKind.RINGS);
-    private final JLabel hint = new JLabel();
+    private final JLabel title = Texts.bold(new JLabel(), 1.1f);
+    private final JLabel hint = new JLabel() {
+
+        private static final long serialVersionUID = 1;
+
+        /** Whole or not at all; where a pointer rests on it, it is told anyhow. */
+        @Override
+        protected void paintComponent(Graphics graphics) {
+            if (getWidth() >= getPreferredSize().width) {
+                super.paintComponent(graphics);
+            }
+        }
+    };
     private final JToggleButton rings;
     private final JToggleButton strips;
     private final RowList rows;
     private final EngineSection section;
     private final Door door;
+    private final Map<String, byte[]> meshes;
     private boolean sectionAsked;
     private final Words words;
     private final List<Consumer<CellAt>> selecting = new ArrayList<>();
     private final List<Consumer<String>> choosing = new ArrayList<>();
     private Runnable turn = () -> {};
     private Optional<JobState> shown = Optional.empty();
+    private Optional<Laid> laid = Optional.empty();
     private Optional<CellAt> selected = Optional.empty();
     private String chosen = "";
 
-    StagePanel(Words words, Supplier<Choices> choices, Door door) {
+    /** @param meshes contents of the model's mesh files, by name */
+    StagePanel(Words words, Supplier<Choices> choices, Door door, Map<String, byte[]> meshes) {
+        this.meshes = meshes;
         this.door = door;
         section = new EngineSection(this::theme);
         this.words = words;
@@ -61,31 +98,65 @@ final class StagePanel {
         one.add(rings);
         one.add(strips);
         map.speak(MapWords.of(words));
+        map.leaveLegend();
         map.setName("map");
         Texts.name(map, words.say("map.name"));
         Texts.faint(hint);
-        JPanel head = new JPanel(new MigLayout("insets 0, fillx, gap 6", "[][grow][][]"));
+        legend = new LegendLine(MapWords.of(words), this::theme);
+        ports.setName("ports");
+        head = new JPanel(
+                new MigLayout("insets 0, fillx, gap 8, hidemode 3", "[][shrinkprio 50][grow, shrinkprio 200][][]"));
         head.setOpaque(false);
-        head.add(Texts.bold(Texts.label(words.say("stage.title")), 1.1f));
-        head.add(hint, "wmin 0");
-        head.add(rings, "hmin 26px");
-        head.add(strips, "hmin 26px");
-        panel.add(head, "span 2, growx, wrap");
-        panel.add(section, "span 2, growx, wmin 0, wrap");
-        panel.add(map, "grow, push, wmin 0, hmin 0");
-        panel.add(rows.component(), rowsRoom());
+        Texts.say(title, words.say("stage.title"));
+        head.add(title, "cell 0 0");
+        head.add(ports, "cell 1 0, wmin 0");
+        head.add(hint, "cell 2 0, wmin 0");
+        head.add(rings, "cell 3 0, hmin 26px");
+        head.add(strips, "cell 4 0, hmin 26px");
         map.onSelect(this::selectedByHand);
         restyle();
     }
 
-    /** Wide enough for the longest that is said of a row. */
-    private static String rowsRoom() {
-        return Looks.large() ? "growy, w 120!" : "growy, w 190!";
+    private Laid wanted() {
+        return choices.get().strips()
+                ? Laid.STRIPS
+                : shown.filter(state -> ScreenKind.twoWheels(state.model().rows()))
+                        .map(many -> Laid.RINGS_OVER_ROWS)
+                        .orElse(Laid.RINGS_BESIDE_ROWS);
+    }
+
+    private void lay() {
+        Laid now = wanted();
+        if (laid.equals(Optional.of(now))) {
+            return;
+        }
+        laid = Optional.of(now);
+        panel.removeAll();
+        panel.add(head, "span 2, growx, wmin 0, wrap");
+        rows.inColumns(now == Laid.RINGS_OVER_ROWS);
+        switch (now) {
+            case RINGS_BESIDE_ROWS -> {
+                panel.add(map, "grow, push, wmin 0, hmin 0");
+                panel.add(rows.component(), "growy, w " + (Looks.large() ? ROWS_ROOM_LARGE : ROWS_ROOM) + "!, wrap");
+            }
+            case RINGS_OVER_ROWS -> {
+                panel.add(map, "span 2, grow, push, wmin 0, hmin 0, wrap");
+                panel.add(rows.component(), "span 2, growx, wmin 0, hmin 0, hmax 36%, wrap");
+            }
+            case STRIPS -> {
+                panel.add(section, "span 2, growx, wmin 0, wrap");
+                panel.add(map, "span 2, grow, push, wmin 0, hmin 0, wrap");
+            }
+        }
+        panel.add(legend, "span 2, growx, wmin 0");
+        panel.revalidate();
     }
 
     private JToggleButton toggle(String key) {
-        JToggleButton button = Texts.toggle(words.say(key), false);
-        button.setIcon(key.equals("stage.rings") ? ButtonSign.RINGS : ButtonSign.STRIPS);
+        JToggleButton button = Texts.toggle("", false);
+        ButtonSign sign = key.equals("stage.rings") ? ButtonSign.RINGS : ButtonSign.STRIPS;
+        Texts.sign(button, sign, words.say(key), !Looks.large());
+        Texts.tip(button, words.say(key));
         button.setName(key);
         Texts.leaveFocus(button);
         button.addActionListener(pressed -> {
@@ -164,6 +235,8 @@ final class StagePanel {
         Optional<String> now = rowInView(state);
         boolean first = shown.isEmpty();
         shown = Optional.of(state);
+        lay();
+        openPorts(state);
         if (first || !before.equals(now)) {
             String row = now.orElseGet(() -> state.model().rows().get(0).id());
             if (selected.filter(cell -> !cell.row().equals(row)).isPresent()) {
@@ -188,18 +261,24 @@ final class StagePanel {
         }
         rings.setSelected(!now.strips());
         strips.setSelected(now.strips());
-        if (now.strips()) {
-            panel.remove(rows.component());
-        } else if (rows.component().getParent() == null) {
-            panel.add(rows.component(), rowsRoom());
-        }
-        section.setVisible(now.strips());
+        lay();
+        shown.ifPresent(this::openPorts);
         drawSection();
         Texts.say(
                 hint,
                 words.say(now.strips() ? "stage.unrolled" : now.fromAhead() ? "stage.fromAhead" : "stage.fromAft"));
         Texts.tip(hint, hint.getText());
-        panel.revalidate();
+    }
+
+    /** Which ports are open is to be seen at any time; which are, above strips the section shows as well. */
+    private void openPorts(JobState state) {
+        Set<String> open = state.situation().ledger().openings().keySet();
+        Texts.say(
+                ports,
+                open.isEmpty() ? words.say("section.noneOpen") : words.say("section.open", String.join(", ", open)));
+        Texts.tip(ports, ports.getText());
+        title.setVisible(!Looks.large() || open.isEmpty()); // large letters leave room for one of them
+        ports.setForeground(Looks.letters(theme(), open.isEmpty() ? Ink.FAINT : Ink.ALERT));
     }
 
     /** Surfaces take a moment to be worked out, and are needed above strips alone. */
@@ -207,7 +286,7 @@ final class StagePanel {
         if (!sectionAsked && choices.get().strips() && shown.isPresent()) {
             sectionAsked = true;
             EngineModel model = shown.get().model();
-            door.aside(words.say("wait.section"), () -> FilledSection.of(model, words), section::draw);
+            door.aside(words.say("wait.section"), () -> FilledSection.of(model, meshes, words), section::draw);
         }
     }
 

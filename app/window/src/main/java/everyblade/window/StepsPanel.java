@@ -33,7 +33,6 @@ final class StepsPanel {
         lines.setOpaque(false);
         panel.setName("steps");
         panel.add(Texts.bold(Texts.label(words.say("steps.title")), 1.1f));
-        panel.add(lines, "wmin 0");
         take.setName("take next");
         take.setLayout(new MigLayout("insets 2 0 2 0, gap 0, wrap, fill", "[grow, center]"));
         takes.putClientProperty("FlatLaf.style", "font: bold 130%; foreground: @componentBackground");
@@ -46,7 +45,8 @@ final class StepsPanel {
         Texts.tip(take, what.getText());
         take.putClientProperty("FlatLaf.style", "background: @accentColor; disabledBackground: $Button.background");
         take.addActionListener(pressed -> entry.ifPresent(begin));
-        panel.add(take, "hmin 52px, wmin 0");
+        panel.add(take, "hmin 52px, wmin 0"); // over the steps: how many these are must not move it
+        panel.add(lines, "wmin 0");
         panel.add(note, "wmin 0");
         next(Optional.empty());
     }

@@ -20,6 +20,9 @@ final class Strip extends JPanel {
     private static final int GAP = 8;
 
     private final Paragraph text = new Paragraph();
+    /** Lines that are shown at most; those beyond are cut as a whole. */
+    private int most = Integer.MAX_VALUE;
+
     private final JPanel buttons = new JPanel(new MigLayout("insets 0, gap 4"));
 
     Strip() {
@@ -42,15 +45,53 @@ final class Strip extends JPanel {
         repaint();
     }
 
-    /** As wide as the window; the text says how high it is once it has its width. */
-    @Override
-    public Dimension getPreferredSize() {
+    /** Shows at most so many lines of the text from now on. */
+    void cut(int lines) {
+        most = lines;
+        revalidate();
+    }
+
+    /** How high it is with so many lines. */
+    int height(int lines) {
+        return getInsets().top + getInsets().bottom + lines * line();
+    }
+
+    private int line() {
+        return text.getFontMetrics(text.getFont()).getHeight();
+    }
+
+    /** Whether there is more to its text than it shows where it is so wide. */
+    boolean isCut(int width) {
+        return whole(width) > shown(width);
+    }
+
+    private int shown(int width) {
+        return (int) Math.min(whole(width), (long) most * line());
+    }
+
+    /** Height of all its text, which says how high it is once it has its width. */
+    private int whole(int width) {
         Insets edges = getInsets();
-        int room = across() - edges.left - edges.right - GAP - buttons.getPreferredSize().width;
+        int room = width - edges.left - edges.right - GAP - buttons.getPreferredSize().width;
         if (room > 0) {
             text.setSize(room, Short.MAX_VALUE);
         }
-        return super.getPreferredSize();
+        return text.getPreferredSize().height;
+    }
+
+    @Override
+    public void doLayout() {
+        super.doLayout();
+        text.setSize(text.getWidth(), Math.min(text.getHeight(), shown(getWidth())));
+    }
+
+    /** As wide as the window. */
+    @Override
+    public Dimension getPreferredSize() {
+        Insets edges = getInsets();
+        int shown = shown(across());
+        Dimension all = super.getPreferredSize();
+        return new Dimension(all.width, edges.top + edges.bottom + Math.max(shown, buttons.getPreferredSize().height));
     }
 
     private int across() {

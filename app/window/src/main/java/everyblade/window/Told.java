@@ -9,8 +9,8 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 
 /**
- * What is told at the entry line: beside what is typed what it will do or what became of it; over the line, in place of the
- * words to pick, what is wrong or doubtful. Neither changes how high anything is.
+ * What is told at the entry line: beside what is typed what it will do or what became of it; over the line, where words to
+ * pick come while something is typed, what is wrong or doubtful. None of it moves anything.
  */
 final class Told {
 
@@ -22,6 +22,7 @@ final class Told {
     private final JPanel above = new JPanel(new CardLayout());
     private final Paragraph alarm = new Paragraph(" ");
     private final Aside aside;
+    private boolean picking;
 
     /**
      * Nothing told yet.
@@ -37,11 +38,29 @@ final class Told {
         alarm.setName("alarm");
         aside.setName("aside");
         field.putClientProperty("JTextField.trailingComponent", aside);
+        above.setName("over the line");
+        above.putClientProperty(
+                "FlatLaf.style", "background: @componentBackground; border: 4,8,4,8,$Component.borderColor,,8");
+        chips.setOpaque(false);
         above.add(chips, CHIPS);
         above.add(alarm, ALARM);
+        turn();
     }
 
-    /** What stands over the line. */
+    /** Whether words to pick are wanted now. */
+    void picking(boolean wanted) {
+        picking = wanted;
+        turn();
+    }
+
+    private void turn() {
+        boolean alarms = !alarm.getText().isBlank();
+        ((CardLayout) above.getLayout()).show(above, alarms ? ALARM : CHIPS);
+        above.setVisible(alarms || picking);
+        above.revalidate();
+    }
+
+    /** What comes over the line. */
     JComponent above() {
         return above;
     }
@@ -67,7 +86,7 @@ final class Told {
         alarm.say(text);
         Texts.tip(alarm, text.isBlank() ? null : text);
         alarm.setForeground(colour.apply(Ink.ALERT));
-        ((CardLayout) above.getLayout()).show(above, text.isBlank() ? CHIPS : ALARM);
+        turn();
     }
 
     /** What is told at this moment: what is wrong or doubtful, else what there is to know. */

@@ -34,6 +34,9 @@ import net.miginfocom.swing.MigLayout;
 final class ViewPanel {
 
     private static final int LAST = 6;
+    /** Where letters are large, the wheel needs the room of the others. */
+    private static final int LAST_LARGE = 3;
+
     private static final int GLOVES = 54;
 
     private final Words words;
@@ -41,7 +44,9 @@ final class ViewPanel {
     private final JPanel panel = new Card(new MigLayout(
             "insets 6 10 6 10, fill, wrap, hidemode 3, gapy 3",
             "[0:0:, grow, fill]",
-            "[][grow, fill, shrinkprio 200][][][]6[][shrinkprio 150]"));
+            Looks.large()
+                    ? "[][grow, fill][][]4[][shrinkprio 200]"
+                    : "[][grow, fill, shrinkprio 200][][][]6[][shrinkprio 150]"));
     private final CellPanel wheel = new CellPanel(ScreenKind.WHEEL);
     private final JLabel row = new JLabel();
     private final JLabel tip = new JLabel();
@@ -61,11 +66,13 @@ final class ViewPanel {
         panel.add(head, "wmin 0");
         panel.add(wheel, "grow, wmin 0, hmin 96");
         panel.add(Texts.bold(tip, 1), "wmin 0");
-        panel.add(pad, "wmin 0");
+        if (!Looks.large()) { // else it is told with the place of the tip
+            panel.add(pad, "wmin 0");
+        }
         panel.add(watch(act), "wmin 0");
         panel.add(Texts.bold(Texts.label(words.say("where.lastKept")), 1));
         JPanel kept = new WholeLines();
-        for (int i = 0; i < LAST; i++) {
+        for (int i = 0; i < (Looks.large() ? LAST_LARGE : LAST); i++) {
             JLabel line = Texts.label(" ");
             line.setName("kept " + i);
             last.add(line);
@@ -132,7 +139,11 @@ final class ViewPanel {
         watched(state);
         boolean switched = watching.values().stream().anyMatch(JToggleButton::isSelected);
         Texts.say(tip, switched ? shown.where().place() : shown.where().tip());
-        Texts.tip(tip, shown.where().tip());
+        Texts.tip(
+                tip,
+                Looks.large()
+                        ? shown.where().tip() + " · " + shown.where().pad()
+                        : shown.where().tip());
         Texts.say(pad, shown.where().pad().isBlank() ? " " : shown.where().pad());
         Texts.tip(
                 pad,
@@ -175,7 +186,7 @@ final class ViewPanel {
         int unsaved = state.keeping() instanceof Keeping.InMemory memory
                 ? memory.unsaved().size()
                 : 0;
-        for (int i = 0; i < LAST; i++) {
+        for (int i = 0; i < last.size(); i++) {
             int at = entries.size() - 1 - i;
             if (at < 0) {
                 Texts.say(last.get(i), i == 0 ? words.say("where.nothingKept") : " ");

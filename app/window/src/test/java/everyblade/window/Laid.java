@@ -111,10 +111,11 @@ record Laid(JComponent root) {
     private static void cutsNoLine(JList<?> list) {
         for (int i = 0; i < list.getModel().getSize(); i++) {
             JComponent line = line(list, i);
-            Rehearsal.lay(line, new Dimension(list.getWidth(), list.getFixedCellHeight()));
+            int width = list.getFixedCellWidth() > 0 ? list.getFixedCellWidth() : list.getWidth();
+            Rehearsal.lay(line, new Dimension(width, list.getFixedCellHeight()));
             new Laid(line).reachesNowhereBeyond();
             Offscreen.all(line)
-                    .filter(JLabel.class::isInstance)
+                    .filter(one -> one instanceof JLabel && one.isVisible())
                     .forEach(label -> assertThat(label.getWidth())
                             .as(((JLabel) label).getText())
                             .isGreaterThanOrEqualTo(label.getPreferredSize().width));

@@ -11,6 +11,8 @@ import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.event.KeyEvent;
 import java.awt.event.KeyListener;
+import java.awt.event.MouseEvent;
+import java.awt.event.MouseListener;
 import java.awt.image.BufferedImage;
 import java.lang.reflect.InvocationTargetException;
 import java.time.ZoneOffset;
@@ -111,6 +113,18 @@ final class Offscreen {
     void type(String text) {
         on(() -> {
             field().setText(text);
+            return true;
+        });
+    }
+
+    /** Presses the entry line with a pointer. */
+    void touch() {
+        on(() -> {
+            MouseEvent pressed =
+                    new MouseEvent(field(), MouseEvent.MOUSE_PRESSED, clock, 0, 5, 5, 1, false, MouseEvent.BUTTON1);
+            for (MouseListener listener : field().getMouseListeners()) {
+                listener.mousePressed(pressed);
+            }
             return true;
         });
     }

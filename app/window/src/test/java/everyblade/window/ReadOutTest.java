@@ -2,7 +2,6 @@ package everyblade.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import everyblade.session.Session;
 import everyblade.session.Workshop;
 import everyblade.window.map.CellAt;
 import everyblade.window.view.Choices;
@@ -10,7 +9,6 @@ import java.awt.Color;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -28,48 +26,25 @@ import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import javax.swing.text.JTextComponent;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What those hear who do not see the window, where keys reach, and what eyes can tell apart. */
-class ReadOutTest {
+class ReadOutTest extends WithAJob {
 
     /** WCAG 2.1, success criteria 1.4.3 (words) and 1.4.11 (what shows the focus). */
     private static final double WORDS = 4.5;
 
     private static final double SIGNS = 3;
 
-    @TempDir
-    Path folder;
-
-    private Workshop workshop;
-    private Session session;
-
     @BeforeEach
-    void open() {
-        workshop = Workshop.in(folder);
+    void goOn() {
         workshop.picture("a.png");
-        session = workshop.counting();
         List.of("turn on 60", "nick 3 tip 0.8", "photo a.png of 3 tip", "turn on 30", "here 9")
                 .forEach(entry -> session.enter(entry, true, Workshop.ENGLISH));
-    }
-
-    @AfterEach
-    void close() {
-        session.close();
-    }
-
-    private Offscreen screen(Choices choices) {
-        return Offscreen.of(session, new DirectDoor(), choices);
-    }
-
-    private Offscreen screen() {
-        return screen(Choices.first(Locale.ENGLISH));
     }
 
     private static AccessibleContext spoken(Offscreen screen, String name) {

@@ -2,18 +2,21 @@ package everyblade.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import everyblade.session.Session;
 import everyblade.session.Workshop;
 import everyblade.window.map.CellAt;
 import everyblade.window.view.Act;
 import everyblade.window.view.Choices;
+import everyblade.window.view.Shown;
+import everyblade.words.Words;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
-import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -21,41 +24,13 @@ import javax.swing.JList;
 import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Where things stand in a job's screen, what is chosen, and that nothing of it slides or is cut off. */
-class WindowLayoutTest {
-
-    @TempDir
-    Path folder;
-
-    private Workshop workshop;
-    private Session session;
-
-    @BeforeEach
-    void open() {
-        workshop = Workshop.in(folder);
-        session = workshop.counting();
-    }
-
-    @AfterEach
-    void close() {
-        session.close();
-    }
-
-    private Offscreen screen(Choices choices) {
-        return Offscreen.of(session, new DirectDoor(), choices);
-    }
-
-    private Offscreen screen() {
-        return screen(Choices.first(Locale.ENGLISH));
-    }
+class WindowLayoutTest extends WithAJob {
 
     private static Rectangle place(Offscreen screen, String name) {
         screen.paint();
@@ -139,6 +114,100 @@ class WindowLayoutTest {
         assertThat(screen.told()).contains("Enter keeps it as it is");
         assertThat(place(screen, "act LOOK")).isEqualTo(look);
         assertThat(place(screen, "map")).isEqualTo(map);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"en,100", "de,100", "en,150", "de,150"})
+    void nothingShiftsUnderAFingerWhenAWarningComesOrGoes(Locale language, int text) {
+        Offscreen screen = screen(Choices.first(language).text(text));
+        Map<String, Rectangle> before = places(screen);
+        for (String warning : List.of(
+                "A short one.",
+                "One that says much more than there is room for. ".repeat(12),
+                "One\nof\nfour\nlines")) {
+            Offscreen.on(() -> {
+                screen.screen().tell(List.of(warning));
+                return true;
+            });
+            assertThat(places(screen)).as(warning).isEqualTo(before);
+            screen.press("banner.close");
+            assertThat(places(screen)).as("after " + warning).isEqualTo(before);
+        }
+        List.of("turn on 60", "here 9").forEach(entry -> session.enter(entry, true, Workshop.ENGLISH));
+        Offscreen.on(() -> {
+            screen.screen().show(Shown.of(session.state(), Words.of(language), ZoneOffset.UTC));
+            return true;
+        });
+        place(screen, "banner.show r");
+        assertThat(places(screen)).as("after the count was lost").isEqualTo(before);
+    }
+
+    /** Where that stands which a finger may be on its way to. */
+    private static Map<String, Rectangle> places(Offscreen screen) {
+        return Stream.of(
+                        "map",
+                        "wheel",
+                        "rows",
+                        "entry",
+                        "keep",
+                        "act LOOK",
+                        "act FIND",
+                        "act WATCH_TIP",
+                        "take next",
+                        "pages")
+                .collect(Collectors.toMap(name -> name, name -> place(screen, name)));
+    }
+
+    @Test
+    void aWarningThatIsCutUnfoldsWhenAPersonWantsIt() {
+        Offscreen screen = screen();
+        String warning = "One that says much more than there is room for. ".repeat(12);
+        Offscreen.on(() -> {
+            screen.screen().tell(List.of(warning));
+            return true;
+        });
+        int folded = place(screen, "banners").height;
+        screen.press("banner.fold");
+
+        assertThat(place(screen, "banners").height).isGreaterThan(folded);
+        screen.press("banner.fold");
+        assertThat(place(screen, "banners").height).isEqualTo(folded);
+    }
+
+    @Test
+    void wordsToPickComeOverTheScreenWhileSomethingIsTypedOrWhenTheLineIsTouched() {
+        Offscreen screen = screen();
+        assertThat(isOver(screen)).isFalse();
+        screen.type("turn ");
+        assertThat(isOver(screen)).isTrue();
+        Rectangle over = place(screen, "over the line");
+        Rectangle entry = place(screen, "entry");
+        assertThat(over.y + over.height).isLessThanOrEqualTo(entry.y);
+
+        screen.type("");
+        assertThat(isOver(screen)).isFalse();
+        screen.touch();
+        assertThat(isOver(screen)).isTrue();
+        screen.touch();
+        assertThat(isOver(screen)).isFalse();
+    }
+
+    private static boolean isOver(Offscreen screen) {
+        return Offscreen.on(() -> Offscreen.find(screen.screen().component(), Component.class, "over the line")
+                .isVisible());
+    }
+
+    @Test
+    void openPortsAreToldBesideRingsAndAboveStrips() {
+        for (boolean strips : new boolean[] {false, true}) {
+            Offscreen screen = screen(Choices.first(Locale.ENGLISH).strips(strips));
+            Laid laid = Offscreen.on(() -> Laid.out(screen.screen().component(), Offscreen.SIZE));
+            laid.shows("ports");
+            screen.enter(strips ? "shut p nothing inside" : "open p");
+            assertThat(Offscreen.<String>on(() -> Offscreen.find(screen.screen().component(), JLabel.class, "ports")
+                            .getText()))
+                    .isEqualTo(strips ? "no port is open" : "open: p");
+        }
     }
 
     @Test

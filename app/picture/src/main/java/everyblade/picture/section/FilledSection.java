@@ -7,6 +7,7 @@ import everyblade.picture.scene.DrawnShape.Text;
 import everyblade.picture.scene.Group;
 import everyblade.picture.scene.Ink;
 import everyblade.picture.scene.Item;
+import everyblade.picture.scene.Lettering;
 import everyblade.picture.scene.Point;
 import everyblade.picture.scene.Scene;
 import everyblade.picture.scene.Style;
@@ -18,6 +19,7 @@ import everyblade.spi.Shape;
 import everyblade.spi.Wall;
 import everyblade.words.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +35,7 @@ public final class FilledSection {
     private static final double LETTERS = 3.8;
     private static final double ABOVE = 7.4;
     private static final double EDGE = 1.5;
+    private static final double BETWEEN_NAMES = 1.2;
     private static final double PORT = 1.3;
     private static final double PORT_HIGH = 2.6;
     /** Room above the ports is kept where the axis would take it from the rows. */
@@ -57,9 +60,13 @@ public final class FilledSection {
         drawn.surfaces().forEach(surface -> outlines.put(surface.row().id(), surface.outline()));
     }
 
-    /** Empty of a model that says nothing of where things lie along the axis. */
-    public static Optional<FilledSection> of(EngineModel model, Words words) {
-        Drawn drawn = Drawn.of(model, Map.of(), words);
+    /**
+     * Empty of a model that says nothing of where things lie along the axis.
+     *
+     * @param files contents of the model's mesh files, by name
+     */
+    public static Optional<FilledSection> of(EngineModel model, Map<String, byte[]> files, Words words) {
+        Drawn drawn = Drawn.of(model, files, words);
         SectionBounds bounds = SectionBounds.of(drawn);
         return bounds.isEmpty() || drawn.surfaces().isEmpty()
                 ? Optional.empty()
@@ -83,16 +90,11 @@ public final class FilledSection {
         for (Wall wall : drawn.model().walls()) {
             groups.add(Group.of(List.of(line(plane, wall.curve(), Style.lined(Ink.LINE, 0.3)))));
         }
-        List<String> said = new ArrayList<>();
-        for (Port port : drawn.model().ports()) {
-            boolean isOpen = open.contains(port.id());
-            if (isOpen) {
-                said.add(port.id());
-            }
-            if (port.x().isPresent()) {
-                groups.add(port(plane, port, isOpen));
-            }
-        }
+        List<String> said = drawn.model().ports().stream()
+                .map(Port::id)
+                .filter(open::contains)
+                .toList();
+        groups.addAll(ports(plane, open, width));
         Words words = drawn.words();
         String ports =
                 said.isEmpty() ? words.say("section.noneOpen") : words.say("section.open", String.join(", ", said));
@@ -163,18 +165,34 @@ public final class FilledSection {
         rear.add(plane.at(a.rear() + share * (b.rear() - a.rear()), radius));
     }
 
-    private Group port(CutPlane plane, Port port, boolean open) {
-        double x = port.x().orElseThrow();
-        Point end = plane.at(x, plane.casingAt(x)).plus(0, -0.4);
-        List<Item> items = new ArrayList<>();
-        Polygon sign = new Polygon(List.of(end, end.plus(-PORT, -PORT_HIGH), end.plus(PORT, -PORT_HIGH)));
-        items.add(Item.of(sign, open ? Style.both(Ink.ALERT, Ink.LINE, 0.2) : Style.both(Ink.PAPER, Ink.LINE, 0.2)));
-        if (open) {
-            items.add(
-                    Item.of(Text.upright(end.plus(0, -PORT_HIGH - 0.6), port.id(), LETTERS, Anchor.MIDDLE), Ink.ALERT));
+    /** From left to right, so that the names of open ones can give way to each other. */
+    private List<Group> ports(CutPlane plane, Set<String> open, double width) {
+        List<Port> placed = drawn.model().ports().stream()
+                .filter(port -> port.x().isPresent())
+                .sorted(Comparator.comparingDouble(port -> port.x().orElseThrow()))
+                .toList();
+        List<Group> groups = new ArrayList<>();
+        double free = EDGE;
+        for (Port port : placed) {
+            boolean isOpen = open.contains(port.id());
+            Point end = plane.at(port.x().orElseThrow(), plane.casingAt(port.x().orElseThrow()))
+                    .plus(0, -0.4);
+            List<Item> items = new ArrayList<>();
+            Polygon sign = new Polygon(List.of(end, end.plus(-PORT, -PORT_HIGH), end.plus(PORT, -PORT_HIGH)));
+            items.add(Item.of(sign, Style.both(isOpen ? Ink.ALERT : Ink.PAPER, Ink.LINE, 0.2)));
+            if (isOpen) {
+                double length = Lettering.length(port.id(), LETTERS) * Lettering.SLACK;
+                double left = Math.min(Math.max(free, end.x() - length / 2), width - length);
+                free = left + length + BETWEEN_NAMES;
+                items.add(Item.of(
+                        Text.upright(new Point(left, end.y() - PORT_HIGH - 0.6), port.id(), LETTERS, Anchor.START),
+                        Ink.ALERT));
+            }
+            Words words = drawn.words();
+            groups.add(new Group(
+                    words.say(isOpen ? "section.portOpen" : "section.portShut", port.id(), port.name()), items));
         }
-        Words words = drawn.words();
-        return new Group(words.say(open ? "section.portOpen" : "section.portShut", port.id(), port.name()), items);
+        return groups;
     }
 
     private static Item line(CutPlane plane, List<MeridionalPoint> points, Style style) {

@@ -226,9 +226,14 @@ public record OpenedJob(
     }
 
     private static ViewScene scene(Job job, EngineModel model) {
+        return new ViewScene(model, meshes(job), Map.of());
+    }
+
+    /** The contents of the frozen model's mesh files, by name. */
+    public static Map<String, byte[]> meshes(Job job) {
         Map<String, byte[]> meshes = new TreeMap<>();
         job.meshes().forEach((name, file) -> meshes.put(name, file.bytes()));
-        return new ViewScene(model, meshes, Map.of());
+        return meshes;
     }
 
     private static Settings settings(Beginning beginning) {

@@ -11,7 +11,6 @@ import everyblade.picture.ScreenView;
 import everyblade.picture.scene.Cell;
 import everyblade.picture.scene.Ink;
 import java.awt.BasicStroke;
-import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Shape;
@@ -44,7 +43,10 @@ public final class CellPanel extends JComponent implements Accessible {
     private static final double ZOOM_STEP = 1.5;
 
     /** Below this a sheet is drawn smaller. */
-    private static final Dimension LEAST_SHEET = new Dimension(76, 76);
+    private static final double LEAST_SHEET = 60;
+
+    /** A wheel bears less: it holds one row. */
+    private static final double LEAST_WHEEL = 50;
 
     private final transient Stage stage = new Stage();
     private final transient Ghost ghost = new Ghost();
@@ -55,6 +57,7 @@ public final class CellPanel extends JComponent implements Accessible {
     private transient MapStyle style = MapStyle.PLAIN;
     private transient MapWords words = MapWords.of(Locale.ENGLISH);
     private boolean figures = true;
+    private boolean legend = true;
     private double letters = 1;
     private transient Optional<Cell> selected = Optional.empty();
     private transient Optional<Cell> hovered = Optional.empty();
@@ -124,6 +127,12 @@ public final class CellPanel extends JComponent implements Accessible {
     /** Whether it tells how much is seen; it does until something else is said. */
     public void tellFigures(boolean tells) {
         figures = tells;
+        renew();
+    }
+
+    /** Leaves the legend to whoever shows it elsewhere. */
+    public void leaveLegend() {
+        legend = false;
         renew();
     }
 
@@ -250,7 +259,14 @@ public final class CellPanel extends JComponent implements Accessible {
         }
         Lens lens = stage.lens();
         ScreenView view = new ScreenView(
-                style, chosen, getWidth() / lens.fit(), getHeight() / lens.fit(), FINE / lens.scale(), words, figures);
+                style,
+                chosen,
+                getWidth() / lens.fit(),
+                getHeight() / lens.fit(),
+                FINE / lens.scale(),
+                words,
+                figures,
+                legend);
         Optional<ScreenPicture> before = stage.picture();
         ScreenPicture next = before.isPresent()
                 ? before.get().after(kind, coverage.get(), view)
@@ -277,8 +293,8 @@ public final class CellPanel extends JComponent implements Accessible {
     }
 
     private double fitting() {
-        double share = Math.min(
-                getWidth() / (Lens.NATURAL * LEAST_SHEET.width), getHeight() / (Lens.NATURAL * LEAST_SHEET.height));
+        double least = kind == ScreenKind.WHEEL ? LEAST_WHEEL : LEAST_SHEET;
+        double share = Math.min(getWidth(), getHeight()) / (Lens.NATURAL * least);
         return Lens.NATURAL * Math.max(0.1, Math.min(letters, share));
     }
 
