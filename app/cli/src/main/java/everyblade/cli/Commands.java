@@ -17,6 +17,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -84,8 +85,11 @@ public final class Commands {
         int status;
         try {
             status = arguments.length == 0
-                    ? window(around, window)
-                    : line(around, window, arguments).execute(arguments);
+                    ? called(
+                            around, new Everyblade(around, window)) // comes up sooner if no commands are looked through
+                    : ShortLine.of(arguments)
+                            .map(asked -> called(around, asked.command(around)))
+                            .orElseGet(() -> line(around, window, arguments).execute(arguments));
         } catch (Throwable fault) {
             status = lastResort(around, fault);
         } finally {
@@ -100,12 +104,11 @@ public final class Commands {
         return status;
     }
 
-    /** The window alone, which comes up sooner if no commands are looked through. */
-    private static int window(Surroundings around, Opening window) {
+    private static int called(Surroundings around, Callable<Integer> asked) {
         try {
-            return new Everyblade(around, window).call();
-        } catch (Failure failure) {
-            return stopped(around, failure);
+            return asked.call();
+        } catch (Exception fault) {
+            return stopped(around, fault);
         }
     }
 

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,6 +28,8 @@ import picocli.CommandLine.Spec;
 final class CoverageCommand implements Callable<Integer> {
 
     private final Surroundings around;
+    /** All that was said. */
+    private final Supplier<List<String>> question;
 
     @Spec
     private CommandSpec spec;
@@ -53,6 +56,15 @@ final class CoverageCommand implements Callable<Integer> {
 
     CoverageCommand(Surroundings around) {
         this.around = around;
+        this.question = () -> Commands.question(spec);
+    }
+
+    /** Asked no more than this. */
+    CoverageCommand(Surroundings around, ShortLine asked) {
+        this.around = around;
+        this.job = asked.job();
+        this.json = asked.json();
+        this.question = asked::question;
     }
 
     @Override
@@ -60,7 +72,7 @@ final class CoverageCommand implements Callable<Integer> {
         Csv.requireOnly(json && csv);
         Optional<PrintStream> doubts =
                 explained != null ? Optional.empty() : Optional.of(json || csv ? around.err() : around.out());
-        return OpenedJob.answer(around, job, doubts, Commands.question(spec), this::tell);
+        return OpenedJob.answer(around, job, doubts, question.get(), this::tell);
     }
 
     private int tell(OpenedJob opened, PrintStream out) {

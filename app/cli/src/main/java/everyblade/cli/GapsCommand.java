@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -34,6 +35,8 @@ final class GapsCommand implements Callable<Integer> {
     private static final int SCREENFUL = 20;
 
     private final Surroundings around;
+    /** All that was said. */
+    private final Supplier<List<String>> question;
 
     @Spec
     private CommandSpec spec;
@@ -52,12 +55,21 @@ final class GapsCommand implements Callable<Integer> {
 
     GapsCommand(Surroundings around) {
         this.around = around;
+        this.question = () -> Commands.question(spec);
+    }
+
+    /** Asked no more than this. */
+    GapsCommand(Surroundings around, ShortLine asked) {
+        this.around = around;
+        this.job = asked.job();
+        this.json = asked.json();
+        this.question = asked::question;
     }
 
     @Override
     public Integer call() {
         Csv.requireOnly(json && csv);
-        return OpenedJob.answer(around, job, Optional.empty(), Commands.question(spec), this::tell);
+        return OpenedJob.answer(around, job, Optional.empty(), question.get(), this::tell);
     }
 
     private int tell(OpenedJob opened, PrintStream out) {

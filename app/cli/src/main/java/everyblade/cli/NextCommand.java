@@ -8,8 +8,10 @@ import everyblade.session.around.Waiting;
 import everyblade.session.job.OpenedJob;
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -21,6 +23,8 @@ import picocli.CommandLine.Spec;
 final class NextCommand implements Callable<Integer> {
 
     private final Surroundings around;
+    /** All that was said. */
+    private final Supplier<List<String>> question;
 
     @Spec
     private CommandSpec spec;
@@ -36,11 +40,20 @@ final class NextCommand implements Callable<Integer> {
 
     NextCommand(Surroundings around) {
         this.around = around;
+        this.question = () -> Commands.question(spec);
+    }
+
+    /** Asked no more than this. */
+    NextCommand(Surroundings around, ShortLine asked) {
+        this.around = around;
+        this.job = asked.job();
+        this.json = asked.json();
+        this.question = asked::question;
     }
 
     @Override
     public Integer call() {
-        return OpenedJob.answer(around, job, Optional.empty(), Commands.question(spec), this::tell);
+        return OpenedJob.answer(around, job, Optional.empty(), question.get(), this::tell);
     }
 
     private int tell(OpenedJob opened, PrintStream out) {

@@ -37,6 +37,12 @@ final class VerifyCommand implements Callable<Integer> {
         this.around = around;
     }
 
+    /** Asked no more than this. */
+    VerifyCommand(Surroundings around, ShortLine asked) {
+        this.around = around;
+        this.job = asked.job();
+    }
+
     @Override
     public Integer call() {
         Path path = around.job(job);

@@ -127,6 +127,9 @@ class QuickStartTest {
         assertLight(loaded);
         assertThat(loaded.stream().filter(name -> name.startsWith("everyblade.cli.") && name.endsWith("Command")))
                 .containsExactly("everyblade.cli.VerifyCommand");
+        assertThat(loaded)
+                .as("nobody looks through options")
+                .noneMatch(name -> name.startsWith("picocli.CommandLine$Model"));
         assertThat(loaded.stream()
                         .filter(name -> name.matches("everyblade[.]core[.](turning|move|sight|coverage)[.].*")))
                 .as("nothing is folded, planned, computed")
