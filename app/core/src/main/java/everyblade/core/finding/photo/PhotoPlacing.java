@@ -19,6 +19,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * Places pictures by the times of the entries round them: an entry's time is when what it says was done. A turn ends at
@@ -98,7 +99,9 @@ final class PhotoPlacing {
         Turn shaft = placing.adjusted(from).plus(Turn.ofDegrees(share * moved)).wrapped();
         SmoothedTrack.Stand stand = placing.at(row.id(), row.rock(), from);
         SmoothedTrack.Stand end = placing.at(row.id(), row.rock(), to);
-        boolean lost = stand.otherwise().isPresent() || end.otherwise().isPresent();
+        boolean lost = stand.otherwise().isPresent()
+                || end.otherwise().isPresent()
+                || IntStream.rangeClosed(from + 1, to).anyMatch(placing::doubtful);
         if (stand.place().isEmpty()) {
             return new PhotoPlace(
                     last,

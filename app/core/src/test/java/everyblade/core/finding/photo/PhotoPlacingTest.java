@@ -10,7 +10,9 @@ import everyblade.core.entry.Refusal;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Fold;
 import everyblade.core.turning.Logged;
+import everyblade.spi.Direction;
 import everyblade.spi.Ratio;
+import everyblade.spi.RowKind;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -124,6 +126,112 @@ class PhotoPlacingTest {
 
             assertThat(place.lost()).isTrue();
             assertThat(English.say(place.likely())).endsWith("the count was lost");
+        }
+
+        @Test
+        void takenAfterTheViewWasChangedIsThroughTheLaterOne() {
+            Engine engine = new Engines()
+                    .rotor("c1", 36)
+                    .stator("s1", 24)
+                    .view("v", "c1", 0, 2)
+                    .view("w", "s1", 0, 2)
+                    .built();
+            PhotoPlacing placing =
+                    PhotoPlacing.of(fold(engine, List.of("10 view v", "20 datum c1 1", "30 view w", "40 note on")));
+            assertThat(placing.at(START.plusSeconds(29)).view().orElseThrow().id())
+                    .isEqualTo("v");
+            assertThat(placing.at(START.plusSeconds(30)).view().orElseThrow().id())
+                    .isEqualTo("w");
+            assertThat(placing.at(START.plusSeconds(30)).entry()).isEqualTo(3);
+            assertThat(placing.at(START.plusSeconds(90)).row().orElseThrow().id())
+                    .isEqualTo("s1");
+        }
+
+        /** A quarter of the way; 0.2 · 90° · 2 √(¼ · ¾). */
+        @ParameterizedTest
+        @CsvSource({"40, 0, 0", "45, 22.5, 15.588457", "50, 45, 18", "55, 67.5, 15.588457"})
+        void isLessSureTheNearerToTheMiddleOfATurn(double second, double angle, double plusMinus) {
+            PhotoPlace place = at(second, job);
+            assertThat(place.shaftAngle().orElseThrow()).isEqualTo(angle, within(1e-6));
+            assertThat(place.plusMinus()).isEqualTo(plusMinus, within(1e-6));
+            assertThat(place.moving()).isEqualTo(second > 40);
+        }
+
+        @Test
+        void takenWhileNothingWasIdentifiedHasAnAngleAndNoBlade() {
+            PhotoPlace place = at(35, "10 view v", "60 turn 90");
+            assertThat(place.shaftAngle().orElseThrow()).isEqualTo(45, within(1e-6));
+            assertThat(place.plusMinus()).isEqualTo(18, within(1e-6));
+            assertThat(place.moving()).isTrue();
+            assertThat(place.airfoil()).isEmpty();
+            assertThat(place.airfoilsOff()).isZero();
+            assertThat(place.likely()).isEqualTo(Likely.Nothing.COUNTED);
+            assertThat(place.agreesWith(17)).isTrue();
+        }
+
+        /** It cannot have begun before the entry before it. */
+        @Test
+        void takenInATurnThatIsSaidToHaveTakenLongerThanThereWasTimeIsPlacedInWhatThereWas() {
+            assertThat(at(22.5, "10 view v", "20 datum c1 1", "25 turn 90 in 60s")
+                            .shaftAngle()
+                            .orElseThrow())
+                    .isEqualTo(45, within(1e-6));
+        }
+
+        /** Ten turns, uneven by two at their middle. */
+        @Test
+        void mayShowNoMoreThanAnyBladeOfTheRow() {
+            PhotoPlace place = at(40, "10 view v", "20 datum c1 1", "60 turn 3600 in 40s");
+            assertThat(place.plusMinus()).isEqualTo(720, within(1e-6));
+            assertThat(place.airfoilsOff()).isEqualTo(18);
+            assertThat(place.agreesWith(19)).isTrue();
+        }
+
+        /** 20 blades of 18°, numbered counter-clockwise, seen at 90°; turning clockwise brings higher numbers there. */
+        @Test
+        void isOfTheBladeAtTheReferenceWhicheverWayTheyAreNumbered() {
+            Engine engine = new Engines()
+                    .row("r", RowKind.ROTOR, 20, Direction.CCW, 1, List.of(), false, 0)
+                    .view("v", "r", 90, 2)
+                    .built();
+            PhotoPlacing placing =
+                    PhotoPlacing.of(fold(engine, List.of("10 view v", "20 datum r 3", "29 note on", "30 skip 54", "40 note on")));
+            assertThat(placing.at(START.plusSeconds(25)).airfoil()).contains(3);
+            assertThat(placing.at(START.plusSeconds(35)).airfoil()).contains(6);
+        }
+
+        /** 10° and 1.5° of lean: 11.5° is one pitch and a bit, so one blade off either way. */
+        @Test
+        void isAsUnsureAsTheIdentificationAndTheLeanOfTheBlades() {
+            Engine engine = new Engines()
+                    .row("r", RowKind.ROTOR, 36, Direction.CW, 1, List.of(), false, 1.5)
+                    .view("v", "r", 0, 2)
+                    .built();
+            PhotoPlace place = PhotoPlacing.of(fold(engine, List.of("10 view v", "20 datum r 1 ± 10")))
+                    .at(START.plusSeconds(25));
+            assertThat(place.plusMinus()).isEqualTo(11.5, within(1e-6));
+            assertThat(place.airfoilsOff()).isEqualTo(1);
+        }
+
+        @Test
+        void agreesOverTheSeamOfTheRow() {
+            PhotoPlace place = at(25, "10 view v", "20 datum c1 1 ± 20");
+            assertThat(place.airfoilsOff()).isEqualTo(2);
+            assertThat(place.agreesWith(35)).isTrue();
+            assertThat(place.agreesWith(3)).isTrue();
+            assertThat(place.agreesWith(34)).isFalse();
+            assertThat(place.agreesWith(4)).isFalse();
+        }
+
+        /** The loss lies in the turn that was going on, at whose beginning blade 1 surely stood. */
+        @Test
+        void takenWithinTheTurnInWhichTheCountWasLostMayBeOfAnyBlade() {
+            PhotoPlace place = at(30, "10 view v", "20 datum c1 1 ± 0", "60 turn 90 ± 1", "70 here 3 ± 0");
+            assertThat(place.lost()).isTrue();
+            assertThat(place.agreesWith(20)).isTrue();
+            assertThat(at(15, "10 view v", "20 datum c1 1 ± 0", "60 turn 90 ± 1", "70 here 3 ± 0")
+                            .lost())
+                    .isFalse();
         }
 
         @Test
