@@ -23,7 +23,7 @@ public record Arc(Circle circle, long start, long length) {
             throw new IllegalArgumentException("a closed range ends before it begins");
         }
         long between = Math.subtractExact(to, from);
-        return new Arc(circle, from, between >= circle.ticks() - 1 ? circle.ticks() : between + 1);
+        return new Arc(circle, from, Math.min(between, circle.ticks() - 1) + 1);
     }
 
     public boolean isEmpty() {

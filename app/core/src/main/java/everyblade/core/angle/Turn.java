@@ -50,10 +50,7 @@ public final class Turn implements Comparable<Turn> {
 
     /** So many degrees, exactly. */
     public static Turn ofDegrees(BigDecimal degrees) {
-        BigDecimal inTicks = degrees.multiply(BigDecimal.valueOf(Circle.TICKS_PER_DEGREE));
-        return inTicks.scale() <= 0
-                ? exact(inTicks.toBigIntegerExact(), BigInteger.ONE)
-                : exact(inTicks.unscaledValue(), BigInteger.TEN.pow(inTicks.scale()));
+        return ofTicks(Circle.TICKS_PER_DEGREE).times(degrees);
     }
 
     /**

@@ -156,16 +156,14 @@ class TwoPointsTest {
         @CsvSource({"5, 100, false", "4.99, 100, true", "100, 5, false", "100, 4.99, true"})
         void isPointsThatAreFewerThanFiveUncertaintiesApart(double length, double knownLength, boolean warned) {
             Slant square = new Slant(0, 20, 0);
-            List<Warning> warnings =
-                    warnings(line(0, 0, length, 0), square, line(0, 9, knownLength, 9), square, 1);
+            List<Warning> warnings = warnings(line(0, 0, length, 0), square, line(0, 9, knownLength, 9), square, 1);
             assertThat(warnings).isEqualTo(warned ? List.of(Warning.Choice.POINTS_TOO_CLOSE) : List.of());
         }
 
         @ParameterizedTest
         @CsvSource({"20, 30, false", "20, 30.1, true", "30, 20, false", "30.1, 20, true", "20, 20, false"})
         void isAKnownLengthHalfAsFarAgainOrMore(double distance, double knownDistance, boolean warned) {
-            List<Warning> warnings =
-                    warnings(line, new Slant(0, distance, 0), line, new Slant(0, knownDistance, 0), 1);
+            List<Warning> warnings = warnings(line, new Slant(0, distance, 0), line, new Slant(0, knownDistance, 0), 1);
             assertThat(warnings).isEqualTo(warned ? List.of(Warning.Choice.OTHER_DISTANCE) : List.of());
         }
 
@@ -178,10 +176,7 @@ class TwoPointsTest {
             for (Warning.Line which : Warning.Line.values()) {
                 boolean known = which == Warning.Line.KNOWN;
                 assertThat(warnings(line, known ? square : slanted, line, known ? slanted : square, 1))
-                        .isEqualTo(
-                                warned
-                                        ? List.of(new Warning.Slanted(which, degrees, times, grazing))
-                                        : List.of());
+                        .isEqualTo(warned ? List.of(new Warning.Slanted(which, degrees, times, grazing)) : List.of());
             }
         }
     }

@@ -194,8 +194,8 @@ class PhotoPlacingTest {
                     .row("r", RowKind.ROTOR, 20, Direction.CCW, 1, List.of(), false, 0)
                     .view("v", "r", 90, 2)
                     .built();
-            PhotoPlacing placing =
-                    PhotoPlacing.of(fold(engine, List.of("10 view v", "20 datum r 3", "29 note on", "30 skip 54", "40 note on")));
+            PhotoPlacing placing = PhotoPlacing.of(
+                    fold(engine, List.of("10 view v", "20 datum r 3", "29 note on", "30 skip 54", "40 note on")));
             assertThat(placing.at(START.plusSeconds(25)).airfoil()).contains(3);
             assertThat(placing.at(START.plusSeconds(35)).airfoil()).contains(6);
         }

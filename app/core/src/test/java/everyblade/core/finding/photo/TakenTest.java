@@ -47,8 +47,7 @@ class TakenTest {
     void anAirfoilThatWasNotInViewDisagrees(String line, int first, Integer last, boolean disagrees) {
         Taken taken = taken(line);
         assertThat(taken.stated())
-                .contains(new Stated(
-                        RowKind.ROTOR, first, last == null ? OptionalInt.empty() : OptionalInt.of(last)));
+                .contains(new Stated(RowKind.ROTOR, first, last == null ? OptionalInt.empty() : OptionalInt.of(last)));
         assertThat(taken.disagrees()).isEqualTo(disagrees);
         assertThat(taken.byCamera()).isTrue();
         assertThat(taken.place().airfoil()).contains(1);
@@ -70,13 +69,14 @@ class TakenTest {
         assertThat(taken.byCamera()).isFalse();
         assertThat(taken.at()).isEqualTo("2026-03-01T08:00:03Z");
         assertThat(taken.disagrees()).isFalse();
-        assertThat(taken(Optional.of("long ago"), "photo a.jpg of 7").byCamera()).isFalse();
+        assertThat(taken(Optional.of("long ago"), "photo a.jpg of 7").byCamera())
+                .isFalse();
     }
 
     @Test
     void aVaneIsToldAsAVane() {
-        Taken taken = taken(
-                Optional.of("2026-03-01T08:00:04"), "view w", "datum s1 3", "note in view", "photo a.jpg of 3");
+        Taken taken =
+                taken(Optional.of("2026-03-01T08:00:04"), "view w", "datum s1 3", "note in view", "photo a.jpg of 3");
         assertThat(taken.stated()).contains(new Stated(RowKind.STATOR, 3, OptionalInt.empty()));
         assertThat(taken.disagrees()).isFalse();
     }
