@@ -1,6 +1,7 @@
 package everyblade.picture;
 
 import everyblade.core.coverage.RowCoverage;
+import everyblade.core.entry.Zoning;
 import everyblade.picture.scene.Cell;
 import everyblade.picture.scene.DrawnShape.Anchor;
 import everyblade.picture.scene.DrawnShape.Patch;
@@ -51,7 +52,8 @@ record RowStrip(
     private static final double READABLE = 1.2;
     private static final double SCREEN_READABLE = 2.8;
     private static final double BESIDE = 1.2;
-    private static final double SCREEN_LETTERS = 3;
+    /** Size of the font on a screen, mm. */
+    static final double SCREEN_LETTERS = 3;
     /** What the numbers under a row take on a screen, mm. */
     static final double UNDER = NUMBERS * SCREEN_LETTERS;
 
@@ -105,10 +107,22 @@ record RowStrip(
             String name = zones.get(zone);
             names.add(
                     together && chords > 1
-                            ? new Name(said.zone(name.substring(0, name.lastIndexOf('/'))), zone, chords)
+                            ? new Name(said.zone(side(name)), zone, chords)
                             : new Name(said.zone(name), zone, 1));
         }
         return names;
+    }
+
+    private static String side(String zone) {
+        return zone.substring(0, zone.lastIndexOf('/'));
+    }
+
+    /** Of each zone its name, or where a chord is divided that of its side. */
+    static List<String> sides(Zoning zoning) {
+        return zoning.names().stream()
+                .map(zone -> zoning.chords().size() > 1 && zone.contains("/") ? side(zone) : zone)
+                .distinct()
+                .toList();
     }
 
     private double size(int lines) {

@@ -21,12 +21,10 @@ import java.util.List;
  */
 final class StripsLayout implements ScreenLayout {
 
-    private static final double NAMES = 26;
-    private static final double FIGURES = 34;
-    /** Below this width, mm, shares alone stand behind rows, and names have less room. */
+    private static final double NAMES_LEAST = 18;
+    private static final double NAMES_SHARE = 0.25;
+    /** Below this width, mm, shares alone stand behind rows. */
     private static final double NARROW = 115;
-
-    private static final double NAMES_NARROW = 20;
     /** Room for a full share, which is never cut. */
     private static final double SHARE = 13;
 
@@ -43,16 +41,23 @@ final class StripsLayout implements ScreenLayout {
     private static final double ROW_LEAST = 2.6;
     private static final double LETTERS_MOST = 3.6;
     private static final double LETTERS_SHARE = 0.95;
+    /** What is said of a row beside its share is in letters so much smaller. */
+    private static final double STAGE_SHARE = 0.85;
+
     private static final double TITLE = 5.4;
 
     private final ScreenView view;
     private final List<RowStrip> strips;
     private final double letters;
+    private final double names;
+    private final double figures;
 
     StripsLayout(Coverage coverage, ScreenView view) {
         this.view = view;
         double high = view.height() - view.foot();
         List<RowCoverage> rows = coverage.rows();
+        names = names(rows, view);
+        figures = figures(rows, view);
         boolean opened = rows.stream().anyMatch(this::isChosen);
         double chosen = rows.stream()
                 .filter(this::isChosen)
@@ -69,18 +74,18 @@ final class StripsLayout implements ScreenLayout {
                 strips.add(RowStrip.opened(
                         row,
                         new Point(EDGE, down + TITLE),
-                        view.width() - figures() - EDGE,
+                        view.width() - figures - EDGE,
                         chosen - TITLE - BETWEEN,
-                        names() - EDGE,
+                        names - EDGE,
                         view.words()));
                 down += chosen;
             } else {
                 strips.add(RowStrip.low(
                         row,
                         new Point(EDGE, down + between / 2),
-                        view.width() - figures() - EDGE,
+                        view.width() - figures - EDGE,
                         Math.min(each, 2 * LETTERS_MOST + between) - between,
-                        names() - EDGE,
+                        names - EDGE,
                         view.words()));
                 down += each;
             }
@@ -94,16 +99,31 @@ final class StripsLayout implements ScreenLayout {
         return Math.max(usual, Math.min(Math.min(CHOSEN_MOST, needed), high - others * ROW_LEAST));
     }
 
-    private boolean narrow() {
-        return view.width() < NARROW;
+    /** Room for what stands before rows: wide enough for the parts of a span's sides, whichever row is chosen. */
+    private static double names(List<RowCoverage> rows, ScreenView view) {
+        double longest = rows.stream()
+                .flatMap(row -> RowStrip.sides(row.zoning()).stream())
+                .mapToDouble(name -> length(view.words().zone(name), RowStrip.SCREEN_LETTERS))
+                .max()
+                .orElse(0);
+        return Math.min(Math.max(NAMES_LEAST, longest + 3 * EDGE), Math.max(NAMES_LEAST, NAMES_SHARE * view.width()));
     }
 
-    private double names() {
-        return narrow() ? NAMES_NARROW : NAMES;
+    /** Room for what stands behind rows: shares, and whatever is said of any of them. */
+    private static double figures(List<RowCoverage> rows, ScreenView view) {
+        if (view.width() < NARROW) {
+            return SHARE + 2 * EDGE;
+        }
+        return SHARE
+                + 3 * EDGE
+                + rows.stream()
+                        .mapToDouble(row -> length(RowProgress.of(row).stage(view.words()), STAGE_SHARE * LETTERS_MOST))
+                        .max()
+                        .orElse(0);
     }
 
-    private double figures() {
-        return narrow() ? SHARE + 2 : FIGURES;
+    private static double length(String words, double size) {
+        return Lettering.length(words, size) * Lettering.SLACK;
     }
 
     private boolean isChosen(RowCoverage row) {
@@ -134,12 +154,12 @@ final class StripsLayout implements ScreenLayout {
         double base = strip.corner().y() + strip.height() / 2 + Lettering.CAPITAL * size / 2;
         double behind = strip.corner().x() + strip.width() + EDGE;
         List<Item> items = new ArrayList<>();
-        items.add(word(strip.corner().x(), base, row.row().id(), size, names() - 8, Anchor.START, Ink.LINE));
+        items.add(word(strip.corner().x(), base, row.row().id(), size, names - 8, Anchor.START, Ink.LINE));
         items.add(word(
-                strip.corner().x() + names() - 2 * EDGE,
+                strip.corner().x() + names - 2 * EDGE,
                 base,
                 Integer.toString(row.row().count()),
-                0.85 * size,
+                STAGE_SHARE * size,
                 7,
                 Anchor.END,
                 Ink.FAINT));
@@ -148,15 +168,15 @@ final class StripsLayout implements ScreenLayout {
         }
         RowProgress progress = RowProgress.of(row);
         items.add(word(behind + SHARE, base, progress.percent(), size, SHARE, Anchor.END, Ink.LINE));
-        if (narrow()) {
+        if (view.width() < NARROW) {
             return items;
         }
         items.add(word(
                 behind + SHARE + 1.5,
                 base,
                 progress.stage(view.words()),
-                0.85 * size,
-                figures() - SHARE - 3,
+                STAGE_SHARE * size,
+                figures - SHARE - 1.5 - EDGE / 2,
                 Anchor.START,
                 progress.stage() == RowProgress.Stage.NOT_BEGUN ? Ink.FAINT : Ink.LINE));
         return items;

@@ -38,13 +38,14 @@ final class AuthorScreen {
     private static final int LOOK_MILLIS = 150;
     private static final double DRAWINGS = 0.65;
     private static final double MESSAGES = 0.42;
+    private static final String HIGH = "hmin " + Looks.USUAL_TARGET + "px";
 
     private final Words words;
     private final Theme theme;
     private final AuthorDesk desk;
     private final Timer looking;
     private final JPanel panel = new JPanel(
-            new MigLayout("insets 8 12 8 12, fill, wrap, hidemode 3", "[grow, fill]", "[]4[]4[][grow, fill]"));
+            new MigLayout("insets 8 8 8 8, fill, wrap, hidemode 3", "[grow, fill]", "[]4[]4[]8[grow, fill]"));
     private final JLabel title = Texts.bold(new JLabel(), 1.3f);
     private final Paragraph notice = new Paragraph();
     private final Paragraph status = new Paragraph();
@@ -83,14 +84,15 @@ final class AuthorScreen {
         JPanel head = new JPanel(new MigLayout("insets 0", "[][]push[][]"));
         head.add(title, "wmin 0");
         head.add(Texts.label(desk.state().folder().path().toString()), "wmin 0");
-        head.add(button("author.read", AuthorKey.READ, desk::read));
-        head.add(button("author.back", AuthorKey.BACK, back));
+        head.add(button(ButtonSign.AGAIN, "author.read", AuthorKey.READ, desk::read), HIGH);
+        head.add(button(ButtonSign.BACK, "author.back", AuthorKey.BACK, back), HIGH);
         return head;
     }
 
-    private JButton button(String key, AuthorKey by, Runnable action) {
+    private JButton button(ButtonSign sign, String key, AuthorKey by, Runnable action) {
         JButton button =
                 Texts.button(words.say(key) + " (" + KeyNames.of(by.keys().get(0), words) + ")");
+        button.setIcon(sign);
         button.setName(key);
         button.getAccessibleContext().setAccessibleDescription(words.say(by.words()));
         button.addActionListener(pressed -> action.run());
@@ -113,15 +115,17 @@ final class AuthorScreen {
                 desk.from((Standpoint) places.getSelectedItem());
             }
         });
-        JPanel left = new JPanel(new MigLayout("insets 4 0 0 6, fill, wrap", "[grow, fill]", "[][grow, fill]"));
+        choosers.setOpaque(false);
+        JPanel left = new Card(new MigLayout("insets 8 10 8 10, fill, wrap", "[grow, fill]", "[][grow, fill]"));
         left.add(choosers);
         left.add(drawings.component(), "wmin 200, hmin 0");
-        JPanel below = new JPanel(new MigLayout("insets 6 0 0 0, fill, wrap", "[grow, fill]", "[]4[grow, fill]"));
+        JPanel above = new Card(new MigLayout("insets 8 10 8 10, fill", "[grow, fill]", "[grow, fill]"));
+        above.add(messages.component(), "wmin 0, hmin 0");
+        JPanel below = new Card(new MigLayout("insets 8 10 8 10, fill, wrap", "[grow, fill]", "[]4[grow, fill]"));
         JLabel name = Texts.bold(Texts.label(words.say("author.text")), 1.1f);
         below.add(name);
         below.add(text.component(), "wmin 0, hmin 60");
-        JSplitPane right = split(JSplitPane.VERTICAL_SPLIT, messages.component(), below, MESSAGES);
-        right.setBorder(BorderFactory.createEmptyBorder(4, 6, 0, 0));
+        JSplitPane right = split(JSplitPane.VERTICAL_SPLIT, above, below, MESSAGES);
         return split(JSplitPane.HORIZONTAL_SPLIT, left, right, DRAWINGS);
     }
 

@@ -49,6 +49,38 @@ enum ButtonSign implements Icon {
     RINGS("a 8 8 6.2 0 360 a 8 8 3.9 0 360 a 8 8 1.5 0 360"),
     /** Rows unrolled. */
     STRIPS("m 2 4 l 14 4 m 2 8 l 5 8 m 9 8 l 14 8 m 2 12 l 11 12"),
+    /** Something new. */
+    NEW("m 8 2.5 l 8 13.5 m 2.5 8 l 13.5 8"),
+    /** Shows it at work. */
+    DEMO("m 4.5 2.5 l 13 8 l 4.5 13.5 l 4.5 2.5"),
+    /** A folder. */
+    FOLDER("m 1.8 13 l 1.8 3.4 l 6.2 3.4 l 7.8 5.4 l 14.2 5.4 l 14.2 13 l 1.8 13"),
+    /** Looks closely at what others did. */
+    REVIEW("a 6.8 6.8 4.6 0 360 m 10.2 10.2 l 14 14"),
+    /** Aims for practice. */
+    PRACTISE("a 8 8 5 0 360 m 8 1 l 8 5 m 8 11 l 8 15 m 1 8 l 5 8 m 11 8 l 15 8"),
+    /** Writes. */
+    WRITE("m 2.4 13.6 l 3.2 10.4 l 10.8 2.8 l 13.2 5.2 l 5.6 12.8 l 2.4 13.6 m 9 4.6 l 11.4 7"),
+    /** Many engines. */
+    FLEET("m 2 2 l 6.6 2 l 6.6 6.6 l 2 6.6 l 2 2 m 9.4 2 l 14 2 l 14 6.6 l 9.4 6.6 l 9.4 2 m 2 9.4 l 6.6 9.4 l 6.6 14"
+            + " l 2 14 l 2 9.4 m 9.4 9.4 l 14 9.4 l 14 14 l 9.4 14 l 9.4 9.4"),
+    /** Back to where one came from. */
+    BACK("m 6.6 3.4 l 2.2 8 l 6.6 12.6 m 2.4 8 l 14 8"),
+    /** From one shift to the next. */
+    HANDOVER("m 2 5 l 13 5 m 10 2 l 13 5 l 10 8 m 14 11 l 3 11 m 6 8 l 3 11 l 6 14"),
+    /** By one's own hand. */
+    SIGN("m 2 14 l 14 14 m 3.6 11 l 4.4 8.4 l 10.6 2.2 l 12.4 4 l 6.2 10.2 l 3.6 11"),
+    /** A known length. */
+    KNOWN("m 1.8 5 l 14.2 5 l 14.2 11 l 1.8 11 l 1.8 5 m 5 5 l 5 8 m 8 5 l 8 9 m 11 5 l 11 8"),
+    /** From one end to the other. */
+    SIZE("m 2.2 3 l 2.2 13 m 13.8 3 l 13.8 13 m 2.6 8 l 13.4 8 m 5 5.8 l 2.8 8 l 5 10.2 m 11 5.8 l 13.2 8 l 11 10.2"),
+    /** So it is. */
+    CONFIRM("m 2.6 8.4 l 6.4 12.2 l 13.4 3.8"),
+    /** Into the entry line. */
+    INTO_LINE("m 13.6 3 l 13.6 9 l 3 9 m 6 6 l 3 9 l 6 12"),
+    /** All of it. */
+    WHOLE("m 2.4 6 l 2.4 2.4 l 6 2.4 m 10 2.4 l 13.6 2.4 l 13.6 6 m 13.6 10 l 13.6 13.6 l 10 13.6 m 6 13.6 l 2.4 13.6"
+            + " l 2.4 10"),
     /** What is left to see. */
     LEFT("a 8 8 6.2 20 290 m 8 8 l 14.2 8 m 8 8 l 12 3.3"),
     /** Shares of a row. */

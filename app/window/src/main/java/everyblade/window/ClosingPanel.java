@@ -17,6 +17,8 @@ import net.miginfocom.swing.MigLayout;
 /** The closing list beside the map: everything that is open, worked out only while somebody looks at it. */
 final class ClosingPanel {
 
+    private static final String HIGH = "wmin 0, hmin " + Looks.USUAL_TARGET + "px";
+
     /** What a person does here. */
     interface Doing {
 
@@ -65,34 +67,41 @@ final class ClosingPanel {
         panel.add(title);
         panel.add(list.scrolled(), "hmin 60");
         panel.add(source, "wmin 0");
-        panel.add(new Paragraph(words.say("closing.hint")), "wmin 0");
+        if (Looks.large()) { // the list needs the room
+            Texts.tip(list, words.say("closing.hint"));
+        } else {
+            panel.add(new Paragraph(words.say("closing.hint")), "wmin 0");
+        }
         panel.add(buttons());
         panel.setMinimumSize(new java.awt.Dimension(300, 100));
     }
 
     private JComponent buttons() {
-        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 4, wrap 2", "[grow, fill][grow, fill]"));
-        button(buttons, "bar.report", Shortcut.REPORT, doing::report);
-        button(buttons, "closing.handover", Shortcut.HANDOVER, doing::handover);
+        JPanel buttons =
+                new JPanel(new MigLayout("insets 0, gap 4, wrap 2", "[0:pref, grow, fill][0:pref, grow, fill]"));
+        button(buttons, ButtonSign.REPORT, "bar.report", Shortcut.REPORT, doing::report);
+        button(buttons, ButtonSign.HANDOVER, "closing.handover", Shortcut.HANDOVER, doing::handover);
         JButton sign = Texts.button(words.say("closing.sign"));
         sign.setName("closing closing.sign");
-        Texts.tip(sign, words.say("sign.tip"));
+        Texts.tip(sign, sign.getText() + " · " + words.say("sign.tip"));
         sign.getAccessibleContext().setAccessibleDescription(words.say("sign.tip"));
         sign.addActionListener(pressed -> doing.sign());
-        buttons.add(sign);
-        button(buttons, "closing.back", Shortcut.CLOSING, doing::back);
+        Texts.signOver(sign, ButtonSign.SIGN);
+        buttons.add(sign, HIGH);
+        button(buttons, ButtonSign.BACK, "closing.back", Shortcut.CLOSING, doing::back);
         return buttons;
     }
 
-    private void button(JPanel buttons, String key, Shortcut shortcut, Runnable action) {
+    private void button(JPanel buttons, ButtonSign sign, String key, Shortcut shortcut, Runnable action) {
         JButton button = Texts.button(words.say(key));
         button.setName("closing " + key);
         String told =
                 words.say(shortcut.words()) + " (" + KeyNames.of(shortcut.keys().get(0), words) + ")";
-        Texts.tip(button, told);
+        Texts.tip(button, button.getText() + " · " + told);
         button.getAccessibleContext().setAccessibleDescription(told);
         button.addActionListener(pressed -> action.run());
-        buttons.add(button);
+        Texts.signOver(button, sign);
+        buttons.add(button, HIGH);
     }
 
     JComponent component() {

@@ -6,7 +6,7 @@ import java.awt.Rectangle;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
 
-/** A panel in a scroll pane that is as wide as it may be, and as high as it must be. */
+/** A panel in a scroll pane that is as wide as it may be, and as high as it must be or there is room. */
 final class Column extends JPanel implements Scrollable {
 
     private static final long serialVersionUID = 1;
@@ -38,6 +38,6 @@ final class Column extends JPanel implements Scrollable {
 
     @Override
     public boolean getScrollableTracksViewportHeight() {
-        return false;
+        return getParent().getHeight() > getPreferredSize().height;
     }
 }

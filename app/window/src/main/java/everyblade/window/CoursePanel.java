@@ -36,12 +36,13 @@ final class CoursePanel {
         panel.add(Texts.bold(Texts.label(words.say("drill.course")), 2));
         panel.add(new Paragraph(words.say("drill.caution")), "wmin 0");
         panel.add(list.scrolled());
-        panel.add(button("drill.course.begin", words, chosen), "split 2, growx 0, hmin 44");
-        panel.add(button("drill.course.back", words, back), "growx 0, hmin 44");
+        panel.add(button(ButtonSign.DEMO, "drill.course.begin", words, chosen), "split 2, growx 0, hmin 44, sg go");
+        panel.add(button(ButtonSign.BACK, "drill.course.back", words, back), "growx 0, hmin 44, sg go, gapright push");
     }
 
-    private static JButton button(String key, Words words, Runnable action) {
+    private static JButton button(ButtonSign sign, String key, Words words, Runnable action) {
         JButton button = Texts.button(words.say(key));
+        button.setIcon(sign);
         button.setName(key);
         button.addActionListener(pressed -> action.run());
         return button;

@@ -44,12 +44,14 @@ final class DrawingPages {
         shares = new SharesTable(words, theme);
         add("author.page.shares", shares.component(), sharesTold, shares.focused());
         sharesTold.setName("author sight");
+        pages.setOpaque(false);
         pages.setName("author pages");
         Texts.name(pages, words.say("author.drawings"));
     }
 
     private void add(String key, JComponent drawing, Paragraph about, JComponent takesFocus) {
         JPanel page = new JPanel(new MigLayout("insets 4 0 0 0, fill, wrap", "[grow, fill]", "[]4[grow, fill]"));
+        page.setOpaque(false);
         page.add(about, "wmin 0, gapx 6 6");
         page.add(drawing, "hmin 80, wmin 0");
         pages.addTab(words.say(key), page);

@@ -33,6 +33,8 @@ import net.miginfocom.swing.MigLayout;
  */
 final class FindingPanel {
 
+    private static final String HIGH = ", hmin " + Looks.USUAL_TARGET + "px";
+
     /** What a person does here. */
     interface Doing {
 
@@ -121,21 +123,23 @@ final class FindingPanel {
         newest.addActionListener(
                 pressed -> choices.get().pictures().flatMap(NewestPicture::in).ifPresent(picture::setText));
         Texts.tight(newest);
-        panel.add(newest, "span 2, wmin 0");
+        panel.add(newest, "span 2, wmin 0" + HIGH);
         Texts.say(add, words.say("finding.add"));
         add.setName("finding add");
         add.addActionListener(pressed -> add());
         Texts.tight(add);
-        panel.add(add, "span 2, growx, wmin 0");
+        add.setIcon(ButtonSign.FIND);
+        panel.add(add, "span 2, growx, wmin 0" + HIGH);
         JButton back = Texts.button(words.say("finding.back"));
         back.setName("finding back");
         back.addActionListener(pressed -> doing.back());
         Texts.tight(back);
-        panel.add(back, "span 2, wmin 0");
+        back.setIcon(ButtonSign.BACK);
+        panel.add(back, "span 2, wmin 0" + HIGH);
         panel.add(verdict, "span 4, wmin 0, growx, gaptop 6");
         panel.add(Form.scrolled(figures), "span 4, grow, hmin 30");
         panel.add(found.scrolled(), "span 4, grow, hmin 60");
-        panel.add(source, "span 4, wmin 0, growx");
+        panel.add(Form.scrolled(source), "span 4, wmin 0, growx, hmin 24, shrinkprio 200");
         panel.setMinimumSize(new java.awt.Dimension(300, 100));
         Keys.within(panel, "ESCAPE", doing::back);
     }

@@ -68,13 +68,13 @@ final class FleetPanel {
         follows.setName("fleet.follow");
         follows.setSelected(always);
         follows.addActionListener(pressed -> doing.follow(address.getText(), follows.isSelected()));
-        opens = button("fleet.page.bring", () -> jobChosen().ifPresent(doing::open));
+        opens = button(ButtonSign.FOLDER, "fleet.page.bring", () -> jobChosen().ifPresent(doing::open));
         opens.setEnabled(false);
         open.addListSelectionListener(moved -> opens.setEnabled(jobChosen().isPresent()));
         panel.add(Texts.bold(Texts.label(words.say("fleet.page.title")), 1.6f));
         panel.add(label, "split 3");
         panel.add(address, "growx, pushx, hmin 34");
-        panel.add(button("fleet.page.look", () -> doing.look(address.getText())), "hmin 34");
+        panel.add(button(ButtonSign.LOOK, "fleet.page.look", () -> doing.look(address.getText())), "hmin 34");
         panel.add(told, "wmin 0");
         panel.add(grid.component(), "hmin 120");
         JPanel below = new JPanel(new MigLayout("insets 0, fill", "[grow 50, fill][grow 50, fill]", "[][grow, fill]"));
@@ -84,7 +84,7 @@ final class FleetPanel {
         below.add(open.scrolled(), "wmin 0");
         panel.add(below, "hmin 120");
         panel.add(opens, "split 3, growx 0, hmin 44");
-        panel.add(button("fleet.page.back", doing::back), "growx 0, hmin 44");
+        panel.add(button(ButtonSign.BACK, "fleet.page.back", doing::back), "growx 0, hmin 44");
         panel.add(follows, "pushx, align right");
         Keys.on(panel, "ESCAPE", doing::back);
     }
@@ -135,8 +135,9 @@ final class FleetPanel {
                 : grid.chosen().map(FleetBoard.Engine::job).or(() -> ofOpen);
     }
 
-    private JButton button(String key, Runnable action) {
+    private JButton button(ButtonSign sign, String key, Runnable action) {
         JButton button = Texts.button(words.say(key));
+        button.setIcon(sign);
         button.setName(key);
         button.addActionListener(pressed -> action.run());
         return button;

@@ -60,6 +60,7 @@ final class MessageList {
             }
         });
         Keys.on(list, "ENTER", this::showChosen);
+        panel.setOpaque(false);
         title.setLabelFor(list);
         JScrollPane scroll =
                 new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);

@@ -17,12 +17,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 
@@ -30,7 +31,11 @@ import net.miginfocom.swing.MigLayout;
 final class NewJobPanel {
 
     private final Words words;
-    private final JPanel panel = new JPanel(new MigLayout("insets 32, wrap 2", "[]16[480!, fill]"));
+    private static final String ALL = "span 3, growx";
+
+    private final Column panel =
+            new Column(new MigLayout("insets 24 32 24 32, wrap 4", "[]16[180:200:200, fill]16[]16[180:200:200, fill]"));
+    private final JScrollPane scroll = new JScrollPane(panel);
     private final JComboBox<String> model = new JComboBox<>();
     private final JComboBox<String> scopeTip = new JComboBox<>();
     private final JComboBox<String> card = new JComboBox<>();
@@ -61,6 +66,7 @@ final class NewJobPanel {
             Consumer<NewJob> start,
             Runnable back) {
         this.words = words;
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         this.models = List.copyOf(models);
         models.forEach(one -> model.addItem(one.name() + " (" + one.id() + ")"));
         model.setRenderer(new VisibleCells());
@@ -71,38 +77,40 @@ final class NewJobPanel {
         folder.setText(proposed);
         by.setText(worker);
         problem.setForeground(Looks.colour(theme, Ink.ALERT));
-        panel.add(Texts.bold(Texts.label(words.say("form.title")), 1.6f), "span 2");
-        field("form.model", model);
-        panel.add(notice, "skip, wmin 0, growx");
+        panel.add(Texts.bold(Texts.label(words.say("form.title")), 1.6f), "span 4");
+        field("form.model", model, ALL);
+        panel.add(notice, "skip, wmin 0, " + ALL);
         for (CodeJar jar : code) {
             JButton question = Texts.button(words.say(
                     "form.code", jar.plugin(), String.valueOf(jar.jar().getFileName())));
             question.setName("form.code");
             question.addActionListener(pressed -> ask.accept(jar));
-            panel.add(question, "skip, wmin 0, growx");
+            panel.add(question, "skip, wmin 0, " + ALL);
         }
-        field("form.serial", serial);
-        field("form.card", card);
-        field("form.task", task);
-        field("form.by", by);
+        field("form.serial", serial, ALL);
+        field("form.card", card, ALL);
+        field("form.task", task, ALL);
+        field("form.by", by, ALL);
         NewJob.FACTS.forEach(fact -> {
             JTextField input = new JTextField();
             facts.put(fact, input);
-            field("form." + fact, input);
+            field("form." + fact, input, "growx");
         });
-        field("form.scopeTip", scopeTip);
-        field("form.folder", folder);
-        panel.add(new Paragraph(new Terms(Settings.PROPOSED, true, MapWords.of(words)).line()), "skip, wmin 0, growx");
-        panel.add(new Paragraph(words.say("caution.before")), "span 2, wmin 0, growx");
-        panel.add(problem, "span 2, wmin 0, growx");
+        field("form.scopeTip", scopeTip, ALL);
+        field("form.folder", folder, ALL);
+        panel.add(new Paragraph(new Terms(Settings.PROPOSED, true, MapWords.of(words)).line()), "skip, wmin 0, " + ALL);
+        panel.add(new Paragraph(words.say("caution.before")), "span 4, wmin 0, growx");
+        panel.add(problem, "span 4, wmin 0, growx");
         JButton begin = Texts.button(words.say("form.start"));
+        begin.setIcon(ButtonSign.NEW);
         begin.setName("form.start");
         begin.addActionListener(pressed -> begin(start));
         JButton cancel = Texts.button(words.say("form.back"));
+        cancel.setIcon(ButtonSign.BACK);
         cancel.setName("form.back");
         cancel.addActionListener(pressed -> back.run());
-        panel.add(begin, "skip, split 2, hmin 44, sg go");
-        panel.add(cancel, "hmin 44, sg go");
+        panel.add(begin, "skip, span 3, split 2, growx, hmin 44, sg go");
+        panel.add(cancel, "hmin 44, growx, sg go");
         Keys.anywhere(panel, "ESCAPE", back);
         for (JTextField field : List.of(serial, task, by, folder)) {
             field.addActionListener(entered -> field.transferFocus());
@@ -110,13 +118,13 @@ final class NewJobPanel {
         modelChosen();
     }
 
-    private void field(String key, JComponent input) {
+    private void field(String key, JComponent input, String place) {
         JLabel label = Texts.label(words.say(key));
         label.setLabelFor(input);
         input.setName(key);
         input.getAccessibleContext().setAccessibleName(words.say(key));
         panel.add(label);
-        panel.add(input);
+        panel.add(input, place + ", wmin 0");
     }
 
     private Optional<EngineModel> chosen() {
@@ -178,7 +186,7 @@ final class NewJobPanel {
     }
 
     JComponent component() {
-        return panel;
+        return scroll;
     }
 
     void focus() {

@@ -76,25 +76,26 @@ final class PicturePanel {
         known.putClientProperty("JTextField.placeholderText", "38 ± 0.2 mm");
         JPanel buttons =
                 new JPanel(new MigLayout("insets 0, gap 4, wrap 2", "[grow, fill, sizegroup][grow, fill, sizegroup]"));
-        button(buttons, "picture.takeKnown", () -> hands.take(Tool.KNOWN));
-        button(buttons, "picture.takeSize", () -> hands.take(Tool.SIZE));
-        button(buttons, "picture.confirm", this::confirm);
-        button(buttons, "picture.use", this::use);
-        button(buttons, "picture.fit", canvas::fit);
-        button(buttons, "picture.back", back);
+        button(buttons, ButtonSign.KNOWN, "picture.takeKnown", () -> hands.take(Tool.KNOWN));
+        button(buttons, ButtonSign.SIZE, "picture.takeSize", () -> hands.take(Tool.SIZE));
+        button(buttons, ButtonSign.CONFIRM, "picture.confirm", this::confirm);
+        button(buttons, ButtonSign.INTO_LINE, "picture.use", this::use);
+        button(buttons, ButtonSign.WHOLE, "picture.fit", canvas::fit);
+        button(buttons, ButtonSign.BACK, "picture.back", back);
         panel.add(buttons, "span 4, growx, wmin 0");
         panel.add(size, "span 4, wmin 0, growx, gaptop 4");
         panel.add(Form.scrolled(details), "span 4, grow, pushy, hmin 40");
         panel.setMinimumSize(new java.awt.Dimension(300, 100));
     }
 
-    private void button(JPanel buttons, String key, Runnable action) {
+    private void button(JPanel buttons, ButtonSign sign, String key, Runnable action) {
         JButton button = Texts.button(words.say(key));
         button.setName(key);
         Texts.leaveFocus(button);
         button.addActionListener(pressed -> action.run());
         Texts.tight(button);
-        buttons.add(button, "wmin 0");
+        Texts.signOver(button, sign);
+        buttons.add(button, "wmin 0, hmin " + Looks.USUAL_TARGET + "px");
     }
 
     private void listen(Runnable back) {

@@ -2,6 +2,7 @@ package everyblade.window;
 
 import everyblade.window.view.RecentJob;
 import everyblade.words.Words;
+import java.awt.Insets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 
 /** The first screen: the demo, a recent job or drill, a new one, a folder, or a record to review. */
@@ -42,35 +44,42 @@ final class StartPanel {
         void choose(boolean review);
     }
 
+    /** Before and behind a sign. */
+    private static final int GAP = 14;
+
     private final JPanel panel =
-            new JPanel(new MigLayout("insets 32, fill, wrap", "[grow, center]", "[][][grow, fill]"));
+            new JPanel(new MigLayout("insets 32, fill, wrap", "[0:0:, grow, center]", "[][][grow, fill]"));
     private final JComponent buttons;
 
     StartPanel(Words words, Optional<Path> demo, List<RecentJob> recent, Doing doing) {
         panel.add(Texts.bold(Texts.label(words.say("start.title")), 2));
-        panel.add(new Paragraph(words.say(recent.isEmpty() ? "start.first" : "start.what")), "w 900");
-        JPanel body =
-                new JPanel(new MigLayout("insets 16 0 0 0, fill", "[280:pref, fill]24[grow, fill]", "[grow, fill]"));
+        panel.add(new Paragraph(words.say(recent.isEmpty() ? "start.first" : "start.what")), "w 10:900:900, wmin 0");
+        JPanel body = new JPanel(
+                new MigLayout("insets 16 0 0 0, fill", "[280:pref, fill]24[0:0:, grow, fill]", "[grow, fill]"));
         buttons = buttons(words, demo, doing);
         body.add(buttons, "aligny top");
-        body.add(recent(words, recent, doing));
-        panel.add(body, "grow, wmax 900");
+        body.add(recent(words, recent, doing), "wmin 0");
+        panel.add(body, "grow, wmin 0, wmax 900");
     }
 
     private static JComponent buttons(Words words, Optional<Path> demo, Doing doing) {
         JPanel buttons = new JPanel(new MigLayout("insets 0, fillx, wrap", "[grow, fill]", "[]8[]"));
-        button(buttons, words, "start.new", doing::newJob);
-        demo.ifPresent(job -> button(buttons, words, "start.demo", () -> doing.open(job)));
-        button(buttons, words, "start.open", () -> doing.choose(false));
-        button(buttons, words, "start.review", () -> doing.choose(true));
-        button(buttons, words, "start.drill", doing::practise);
-        button(buttons, words, "start.author", doing::author);
-        button(buttons, words, "start.fleet", doing::fleet);
+        button(buttons, words, ButtonSign.NEW, "start.new", doing::newJob);
+        demo.ifPresent(job -> button(buttons, words, ButtonSign.DEMO, "start.demo", () -> doing.open(job)));
+        button(buttons, words, ButtonSign.FOLDER, "start.open", () -> doing.choose(false));
+        button(buttons, words, ButtonSign.REVIEW, "start.review", () -> doing.choose(true));
+        button(buttons, words, ButtonSign.PRACTISE, "start.drill", doing::practise);
+        button(buttons, words, ButtonSign.WRITE, "start.author", doing::author);
+        button(buttons, words, ButtonSign.FLEET, "start.fleet", doing::fleet);
         return buttons;
     }
 
-    private static void button(JPanel panel, Words words, String key, Runnable action) {
+    private static void button(JPanel panel, Words words, ButtonSign sign, String key, Runnable action) {
         JButton button = Texts.button(words.say(key));
+        button.setIcon(sign);
+        button.setHorizontalAlignment(SwingConstants.LEADING);
+        button.setIconTextGap(Looks.scaled(GAP));
+        button.setMargin(new Insets(2, GAP, 2, GAP));
         button.setName(key);
         button.getAccessibleContext().setAccessibleDescription(words.say(key + ".about"));
         Texts.tip(button, words.say(key + ".about"));
@@ -108,9 +117,11 @@ final class StartPanel {
             }
         });
         JButton open = Texts.button(words.say("start.openRecent"));
+        open.setIcon(ButtonSign.FOLDER);
         open.setName("start.openRecent");
         open.addActionListener(pressed -> chosen.accept(doing::open));
         JButton review = Texts.button(words.say("start.reviewRecent"));
+        review.setIcon(ButtonSign.REVIEW);
         review.addActionListener(pressed -> chosen.accept(doing::review));
         open.setEnabled(!recent.isEmpty());
         review.setEnabled(!recent.isEmpty());

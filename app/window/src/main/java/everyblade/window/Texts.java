@@ -9,6 +9,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JToggleButton;
+import javax.swing.SwingConstants;
 
 /**
  * Small things that all texts of the window share. Whatever a label, a button or a tool tip says goes through here, so
@@ -70,6 +71,14 @@ final class Texts {
         button.setIcon(sign);
         say(button, room ? text : "");
         name(button, Visible.text(text));
+    }
+
+    /** Puts a sign over the words of a button that need all its width; where letters are large, they do without. */
+    static void signOver(AbstractButton button, Icon sign) {
+        button.setIcon(Looks.large() ? null : sign);
+        button.setVerticalTextPosition(SwingConstants.BOTTOM);
+        button.setHorizontalTextPosition(SwingConstants.CENTER);
+        button.setIconTextGap(0);
     }
 
     /** Makes the letters of a component smaller, and of less weight. */
