@@ -141,13 +141,14 @@ class CoursesAgainstCpSatTest {
             for (int rest = covers.get(random.nextInt(covers.size())); rest != 0; rest &= rest - 1) {
                 int option = Integer.numberOfTrailingZeros(rest);
                 served.computeIfAbsent(option, key -> new BitSet()).or(kind.airfoils());
-                parts.computeIfAbsent(option, key -> new BitSet()).or(kind.shown().get(option));
+                parts.computeIfAbsent(option, key -> new BitSet())
+                        .or(kind.shown().get(option).parts());
             }
         }
         return served.entrySet().stream()
                 .map(entry -> {
                     ViewOption option = needs.options().get(entry.getKey());
-                    VisibilityWindow window = option.window(parts.get(entry.getKey()));
+                    VisibilityWindow window = option.window(parts.get(entry.getKey()), new BitSet());
                     return new Stay(
                             option,
                             entry.getValue().stream()

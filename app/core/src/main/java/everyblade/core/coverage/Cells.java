@@ -22,11 +22,18 @@ interface Cells {
     /** What mostly keeps a cell that is not within reach out of sight, where that is known. */
     Optional<Hindrance> hindrance(int n, int zone);
 
-    /** Whether a cell would be seen, or seen in part, if these parts of it and no others were surely seen: patches, or zones. */
-    boolean doneBy(int n, int zone, BitSet parts);
+    /**
+     * Whether a cell would be seen, or seen in part, if these parts of it and no others were surely seen: patches, or zones.
+     *
+     * @param whole of these, patches along an edge of sight that would be seen as a whole
+     */
+    boolean doneBy(int n, int zone, BitSet parts, BitSet whole);
 
     /** The parts of airfoil n that were surely seen: patches, or zones. */
     BitSet surely(int n);
+
+    /** Of these, patches along an edge of sight that were surely seen as a whole. */
+    BitSet wholly(int n);
 
     /** Shares of the surface of these zones of one airfoil. */
     Areas areas(int n, ZoneSet zones);

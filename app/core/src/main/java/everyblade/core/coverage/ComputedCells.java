@@ -155,17 +155,24 @@ final class ComputedCells implements Cells {
     }
 
     @Override
-    public boolean doneBy(int n, int zone, BitSet parts) {
+    public BitSet wholly(int n) {
+        return seen.wholly(n);
+    }
+
+    @Override
+    public boolean doneBy(int n, int zone, BitSet parts, BitSet whole) {
         int cell = (n - 1) * zones + zone;
         Part sure = new Part(seen.area(zone, parts), seen.strip(zone, parts));
         if (done(sure, cell, zone, Part.NONE, Part.NONE).isEmpty()) {
             return false;
         }
         double slack = ROUNDING * seen.own.all()[zone];
-        Part lessOfOwn =
-                sure.all < seen.own.all()[zone] - slack ? part(seen.offAtEdge(n, zone, false, parts), 0) : Part.NONE;
-        Part lessOfReach =
-                sure.all < seen.reach.all()[cell] - slack ? part(seen.offAtEdge(n, zone, true, parts), 0) : Part.NONE;
+        Part lessOfOwn = sure.all < seen.own.all()[zone] - slack
+                ? part(seen.offAtEdge(n, zone, false, parts, whole), 0)
+                : Part.NONE;
+        Part lessOfReach = sure.all < seen.reach.all()[cell] - slack
+                ? part(seen.offAtEdge(n, zone, true, parts, whole), 0)
+                : Part.NONE;
         return done(sure, cell, zone, lessOfOwn, lessOfReach).isPresent();
     }
 

@@ -63,7 +63,12 @@ record DeclaredCells(ZoneSet shown, RowTally.Seen seen) implements Cells {
     }
 
     @Override
-    public boolean doneBy(int n, int zone, BitSet parts) {
+    public BitSet wholly(int n) {
+        return new BitSet();
+    }
+
+    @Override
+    public boolean doneBy(int n, int zone, BitSet parts, BitSet whole) {
         return parts.get(zone);
     }
 

@@ -231,13 +231,19 @@ public final class RowCoverage {
         return cells.surely(n);
     }
 
+    /** Of these, patches along an edge of sight that were surely seen as a whole; none where nothing is computed. */
+    public BitSet wholly(int n) {
+        return cells.wholly(n);
+    }
+
     /**
      * Whether a cell would be seen, or seen in part, if these parts and no others were surely seen.
      *
      * @param parts patches of the airfoil where sight is computed, else zones
+     * @param whole of these, patches along an edge of sight that would be seen as a whole
      */
-    public boolean doneBy(int n, int zone, BitSet parts) {
-        return cells.doneBy(n, zone, parts);
+    public boolean doneBy(int n, int zone, BitSet parts, BitSet whole) {
+        return cells.doneBy(n, zone, parts, whole);
     }
 
     /** What mostly keeps a cell out of sight that no view shows, where it is computed. */

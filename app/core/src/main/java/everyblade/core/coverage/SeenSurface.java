@@ -168,15 +168,23 @@ final class SeenSurface {
 
     /** The patches of airfoil n that were surely seen. */
     BitSet surely(int n) {
+        return ofAirfoil(facets.sure(), n);
+    }
+
+    /** Of these, patches along an edge of sight that were surely seen as a whole. */
+    BitSet wholly(int n) {
+        return ofAirfoil(facets.whole(), n);
+    }
+
+    private BitSet ofAirfoil(PatchBits bits, int n) {
         BitSet patchesSeen = new BitSet(patches.count());
         for (int facet = 0; facet < patches.facetCount(); facet++) {
             int first = patches.first(facet);
-            if (facets.sure().whole(facet)) {
-                patchesSeen.set(
-                        first, first + patches.count(facet), facets.sure().contains(n, facet, 0));
+            if (bits.whole(facet)) {
+                patchesSeen.set(first, first + patches.count(facet), bits.contains(n, facet, 0));
             } else {
                 for (int patch = 0; patch < patches.count(facet); patch++) {
-                    patchesSeen.set(first + patch, facets.sure().contains(n, facet, patch));
+                    patchesSeen.set(first + patch, bits.contains(n, facet, patch));
                 }
             }
         }
@@ -238,13 +246,17 @@ final class SeenSurface {
         return missed;
     }
 
-    /** The same of airfoil n alone, as the first cell, if these patches and no others were surely seen. */
-    CoveredSurface offAtEdge(int n, int zone, boolean ofReach, BitSet parts) {
+    /**
+     * The same of airfoil n alone, as the first cell, if these patches and no others were surely seen.
+     *
+     * @param asWhole of these, patches that would be seen as a whole
+     */
+    CoveredSurface offAtEdge(int n, int zone, boolean ofReach, BitSet parts, BitSet asWhole) {
         IntPredicate missed = beyond -> !parts.get(beyond) && (!ofReach || within.of(n, beyond));
         CoveredSurface off = CoveredSurface.none(1);
         for (int patch : ofZone[zone]) {
             if (parts.get(patch) && borders(patch, missed)) {
-                double cut = cut(isWhole(n, patch));
+                double cut = cut(asWhole.get(patch));
                 off.add(0, cut * area(patch), cut * strip(patch));
             }
         }
@@ -254,11 +266,6 @@ final class SeenSurface {
     /** The share of a patch along an edge of sight that may be cut off by it. */
     private static double cut(boolean whole) {
         return whole ? Patches.BEYOND : HALF;
-    }
-
-    private boolean isWhole(int n, int patch) {
-        int facet = patches.facet(patch);
-        return facets.whole().contains(n, facet, patch - patches.first(facet));
     }
 
     private boolean borders(int patch, IntPredicate missed) {

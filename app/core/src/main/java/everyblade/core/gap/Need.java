@@ -1,10 +1,12 @@
 package everyblade.core.gap;
 
+import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.core.sight.StationSight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
  * Clock angles that an airfoil must pass for something to be surely shown: from at most {@code low} to at least {@code high}.
@@ -24,21 +26,48 @@ record Need(long low, long high) {
      * @param wanted patches, counted from the first of the facet
      */
     static List<Need> of(StationSight sight, int facet, IntPredicate wanted) {
-        List<List<Need>> all = new ArrayList<>();
-        for (int patch = 0; patch < sight.patches(facet); patch++) {
-            for (int kind = 0; kind < sight.kinds() && wanted.test(patch); kind++) {
-                for (int pose = 0; pose < sight.poses() && sight.reaches(kind, facet, patch); pose++) {
-                    all.add(of(sight, kind, pose, facet, patch));
-                }
-            }
-        }
-        return together(all.stream().distinct().toList());
+        return ofEvery(
+                sight,
+                IntStream.range(0, sight.patches(facet)).filter(wanted),
+                (kind, pose, patch) -> sight.reaches(kind, facet, patch)
+                        ? of(
+                                sight.arcs(kind, pose, facet, patch),
+                                sight.startSlack(kind, pose, facet, patch),
+                                sight.endSlack(kind, pose, facet, patch))
+                        : List.of());
     }
 
-    private static List<Need> of(StationSight sight, int kind, int pose, int facet, int patch) {
-        long before = sight.startSlack(kind, pose, facet, patch);
-        long after = sight.endSlack(kind, pose, facet, patch);
-        return sight.arcs(kind, pose, facet, patch).arcs().stream()
+    /**
+     * The same for patches along an edge of sight to be shown as a whole.
+     *
+     * @param wanted of those that the station shows so
+     */
+    static List<Need> ofWhole(StationSight sight, int facet, IntPredicate wanted, int patches) {
+        return ofEvery(
+                sight,
+                IntStream.range(0, patches).filter(wanted),
+                (kind, pose, patch) -> of(sight.whole(kind, pose, facet, patch), 0, 0));
+    }
+
+    private interface OfPose {
+        List<Need> of(int kind, int pose, int patch);
+    }
+
+    private static List<Need> ofEvery(StationSight sight, IntStream patches, OfPose each) {
+        List<List<Need>> all = new ArrayList<>();
+        patches.forEach(patch -> {
+            for (int kind = 0; kind < sight.kinds(); kind++) {
+                for (int pose = 0; pose < sight.poses(); pose++) {
+                    all.add(each.of(kind, pose, patch));
+                }
+            }
+        });
+        return together(
+                all.stream().filter(needs -> !needs.isEmpty()).distinct().toList());
+    }
+
+    private static List<Need> of(ArcSet arcs, long before, long after) {
+        return arcs.arcs().stream()
                 .map(arc -> new Need(arc.start() + arc.length() - 1 - after, arc.start() + before))
                 .toList();
     }

@@ -6,6 +6,7 @@ import everyblade.core.sight.StationSight;
 import everyblade.core.surface.Patches;
 import java.util.BitSet;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -32,12 +33,25 @@ public record Showing(Turn from, Turn width) {
         return of(facets.stream().mapToObj(facet -> Need.of(sight, facet, patch -> true)));
     }
 
-    /** The range for what the station surely shows of these patches. */
-    public static Showing of(StationSight sight, Patches patches, BitSet parts) {
-        return of(parts.stream()
-                .map(patches::facet)
-                .distinct()
-                .mapToObj(facet -> Need.of(sight, facet, patch -> parts.get(patches.first(facet) + patch))));
+    /**
+     * The range for what the station surely shows of these patches.
+     *
+     * @param whole patches that it is to show as a whole, and does
+     */
+    public static Showing of(StationSight sight, Patches patches, BitSet parts, BitSet whole) {
+        return of(Stream.concat(
+                facets(patches, parts)
+                        .mapToObj(facet -> Need.of(sight, facet, patch -> parts.get(patches.first(facet) + patch))),
+                facets(patches, whole)
+                        .mapToObj(facet -> Need.ofWhole(
+                                sight,
+                                facet,
+                                patch -> whole.get(patches.first(facet) + patch),
+                                patches.count(facet)))));
+    }
+
+    private static IntStream facets(Patches patches, BitSet parts) {
+        return parts.stream().map(patches::facet).distinct();
     }
 
     private static Showing of(Stream<List<Need>> needs) {

@@ -50,7 +50,7 @@ final class CoverSearch {
     }
 
     /** What is to be seen from an option. */
-    private record Wanted(int option, BitSet parts) {}
+    private record Wanted(int option, RowNeeds.Shown parts) {}
 
     /** Airfoils that are shared out alike, and the covers among which there is to choose. */
     private record Portion(RowNeeds.Kind kind, BitSet airfoils, List<Integer> covers) {}
@@ -158,12 +158,13 @@ final class CoverSearch {
     }
 
     private RowPlan plan(Map<Integer, BitSet> served, Map<Integer, BitSet> atLeast) {
+        int mask = served.keySet().stream().mapToInt(option -> 1 << option).sum();
         int whole = served.entrySet().stream()
                 .filter(entry -> whole(needs.options().get(entry.getKey()), entry.getValue()))
                 .mapToInt(entry -> 1 << entry.getKey())
                 .sum();
         List<Stay> stays = served.entrySet().stream()
-                .map(entry -> stay(entry.getKey(), entry.getValue(), whole))
+                .map(entry -> stay(entry.getKey(), entry.getValue(), whole, mask))
                 .toList();
         Course course = problem.solved(stays);
         Set<String> ports = stays.stream()
@@ -181,12 +182,15 @@ final class CoverSearch {
                 && option.travels();
     }
 
-    /** @param whole options that every airfoil passes */
-    private Stay stay(int number, BitSet airfoils, int whole) {
+    /**
+     * @param whole options that every airfoil passes
+     * @param mask all options
+     */
+    private Stay stay(int number, BitSet airfoils, int whole, int mask) {
         ViewOption option = needs.options().get(number);
         return (whole >> number & 1) != 0
                 ? new Stay(option, List.of(), true)
-                : stay(option, airfoils, window(number, airfoils, whole));
+                : stay(option, airfoils, window(number, airfoils, whole, mask));
     }
 
     private Stay stay(ViewOption option, BitSet airfoils, VisibilityWindow window) {
@@ -202,17 +206,22 @@ final class CoverSearch {
      * Where an airfoil must pass so that all that an option shows of what is left of these is seen, but for what they show
      * to others anyway.
      */
-    private VisibilityWindow window(int number, BitSet airfoils, int whole) {
-        BitSet parts = new BitSet();
+    private VisibilityWindow window(int number, BitSet airfoils, int whole, int mask) {
+        RowNeeds.Shown parts = new RowNeeds.Shown();
         for (RowNeeds.Kind kind : needs.kinds()) {
             if (kind.airfoils().intersects(airfoils)) {
-                BitSet own = (BitSet) kind.shown().get(number).clone();
-                own.andNot(needs.shown(kind, whole));
-                parts.or(own);
+                RowNeeds.Shown own = kind.shown().get(number).minus(needs.shown(kind, whole));
+                parts.parts().or(own.parts());
+                if (needs.onlyWholly(kind, mask)) {
+                    parts.wholly().or(own.wholly());
+                }
             }
         }
         return windows.computeIfAbsent(
-                new Wanted(number, parts), wanted -> needs.options().get(number).window(wanted.parts()));
+                new Wanted(number, parts),
+                wanted -> needs.options()
+                        .get(number)
+                        .window(wanted.parts().parts(), wanted.parts().wholly()));
     }
 
     /**
@@ -257,7 +266,7 @@ final class CoverSearch {
     /** Where anything can be seen at all of an airfoil; empty if anywhere. */
     private static Optional<VisibilityWindow> atLeast(ViewOption option) {
         if (option.sight().isEmpty()) {
-            return Optional.of(option.window(option.shows()));
+            return Optional.of(option.window(option.shows(), new BitSet()));
         }
         ArcSet all = ArcSet.of(
                 Circle.STANDARD,

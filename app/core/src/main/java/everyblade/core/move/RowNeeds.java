@@ -31,15 +31,56 @@ final class RowNeeds {
     private final boolean allOptions;
 
     /**
+     * What was or would be shown of an airfoil.
+     *
+     * @param parts patches, or zones where nothing is computed
+     * @param wholly patches along an edge of sight that are shown as a whole
+     */
+    record Shown(BitSet parts, BitSet wholly) {
+
+        Shown() {
+            this(new BitSet(), new BitSet());
+        }
+
+        /** This and that. */
+        Shown or(Shown more) {
+            return new Shown(union(parts, more.parts), union(wholly, more.wholly));
+        }
+
+        private Shown within(BitSet wanted) {
+            parts.and(wanted);
+            wholly.and(wanted);
+            return this;
+        }
+
+        /** This without that. */
+        Shown minus(Shown less) {
+            return new Shown(difference(parts, less.parts), difference(wholly, less.wholly));
+        }
+
+        private static BitSet union(BitSet a, BitSet b) {
+            BitSet union = (BitSet) a.clone();
+            union.or(b);
+            return union;
+        }
+
+        private static BitSet difference(BitSet a, BitSet b) {
+            BitSet difference = (BitSet) a.clone();
+            difference.andNot(b);
+            return difference;
+        }
+    }
+
+    /**
      * Airfoils of which the same is left.
      *
      * @param airfoils their numbers
      * @param open zones that are left
-     * @param seen parts that were surely seen of the first of them
+     * @param seen what was surely seen of the first of them
      * @param shown by option, what it would show of what is left
      * @param covered by mask, whether that was found out to be enough
      */
-    record Kind(BitSet airfoils, ZoneSet open, BitSet seen, List<BitSet> shown, Map<Integer, Boolean> covered) {
+    record Kind(BitSet airfoils, ZoneSet open, Shown seen, List<Shown> shown, Map<Integer, Boolean> covered) {
 
         int example() {
             return airfoils.nextSetBit(0);
@@ -62,16 +103,16 @@ final class RowNeeds {
     static RowNeeds of(Coverage coverage, Row row, OptionalDouble first, List<ViewOption> all) {
         RowCoverage of = coverage.row(row.id());
         List<ViewOption> options = all.stream().limit(MOST_OPTIONS).toList();
-        record Left(ZoneSet open, List<BitSet> shown) {}
-        record Open(ZoneSet zones, List<BitSet> shown, BitSet seen) {}
+        record Left(ZoneSet open, List<Shown> shown) {}
+        record Open(ZoneSet zones, List<Shown> shown, Shown seen) {}
         Map<Open, ZoneSet> feasible = new HashMap<>();
         Map<Left, BitSet> alike = new HashMap<>();
         Map<ZoneSet, BitSet> parts = new HashMap<>();
         for (int n = 1; n <= row.count(); n++) {
             ZoneSet open = Gaps.within(of, n);
             if (!open.isEmpty() && !options.isEmpty()) {
-                BitSet seen = of.surely(n);
-                List<BitSet> shown =
+                Shown seen = seen(of, n);
+                List<Shown> shown =
                         shown(of, options, n, parts.computeIfAbsent(open, options.get(0)::parts), seen, first);
                 int airfoil = n;
                 ZoneSet closable = feasible.computeIfAbsent(
@@ -85,7 +126,7 @@ final class RowNeeds {
                 .map(entry -> new Kind(
                         entry.getValue(),
                         entry.getKey().open(),
-                        of.surely(entry.getValue().nextSetBit(0)),
+                        seen(of, entry.getValue().nextSetBit(0)),
                         entry.getKey().shown(),
                         new HashMap<>()))
                 .sorted(Comparator.comparing(Kind::example))
@@ -93,31 +134,36 @@ final class RowNeeds {
         return new RowNeeds(of, options, kinds, options.size() == all.size());
     }
 
+    private static Shown seen(RowCoverage of, int n) {
+        return new Shown(of.surely(n), of.wholly(n));
+    }
+
     /** What each option would show of airfoil n that is wanted and was not seen. */
-    private static List<BitSet> shown(
-            RowCoverage of, List<ViewOption> options, int n, BitSet wanted, BitSet seen, OptionalDouble first) {
-        List<BitSet> shown = new ArrayList<>();
+    private static List<Shown> shown(
+            RowCoverage of, List<ViewOption> options, int n, BitSet wanted, Shown seen, OptionalDouble first) {
+        List<Shown> shown = new ArrayList<>();
         for (ViewOption option : options) {
             boolean fixed = !option.travels() && first.isPresent();
-            BitSet parts = fixed
-                    ? option.showsAt(
-                            first.getAsDouble() + Engine.fromFirst(of.row(), n).degrees())
-                    : (BitSet) option.shows().clone();
-            parts.and(wanted);
-            parts.andNot(seen);
-            shown.add(parts);
+            double clock = first.orElse(0) + Engine.fromFirst(of.row(), n).degrees();
+            Shown shows = fixed
+                    ? new Shown(option.showsAt(clock), option.whollyAt(clock))
+                    : new Shown(option.shows(), option.wholly());
+            shown.add(shows.minus(seen).within(wanted));
         }
         return shown;
     }
 
-    private static ZoneSet feasible(RowCoverage of, int n, ZoneSet open, BitSet seen, List<BitSet> shown) {
-        BitSet all = (BitSet) seen.clone();
-        shown.forEach(all::or);
+    private static ZoneSet feasible(RowCoverage of, int n, ZoneSet open, Shown seen, List<Shown> shown) {
+        Shown all = shown.stream().reduce(seen, Shown::or);
         long bits = IntStream.range(0, of.zoning().size())
-                .filter(zone -> open.contains(zone) && of.doneBy(n, zone, all) && !of.doneBy(n, zone, seen))
+                .filter(zone -> open.contains(zone) && doneBy(of, n, zone, all) && !doneBy(of, n, zone, seen))
                 .mapToLong(zone -> 1L << zone)
                 .sum();
         return new ZoneSet(bits);
+    }
+
+    private static boolean doneBy(RowCoverage of, int n, int zone, Shown shown) {
+        return of.doneBy(n, zone, shown.parts(), shown.wholly());
     }
 
     Row row() {
@@ -146,22 +192,27 @@ final class RowNeeds {
     }
 
     /** What these options show of what is left of a kind. */
-    BitSet shown(Kind kind, int mask) {
-        BitSet all = new BitSet();
+    Shown shown(Kind kind, int mask) {
+        Shown all = new Shown();
         for (int option = 0; option < options.size(); option++) {
             if ((mask >> option & 1) != 0) {
-                all.or(kind.shown().get(option));
+                all.parts().or(kind.shown().get(option).parts());
+                all.wholly().or(kind.shown().get(option).wholly());
             }
         }
         return all;
     }
 
-    /** Whether a kind is done once these parts of it are seen too. */
-    boolean enough(Kind kind, BitSet more) {
-        BitSet all = (BitSet) kind.seen().clone();
-        all.or(more);
+    /** Whether a kind is done once this of it is seen too. */
+    boolean enough(Kind kind, Shown more) {
+        Shown all = kind.seen().or(more);
         return IntStream.range(0, coverage.zoning().size())
-                .allMatch(zone -> !kind.open().contains(zone) || coverage.doneBy(kind.example(), zone, all));
+                .allMatch(zone -> !kind.open().contains(zone) || doneBy(coverage, kind.example(), zone, all));
+    }
+
+    /** Whether these options cover a kind only because some of them show patches along an edge of sight as a whole. */
+    boolean onlyWholly(Kind kind, int mask) {
+        return covers(mask, kind) && !enough(kind, new Shown(shown(kind, mask).parts(), new BitSet()));
     }
 
     /** The sets of options that cover a kind and from which none can be left out, among these. */

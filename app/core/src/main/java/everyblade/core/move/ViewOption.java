@@ -1,5 +1,6 @@
 package everyblade.core.move;
 
+import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Turn;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
@@ -20,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -31,6 +33,7 @@ import java.util.stream.IntStream;
  * @param declared what the view declares, where it is not
  * @param patches of an airfoil, where sight is computed
  * @param shows patches of an airfoil that it surely shows if the airfoil passes by; zones where nothing is computed
+ * @param wholly of these, patches along an edge of sight that it shows as a whole
  * @param travels whether every airfoil can be brought before it; what is declared counts for every airfoil
  */
 record ViewOption(
@@ -40,6 +43,7 @@ record ViewOption(
         Optional<DeclaredWindow> declared,
         Optional<Patches> patches,
         BitSet shows,
+        BitSet wholly,
         boolean travels) {
 
     private static final Turn TICK = Turn.ofTicks(1);
@@ -66,6 +70,7 @@ record ViewOption(
                         Optional.of(window),
                         Optional.empty(),
                         BitSet.valueOf(new long[] {window.zones().bits()}),
+                        new BitSet(),
                         true));
     }
 
@@ -75,10 +80,12 @@ record ViewOption(
         for (Reach.FromStation from : reach.stations()) {
             View view = engine.model().view(from.view()).orElseThrow();
             BitSet shows = new BitSet();
+            BitSet wholly = new BitSet();
             StationSight sight = from.sight();
             for (int patch = 0; patch < patches.count(); patch++) {
                 int facet = patches.facet(patch);
                 shows.set(patch, ofEveryKind(sight, facet, patch - patches.first(facet)));
+                wholly.set(patch, shows.get(patch) && wholly(sight, facet, patch - patches.first(facet)));
             }
             boolean sectors = view.stations().stream()
                     .anyMatch(station -> station.forClock().isPresent());
@@ -89,10 +96,12 @@ record ViewOption(
                     Optional.empty(),
                     Optional.of(patches),
                     shows,
+                    wholly,
                     from.travels());
             if (sectors) {
                 options.merge(view.id(), option, (first, other) -> {
                     first.shows().and(other.shows());
+                    first.wholly().and(other.wholly());
                     return first;
                 });
             } else {
@@ -106,6 +115,19 @@ record ViewOption(
         for (int kind = 0; kind < sight.kinds(); kind++) {
             if (!sight.reaches(kind, facet, patch)) {
                 return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether every pose shows a patch of each airfoil as a whole. */
+    private static boolean wholly(StationSight sight, int facet, int patch) {
+        for (int kind = 0; kind < sight.kinds(); kind++) {
+            for (int pose = 0; pose < sight.poses(); pose++) {
+                if (!sight.showsWhole(kind, facet)
+                        || sight.whole(kind, pose, facet, patch).isEmpty()) {
+                    return false;
+                }
             }
         }
         return true;
@@ -125,20 +147,39 @@ record ViewOption(
 
     /** What it shows of an airfoil that stands there and cannot be brought anywhere else; clock angle in degrees. */
     BitSet showsAt(double clock) {
+        return at(
+                clock,
+                shows,
+                (pose, part) ->
+                        sight.orElseThrow().arcs(pose, patches.orElseThrow().facet(part)));
+    }
+
+    /** Of that, what it shows as a whole. */
+    BitSet whollyAt(double clock) {
+        return at(clock, wholly, (pose, part) -> {
+            int facet = patches.orElseThrow().facet(part);
+            return sight.orElseThrow()
+                    .whole(0, pose, facet, part - patches.get().first(facet));
+        });
+    }
+
+    private BitSet at(double clock, BitSet parts, BiFunction<Integer, Integer, ArcSet> arcs) {
         BitSet shown = new BitSet();
         long tick = Turn.ofDegrees(clock).wrapped().floorTicks();
-        shows.stream()
+        parts.stream()
                 .filter(part -> IntStream.range(0, sight.orElseThrow().poses())
-                        .allMatch(pose -> sight.get()
-                                .arcs(pose, patches.get().facet(part))
-                                .contains(tick)))
+                        .allMatch(pose -> arcs.apply(pose, part).contains(tick)))
                 .forEach(shown::set);
         return shown;
     }
 
-    /** Where an airfoil must pass so that these parts of it are seen. */
-    VisibilityWindow window(BitSet parts) {
-        return sight.map(from -> Showing.of(from, patches.orElseThrow(), parts))
+    /**
+     * Where an airfoil must pass so that these parts of it are seen.
+     *
+     * @param whole patches that it shows as a whole, and that are to be seen so
+     */
+    VisibilityWindow window(BitSet parts, BitSet whole) {
+        return sight.map(from -> Showing.of(from, patches.orElseThrow(), parts, whole))
                 .map(showing -> VisibilityWindow.allOf(showing.from(), showing.width()))
                 .orElseGet(() -> VisibilityWindow.anywhereIn(
                         declared.get().from(), declared.get().to().minus(TICK)));

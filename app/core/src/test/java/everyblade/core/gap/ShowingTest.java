@@ -165,7 +165,9 @@ class ShowingTest {
                 }
                 List<List<Pass>> passes = passes(sight, facet, ofFacet);
                 if (!passes.isEmpty()) {
-                    assertThat(Showing.of(sight, patches, parts).width().ceilTicks())
+                    assertThat(Showing.of(sight, patches, parts, new BitSet())
+                                    .width()
+                                    .ceilTicks())
                             .isEqualTo(shortest(passes));
                     divided += ofFacet.cardinality() < sight.patches(facet) ? 1 : 0;
                 }

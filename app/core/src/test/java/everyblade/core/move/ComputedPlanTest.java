@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.Job;
 import everyblade.core.ShapedEngine;
+import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Settings;
 import everyblade.core.gap.Gaps;
@@ -13,6 +14,7 @@ import everyblade.spi.Station;
 import everyblade.spi.Station.Heading;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -96,6 +98,37 @@ class ComputedPlanTest {
         assertThat(least).isLessThanOrEqualTo(STATIONS.size());
         assertThat(plan.moves().stream().map(Move::station).distinct()).hasSize(least);
         assertThat(plan.turning().doubleValue()).isGreaterThanOrEqualTo(360.0 * least);
+    }
+
+    /**
+     * What a set of stations is said to show of an airfoil is enough just if it is so for whoever turns it past all of them, also
+     * where patches along an edge of sight decide that are shown as a whole.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {20, 35, 50})
+    void aSetOfStationsIsEnoughJustIfItIsSoOnceWatched(double stagger) {
+        Job fresh = new Job(new ShapedEngine()
+                .row("r", RowKind.ROTOR, 12, stagger, 0)
+                .view("front", "r", STATIONS.toArray(Station[]::new))
+                .built());
+        Coverage coverage = fresh.enter("view front").coverage();
+        RowNeeds needs = RowNeeds.of(
+                coverage, coverage.row("r").row(), OptionalDouble.empty(), ViewOption.of(coverage, coverage.row("r")));
+        assertThat(needs.kinds()).hasSize(1);
+        RowNeeds.Kind kind = needs.kinds().get(0);
+        for (int set = 1; set < 1 << needs.options().size(); set++) {
+            Job turned = fresh.another().enter("view front");
+            for (int option = 0; option < needs.options().size(); option++) {
+                if ((set >> option & 1) != 0) {
+                    turned.enter("at " + needs.options().get(option).station().orElseThrow(), "round 1 ± 0");
+                }
+            }
+            assertThat(needs.covers(set, kind))
+                    .as("stations %s", Integer.toBinaryString(set))
+                    .isEqualTo(Gaps.within(turned.coverage().row("r"), 6)
+                            .intersection(kind.open())
+                            .isEmpty());
+        }
     }
 
     /**
