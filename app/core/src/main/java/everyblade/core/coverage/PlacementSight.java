@@ -15,12 +15,15 @@ final class PlacementSight {
     private final boolean all;
     private final PatchBits[][] sure;
     private final PatchBits[][] whole;
+    private final PatchBits fromEveryPose;
 
-    private PlacementSight(int placement, boolean all, PatchBits[][] sure, PatchBits[][] whole) {
+    private PlacementSight(
+            int placement, boolean all, PatchBits[][] sure, PatchBits[][] whole, PatchBits fromEveryPose) {
         this.placement = placement;
         this.all = all;
         this.sure = sure;
         this.whole = whole;
+        this.fromEveryPose = fromEveryPose;
     }
 
     /**
@@ -36,7 +39,8 @@ final class PlacementSight {
                 leg.placement(),
                 leg.from() != leg.to(),
                 none(slots, poses, airfoils, facets),
-                none(slots, poses, airfoils, facets));
+                none(slots, poses, airfoils, facets),
+                PatchBits.none(airfoils, facets));
     }
 
     private static PatchBits[][] none(int slots, int poses, int airfoils, int facets) {
@@ -48,7 +52,7 @@ final class PlacementSight {
     }
 
     PlacementSight copy() {
-        return new PlacementSight(placement, all, copy(sure), copy(whole));
+        return new PlacementSight(placement, all, copy(sure), copy(whole), fromEveryPose.copy());
     }
 
     private static PatchBits[][] copy(PatchBits[][] of) {
@@ -63,6 +67,16 @@ final class PlacementSight {
 
     int poses() {
         return sure[0].length;
+    }
+
+    /** Whether it was moved through stations, so that what one of them shows is not all. */
+    boolean moved() {
+        return sure.length > 1;
+    }
+
+    /** What was surely in sight whichever pose it was, and so needs not be kept for each; of a scope tip that held. */
+    PatchBits fromEveryPose() {
+        return fromEveryPose;
     }
 
     /** What was surely in sight from one pose of the family at one station of those through which it was moved. */
@@ -81,6 +95,7 @@ final class PlacementSight {
      */
     void addTo(FacetsSeen sum) {
         sum.sure().add(shown(sure));
+        sum.sure().add(fromEveryPose);
         sum.whole().add(shown(whole));
     }
 

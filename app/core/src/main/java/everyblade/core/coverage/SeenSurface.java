@@ -21,6 +21,8 @@ final class SeenSurface {
     private final Within anyDetailWithin;
     private final FacetsSeen facets;
     private final int[][] ofZone;
+    /** By zone, whether it lies at the leading or trailing edge. */
+    private final boolean[] atEdge;
 
     /** By zone. */
     final CoveredSurface own;
@@ -50,6 +52,10 @@ final class SeenSurface {
         this.within = within;
         this.anyDetailWithin = anyDetail;
         this.facets = facets;
+        atEdge = new boolean[zoning.size()];
+        for (int zone = 0; zone < atEdge.length; zone++) {
+            atEdge[zone] = zoning.atEdge(zone);
+        }
         int cells = row.count() * zoning.size();
         own = CoveredSurface.none(zoning.size());
         reach = CoveredSurface.none(cells);
@@ -133,7 +139,7 @@ final class SeenSurface {
     }
 
     private double strip(int patch) {
-        return patches.atEdge(patch) && zoning.atEdge(patches.zone(patch)) ? area(patch) : 0;
+        return patches.atEdge(patch) && atEdge[patches.zone(patch)] ? area(patch) : 0;
     }
 
     /** Adds a patch of some airfoils of a word. */

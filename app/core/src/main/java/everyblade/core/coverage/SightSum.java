@@ -159,9 +159,17 @@ final class SightSum {
             }
             int patches = sight.patches(facet);
             for (int patch = 0; sweep.sure() && patch < patches; patch++) {
+                int place = patch;
                 // What some pose never shows is not surely seen, unless another station takes over on the way.
-                if (!seen.sure().isFull(facet, patch, patches)
-                        && (part.inTurn() || sight.reaches(kind, facet, patch))) {
+                if (seen.sure().isFull(facet, patch, patches)
+                        || placed.fromEveryPose().isFull(facet, patch, patches)
+                        || !part.inTurn() && !sight.reaches(kind, facet, patch)) {
+                    continue;
+                }
+                if (!placed.moved() && leastView.isEmpty() && passesAll(sight, kind, facet, patch, sweep)) {
+                    ofKind(new IndexRun(0, row.count()), sight, kind)
+                            .forEach(run -> placed.fromEveryPose().add(run, facet, place, patches));
+                } else {
                     for (int pose = 0; pose < placed.poses(); pose++) {
                         addSure(sight, kind, pose, facet, patch, sweep, glances, placed.sure(part.slot(), pose));
                     }
@@ -173,6 +181,23 @@ final class SightSum {
                 }
             }
         }
+    }
+
+    /** Whether a sweep goes so far that from every pose each airfoil surely came by, wherever it began. */
+    private static boolean passesAll(StationSight sight, int kind, int facet, int patch, Sweep sweep) {
+        long rest = Turn.FULL.minus(sweep.length()).ceilTicks();
+        for (int pose = 0; pose < sight.poses(); pose++) {
+            ArcSet arcs = sight.arcs(kind, pose, facet, patch);
+            long shorter = sight.shorter(kind, pose, facet, patch);
+            boolean any = false;
+            for (int arc = 0; arc < arcs.size() && !any; arc++) {
+                any = arcs.to(arc) - arcs.from(arc) - shorter >= rest;
+            }
+            if (!any) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether a sweep may add anything to what is maybe seen of a facet. */
