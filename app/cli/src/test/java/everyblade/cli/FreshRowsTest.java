@@ -31,7 +31,7 @@ class FreshRowsTest {
     @ParameterizedTest
     @CsvSource({
         "larkspur-4, c1, 5, 1937, 50",
-        "larkspur-4, c2, 5, 1817, 49",
+        "larkspur-4, c2, 4, 1457, 44",
         "larkspur-4, gt, 6, 2349, 66",
         "corncrake-12, c12, 5, 1957, 50",
         "corncrake-12, t1, 4, 1519, 45"

@@ -159,13 +159,18 @@ final class ToldCells implements Cells {
     }
 
     @Override
-    public boolean doneBy(int n, int zone, BitSet parts) {
-        return computed.get().doneBy(n, zone, parts);
+    public boolean doneBy(int n, int zone, BitSet parts, BitSet whole) {
+        return computed.get().doneBy(n, zone, parts, whole);
     }
 
     @Override
     public BitSet surely(int n) {
         return computed.get().surely(n);
+    }
+
+    @Override
+    public BitSet wholly(int n) {
+        return computed.get().wholly(n);
     }
 
     @Override

@@ -312,8 +312,10 @@ class KnownCellsTest {
             half.set(0, half.size() / 2);
             for (int n = 1; n <= row.row().count(); n++) {
                 assertThat(other.surely(n)).isEqualTo(row.surely(n));
+                assertThat(other.wholly(n)).isEqualTo(row.wholly(n));
                 for (int zone = 0; zone < row.zoning().size(); zone++) {
-                    assertThat(other.doneBy(n, zone, half)).isEqualTo(row.doneBy(n, zone, half));
+                    assertThat(other.doneBy(n, zone, half, row.wholly(n)))
+                            .isEqualTo(row.doneBy(n, zone, half, row.wholly(n)));
                 }
             }
             assertThat(other.reach().orElseThrow().facets())
