@@ -7,7 +7,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Arc2D;
 import java.awt.geom.Path2D;
-import java.util.Scanner;
+import java.util.StringTokenizer;
 import javax.swing.Icon;
 
 /**
@@ -103,29 +103,26 @@ enum ButtonSign implements Icon {
 
     private static Path2D path(String drawn) {
         Path2D path = new Path2D.Double();
-        try (Scanner next = new Scanner(drawn).useLocale(java.util.Locale.ROOT)) {
-            while (next.hasNext()) {
-                switch (next.next()) {
-                    case "m" -> path.moveTo(next.nextDouble(), next.nextDouble());
-                    case "l" -> path.lineTo(next.nextDouble(), next.nextDouble());
-                    case "a" -> path.append(arc(next), false);
-                    default -> throw new IllegalArgumentException(drawn);
-                }
+        StringTokenizer next = new StringTokenizer(drawn);
+        while (next.hasMoreTokens()) {
+            switch (next.nextToken()) {
+                case "m" -> path.moveTo(number(next), number(next));
+                case "l" -> path.lineTo(number(next), number(next));
+                case "a" -> path.append(arc(next), false);
+                default -> throw new IllegalArgumentException(drawn);
             }
         }
         return path;
     }
 
-    private static Arc2D arc(Scanner next) {
+    private static Arc2D arc(StringTokenizer next) {
         Arc2D arc = new Arc2D.Double();
-        arc.setArcByCenter(
-                next.nextDouble(),
-                next.nextDouble(),
-                next.nextDouble(),
-                next.nextDouble(),
-                next.nextDouble(),
-                Arc2D.OPEN);
+        arc.setArcByCenter(number(next), number(next), number(next), number(next), number(next), Arc2D.OPEN);
         return arc;
+    }
+
+    private static double number(StringTokenizer next) {
+        return Double.parseDouble(next.nextToken());
     }
 
     @Override

@@ -21,6 +21,7 @@ import everyblade.words.Words;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
+import java.awt.Image;
 import java.awt.Rectangle;
 import java.awt.Toolkit;
 import java.nio.file.Path;
@@ -47,12 +48,12 @@ final class MainWindow {
     private final CommandRun commands;
     private final Runnable closed;
     private final Places places;
-    private final JFrame frame = new JFrame("Everyblade");
-    private final JPanel content = new JPanel(new BorderLayout());
+    private final JFrame frame;
+    private final JPanel content;
     private final Timer refreshing;
     private Choices choices;
     private Words words;
-    private final Waiting waiting = new Waiting();
+    private final Waiting waiting;
     private final Faults faults;
     private final Door door;
     private final Authoring authoring;
@@ -68,20 +69,19 @@ final class MainWindow {
         this.commands = commands;
         this.closed = closed;
         this.places = new Places(around);
+        this.choices = places.choices();
+        Looks.use(choices); // before anything is made, for which Swing would have another look made ready
+        this.frame = new JFrame("Everyblade");
+        this.content = new JPanel(new BorderLayout());
+        this.waiting = new Waiting();
         this.faults = new Faults(places.faults(), around.clock(), this::faulty);
         this.door = new Workers(waiting, this::stopped, faults::add);
-        this.choices = places.choices();
         this.following = new Following(() -> new Workers(new Waiting(), failure -> {}, faults::add), around);
         this.authoring = new Authoring(door, around.clock(), this::startAgain);
         this.reviewing = new Reviewing(door, new AtReview());
         this.refreshing = new Timer(REFRESH_MILLIS, due -> refresh());
         speak(choices.language());
-        Looks.use(choices);
-        // These were made before, and show nowhere yet.
-        SwingUtilities.updateComponentTreeUI(waiting.component());
-        SwingUtilities.updateComponentTreeUI(following.component());
         frame.setContentPane(content);
-        frame.setIconImages(ProgramIcon.sizes());
         frame.setMinimumSize(new Dimension(1000, 640));
         Dimension screen = Toolkit.getDefaultToolkit().getScreenSize();
         Dimension wanted = new Dimension(Looks.scaled(FIRST_SIZE.width), Looks.scaled(FIRST_SIZE.height));
@@ -114,11 +114,20 @@ final class MainWindow {
     void open() {
         show();
         frame.setVisible(true);
+        Thread sign = new Thread(this::sign, "sign");
+        sign.setDaemon(true);
+        sign.start();
         start.ifPresent(StartPanel::focus);
         focus();
         authoring.screen().ifPresent(AuthorScreen::watch);
         reviewing.screen().ifPresent(ReviewScreen::focus);
         refreshing.start();
+    }
+
+    /** Draws the sign of the program once it shows, for to draw it takes longer than to draw the window. */
+    private void sign() {
+        List<Image> sizes = ProgramIcon.sizes();
+        SwingUtilities.invokeLater(() -> frame.setIconImages(sizes));
     }
 
     /** A job that was opened, and what is to be shown of it. */

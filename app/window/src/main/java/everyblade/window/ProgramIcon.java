@@ -29,14 +29,19 @@ final class ProgramIcon {
 
     /** At all sizes that platforms ask for. */
     static List<Image> sizes() {
+        List<Area> row = row();
         return IntStream.of(SIZES)
-                .mapToObj(ProgramIcon::drawn)
+                .mapToObj(size -> drawn(size, row))
                 .map(Image.class::cast)
                 .toList();
     }
 
     /** At a size in pixels. */
     static BufferedImage drawn(int size) {
+        return drawn(size, row());
+    }
+
+    private static BufferedImage drawn(int size, List<Area> row) {
         BufferedImage image = new BufferedImage(size, size, BufferedImage.TYPE_INT_ARGB);
         Graphics2D graphics = image.createGraphics();
         graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -45,7 +50,7 @@ final class ProgramIcon {
         graphics.setColor(Looks.colour(Theme.DARK, Ink.PAPER));
         graphics.fill(new RoundRectangle2D.Double(0, 0, 1, 1, 0.36, 0.36));
         for (int blade = 0; blade < BLADES; blade++) {
-            Area shape = blade(blade);
+            Area shape = row.get(blade);
             boolean isMissed = blade == 1;
             Color seen = Looks.colour(Theme.DARK, Ink.SEEN);
             Color missed = Looks.colour(Theme.DARK, Ink.MAYBE);
@@ -59,6 +64,10 @@ final class ProgramIcon {
         }
         graphics.dispose();
         return image;
+    }
+
+    private static List<Area> row() {
+        return IntStream.range(0, BLADES).mapToObj(ProgramIcon::blade).toList();
     }
 
     /** One blade of the row, which leans as blades do, from the hub to the casing. */

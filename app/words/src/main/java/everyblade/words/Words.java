@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.ResourceBundle;
-import java.util.stream.Stream;
 
 /** The texts of one language, with numbers and times as people of that language write them. */
 public final class Words {
@@ -44,10 +43,7 @@ public final class Words {
 
     /** The languages that there is a file of texts in, English first; each has all of them ({@code BundlesTest}). */
     public static List<Locale> languages() {
-        Stream<Locale> others = Arrays.stream(Locale.getISOLanguages())
-                .filter(code -> Words.class.getResource("words_" + code + ".properties") != null)
-                .map(Locale::new);
-        return Stream.concat(Stream.of(Locale.ENGLISH), others).toList();
+        return LanguageFiles.languages();
     }
 
     public Locale locale() {
