@@ -263,7 +263,8 @@ public final class PlanBuilder {
 
     /**
      * Does at a port whatever a row needs there, so that the ports to come can do the rest. Whoever would have to come back to
-     * an option for the seam of its turn goes a little further at once instead, while the scope tip is still there.
+     * an option for the seam of its turn, or to turn once more, goes a little further at once instead, while the scope tip is
+     * still there.
      */
     private void finish(Row row, String port, List<String> ports) {
         Map<ViewOption, Turned> turned = new HashMap<>();
@@ -290,8 +291,7 @@ public final class PlanBuilder {
                 return;
             }
             Work work = here.get();
-            boolean back = !work.option().holds(state.now().seat());
-            if (!back || !wentFurther(problem, work, turned)) {
+            if (!wentFurther(problem, work, turned)) {
                 say(problem, work);
                 if (state.turnedWhole()) {
                     turned.put(work.option(), new Turned(state, moves.size()));

@@ -15,6 +15,7 @@ import everyblade.core.entry.Said;
 import everyblade.core.entry.TurnEntry;
 import everyblade.core.move.RotationProblem.How;
 import everyblade.core.move.RotationProblem.Work;
+import everyblade.core.move.VisibilityWindow.Slack;
 import everyblade.core.turning.Engine;
 import everyblade.spi.Direction;
 import everyblade.spi.Row;
@@ -53,7 +54,8 @@ final class Sayings {
 
     /** Of one stretch of a work. */
     Stream<Saying> stretch(Sweeping.Stretch stretch, boolean first) {
-        Stream<Saying> ways = Stream.concat(first ? further() : Stream.empty(), stretches(stretch, first));
+        Stream<Saying> ways =
+                Stream.concat(first ? further(problem.slack()) : Stream.empty(), stretches(stretch, first));
         if (!problem.rounds()) {
             return ways;
         }
@@ -238,16 +240,18 @@ final class Sayings {
 
     /**
      * A little further from where a whole turn ended: what was left at its seam is then seen, since watching went on without a
-     * break. To the next airfoil, so that one stands at the reference again.
+     * break. To an airfoil, so that one stands at the reference again.
+     *
+     * @param off by how much the row may be off where the turn began and where it ended
      */
-    Stream<Saying> further() {
+    Stream<Saying> further(Slack off) {
         if (!problem.turns()
                 || problem.slack().none()
                 || !state.turnedWhole()
                 || !work.option().holds(state.now().seat())) {
             return Stream.empty();
         }
-        double doubt = Math.ceil(problem.slack().below() + problem.slack().above());
+        double doubt = Math.ceil(off.below() + off.above());
         double sweep = state.usual(row).sign() * doubt;
         return Seating.of(state, row, work.option()).limit(1).flatMap(there -> {
             Saying degrees = new Saying(

@@ -7,9 +7,12 @@ import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.move.RotationProblem.How;
 import everyblade.core.move.RotationProblem.Work;
+import everyblade.core.move.VisibilityWindow.Slack;
+import everyblade.core.turning.Engine;
 import everyblade.spi.Direction;
 import everyblade.spi.Row;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
@@ -36,7 +39,15 @@ final class Spoken {
     }
 
     /** A move, and the state after it. */
-    record Done(Move move, RemainingState after) {}
+    record Done(Move move, RemainingState after) {
+
+        private int cells() {
+            return move.closes().stream()
+                    .mapToInt(closing ->
+                            closing.airfoils().size() * closing.zones().size())
+                    .sum();
+        }
+    }
 
     /** The moves of a work; none if it may not be done, or shows nothing. */
     static List<Done> of(RemainingState state, RotationProblem problem, Work work) {
@@ -60,9 +71,19 @@ final class Spoken {
         return moves;
     }
 
-    /** The move that goes a little further after a whole turn, so that its seam is seen too; empty if that shows nothing. */
+    /**
+     * The move that goes a little further after a whole turn, so that its seam is seen too: to the next airfoil, or past as many
+     * as one may be taken for here if that closes more. Empty if neither shows anything.
+     */
     static Optional<Done> further(RemainingState state, RotationProblem problem, Work work) {
-        return new Spoken(state, problem, work).first(new Sayings(state, problem, work).further());
+        Sayings sayings = new Sayings(state, problem, work);
+        Slack here = state.slack(problem.row(), work.option());
+        Spoken spoken = new Spoken(state, problem, work);
+        Optional<Done> next = spoken.first(sayings.further(problem.slack()));
+        return here.below() + here.above() <= Engine.pitch(problem.row())
+                ? next
+                : Stream.concat(next.stream(), spoken.first(sayings.further(here)).stream())
+                        .max(Comparator.comparingInt(Done::cells));
     }
 
     /** The first way that is kept without being called out, else the one that is called out least. */

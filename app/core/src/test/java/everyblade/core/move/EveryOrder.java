@@ -2,7 +2,6 @@ package everyblade.core.move;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
-import everyblade.core.entry.TurnEntry;
 import everyblade.core.gap.Gaps;
 import everyblade.core.move.RotationProblem.Stay;
 import everyblade.core.move.RotationProblem.Work;
@@ -34,9 +33,6 @@ final class EveryOrder {
     private final Prices prices;
     private final List<ViewOption> options;
     private final List<Integer> enough;
-    /** By option, minutes of the shortest way of turning the row whole there, once it is there. */
-    private final double[] turns;
-
     private final Map<String, Double> known = new HashMap<>();
     private double best;
     private int tried;
@@ -58,20 +54,6 @@ final class EveryOrder {
                 .filter(set -> needs.covers(set, needs.kinds().get(0)))
                 .boxed()
                 .toList();
-        turns = IntStream.range(0, options.size())
-                .mapToDouble(option -> prices.watching(TypedDegrees.TURN)
-                        + turned(state, option).stream()
-                                .mapToDouble(turned -> told(state, turned) ? prices.identification() : 0)
-                                .min()
-                                .orElse(0))
-                .toArray();
-    }
-
-    /** Whether a turn is told by the airfoil that comes round again, which is then to be seen there. */
-    private static boolean told(RemainingState before, Turned turned) {
-        return turned.after().trial().fold().entries().stream()
-                .skip(before.trial().fold().entries().size())
-                .anyMatch(logged -> logged.entry() instanceof TurnEntry.Round);
     }
 
     /**
@@ -134,7 +116,7 @@ final class EveryOrder {
                             ViewOption to = options.get(option);
                             ports.add(port(option));
                             views.merge(to.view().id(), 1, Integer::sum);
-                            sum += turns[option];
+                            sum += prices.watching(TypedDegrees.TURN);
                         }
                     }
                     Set<String> open = state.now().ledger().openings().keySet();
