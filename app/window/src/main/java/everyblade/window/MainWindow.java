@@ -114,9 +114,6 @@ final class MainWindow {
     void open() {
         show();
         frame.setVisible(true);
-        Thread sign = new Thread(this::sign, "sign");
-        sign.setDaemon(true);
-        sign.start();
         start.ifPresent(StartPanel::focus);
         focus();
         authoring.screen().ifPresent(AuthorScreen::watch);
@@ -124,10 +121,9 @@ final class MainWindow {
         refreshing.start();
     }
 
-    /** Draws the sign of the program once it shows, for to draw it takes longer than to draw the window. */
-    private void sign() {
-        List<Image> sizes = ProgramIcon.sizes();
-        SwingUtilities.invokeLater(() -> frame.setIconImages(sizes));
+    /** Bears this sign from now on, in all its sizes. */
+    void sign(List<Image> sizes) {
+        frame.setIconImages(sizes);
     }
 
     /** A job that was opened, and what is to be shown of it. */

@@ -12,8 +12,10 @@ import everyblade.window.view.ReviewDesk;
 import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
+import java.awt.Image;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicReference;
@@ -87,6 +89,7 @@ public final class ScreenOpening implements Opening {
                 shown.run();
                 window.get().open();
             });
+            sign(window.get());
             closed.await();
         } catch (InterruptedException stop) {
             Thread.currentThread().interrupt();
@@ -94,6 +97,13 @@ public final class ScreenOpening implements Opening {
             throw new IllegalStateException(fault.getCause());
         }
         return 0;
+    }
+
+    /** The sign of the program, drawn here and once the window is there: to draw it takes longer than all that is to be seen. */
+    private static void sign(MainWindow window) throws InterruptedException, InvocationTargetException {
+        SwingUtilities.invokeAndWait(() -> {});
+        List<Image> sizes = ProgramIcon.sizes();
+        SwingUtilities.invokeLater(() -> window.sign(sizes));
     }
 
     @Override
