@@ -10,9 +10,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import everyblade.core.English;
+import everyblade.core.Job;
+import everyblade.core.entry.ZonePhrase;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class JudgingTest {
 
@@ -123,6 +128,17 @@ class JudgingTest {
 
             assertThat(limits.verdicts("a spatter 1 tip", "a crack 1 tip 0.1 ± 0.1"))
                     .containsExactly(WITHIN, BEYOND);
+            assertThat(limits.judge("a crack 1 tip 0.1 ± 0.1")
+                            .get(0)
+                            .decisive()
+                            .orElseThrow()
+                            .figures())
+                    .containsExactly(new Figure(
+                            LimitsUnderTest.kind("crack"),
+                            Figure.Value.Without.FOUND,
+                            Figure.Allowed.Whole.NONE,
+                            Optional.empty(),
+                            BEYOND));
         }
     }
 
@@ -178,6 +194,15 @@ class JudgingTest {
             assertThat(limits.verdicts("a nick 1 tip 0.5 ± 0.1", "a nick 1 tip 0.1 ± 0.05"))
                     .containsOnly(CLOSE);
         }
+    }
+
+    @Test
+    void aJournalIsJudgedByItsCoverageAndTheShapesOfItsModel() {
+        Job job = new Job(LimitsUnderTest.ENGINE).enter("a nick 3 tpl 0.5 ± 0.1", "b nick 3 tpl 2 ± 0.1");
+        Limits built = limits.rule("n", "", "nick", "", limits.step("length 1")).built();
+        assertThat(Judging.of(built, job.fold(), job.coverage()))
+                .extracting(Judgement::verdict)
+                .containsExactly(WITHIN, BEYOND);
     }
 
     /**
@@ -250,6 +275,42 @@ class JudgingTest {
                     .containsExactly(WITHIN);
         }
 
+        private List<Figure> figuresOfB(String... lines) {
+            return hanging().judge(lines).get(0).decisive().orElseThrow().figures();
+        }
+
+        @Test
+        void saysWhatOfThatRowItHangsOn() {
+            assertThat(figuresOfB("b nick 1 tip 0.5 ± 0.1", "a nick 1 tip 2 ± 0.1"))
+                    .singleElement()
+                    .satisfies(figure -> {
+                        assertThat(figure.what()).isEqualTo(new Figure.Counted.LimitsOf("a"));
+                        assertThat(figure.value()).isEqualTo(BEYOND);
+                        assertThat(figure.verdict()).isEqualTo(BEYOND);
+                    });
+        }
+
+        @Test
+        void saysWhetherThatRowWasNotSeenOrNotDecided() {
+            LimitsUnderTest unseen = new LimitsUnderTest()
+                    .rule("a", "a", "", "", limits.step("length 1"))
+                    .rule("b", "b", "", "", false, List.of("a"), limits.step("length 1"));
+            assertThat(hangsOn(unseen, "b nick 1 tip 0.5 ± 0.1", "a nick 1 tip 0.2 ± 0.1"))
+                    .isEqualTo(Figure.Value.Without.NOT_ALL_SEEN);
+            assertThat(hangsOn(unseen, "b nick 1 tip 0.5 ± 0.1", "a nick 1 tip 1 ± 0.1"))
+                    .isEqualTo(CLOSE);
+            assertThat(hangsOn(unseen, "b nick 1 tip 0.5 ± 0.1", "view va", "round 1", "a nick 1 tip 0.2 ± 0.1"))
+                    .isEqualTo(WITHIN);
+        }
+
+        private static Object hangsOn(LimitsUnderTest limits, String... lines) {
+            return limits.judge(lines).get(0).decisive().orElseThrow().figures().stream()
+                    .filter(figure -> figure.what().equals(new Figure.Counted.LimitsOf("a")))
+                    .findFirst()
+                    .orElseThrow()
+                    .value();
+        }
+
         @Test
         void mayNotHangOnItself() {
             assertThatThrownBy(() -> new LimitsUnderTest()
@@ -274,6 +335,22 @@ class JudgingTest {
                     .containsExactly(WITHIN);
             assertThat(both().verdicts("view va", "watch pressure", "round 1", "a nick 3 tpl 0.5 ± 0.1"))
                     .containsExactly(OTHER_FACE);
+        }
+
+        /** The finding is on the pressure side, so it is the suction side that is to be looked at, and the other way round. */
+        @ParameterizedTest
+        @CsvSource({"tpl, suction", "tsl, pressure"})
+        void isToldByItsNameWithTheFiguresOfTheRule(String place, String side) {
+            Ruling ruling = both().judge("a nick 3 " + place + " 0.5 ± 0.1")
+                    .get(0)
+                    .decisive()
+                    .orElseThrow();
+            assertThat(ruling.figures())
+                    .extracting(Figure::what)
+                    .containsExactly(Dimension.LENGTH, new Figure.Counted.Side(ZonePhrase.named(side)));
+            assertThat(ruling.figures().get(1).value()).isEqualTo(Figure.Value.Without.NOT_SEEN_HERE);
+            assertThat(ruling.figures().get(1).limit()).isEqualTo(Figure.Allowed.Whole.BOTH_FACES);
+            assertThat(ruling.figures().get(1).verdict()).isEqualTo(OTHER_FACE);
         }
 
         @Test

@@ -18,9 +18,9 @@ record EntryNumbers(List<Integer> numbers, int more) implements Fact {
         numbers = List.copyOf(numbers);
     }
 
-    /** All if there are few, else those that come first; at least two are left out, or none. */
+    /** All if there are few, else those that come first. */
     static EntryNumbers of(List<Logged> entries) {
-        int named = entries.size() > MOST_NAMED ? MOST_NAMED : entries.size();
+        int named = Math.min(entries.size(), MOST_NAMED);
         return new EntryNumbers(
                 entries.stream().limit(named).map(Logged::number).toList(), entries.size() - named);
     }

@@ -119,6 +119,33 @@ class PhotoPlacingTest {
             assertThat(place.airfoilsOff()).isEqualTo(1);
         }
 
+        /** The same the other way round: blade 1 stands 4° short of the reference, or up to 10°. */
+        @Test
+        void takenAfterABacklashTheOtherWayMayShowTheOneOnTheOtherSideOnly() {
+            Engine engine = new Engines()
+                    .rotor("c1", 36)
+                    .view("v", "c1", 0, 2)
+                    .pad("pad", Ratio.ONE, 0, 6, 0)
+                    .built();
+            PhotoPlacing placing = PhotoPlacing.of(fold(
+                    engine,
+                    List.of("10 view v", "20 datum c1 1", "60 turn -94", "90 turn on 90", "140 turn on 90 in 40s")));
+
+            assertThat(placing.at(START.plusSeconds(95)).airfoil()).contains(1);
+            assertThat(placing.at(START.plusSeconds(95)).airfoilsOff()).isEqualTo(1);
+            assertThat(placing.at(START.plusSeconds(120)).plusMinus())
+                    .as("in the middle of the next turn")
+                    .isEqualTo(6 + 18, within(1e-6));
+        }
+
+        @Test
+        void takenBeforeATurnThatIsVoidIsAtRest() {
+            PhotoPlace place = at(40, "10 view v", "20 datum c1 1", "60 turn 90", "80 void 3 because no");
+            assertThat(place.moving()).isFalse();
+            assertThat(place.entry()).isEqualTo(2);
+            assertThat(at(15, "10 view v", "60 turn 90 in 20s").moving()).isFalse();
+        }
+
         @Test
         void saysThatTheCountWasLost() {
             PhotoPlace place =
