@@ -55,12 +55,16 @@ class ExtentsTest {
 
     /** Two span bands; the chord goes from 40 over 30 in half the span to 20, then to 30 at the very tip. */
     private static Row tapered() {
-        Row plain = row(PLAIN);
-        Shape shape = new Shape.Axial(List.of(
+        return shaped(
                 new Shape.Section(0, 40, 0, 0, 0.06, 10),
                 new Shape.Section(0.5, 30, 0, 0, 0.06, 10),
                 new Shape.Section(0.75, 25, 0, 0, 0.06, 10),
-                new Shape.Section(1, 30, 0, 0, 0.06, 10)));
+                new Shape.Section(1, 30, 0, 0, 0.06, 10));
+    }
+
+    private static Row shaped(Shape.Section... sections) {
+        Row plain = row(PLAIN);
+        Shape shape = new Shape.Axial(List.of(sections));
         return new Row(
                 plain.id(),
                 plain.name(),
@@ -81,37 +85,74 @@ class ExtentsTest {
                 plain.source());
     }
 
-    @Test
-    void zonesAreAsFarApartAsTheirPointsAndNearerByAnEdge() throws UnusableShape {
-        Row row = row(PLAIN);
-        Mesh mesh = Surfaces.of(PLAIN, row, Optional.empty()).orElseThrow();
-        Zoning zoning = Zoning.of(row);
-        ZoneSet root = zoning.span(0);
-        ZoneSet tip = zoning.span(1);
+    private record Naive(double least, double most, double longestEdge) {
 
-        Distances.Span span = new ZoneDistances(PLAIN).between(row, root, tip).orElseThrow();
-
-        double least = Double.POSITIVE_INFINITY;
-        double most = 0;
-        double edge = 0;
-        for (int face = 0; face < mesh.faceCount(); face++) {
-            for (int k = 0; k < mesh.cornerCount(face); k++) {
-                int a = mesh.corner(face, k);
-                int beside = mesh.corner(face, k + 1 == mesh.cornerCount(face) ? 0 : k + 1);
-                edge = Math.max(edge, apart(mesh, a, beside));
-                for (int other = 0; root.contains(mesh.zone(face)) && other < mesh.faceCount(); other++) {
-                    for (int m = 0; tip.contains(mesh.zone(other)) && m < mesh.cornerCount(other); m++) {
-                        double distance = apart(mesh, a, mesh.corner(other, m));
-                        least = Math.min(least, distance);
-                        most = Math.max(most, distance);
+        /** Every corner of some facets with every corner of others. */
+        static Naive of(Mesh mesh, ZoneSet one, ZoneSet other) {
+            double least = Double.POSITIVE_INFINITY;
+            double most = 0;
+            double edge = 0;
+            for (int face = 0; face < mesh.faceCount(); face++) {
+                for (int k = 0; k < mesh.cornerCount(face); k++) {
+                    int a = mesh.corner(face, k);
+                    int beside = mesh.corner(face, k + 1 == mesh.cornerCount(face) ? 0 : k + 1);
+                    edge = Math.max(edge, apart(mesh, a, beside));
+                    for (int f = 0; one.contains(mesh.zone(face)) && f < mesh.faceCount(); f++) {
+                        for (int m = 0; other.contains(mesh.zone(f)) && m < mesh.cornerCount(f); m++) {
+                            double distance = apart(mesh, a, mesh.corner(f, m));
+                            least = Math.min(least, distance);
+                            most = Math.max(most, distance);
+                        }
                     }
                 }
             }
+            return new Naive(least, most, edge);
         }
-        assertThat(span.most().mm().doubleValue()).isCloseTo(most, within(1e-6));
-        assertThat(span.least().mm().doubleValue()).isCloseTo(Math.max(0, least - edge), within(1e-6));
-        assertThat(most).isBetween(49.0, 60.0);
-        assertThat(least).isZero();
+    }
+
+    private static void assertApart(EngineModel model, ZoneSet one, ZoneSet other) throws UnusableShape {
+        Row row = row(model);
+        Naive naive = Naive.of(Surfaces.of(model, row, Optional.empty()).orElseThrow(), one, other);
+        Distances.Span span = new ZoneDistances(model).between(row, one, other).orElseThrow();
+        assertThat(span.most().mm().doubleValue()).isCloseTo(naive.most(), within(1e-6));
+        assertThat(span.least().mm().doubleValue())
+                .isCloseTo(Math.max(0, naive.least() - naive.longestEdge()), within(1e-6));
+    }
+
+    @Test
+    void zonesAreAsFarApartAsTheirPointsAndNearerByAnEdge() throws UnusableShape {
+        Zoning zoning = Zoning.of(row(PLAIN));
+        assertApart(PLAIN, zoning.span(0), zoning.span(1));
+        Mesh mesh = Surfaces.of(PLAIN, row(PLAIN), Optional.empty()).orElseThrow();
+        Naive naive = Naive.of(mesh, zoning.span(0), zoning.span(1));
+        assertThat(naive.most()).isBetween(49.0, 60.0);
+        assertThat(naive.least()).isZero();
+    }
+
+    /** Staggered by 35°, so that the edges lie apart along the engine and round it. */
+    @Test
+    void edgesAreAsFarApartAsTheyLieInSpace() throws UnusableShape {
+        EngineModel staggered =
+                new ShapedEngine().row("r", RowKind.ROTOR, 24, 35, 10).model();
+        List<String> names = Zoning.of(row(staggered)).names();
+        for (EngineModel model : List.of(PLAIN, staggered)) {
+            assertApart(model, zones(names, "/leading"), zones(names, "/trailing"));
+        }
+    }
+
+    @Test
+    void ofOneSectionTheChordIsTheSameAllOver() {
+        Row row = row(PLAIN);
+        Zoning zoning = Zoning.of(row);
+        assertThat(chord(row, zoning.span(0))).isEqualTo(30);
+        assertThat(chord(row, zoning.span(1))).isEqualTo(30);
+    }
+
+    @Test
+    void beforeTheFirstSectionTheChordIsThatOfTheFirst() {
+        Row row = shaped(new Shape.Section(0.5, 30, 0, 0, 0.06, 10), new Shape.Section(1, 20, 0, 0, 0.06, 10));
+        assertThat(chord(row, Zoning.of(row).span(0))).isEqualTo(30);
+        assertThat(chord(row, Zoning.of(row).span(1))).isEqualTo(25);
     }
 
     /** The leading and the trailing edge are a good part of the chord apart. */

@@ -14,6 +14,7 @@ import everyblade.core.Job;
 import everyblade.core.entry.ZonePhrase;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -180,6 +181,17 @@ class JudgingTest {
                     .containsOnly(WITHIN);
             assertThat(limits.verdicts("a nick 12 tip", "a nick 1 tip", "a nick 2 tip", "a nick 5 tip"))
                     .containsExactly(BEYOND, BEYOND, BEYOND, WITHIN);
+        }
+
+        @ParameterizedTest
+        @CsvSource({"11, BEYOND", "12, WITHIN"})
+        void ofNeighboursAreAllOfTheRowWhereEachAirfoilHasOne(int most, Verdict verdict) {
+            limits.rule("n", "a", "nick", "", limits.step("neighbours " + most));
+
+            assertThat(limits.verdicts(IntStream.rangeClosed(1, 12)
+                            .mapToObj(n -> "a nick " + n + " tip")
+                            .toArray(String[]::new)))
+                    .containsOnly(verdict);
         }
 
         @Test

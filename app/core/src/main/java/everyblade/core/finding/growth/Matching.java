@@ -29,7 +29,7 @@ public record Matching(List<Pair> pairs, List<Finding> fresh, List<Finding> miss
 
     /**
      * Matches by row, airfoil, kind and zone; where several fit, those of most common zones first, then those of the
-     * nearest sizes. Cost: the product of their numbers on one airfoil.
+     * nearest sizes, then those that were entered first. Cost: the product of their numbers on one airfoil.
      */
     public static Matching of(List<Finding> then, List<Finding> now) {
         List<Pair> candidates = new ArrayList<>();
@@ -40,10 +40,7 @@ public record Matching(List<Pair> pairs, List<Finding> fresh, List<Finding> miss
                 }
             }
         }
-        candidates.sort(Comparator.comparingInt((Pair pair) -> -common(pair))
-                .thenComparingDouble(Matching::apart)
-                .thenComparingInt(pair -> pair.now().entry())
-                .thenComparingInt(pair -> pair.then().entry()));
+        candidates.sort(Comparator.comparingInt((Pair pair) -> -common(pair)).thenComparingDouble(Matching::apart));
         Set<Integer> takenThen = new HashSet<>();
         Set<Integer> takenNow = new HashSet<>();
         List<Pair> pairs = new ArrayList<>();

@@ -71,6 +71,21 @@ class GrowthTest {
         }
 
         @Test
+        void isToldInTheOrderOfThoseOfNowWhicheverFitsBest() {
+            assertThat(told(Matching.of(
+                            found("a nick 3 tpl 1", "a nick 3 tpl 2"), found("a nick 3 tpl 1.3", "a nick 3 tpl 2.1"))))
+                    .isEqualTo("[1-1, 2-2]");
+        }
+
+        @Test
+        void areThoseThatWereEnteredFirstWhereAllFitAlike() {
+            assertThat(told(Matching.of(
+                            found("a nick 3 tpl 1", "a nick 3 tpl 1"),
+                            found("a nick 3 tpl 1", "a nick 3 tpl 1", "a nick 3 tpl 1"))))
+                    .isEqualTo("[1-1, 2-2, new 3]");
+        }
+
+        @Test
         void isTheOneOfMostCommonZonesBeforeTheNearestSize() {
             assertThat(told(Matching.of(found("a nick 3 tip 1", "a nick 3 tip/pressure 5"), found("a nick 3 tip 5"))))
                     .isEqualTo("[1-1, missing 2]");

@@ -252,6 +252,9 @@ class TwoPointsTest {
             assertThatThrownBy(wrong).isInstanceOf(IllegalArgumentException.class);
         }
         assertThat(new Plane(CAMERA, 0, 0, 1, 20, 0, 0).incidence()).isZero();
+        assertThat(new Plane(CAMERA, 2, 0, 2, 20, 0, 0).incidence())
+                .as("whatever the length of the normal")
+                .isEqualTo(45, within(1e-9));
         assertThat(new Plane(CAMERA, 0.6, 0, 0.8, 20, 0, 0).incidence())
                 .isEqualTo(Math.toDegrees(Math.acos(0.8)), within(1e-9));
     }
