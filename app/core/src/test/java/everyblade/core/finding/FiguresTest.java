@@ -2,11 +2,11 @@ package everyblade.core.finding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.entry.Entry.LengthUnit;
 import everyblade.core.finding.Figure.Allowed;
 import everyblade.core.finding.Figure.Counted;
 import everyblade.core.finding.Figure.Margin;
 import everyblade.core.finding.Figure.Value;
-import everyblade.core.entry.Entry.LengthUnit;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
