@@ -19,6 +19,7 @@ final class RowTable {
 
     private static final double HEADING = 5;
     private static final double LINE_MOST = 4;
+    private static final double LEAST_SHARE = 0.75;
 
     private RowTable() {}
 
@@ -52,15 +53,18 @@ final class RowTable {
         String name = (doubt.isEmpty() ? "" : doubt + ": ") + row.row().name();
         String count = row.row().count() + " " + words.some(row.row(), row.row().count());
         List<Item> items = new ArrayList<>();
-        items.add(word(base, row.row().id(), size, 0.11 * width, Anchor.START, Ink.LINE));
-        items.add(word(base.plus(0.12 * width, 0), name, size, 0.37 * width, Anchor.START, Ink.LINE));
+        items.add(word(base, row.row().id(), size, 0.09 * width, Anchor.START, Ink.LINE));
+        items.add(word(base.plus(0.1 * width, 0), name, size, 0.39 * width, Anchor.START, Ink.LINE));
         items.add(word(base.plus(0.5 * width, 0), count, size, 0.16 * width, Anchor.START, Ink.FAINT));
         String figures = new ShareFigures(row.headline(), words).brief();
         items.add(word(base.plus(width, 0), figures, size, 0.33 * width, Anchor.END, Ink.LINE));
         return items;
     }
 
-    private static Item word(Point at, String told, double size, double room, Anchor anchor, Ink ink) {
+    /** Smaller before it is cut, down to what can be read on paper. */
+    private static Item word(Point at, String told, double most, double room, Anchor anchor, Ink ink) {
+        double length = Lettering.length(told, most) * Lettering.SLACK;
+        double size = Math.max(LEAST_SHARE * most, length <= room ? most : 0.999 * most * room / length);
         return Item.of(Text.upright(at, Lettering.fitted(told, size, room), size, anchor), ink);
     }
 }

@@ -22,6 +22,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RoomForWordsTest {
 
@@ -198,6 +199,22 @@ class RoomForWordsTest {
             }
         }
         assertThat(meeting).isEmpty();
+    }
+
+    @ParameterizedTest(name = "{index}")
+    @MethodSource("scenes")
+    void no_share_is_cut(Scene scene) {
+        assertThat(Scenes.words(scene)).noneMatch(words -> words.matches("\\d+[.,]\\d.*…"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"larkspur-4", "corncrake-12", "tansy-a1"})
+    void no_name_of_a_row_is_cut_on_the_map_of_an_engine_that_was_not_begun(String engine) {
+        Job job = Job.on(engine);
+        assertThat(Scenes.words(scene(job, null)))
+                .filteredOn(words -> words.startsWith("no datum"))
+                .isNotEmpty()
+                .noneMatch(words -> words.endsWith("…"));
     }
 
     @Test
