@@ -52,8 +52,11 @@ record RowStrip(
     private static final double READABLE = 1.2;
     private static final double SCREEN_READABLE = 2.8;
     private static final double BESIDE = 1.2;
-    /** Size of the font on a screen, mm. */
-    static final double SCREEN_LETTERS = 3;
+    private static final double SCREEN_LETTERS = 3;
+    private static final double NAMES_LARGER = 0.1;
+    /** Size of the font of the names of zones on a screen, at most, mm. */
+    static final double SCREEN_NAMES = SCREEN_LETTERS + NAMES_LARGER;
+
     /** What the numbers under a row take on a screen, mm. */
     static final double UNDER = NUMBERS * SCREEN_LETTERS;
 
@@ -126,7 +129,7 @@ record RowStrip(
     }
 
     private double size(int lines) {
-        return Math.min(letters + 0.1, 0.8 * line() * lines);
+        return Math.min(letters + NAMES_LARGER, 0.8 * line() * lines);
     }
 
     /** All cells, with the names of zones beside and the numbers of airfoils under them. */

@@ -103,7 +103,7 @@ final class StripsLayout implements ScreenLayout {
     private static double names(List<RowCoverage> rows, ScreenView view) {
         double longest = rows.stream()
                 .flatMap(row -> RowStrip.sides(row.zoning()).stream())
-                .mapToDouble(name -> length(view.words().zone(name), RowStrip.SCREEN_LETTERS))
+                .mapToDouble(name -> length(view.words().zone(name), RowStrip.SCREEN_NAMES))
                 .max()
                 .orElse(0);
         return Math.min(Math.max(NAMES_LEAST, longest + 3 * EDGE), Math.max(NAMES_LEAST, NAMES_SHARE * view.width()));

@@ -44,6 +44,8 @@ final class LeftPanel {
         this.words = words;
         this.select = select;
         this.begin = begin;
+        panel.setOpaque(false);
+        entries.setOpaque(false);
         list.getAccessibleContext().setAccessibleName(words.say("left.name"));
         list.getAccessibleContext().setAccessibleDescription(words.say("left.description"));
         list.addListSelectionListener(chosen -> {

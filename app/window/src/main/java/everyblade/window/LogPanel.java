@@ -36,6 +36,7 @@ final class LogPanel {
 
     LogPanel(Words words, Consumer<String> begin) {
         this.words = words;
+        panel.setOpaque(false);
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setName("log");
         list.getAccessibleContext().setAccessibleName(words.say("page.log"));

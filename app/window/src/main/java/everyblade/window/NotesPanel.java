@@ -35,6 +35,7 @@ final class NotesPanel {
         });
         settle.setVisible(false);
         settle.addActionListener(pressed -> begin.accept(list.getSelectedValue().closes()));
+        panel.setOpaque(false);
         panel.add(list.scrolled(), "hmin 40");
         panel.add(settle, "grow 0");
     }

@@ -39,6 +39,7 @@ final class PicturesPanel {
                 words.say(Shortcut.PICTURE.words()) + " ("
                         + KeyNames.of(Shortcut.PICTURE.keys().get(0), words) + ")");
         look.addActionListener(pressed -> open());
+        panel.setOpaque(false);
         panel.add(list.scrolled(), "grow, hmin 40");
         panel.add(look, "top");
     }

@@ -66,6 +66,7 @@ final class SidePanel {
         this.time = new TimePanel(words, choices, door);
         this.log = new LogPanel(words, begin);
         fill();
+        pages.setOpaque(false);
         pages.setName("pages");
         pages.setTabLayoutPolicy(JTabbedPane.WRAP_TAB_LAYOUT);
         pages.putClientProperty(
