@@ -53,7 +53,7 @@ final class BurstTelling {
                     words.number(harm.size(), 2),
                     harm.row(),
                     new DrillText(words).airfoil(practising.drill().row(harm), harm.airfoil()),
-                    harm.zones().get(0),
+                    new DrillText(words).zone(harm),
                     words.number(burst.seconds(index), 1)));
         }
         return lines.isEmpty() ? lines : withTally(lines);

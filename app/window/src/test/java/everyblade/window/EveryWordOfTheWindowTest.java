@@ -13,8 +13,6 @@ import everyblade.window.author.Bench;
 import everyblade.window.view.Choices;
 import everyblade.window.view.ReviewDesk;
 import everyblade.words.Words;
-import java.awt.Component;
-import java.awt.Container;
 import java.lang.reflect.Proxy;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -22,14 +20,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
-import javax.swing.AbstractButton;
-import javax.swing.JComboBox;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
-import javax.swing.JList;
-import javax.swing.ListCellRenderer;
-import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -56,21 +48,39 @@ class EveryWordOfTheWindowTest {
     @TempDir
     Path folder;
 
-    private final Set<String> plain = new TreeSet<>();
+    private PlainWordsShown shown;
+
+    @BeforeEach
+    void begin() {
+        shown = new PlainWordsShown(folder, KNOWN);
+    }
 
     @Test
     void comesFromTheBundlesOnTheScreenOfAJob() {
         try (Session session =
                 Workshop.in(folder).open("heat 24 C", "view p-r", "datum r 1", "turn 40", "nick 3 tip 0.8")) {
             Offscreen screen = Offscreen.of(session, new DirectDoor(), CHOICES);
-            look(screen.screen().component());
+            shown.look(screen.screen().component());
             Offscreen.on(() -> {
                 screen.screen().middle().turnClosing();
                 return true;
             });
-            look(screen.screen().component());
+            shown.look(screen.screen().component());
+            for (Runnable page : List.<Runnable>of(
+                    () -> screen.screen().middle().find(Optional.empty()),
+                    () -> screen.screen().tell(List.of(WORDS.say("sign.unsaved"))))) {
+                Offscreen.on(() -> {
+                    page.run();
+                    return true;
+                });
+                shown.look(screen.screen().component());
+            }
+            KeySheet sheet = new KeySheet(WORDS);
+            shown.look(Offscreen.on(sheet::component));
+            shown.look(Offscreen.on(sheet::ofAuthor));
+            shown.look(Offscreen.on(sheet::ofReview));
         }
-        assertThat(plain).isEmpty();
+        assertThat(shown.plain()).isEmpty();
     }
 
     @Test
@@ -78,7 +88,7 @@ class EveryWordOfTheWindowTest {
         Workshop workshop = Workshop.in(folder);
         workshop.open("heat 24 C", "view p-r", "datum r 1", "turn 40", "nick 3 tip 0.8")
                 .close();
-        look(Offscreen.on(() -> {
+        shown.look(Offscreen.on(() -> {
             Looks.use(CHOICES);
             ReviewDesk desk = ReviewDesk.open(
                     workshop.around().speaking(PseudoLanguage.LOCALE), workshop.job(), "", Progress.NONE);
@@ -89,7 +99,7 @@ class EveryWordOfTheWindowTest {
             return new ReviewScreen(desk, desk.state(), true, "", new DirectDoor(), WORDS, () -> CHOICES, nothing)
                     .component();
         }));
-        assertThat(plain).isEmpty();
+        assertThat(shown.plain()).isEmpty();
     }
 
     @Test
@@ -132,65 +142,8 @@ class EveryWordOfTheWindowTest {
                         course.component(),
                         new SignForm(WORDS).component());
             });
-            screens.forEach(this::look);
+            screens.forEach(shown::look);
         }
-        assertThat(plain).isEmpty();
-    }
-
-    private void look(JComponent screen) {
-        Offscreen.on(() -> {
-            Rehearsal.lay(screen, Offscreen.SIZE);
-            Offscreen.all(screen).forEach(this::read);
-            return true;
-        });
-    }
-
-    private void read(Component component) {
-        if (component instanceof JComponent swing) {
-            read(swing.getToolTipText());
-        }
-        if (component.getAccessibleContext() != null) {
-            read(component.getAccessibleContext().getAccessibleName());
-            read(component.getAccessibleContext().getAccessibleDescription());
-        }
-        if (component instanceof JLabel label) {
-            read(label.getText());
-        } else if (component instanceof AbstractButton button) {
-            read(button.getText());
-        } else if (component instanceof JTextComponent text && !text.isEditable()) {
-            read(text.getText());
-        } else if (component instanceof JList<?> list) {
-            readCells(list);
-        } else if (component instanceof JComboBox<?> box) {
-            readChoices(box);
-        }
-    }
-
-    /** What a list shows is drawn by one component, cell after cell. */
-    private <T> void readCells(JList<T> list) {
-        for (int i = 0; i < list.getModel().getSize(); i++) {
-            T value = list.getModel().getElementAt(i);
-            readAll(list.getCellRenderer().getListCellRendererComponent(list, value, i, false, false));
-        }
-    }
-
-    private <T> void readChoices(JComboBox<T> box) {
-        JList<T> list = new JList<>(box.getModel());
-        ListCellRenderer<? super T> renderer = box.getRenderer();
-        for (int i = 0; i < box.getItemCount(); i++) {
-            readAll(renderer.getListCellRendererComponent(list, box.getItemAt(i), i, false, false));
-        }
-    }
-
-    private void readAll(Component cell) {
-        (cell instanceof Container holding ? Offscreen.all(holding) : Stream.of(cell)).forEach(this::read);
-    }
-
-    private void read(String text) {
-        if (text != null
-                && !PseudoLanguage.plainWords(text.replace(folder.toString(), ""), KNOWN)
-                        .isEmpty()) {
-            plain.add(text);
-        }
+        assertThat(shown.plain()).isEmpty();
     }
 }

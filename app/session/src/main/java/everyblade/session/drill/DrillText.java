@@ -1,5 +1,6 @@
 package everyblade.session.drill;
 
+import everyblade.core.entry.ZonePhrase;
 import everyblade.core.finding.Finding;
 import everyblade.core.surface.Facets;
 import everyblade.core.surface.UnusableShape;
@@ -9,6 +10,7 @@ import everyblade.practice.account.Outcome.Fate;
 import everyblade.practice.account.SeenFacets.Turning;
 import everyblade.practice.drill.Drill;
 import everyblade.practice.drill.TipTrack;
+import everyblade.practice.harm.Harm;
 import everyblade.practice.progress.Discrimination;
 import everyblade.practice.progress.HitMissCurve;
 import everyblade.practice.progress.HitMissCurve.Point;
@@ -83,6 +85,11 @@ public final class DrillText {
         return words.airfoil(row) + " " + number;
     }
 
+    /** The first of the zones that it lies in. */
+    public String zone(Harm harm) {
+        return words.say(ZonePhrase.named(harm.zones().get(0)));
+    }
+
     private String outcome(DrillRecord drill, Outcome outcome, TipTrack track) {
         Row row = drill.row(outcome.harm());
         String what = words.say(
@@ -91,7 +98,7 @@ public final class DrillText {
                 words.number(outcome.harm().size(), 2),
                 row.id(),
                 airfoil(row, outcome.harm().airfoil()),
-                outcome.harm().zones().get(0));
+                zone(outcome.harm()));
         String fate = words.say(
                 "drill.fate." + outcome.fate().name().toLowerCase(Locale.ROOT),
                 words.number(outcome.sighting().seconds(), 1),

@@ -113,7 +113,7 @@ public final class ScopeEye {
                                         .airfoil(
                                                 drill.row(outcome.harm()),
                                                 outcome.harm().airfoil()),
-                                outcome.harm().zones().get(0)))
+                                new DrillText(words).zone(outcome.harm())))
                 .orElseGet(() -> words.say(
                         "drill.answer.wrong",
                         call.row().id(),
