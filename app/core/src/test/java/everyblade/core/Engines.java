@@ -28,6 +28,7 @@ public final class Engines {
     private final List<Pad> pads = new ArrayList<>();
     private final List<Port> ports = new ArrayList<>();
     private final List<String> spools = new ArrayList<>(List.of("shaft"));
+    private double aim;
     private Direction normal = Direction.CW;
     private String spool = "shaft";
 
@@ -42,6 +43,12 @@ public final class Engines {
         if (!spools.contains(id)) {
             spools.add(id);
         }
+        return this;
+    }
+
+    /** In the views to come an airfoil is put to the reference to ± so many degrees. */
+    public Engines aim(double plusMinus) {
+        aim = plusMinus;
         return this;
     }
 
@@ -100,7 +107,7 @@ public final class Engines {
                 row,
                 Optional.empty(),
                 reference,
-                0,
+                aim,
                 Optional.of(new Window(halfWidth, shows.length == 0 ? List.of("all") : List.of(shows))),
                 List.of(),
                 true));

@@ -29,9 +29,6 @@ record Check(BitSet steps, boolean lost, Optional<CountError> found) {
 
     /** Against where the row is known to stand. */
     static Optional<Check> known(Track track, Sighting sighting) {
-        if (track.fixes().isEmpty()) {
-            return Optional.empty();
-        }
         return track.fixes()
                 .last()
                 .closing(track.stops(), sighting)

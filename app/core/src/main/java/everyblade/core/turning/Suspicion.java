@@ -52,13 +52,12 @@ record Suspicion(BitSet cleared, BitSet suspected, int judged) {
 
     /**
      * The steps from one on that may hold a loss. A reading and the counted moves before it may have made each other good,
-     * so that they are suspected together.
+     * so that they are suspected together. Of earlier steps it tells nothing.
      *
      * @param from a stop that {@link #changing} gave
      */
     BitSet doubtful(List<Stop> stops, int from) {
         BitSet doubtful = (BitSet) suspected.clone();
-        doubtful.clear(0, from);
         doubtful.andNot(cleared);
         for (int stop = from; stop < stops.size(); stop++) {
             if (stops.get(stop).way() == Stop.Way.READ) {

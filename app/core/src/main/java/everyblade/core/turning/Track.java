@@ -20,7 +20,7 @@ import java.util.Set;
  * @param id of the spool, or of the static row
  * @param stops at least one
  * @param sightings in order; a reading's frame is named by its setting alone
- * @param fixes what is known after each sighting that tells something, in order
+ * @param fixes what is known after each sighting that tells something, in order; at least what the first reading tells
  * @param checks what the identifications found, in order
  * @param labels from which stop on which setting of the reading is in force, in order
  * @param suspicion what all checks together say of the steps
@@ -68,23 +68,14 @@ record Track(
         return "reading/" + labels.last().number();
     }
 
-    private Optional<KalmanUpdate> lastFix() {
-        return fixes.isEmpty() ? Optional.empty() : Optional.of(fixes.last());
-    }
-
     /** Index of the frame of the reading in force in what is known now, −1 if nothing ties it to the track here. */
     private int readingFrame() {
-        return lastFix()
-                .map(fix -> fix.frame(Fixes.readingFrame(setting(), stops.last())))
-                .orElse(-1);
+        return fixes.last().frame(Fixes.readingFrame(setting(), stops.last()));
     }
 
     /** Best value of the shaft's reading at the present stop, 0 to a turn. */
     Turn readingNow() {
         Turn counted = stops.last().counted();
-        if (fixes.isEmpty()) {
-            return counted.plus(labels.last().offset()).wrapped();
-        }
         KalmanUpdate fix = fixes.last();
         int frame = readingFrame();
         return frame < 0
@@ -110,7 +101,7 @@ record Track(
 
     /** What a row may be off at the present stop; empty if it was not identified since the count was last broken. */
     Optional<Uncertainty> off(String row) {
-        return lastFix()
+        return Optional.of(fixes.last())
                 .filter(fix -> fix.frame(row) >= 0)
                 .filter(fix -> stops.get(fix.sighting().stop()).stretch()
                         == stops.last().stretch())
@@ -121,7 +112,7 @@ record Track(
 
     /** Whether only counted moves led from a stop to the present one, with no sighting after it. */
     boolean onlyCountedSince(int stop) {
-        return lastFix().map(fix -> fix.sighting().stop() <= stop).orElse(true)
+        return fixes.last().sighting().stop() <= stop
                 && stops.get(stop).stretch() == stops.last().stretch();
     }
 

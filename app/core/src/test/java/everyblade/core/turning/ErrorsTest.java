@@ -19,15 +19,20 @@ class ErrorsTest {
 
     private static final Offset<Double> TICK = within(1e-6);
 
-    private final Job job = new Job(new Engines()
-                    .row("c1", RowKind.ROTOR, 36, Direction.CW, 1, List.of(), false, 0)
-                    .row("loose", RowKind.ROTOR, 20, Direction.CW, 1, List.of(), false, 1.5)
-                    .view("v", "c1", 0, 2)
-                    .view("w", "loose", 0, 2)
-                    .pad("pad", Ratio.ONE, 3, 2, 0.5)
-                    .pad("exact", Ratio.ONE, 0, 0, 0)
-                    .built())
-            .enter("view v", "datum c1 1 ±4");
+    private Job job = job("datum c1 1 ±4");
+
+    private static Job job(String... begun) {
+        return new Job(new Engines()
+                        .row("c1", RowKind.ROTOR, 36, Direction.CW, 1, List.of(), false, 0)
+                        .row("loose", RowKind.ROTOR, 20, Direction.CW, 1, List.of(), false, 1.5)
+                        .view("v", "c1", 0, 2)
+                        .view("w", "loose", 0, 2)
+                        .pad("pad", Ratio.ONE, 3, 2, 0.5)
+                        .pad("exact", Ratio.ONE, 0, 0, 0)
+                        .built())
+                .enter("view v")
+                .enter(begun);
+    }
 
     private void assertOff(String rowId, double below, double above) {
         Situation now = job.fold().situation();
@@ -87,6 +92,69 @@ class ErrorsTest {
     void aBetterIdentificationStartsTheErrorAfresh() {
         job.enter("pad exact", "turn 10", "here 36 ±1", "turn 10");
         assertOff("c1", 1, 1);
+    }
+
+    /** Rows on one shaft keep their distance: who sees one well knows the others as well as they were tied to it. */
+    @Test
+    void aRowIsKnownThroughAnotherOneThatItWasTiedToIfThatIsBetterThanCounting() {
+        job = job("datum c1 1 ±1", "view w", "datum loose 1 ±0", "turn 10");
+        assertOff("loose", 3 + 0.5 + 1.5, 3 + 1.5);
+        job.enter("view v", "here 36 ±0");
+        assertOff("loose", 1 + 1.5, 1 + 1.5);
+        job = job("datum c1 1 ±4", "view w", "datum loose 1 ±0", "turn 10", "view v", "here 36 ±0");
+        assertOff("loose", 3 + 0.5 + 1.5, 3 + 1.5);
+    }
+
+    /** The first row may have fallen short of where it was counted when the other was seen; so that one may lie beyond. */
+    @Test
+    void whatFellShortOnOneRowLiesBeyondOnTheOther() {
+        job = job("datum c1 1 ±0", "turn 10", "view w", "datum loose 1 ±0", "slip", "view v", "here 5 ±0");
+        assertOff("loose", 3 + 1.5, 3 + 0.5 + 1.5);
+    }
+
+    /** Blade 33 is seen 2° from where it was counted, ± 5°, to ± 1°: a 26th of that is left, and nothing to tell again. */
+    @Test
+    void aSecondLookAtTheSameBladeFindsWhatTheFirstHasLeftOfTheError() {
+        job.enter("pad exact", "turn 38 ±3", "here 33 ±1", "here 33 ±1");
+        assertThat(job.fold().situation().countErrors())
+                .extracting(CountError::degrees)
+                .satisfiesExactly(
+                        first -> assertThat(first).isCloseTo(-2, within(1e-6)),
+                        second -> assertThat(second).isCloseTo(-2.0 / 26, within(1e-6)));
+    }
+
+    @Test
+    void withoutAReadingMovesToAReadingAddUp() {
+        job = job("datum c1 1 ±0", "slip", "here 1 ±0", "skip to 60", "skip to 120");
+        assertOff("c1", Math.sqrt(18), Math.sqrt(18));
+    }
+
+    @Test
+    void anIdentificationIsAsGoodAsTheViewAllowsUnlessSomeoneSaysBetter() {
+        Job aimed = new Job(new Engines()
+                        .rotor("c1", 36)
+                        .aim(1.5)
+                        .view("v", "c1", 0, 2)
+                        .built())
+                .enter("view v", "datum c1 1");
+        Situation now = aimed.fold().situation();
+        Row row = now.engine().rows().get("c1");
+        SmoothedTrack.Place place =
+                now.placing(row).at("c1", 0, now.stop(row)).place().orElseThrow();
+        assertThat(place.high().minus(place.best()).degrees()).isCloseTo(1.5, TICK);
+    }
+
+    @Test
+    void nothingIsSaidOfACountThatASlipHasBroken() {
+        Job fine = new Job(new Engines()
+                        .rotor("c1", 94)
+                        .view("v", "c1", 0, 1)
+                        .pad("pad", Ratio.ONE, 1, 0, 0)
+                        .built())
+                .enter("view v", "datum c1 1", "slip");
+        int told = fine.warnings().size();
+        fine.enter("skip on 20", "skip on 20", "skip on 20", "skip on 20", "skip on 20");
+        assertThat(fine.warnings()).hasSize(told);
     }
 
     @Test

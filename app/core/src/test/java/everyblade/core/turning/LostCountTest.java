@@ -77,6 +77,38 @@ class LostCountTest {
             assertThat(job.enter("view v", "look").airfoils("r", State.SEEN)).containsExactly(1, 38);
         }
 
+        /** Where q stood is known from one side only, and 12° were lost on the way to the other, or not. */
+        @Test
+        void aRowKnownFromOneSideOnlyStandsAtOneOfTwoPlaces() {
+            lost();
+            assertThat(elsewhere("q", 2)).isCloseTo(-12, within(1e-6));
+            assertThat(elsewhere("q", 0)).isCloseTo(12, within(1e-6));
+            job.enter("turn 60 ±0", "here 30");
+            assertThat(job.coverage().lostCount()).isTrue();
+            assertThat(elsewhere("q", 2)).as("after another loss").isCloseTo(-12, within(1e-6));
+        }
+
+        private double elsewhere(String row, int stop) {
+            Situation now = job.fold().situation();
+            SmoothedTrack.Stand stand =
+                    now.placing(now.engine().rows().get(row)).at(row, 0, stop);
+            assertThat(stand.sure()).isFalse();
+            return stand.otherwise()
+                    .orElseThrow()
+                    .best()
+                    .minus(stand.place().orElseThrow().best())
+                    .degrees();
+        }
+
+        /** Counted 60°, seen 54°: told from the last look at that row, with nothing but moves in doubt between. */
+        @Test
+        void aRowThatWasSeenInTheDoubtedStretchTellsOfALossOfItsOwn() {
+            lost().enter("view u", "here 52 ±0");
+            assertThat(job.fold().situation().countErrors())
+                    .last()
+                    .satisfies(error -> assertThat(error.degrees()).isCloseTo(6, within(1e-6)));
+        }
+
         /** The rows were tied to each other before, so one tells where the other stands, and whether it was lost. */
         @Test
         void aRowTiedToItBeforeClearsAStretch() {
@@ -121,6 +153,21 @@ class LostCountTest {
             assertThat(job.airfoils("r", State.SEEN)).isEqualTo(run(1, 1, 33, 43));
         }
 
+        @Test
+        void rowsThatWereTiedGoOnTogetherWhereTheDialIsSetAnew() {
+            job.enter("view v", "datum r 1 at 0", "view u", "datum q 1", "view v", "turn to 60 ±0", "turn to 120 ±0");
+            job.enter("here 43", "view u", "look");
+            assertThat(job.airfoils("q", State.SEEN)).containsExactly(43);
+        }
+
+        /** What q has cleared before is not suspected along with the reading that was off. */
+        @Test
+        void aMoveThatAnotherRowHasClearedStaysClear() {
+            job.enter("view v", "datum r 1 at 0", "view u", "datum q 1", "view v", "turn 60 ±0", "view u", "here 51");
+            job.enter("view v", "turn to 120 ±0", "here 43");
+            assertThat(job.airfoils("r", State.SEEN)).isEqualTo(run(1, 1, 43, 43, 51, 60));
+        }
+
         /** Counted moves and the reading after them may have made each other good, so only both together are clear. */
         @Test
         void aReadingThatAgreesDoesNotClearTheMovesBeforeIt() {
@@ -160,6 +207,17 @@ class LostCountTest {
                     .singleElement()
                     .asString()
                     .contains("turned unlogged", "stays as it is", "say skip on 120.0 first");
+        }
+
+        @Test
+        void theOfferedEntryTurnsOnTheWayThatEngineTurns() {
+            Job back = new Job(new Engines()
+                            .rotor("t", 60)
+                            .view("ex-t", "t", 0, 2)
+                            .view("ig-t", "t", 240, 2)
+                            .built())
+                    .enter("view ex-t", "datum t 1", "view ig-t", "datum t 1");
+            assertThat(back.warnings()).singleElement().asString().contains("say skip on 240.0 first");
         }
 
         @Test
@@ -206,6 +264,13 @@ class LostCountTest {
             drawn.enter("view a", "datum w 1", "draw 90", "datum s1 1", "view c", "datum s1 1", "look");
             assertThat(drawn.airfoils("s1", State.SEEN)).containsExactly(1);
             assertThat(drawn.coverage().lostCount()).isFalse();
+        }
+
+        /** Vane 5 of w at 90° puts vane 35 at the top, wherever the scope tip was drawn before. */
+        @Test
+        void aStaticRowStandsWhereItWasSeenFromAViewOfTheRotor() {
+            drawn.enter("view a", "draw 45", "view v", "datum w 5", "view a", "look");
+            assertThat(drawn.airfoils("w", State.SEEN)).containsExactly(35);
         }
 
         @Test

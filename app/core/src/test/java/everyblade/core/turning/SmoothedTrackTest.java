@@ -1,0 +1,140 @@
+package everyblade.core.turning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import everyblade.core.angle.Turn;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class SmoothedTrackTest {
+
+    private static Track identified(Track track, double origin, double plusMinus) {
+        return track.identified(
+                new Sighting(1, track.here(), "c1", Turn.ofDegrees(origin).wrapped(), 1, plusMinus, 0, 40));
+    }
+
+    private static Track moved(Track track, double degrees, double plusMinus) {
+        return track.moved(1, Turn.ofDegrees(degrees), Uncertainty.of(plusMinus));
+    }
+
+    /** Four moves of 90° ± 1° that end, as is seen, 4° short of a turn; then 10° more. */
+    private static Track shortOfATurn() {
+        Track track = identified(Track.start("shaft").labelled(1, Turn.ofDegrees(300)), 0, 0);
+        for (int i = 0; i < 4; i++) {
+            track = moved(track, 90, 1);
+        }
+        return moved(identified(track, 356, 0), 10, 1);
+    }
+
+    private static List<Double> readings(SmoothedTrack placing, java.util.function.IntFunction<Turn> reading) {
+        return IntStream.rangeClosed(0, 5)
+                .mapToObj(stop -> Math.rint(reading.apply(stop).degrees() * 1e6) / 1e6)
+                .toList();
+    }
+
+    @Nested
+    class AReadingOfTheShaft {
+
+        @Test
+        void asCountedKnowsNothingOfWhatWasSeenLater() {
+            SmoothedTrack placing = SmoothedTrack.of(shortOfATurn());
+            assertThat(readings(placing, placing::counted)).containsExactly(300.0, 30.0, 120.0, 210.0, 300.0, 310.0);
+        }
+
+        @Test
+        void adjustedHasTheMisclosureSharedOutAndStandsAfterTheLastIdentification() {
+            SmoothedTrack placing = SmoothedTrack.of(shortOfATurn());
+            assertThat(readings(placing, placing::adjusted)).containsExactly(300.0, 29.0, 118.0, 207.0, 296.0, 306.0);
+        }
+
+        @Test
+        void isThatOfTheSettingInForceThen() {
+            Track track = shortOfATurn().labelled(7, Turn.ofDegrees(50));
+            for (int i = 0; i < 3; i++) {
+                track = moved(track, 20, 1).labelled(8 + i, Turn.ofDegrees(100 * i));
+            }
+            SmoothedTrack placing = SmoothedTrack.of(moved(track, 5, 1));
+            assertThat(IntStream.of(4, 5, 6, 7, 8, 9)
+                            .mapToObj(stop -> Math.rint(placing.adjusted(stop).degrees() * 1e6) / 1e6))
+                    .containsExactly(296.0, 50.0, 0.0, 100.0, 200.0, 205.0);
+        }
+
+        @Test
+        void sharesNothingOverASlip() {
+            Track track = moved(identified(Track.start("shaft"), 0, 0), 90, 1).slipped(3);
+            track = identified(moved(track, 90, 1), 20, 0);
+            SmoothedTrack placing = SmoothedTrack.of(track);
+            assertThat(placing.adjusted(1).degrees()).isEqualTo(90);
+        }
+    }
+
+    @Nested
+    class TheWayFromOneStopToAnother {
+
+        @Test
+        void isGoodToWhatItsMovesAreWhicheverOfThemIsFirst() {
+            SmoothedTrack placing = SmoothedTrack.of(shortOfATurn());
+            assertThat(placing.apart(0, 4, 1)).hasValueCloseTo(2.0, within(1e-9));
+            assertThat(placing.apart(4, 0, 1)).hasValueCloseTo(2.0, within(1e-9));
+            assertThat(placing.apart(3, 3, 1)).hasValue(0);
+        }
+
+        @Test
+        void isWiderInALateRun() {
+            SmoothedTrack placing = SmoothedTrack.of(shortOfATurn());
+            assertThat(placing.apart(0, 4, 40)).hasValueCloseTo(2 * SmoothedTrack.widening(40), within(1e-9));
+        }
+
+        @Test
+        void isNotKnownOverASlip() {
+            SmoothedTrack placing = SmoothedTrack.of(moved(shortOfATurn().slipped(9), 10, 1));
+            assertThat(placing.apart(4, 7, 1)).isEmpty();
+            assertThat(placing.apart(6, 7, 1)).hasValueCloseTo(1.0, within(1e-9));
+        }
+    }
+
+    @Nested
+    class ManyRuns {
+
+        @Test
+        void claimTheStatedErrorTenTimesAndThenAWiderOne() {
+            assertThat(SmoothedTrack.widening(1)).isEqualTo(1);
+            assertThat(SmoothedTrack.widening(10)).isEqualTo(1);
+            // √(1 + 1.5 ln 2) and √(1 + 1.5 ln 10), by hand.
+            assertThat(SmoothedTrack.widening(20)).isCloseTo(1.428188, within(1e-6));
+            assertThat(SmoothedTrack.widening(100)).isCloseTo(2.110421, within(1e-6));
+        }
+
+        @Test
+        void widenAPlaceToBothSidesOfItsBest() {
+            SmoothedTrack placing = SmoothedTrack.of(shortOfATurn());
+            SmoothedTrack.Place early =
+                    placing.course("c1", 0, 5, 5, 10).get(0).place().orElseThrow();
+            SmoothedTrack.Place late =
+                    placing.course("c1", 0, 5, 5, 20).get(0).place().orElseThrow();
+            assertThat(late.best()).isEqualTo(early.best());
+            assertThat(early.high().minus(early.low()).degrees()).isCloseTo(2, within(1e-6));
+            assertThat(late.best().minus(late.low()).degrees()).isCloseTo(1.428188, within(1e-6));
+            assertThat(late.high().minus(late.best()).degrees()).isCloseTo(1.428188, within(1e-6));
+        }
+    }
+
+    /** Without a place for a row at one stop, the next is taken as it stands. */
+    @Test
+    void aCourseGoesOnAlongTheCountedMovesThoughOnlyTheRowConnectsItsStops() {
+        Track track = identified(Track.start("shaft"), 10, 0);
+        for (int i = 0; i < 5; i++) {
+            track = moved(track, 100, 1);
+        }
+        List<SmoothedTrack.Stand> course = SmoothedTrack.of(track).course("c1", 0, 0, 5, 1);
+        assertThat(course.stream()
+                        .map(stand ->
+                                Math.rint(stand.place().orElseThrow().best().degrees())))
+                .containsExactly(10.0, 110.0, 210.0, 310.0, 410.0, 510.0);
+        assertThat(SmoothedTrack.of(track).course("other", 0, 0, 1, 1))
+                .allSatisfy(stand -> assertThat(stand.place()).isEmpty());
+    }
+}
