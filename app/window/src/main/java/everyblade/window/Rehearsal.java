@@ -11,6 +11,10 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -26,6 +30,7 @@ final class Rehearsal {
 
     /** The start screen and that of a job; on the event thread, and without a display. */
     static void of(Surroundings around, Path job) {
+        onScreen();
         Choices choices = Choices.first(Locale.ENGLISH);
         Looks.use(choices);
         Words words = Words.of(choices.language());
@@ -36,6 +41,26 @@ final class Rehearsal {
             paint(new StartPanel(words, new Places(around).demo(), List.of(), new Idle()).component());
             Shown shown = Shown.of(session.state(), words, ZoneOffset.UTC);
             paint(new JobScreen(session, shown, door, words, () -> choices, around.clock()).component());
+        }
+    }
+
+    /** What cannot be made without a display is loaded at least. */
+    private static void onScreen() {
+        try (InputStream names = Rehearsal.class.getResourceAsStream("on-screen.txt")) {
+            new String(names.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(name -> !name.startsWith("#"))
+                    .forEach(Rehearsal::load);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    private static void load(String name) {
+        try {
+            Class.forName(name, false, Rehearsal.class.getClassLoader());
+        } catch (ClassNotFoundException | LinkageError elsewhere) {
+            // another Java, or another system, has others
         }
     }
 
