@@ -55,7 +55,7 @@ record FleetExchange(FleetStore to) {
     int push(List<Path> jobs, Optional<String> site) {
         List<Path> folders = folders(jobs);
         return to.open(store -> each(folders, folder -> {
-            StoreExchange.Done done = exchange(store).push(folder(folder), site);
+            StoreExchange.Done done = to.asking(() -> exchange(store).push(folder(folder), site));
             new FleetFacts(around(), store).renew(folder, done.job());
             return done;
         }));
@@ -129,7 +129,7 @@ record FleetExchange(FleetStore to) {
                                         to.address().user(),
                                         around().clock().instant()));
             }
-            Verification found = arrival.into(folder(place), kept);
+            Verification found = to.asking(() -> arrival.into(folder(place), kept));
             if (found instanceof Sound sound) {
                 to.say("fleet.broughtAs", place, FleetStore.shorter(kept.first()), sound.entries(), sound.head());
                 return Commands.FINE;
@@ -145,7 +145,8 @@ record FleetExchange(FleetStore to) {
             throw new Failure("everyblade fleet retire: " + around().words().say("fleet.retire.early", year, now - 1));
         }
         return to.open(store -> {
-            StoreRetention.Done done = new StoreRetention(store, around().disk()).retire(year, around().path(out));
+            StoreRetention.Done done =
+                    to.asking(() -> new StoreRetention(store, around().disk()).retire(year, around().path(out)));
             to.say("fleet.retired", done.jobs(), out, done.table());
             return Commands.FINE;
         });

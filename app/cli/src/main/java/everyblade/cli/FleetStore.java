@@ -59,7 +59,12 @@ record FleetStore(Surroundings around, ShopStore shop) {
     }
 
     private Store opened() throws StoreRefusal {
-        return Waiting.during(around, "wait.fleet", () -> shop.open());
+        return asking(shop::open);
+    }
+
+    /** Asks the store something of which nothing is told meanwhile. */
+    <T> T asking(Waiting.Work<T, StoreRefusal> work) throws StoreRefusal {
+        return Waiting.during(around, "wait.fleet", work);
     }
 
     Failure failure(StoreRefusal refusal) {

@@ -40,8 +40,8 @@ record FleetView(FleetStore of) {
 
     int list(FleetTable.Form form) {
         return of.open(store -> {
-            print("jobs", FleetAnswer.jobs(store), form);
-            for (StorePartings.Parting parting : new StorePartings(store).all()) {
+            print("jobs", of.asking(() -> FleetAnswer.jobs(store)), form);
+            for (StorePartings.Parting parting : of.asking(() -> new StorePartings(store).all())) {
                 around().err().println(OneLine.of(parting(parting)));
             }
             return Commands.FINE;
@@ -113,7 +113,7 @@ record FleetView(FleetStore of) {
         try (Workshop workshop = Workshop.open(around().variable("TMPDIR").map(Path::of))) {
             StoreCheck check = new StoreCheck(store, around().disk(), workshop);
             for (KeptChain job : jobs) {
-                Verification found = check.verify(job, noted.of(job));
+                Verification found = of.asking(() -> check.verify(job, noted.of(job)));
                 if (found instanceof Sound sound) {
                     of.say("fleet.sound", FleetStore.shorter(job.first()), sound.entries(), sound.head());
                 } else {
@@ -143,7 +143,7 @@ record FleetView(FleetStore of) {
             if (renew) {
                 new FleetFacts(around(), store).renewAll();
             }
-            print(question.word(), FleetAnswer.of(store, question), form);
+            print(question.word(), of.asking(() -> FleetAnswer.of(store, question)), form);
             int missing = DerivedTables.missing(store);
             if (missing > 0) {
                 around().err().println(around().words().say("fleet.behind", missing));
@@ -158,7 +158,7 @@ record FleetView(FleetStore of) {
 
     int export(Path out) {
         return of.open(store -> {
-            of.say("fleet.exported", new StoreExport(store).into(around().path(out)), out);
+            of.say("fleet.exported", of.asking(() -> new StoreExport(store).into(around().path(out))), out);
             return Commands.FINE;
         });
     }

@@ -1,7 +1,11 @@
 package everyblade.cli;
 
+import everyblade.core.coverage.Coverage;
+import everyblade.picture.report.Exhibits;
 import everyblade.picture.report.HandoverPdf;
+import everyblade.picture.report.ReportFacts;
 import everyblade.session.around.Surroundings;
+import everyblade.session.around.Waiting;
 import everyblade.session.job.OpenedJob;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -29,12 +33,13 @@ final class HandoverCommand implements Callable<Integer> {
     public Integer call() {
         NewFile file = NewFile.pdf(around, "--out", out);
         OpenedJob opened = OpenedJob.read(around, job);
-        file.write(HandoverPdf.write(
-                opened.fold(),
-                opened.coverage(),
-                ReportCommand.facts(opened, around.words()),
-                ReportCommand.exhibits(opened, around.words()),
-                around.words()));
+        Coverage coverage = opened.coverage();
+        ReportFacts facts = ReportCommand.facts(opened, around.words());
+        Exhibits exhibits = ReportCommand.exhibits(opened, around.words());
+        file.write(Waiting.during(
+                around,
+                "wait.handover",
+                () -> HandoverPdf.write(opened.fold(), coverage, facts, exhibits, around.words())));
         return Commands.FINE;
     }
 }

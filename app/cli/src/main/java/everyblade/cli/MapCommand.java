@@ -7,6 +7,7 @@ import everyblade.picture.MapStyle;
 import everyblade.picture.MapWords;
 import everyblade.record.RecordKind;
 import everyblade.session.around.Surroundings;
+import everyblade.session.around.Waiting;
 import everyblade.session.job.OpenedJob;
 import everyblade.spi.EngineModel;
 import java.nio.file.Path;
@@ -70,7 +71,10 @@ final class MapCommand implements Callable<Integer> {
                     task,
                     job.journal().head(),
                     MapWords.of(around.words()));
-            file.write(format.draw(MapScene.of(coverage, facts, row, MapStyle.PLAIN), MapStyle.PLAIN.theme()));
+            file.write(Waiting.during(
+                    around,
+                    "wait.map",
+                    () -> format.draw(MapScene.of(coverage, facts, row, MapStyle.PLAIN), MapStyle.PLAIN.theme())));
         }
     }
 }
