@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The launcher for Windows, read as its command interpreter reads it, where there is none to run it. */
@@ -121,6 +122,20 @@ class WindowsLauncherTest {
         assertThat(words.subList(1, words.size()))
                 .filteredOn(word -> word.startsWith("-X") || word.startsWith("-Dfile"))
                 .allSatisfy(word -> assertThat(other).contains(word));
+    }
+
+    /** But for what is about the archive of classes, which is made where Java and the jars lie as on the machine of the build. */
+    @Test
+    void javaIsStartedAsQuickly() throws IOException {
+        List<String> flags = Pattern.compile("^quick=\"(?:\\$quick )?([^\"]*)\"", Pattern.MULTILINE)
+                .matcher(Files.readString(LAUNCHERS.resolve("everyblade")))
+                .results()
+                .flatMap(line -> Stream.of(line.group(1).split(" ")))
+                .filter(flag -> !flag.contains("ArchiveRelocationMode") && !flag.contains("UnlockDiagnostic"))
+                .toList();
+
+        assertThat(flags).hasSizeGreaterThan(5);
+        assertThat(words(java())).containsAll(flags);
     }
 
     @Test
