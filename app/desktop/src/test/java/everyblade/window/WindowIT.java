@@ -25,6 +25,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JFrame;
+import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTextField;
 import org.junit.jupiter.api.AfterEach;
@@ -346,6 +347,29 @@ class WindowIT {
             hands.untilAtRest();
         }
         assertThat(kept(workshop.job())).isEmpty();
+    }
+
+    @Test
+    void largerLettersLayEverythingOutAnewAndLeaveWhatIsBeingTyped() {
+        JFrame frame = open();
+        hands.click(frame, "start.openRecent");
+        hands.until("the job", () -> window.job().isPresent());
+        untilFocused("entry");
+        hands.type("turn on");
+        JobScreen before = window.job().orElseThrow();
+
+        Offscreen.on(() -> {
+            new BarDoing(window, new Places(around)).change(window.choices().text(150));
+            return true;
+        });
+
+        hands.until("the screen anew", () -> window.job().orElseThrow() != before);
+        assertThat(Offscreen.<String>on(
+                        () -> Offscreen.find(frame, JTextField.class, "entry").getText()))
+                .isEqualTo("turn on");
+        assertThat(Offscreen.<Float>on(() ->
+                        Offscreen.find(frame, JLabel.class, "kept 0").getFont().getSize2D()))
+                .isEqualTo(21f);
     }
 
     @Test

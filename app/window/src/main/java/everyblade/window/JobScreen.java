@@ -15,10 +15,6 @@ import everyblade.window.view.NextToDo;
 import everyblade.window.view.Shortcut;
 import everyblade.window.view.Shown;
 import everyblade.words.Words;
-import java.awt.BorderLayout;
-import java.awt.Dimension;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.EnumSet;
@@ -30,10 +26,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import java.util.function.Supplier;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 
 /**
  * The screen of one job: every panel shows the same state, and whatever a person says goes one way, through
@@ -47,27 +40,12 @@ final class JobScreen {
     /** What these do depends on the last entry, which must be known. */
     private static final Set<Act> ON_THE_LAST = EnumSet.of(Act.AGAIN, Act.UNDO, Act.REDO);
 
-    /** What the panels between banners and entry line need with usual letters; below that they scroll. */
-    private static final Dimension LEAST = new Dimension(830, 236);
-
-    /** From this width, with usual letters, what else are pages stands open in a column of this width. */
-    private static final int WIDE = 1600;
-
-    private static final int BESIDE = 330;
-
-    /** So wide where something else stands in the place of all stages. */
-    private static final int LEAST_WITHOUT_STAGES = 600;
-
     private final Session session;
     private final Door door;
     private final Words words;
     private final Supplier<Choices> choices;
-    private final JPanel panel = new JPanel(new BorderLayout());
-    private final Over over;
-    private final JPanel columns = new JPanel(new MigLayout(
-            "insets 0, fill, gap 8, hidemode 3",
-            Looks.large() ? "[grow 62, fill][grow 38, fill]" : "[grow 70, fill][grow 30, fill]",
-            "[grow, fill]"));
+    private final JobLayout layout;
+    private final JComponent component;
     private final Banners banners;
     private final StagePanel stages;
     private final ViewPanel view;
@@ -80,7 +58,6 @@ final class JobScreen {
     private Consumer<Shown> watcher = watching -> {};
     private Consumer<Shown> neighbour = watching -> {};
     private Runnable follower = () -> {};
-    private int leastWidth = LEAST.width;
     private Shown shown;
     private int open;
 
@@ -97,15 +74,16 @@ final class JobScreen {
         this.stages = new StagePanel(words, choices, door, session.meshes());
         this.view = new ViewPanel(words, choices, this::act);
         this.side = new SidePanel(words, choices, door, this::select, this::begin, this::openPicture);
-        this.middle = new Middle(front(), side.component(), words, choices, door, clock, new AtMiddle());
+        this.layout = new JobLayout(stages.component(), view.component());
+        this.middle = new Middle(layout.columns(), side.component(), words, choices, door, clock, new AtMiddle());
         this.entry = new EntryPanel(words, choices, door, clock, this::handIn, this::act);
-        this.over = new Over(panel, entry.over(), entry.component());
         this.acts = new ActPanel(words, choices, this::act);
         this.numbers = new NumberPad(words, choices, entry);
         this.planning = new Planning(door, words, this::showNext);
-        lay();
+        this.component = layout.whole(
+                banners.component(), middle.component(), side, entry, List.of(acts.component(), numbers.component()));
         for (Act ofACell : OF_A_CELL) {
-            Shortcut.of(ofACell).keys().forEach(key -> Keys.within(over, key, () -> act(ofACell)));
+            Shortcut.of(ofACell).keys().forEach(key -> Keys.within(component, key, () -> act(ofACell)));
         }
         stages.onSelect(this::selected);
         stages.onChoose(row -> {
@@ -118,42 +96,8 @@ final class JobScreen {
         banners.opened(session.notices());
     }
 
-    private JComponent front() {
-        // Nothing in them asks for room of its own, or one would grow at the cost of the other.
-        columns.add(stages.component(), "w 10, wmin 0, hmin 0");
-        columns.add(view.component(), "w 10, wmin 0, hmin 0");
-        return columns;
-    }
-
-    private void lay() {
-        JPanel bottom = new JPanel(new MigLayout("insets 0 8 6 8, fillx, wrap, hidemode 3, gapy 4", "[grow]"));
-        bottom.add(entry.component(), "growx");
-        bottom.add(acts.component(), "growx");
-        bottom.add(numbers.component(), "growx");
-        panel.add(banners.component(), BorderLayout.NORTH);
-        panel.add(
-                LeastRoom.scrolled(
-                        middle.component(), () -> new Dimension(Looks.scaled(leastWidth), Looks.scaled(LEAST.height))),
-                BorderLayout.CENTER);
-        panel.add(bottom, BorderLayout.SOUTH);
-        JPanel open = new JPanel(new BorderLayout());
-        open.setBorder(BorderFactory.createEmptyBorder(0, 0, 4, 8));
-        open.add(side.beside());
-        side.beside().setPreferredSize(new Dimension(Looks.scaled(BESIDE), 0));
-        panel.add(open, BorderLayout.EAST);
-        panel.addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent resized) {
-                boolean wide = panel.getWidth() >= Looks.scaled(WIDE);
-                open.setVisible(wide);
-                side.wide(wide);
-            }
-        });
-        open.setVisible(false);
-    }
-
     JComponent component() {
-        return over;
+        return component;
     }
 
     JobState state() {
@@ -215,12 +159,8 @@ final class JobScreen {
     }
 
     /** Puts something in the place of all stages, beside the row in view; it is told of each further state that is shown. */
-    void inPlaceOfStages(JComponent component, Consumer<Shown> told) {
-        leastWidth = LEAST_WITHOUT_STAGES;
-        columns.removeAll();
-        columns.setLayout(new MigLayout("insets 0, fill", "[grow, fill]", "[grow, fill]"));
-        columns.add(view.component(), "w 10, wmin 0, hmin 0");
-        panel.add(component, BorderLayout.WEST);
+    void inPlaceOfStages(JComponent other, Consumer<Shown> told) {
+        layout.inPlaceOfStages(other);
         neighbour = told;
     }
 

@@ -3,7 +3,6 @@ package everyblade.window;
 import everyblade.picture.Facing;
 import everyblade.picture.MapStyle;
 import everyblade.practice.drill.Truth;
-import everyblade.record.RecordKind;
 import everyblade.session.CommandRun;
 import everyblade.session.Keeping;
 import everyblade.session.Session;
@@ -15,18 +14,12 @@ import everyblade.window.view.Choices;
 import everyblade.window.view.Practising;
 import everyblade.window.view.RecentJob;
 import everyblade.window.view.ReviewDesk;
-import everyblade.window.view.Shown;
 import everyblade.words.Visible;
 import everyblade.words.Words;
 import java.awt.BorderLayout;
-import java.awt.Dimension;
-import java.awt.GraphicsEnvironment;
 import java.awt.Image;
-import java.awt.Rectangle;
-import java.awt.Toolkit;
 import java.nio.file.Path;
 import java.time.ZoneId;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -40,7 +33,6 @@ import javax.swing.Timer;
 /** The one window: a start screen or a job, and what belongs to neither. */
 final class MainWindow {
 
-    private static final Dimension FIRST_SIZE = new Dimension(1280, 800);
     private static final int REFRESH_MILLIS = 2000;
 
     private final Surroundings around;
@@ -82,30 +74,15 @@ final class MainWindow {
         this.refreshing = new Timer(REFRESH_MILLIS, due -> refresh());
         speak(choices.language());
         frame.setContentPane(content);
-        frame.setMinimumSize(new Dimension(1000, 640));
-        Dimension screen = Toolkit.getDefaultToolkit().getScreenSize();
-        Dimension wanted = new Dimension(Looks.scaled(FIRST_SIZE.width), Looks.scaled(FIRST_SIZE.height));
-        frame.setSize(Math.min(screen.width, wanted.width), Math.min(screen.height, wanted.height));
-        frame.setLocationRelativeTo(null); // where a platform put it, Java is not always told
-        choices.place().ifPresent(this::putBack);
+        new FramePlace(frame).begin(choices.place());
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         Presence presence = new Presence(around.clock(), () -> job.ifPresent(JobScreen::welcomeBack), this::close);
         frame.addWindowListener(presence);
         frame.addWindowFocusListener(presence);
     }
 
-    /** Where it was when it was last closed, if that is still on a screen. */
-    private void putBack(List<Integer> four) {
-        Rectangle place = new Rectangle(four.get(0), four.get(1), four.get(2), four.get(3));
-        boolean seen = Arrays.stream(
-                        GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices())
-                .anyMatch(screen -> screen.getDefaultConfiguration().getBounds().contains(place));
-        if (seen) {
-            frame.setBounds(place);
-        }
-    }
-
-    private void speak(Locale language) {
+    /** Speaks this language from now on, wherever something is shown anew. */
+    void speak(Locale language) {
         words = Words.of(language);
         waiting.speak(words);
     }
@@ -126,22 +103,9 @@ final class MainWindow {
         frame.setIconImages(sizes);
     }
 
-    /** A job that was opened, and what is to be shown of it. */
-    record Opened(Session session, Shown shown) {}
-
-    /** Opens a job; not on the event thread, since it may take long. */
-    Opened opened(Path folder) {
-        if (around.isPacked(folder)) {
-            return opened(Session.review(
-                    around.speaking(words.locale()), folder, words.say("keeping.review"), waiting.progress()));
-        }
-        return opened(Session.open(around.speaking(words.locale()), folder, pictures(folder), waiting.progress()));
-    }
-
-    /** Opens a record to be reviewed; not on the event thread. */
-    ReviewDesk reviewed(Path folder) {
-        return ReviewDesk.open(
-                around.speaking(words.locale()), folder, words.say("keeping.review"), waiting.progress());
+    /** Opens records as they are to be shown now. */
+    JobOpening opening() {
+        return new JobOpening(around, words, choices.pictures(), waiting);
     }
 
     /**
@@ -154,14 +118,8 @@ final class MainWindow {
         Optional<DrillRecord.Told> told = drill.folder().ended()
                 ? Optional.of(drill.told(truth, drill.job().fold(), drill.job().coverage(), waiting.progress()))
                 : Optional.empty();
-        Path folder = drill.job().folder().path();
-        Opened opened = opened(Session.open(
-                around.speaking(words.locale()), folder, RecordKind.DRILL, List.of(folder), waiting.progress()));
+        JobOpening.Opened opened = opening().drill(drill.job().folder().path());
         return () -> practise(practising, opened, told);
-    }
-
-    private Opened opened(Session session) {
-        return new Opened(session, Shown.of(session.state(), words, ZoneId.systemDefault()));
     }
 
     JFrame frame() {
@@ -184,11 +142,15 @@ final class MainWindow {
         return authoring.screen();
     }
 
-    private List<Path> pictures(Path folder) {
-        return choices.pictures().map(List::of).orElseGet(() -> List.of(around.path(folder)));
+    Optional<ReviewScreen> reviewing() {
+        return reviewing.screen();
     }
 
-    private JobScreen screen(Opened opened) {
+    Papers papers() {
+        return new Papers(frame, new JobStarting(around, shelf, commands), places, door, words, drilling.isPresent());
+    }
+
+    private JobScreen screen(JobOpening.Opened opened) {
         if (!around.packed().holds(opened.shown().state().folder())) {
             choose(choices.opened(opened.shown().state().folder()));
         }
@@ -198,9 +160,8 @@ final class MainWindow {
                         () -> saving(screen).again(),
                         () -> saving(screen).elsewhere(),
                         () -> saving(screen).tryWriting());
-        Doings doings = new Doings();
-        screen.middle()
-                .onPages(doings::report, doings::handover, () -> doings.papers().sign(screen));
+        BarDoing doing = new BarDoing(this, places);
+        screen.middle().onPages(doing::report, doing::handover, () -> papers().sign(screen));
         drilling.ifPresent(drill -> drill.show(
                 screen,
                 words,
@@ -212,7 +173,7 @@ final class MainWindow {
     }
 
     /** Lays everything out: after a job was opened or left, and after the language was changed. */
-    private void show() {
+    void show() {
         content.removeAll();
         start = Optional.empty();
         JComponent middle = drilling.map(Drilling::component)
@@ -220,7 +181,7 @@ final class MainWindow {
                 .or(authoring::component)
                 .or(reviewing::component)
                 .orElseGet(this::startScreen);
-        TopBar bar = new TopBar(words, choices, job, new Doings());
+        TopBar bar = new TopBar(words, choices, job, new BarDoing(this, places));
         content.add(bar.component(), BorderLayout.NORTH);
         content.add(middle, BorderLayout.CENTER);
         JPanel below = new JPanel(new BorderLayout());
@@ -252,7 +213,7 @@ final class MainWindow {
         start.ifPresent(StartPanel::focus);
     }
 
-    private Starting starting() {
+    Starting starting() {
         return new Starting(this, around, shelf, commands, places, door);
     }
 
@@ -301,13 +262,14 @@ final class MainWindow {
         faults.add(fault);
     }
 
-    private void focus() {
+    /** Brings the focus to where a job is gone on with. */
+    void focus() {
         job.ifPresent(screen -> drilling.ifPresentOrElse(
                 drill -> drill.focus(screen), () -> screen.entry().focus()));
     }
 
     /** Goes on with this job. */
-    void enter(Opened opened) {
+    void enter(JobOpening.Opened opened) {
         job = Optional.of(screen(opened));
         show();
         follow();
@@ -315,7 +277,7 @@ final class MainWindow {
     }
 
     /** Goes on with this drill, or shows what came of it. */
-    private void practise(Practising practising, Opened opened, Optional<DrillRecord.Told> told) {
+    private void practise(Practising practising, JobOpening.Opened opened, Optional<DrillRecord.Told> told) {
         Door eyeDoor = new Workers(new Waiting(), this::stopped, faults::add);
         drilling = Optional.of(
                 new Drilling(practising, told, door, eyeDoor, around.clock(), words, waiting.progress(), this::show));
@@ -358,12 +320,46 @@ final class MainWindow {
                 done -> then.run());
     }
 
+    /** Leaves what is shown, once it is settled and if nothing would be lost, and then does this. */
+    void leaveFor(Runnable then) {
+        onceSettled(() -> {
+            if (mayLeave()) {
+                leave(then);
+            }
+        });
+    }
+
+    /** Makes what is neither a job nor the start screen anew. */
+    void again(boolean reviews) {
+        authoring.again(words, choices);
+        if (reviews) {
+            reviewing.again(words, () -> choices);
+        }
+    }
+
+    /** Everything anew, in other words or letters, once what it says was worked out; what was being typed stays. */
+    void anew() {
+        if (job.isEmpty()) {
+            again(true);
+            show();
+            return;
+        }
+        JobScreen before = job.get();
+        door.run(words.say("wait.open"), () -> opening().shown(before.session()), opened -> {
+            JobScreen screen = screen(opened);
+            screen.entry().begin(before.entry().text());
+            job = Optional.of(screen);
+            show();
+            focus();
+        });
+    }
+
     private boolean mayLeave() {
         return job.map(screen -> saving(screen).mayLeave()).orElse(true);
     }
 
     /** What was entered is answered before anything else becomes of the job. */
-    private void onceSettled(Runnable then) {
+    void onceSettled(Runnable then) {
         job.ifPresentOrElse(screen -> screen.entry().onceSettled(then), then);
     }
 
@@ -372,7 +368,7 @@ final class MainWindow {
                 .ifPresent(JobScreen::refresh);
     }
 
-    private Saving saving(JobScreen screen) {
+    Saving saving(JobScreen screen) {
         return new Saving(screen, places, words, frame, folder -> choose(choices.opened(folder)));
     }
 
@@ -386,7 +382,7 @@ final class MainWindow {
             return;
         }
         refreshing.stop();
-        choose(choices.place(List.of(frame.getX(), frame.getY(), frame.getWidth(), frame.getHeight())));
+        choose(choices.place(new FramePlace(frame).now()));
         authoring.close();
         reviewing.close();
         frame.dispose();
@@ -408,110 +404,6 @@ final class MainWindow {
         @Override
         public Optional<Path> otherRecord() {
             return places.askFolder(frame, words.say("review.compare"));
-        }
-    }
-
-    /** What the bar and its keys do. */
-    private final class Doings implements TopBar.Doing {
-
-        @Override
-        public void change(Choices other) {
-            boolean looks = other.dark() != choices.dark()
-                    || other.gloves() != choices.gloves()
-                    || other.text() != choices.text();
-            boolean language = !other.language().equals(choices.language());
-            MainWindow.this.choose(other);
-            if (looks) {
-                Looks.use(choices);
-            }
-            if (language) {
-                speak(choices.language());
-                onceSettled(this::respeak);
-                return;
-            }
-            job.ifPresent(screen -> {
-                screen.acts().resize();
-                screen.numbers().resize();
-                screen.restyle();
-            });
-            authoring.again(words, choices);
-            if (looks) {
-                reviewing.again(words, () -> choices);
-            }
-            show();
-            focus();
-        }
-
-        /** Everything in another language, once what it says was worked out. */
-        private void respeak() {
-            if (job.isEmpty()) {
-                authoring.again(words, choices);
-                reviewing.again(words, () -> choices);
-                show();
-                return;
-            }
-            Session session = job.get().session();
-            door.run(words.say("wait.open"), () -> opened(session), opened -> {
-                job = Optional.of(screen(opened));
-                show();
-                focus();
-            });
-        }
-
-        @Override
-        public void start() {
-            onceSettled(() -> {
-                if (mayLeave()) {
-                    leave(MainWindow.this::startAgain);
-                }
-            });
-        }
-
-        @Override
-        public void watchFolder() {
-            places.askFolder(frame, words.say("bar.folder")).ifPresent(folder -> change(choices.pictures(folder)));
-        }
-
-        @Override
-        public void report() {
-            job.ifPresent(screen -> papers().write(screen, Papers.Paper.REPORT));
-        }
-
-        @Override
-        public void handover() {
-            job.ifPresent(screen -> papers().write(screen, Papers.Paper.HANDOVER));
-        }
-
-        private Papers papers() {
-            return new Papers(
-                    frame, new JobStarting(around, shelf, commands), places, door, words, drilling.isPresent());
-        }
-
-        @Override
-        public void fleet() {
-            onceSettled(() -> {
-                if (mayLeave()) {
-                    leave(() -> {
-                        startAgain();
-                        starting().fleet();
-                    });
-                }
-            });
-        }
-
-        @Override
-        public void saveElsewhere() {
-            job.ifPresent(screen -> saving(screen).elsewhere());
-        }
-
-        @Override
-        public void keys() {
-            KeySheet sheet = new KeySheet(words);
-            sheet.show(
-                    frame,
-                    authoring.screen().isPresent()
-                            ? sheet.ofAuthor()
-                            : reviewing.screen().isPresent() ? sheet.ofReview() : sheet.component());
         }
     }
 }

@@ -49,7 +49,7 @@ public final class ScreenOpening implements Opening {
                 DrillRecord drill = DrillRecord.read(around, job.get());
                 return window.drilled(drill, drill.truth(Optional.empty()));
             }
-            MainWindow.Opened opened = window.opened(job.get());
+            JobOpening.Opened opened = window.opening().opened(job.get());
             return () -> window.enter(opened);
         });
     }
@@ -57,7 +57,7 @@ public final class ScreenOpening implements Opening {
     @Override
     public int review(Surroundings around, Shelf shelf, Path job) {
         return open(around, shelf, window -> {
-            ReviewDesk desk = window.reviewed(job);
+            ReviewDesk desk = window.opening().reviewed(job);
             return () -> window.review(desk);
         });
     }

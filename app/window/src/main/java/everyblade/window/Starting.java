@@ -49,7 +49,7 @@ final class Starting implements StartPanel.Doing {
                 words().say("wait.open"),
                 () -> {
                     Path place = demo ? places.copyOfDemo() : folder;
-                    return window.opened(place);
+                    return window.opening().opened(place);
                 },
                 window::enter);
     }
@@ -61,7 +61,7 @@ final class Starting implements StartPanel.Doing {
 
     @Override
     public void review(Path folder) {
-        door.run(words().say("wait.open"), () -> window.reviewed(folder), window::review);
+        door.run(words().say("wait.open"), () -> window.opening().reviewed(folder), window::review);
     }
 
     @Override
