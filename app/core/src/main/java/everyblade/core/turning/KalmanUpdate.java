@@ -59,9 +59,14 @@ record KalmanUpdate(
         SHARED
     }
 
-    /** Index of a frame that this era knows, −1 otherwise. */
+    /** Index of a frame that this era knows, −1 of any other. */
     int frame(String name) {
         return frames.indexOf(name);
+    }
+
+    /** Whether this era knows a frame. */
+    boolean knows(String name) {
+        return frames.contains(name);
     }
 
     /**
@@ -69,7 +74,7 @@ record KalmanUpdate(
      * known as well without it.
      */
     boolean tells(String row) {
-        return frame(row) >= 0 && (step != Step.FRAME || sighting.frame().equals(row));
+        return knows(row) && (step != Step.FRAME || sighting.frame().equals(row));
     }
 
     /** The fix after one more sighting; where the angle is not known, it goes on from the last era that knows the frame. */
@@ -79,20 +84,18 @@ record KalmanUpdate(
             KalmanUpdate last = before.get(before.size() - 1);
             Stop lastStop = stops.get(last.sighting().stop());
             if (lastStop.stretch() == stop.stretch()) {
-                int frame = last.frame(sighting.frame());
                 Uncertainty link = stop.total().since(lastStop.total());
                 double weight = stop.weight() - lastStop.weight();
-                return frame < 0
-                        ? (sighting.reads() ? last.undialled() : last).frame(stop, link, weight, sighting)
-                        : last.shared(stop, frame, link, weight, sighting);
+                return last.knows(sighting.frame())
+                        ? last.shared(stop, last.frame(sighting.frame()), link, weight, sighting)
+                        : (sighting.reads() ? last.undialled() : last).frame(stop, link, weight, sighting);
             }
         }
         int era = 0;
         for (int i = before.size() - 1; i >= 0; i--) {
             KalmanUpdate earlier = before.get(i);
-            int frame = earlier.frame(sighting.frame());
-            if (frame >= 0) {
-                return earlier.angle(stop, frame, sighting);
+            if (earlier.knows(sighting.frame())) {
+                return earlier.angle(stop, earlier.frame(sighting.frame()), sighting);
             }
             era = Math.max(era, earlier.era() + 1);
         }
@@ -128,10 +131,10 @@ record KalmanUpdate(
     Optional<Closing> closing(List<Stop> stops, Sighting sighting) {
         Stop here = stops.get(this.sighting.stop());
         Stop stop = stops.get(sighting.stop());
-        int frame = frame(sighting.frame());
-        if (frame < 0 || here.stretch() != stop.stretch()) {
+        if (!knows(sighting.frame()) || here.stretch() != stop.stretch()) {
             return Optional.empty();
         }
+        int frame = frame(sighting.frame());
         return Optional.of(new Closing(
                 state[0] + state[frame + 1] - disagreement(stop, frame, sighting),
                 off[frame].and(stop.total().since(here.total())).and(Uncertainty.of(sighting.plusMinus()))));

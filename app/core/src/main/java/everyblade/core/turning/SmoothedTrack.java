@@ -65,6 +65,9 @@ public final class SmoothedTrack {
         }
     }
 
+    /** No fix is such. */
+    private static final int NONE = -1;
+
     /** So many runs are claimed at their stated ±. */
     private static final int AT_FULL = 10;
 
@@ -141,26 +144,26 @@ public final class SmoothedTrack {
     /** One estimate where the row is known, none where it is not, two where the count may have been lost round this stop. */
     List<Reckoning.Estimate> estimates(String row, double rock, int stop) {
         int stretch = track.stops().get(stop).stretch();
-        int last = nearest(stretch, fixesUpTo(stop) - 1, -1, fix -> fix.frame(row) >= 0);
-        int next = nearest(stretch, fixesUpTo(stop), 1, fix -> fix.frame(row) >= 0);
-        if (last < 0 && next < 0) {
+        int last = nearest(stretch, fixesUpTo(stop) - 1, -1, fix -> fix.knows(row));
+        int next = nearest(stretch, fixesUpTo(stop), 1, fix -> fix.knows(row));
+        if (last == NONE && next == NONE) {
             return doubtful(row, rock, stop);
         }
         Reckoning.Estimate best = estimate(row, rock, stop, last, next);
         int telling = nearest(stretch, last, -1, fix -> fix.tells(row));
-        int tellingNext = next < 0 ? next : nearest(stretch, next, 1, fix -> fix.tells(row));
+        int tellingNext = nearest(stretch, next, 1, fix -> fix.tells(row));
         if (telling != last || tellingNext != next) {
             best = best.asGoodAs(estimate(row, rock, stop, telling, tellingNext));
         }
-        return List.of(telling < 0 ? best : best.asGoodAs(reckoning.from(row, rock, stop, telling)));
+        return List.of(telling == NONE ? best : best.asGoodAs(reckoning.from(row, rock, stop, telling)));
     }
 
     private Reckoning.Estimate estimate(String row, double rock, int stop, int last, int next) {
-        boolean seenHere = last >= 0 && track.fixes().get(last).sighting().stop() == stop;
-        if (seenHere || next < 0) {
+        boolean seenHere = last != NONE && track.fixes().get(last).sighting().stop() == stop;
+        if (seenHere || next == NONE) {
             return reckoning.from(row, rock, stop, last);
         }
-        return last < 0
+        return last == NONE
                 ? reckoning.from(row, rock, stop, next)
                 : reckoning.between(row, rock, track.stops().get(stop), last, next);
     }
@@ -169,10 +172,10 @@ public final class SmoothedTrack {
     private List<Reckoning.Estimate> doubtful(String row, double rock, int stop) {
         int last = unslipped(row, stop, fixesUpTo(stop) - 1, -1);
         int next = unslipped(row, stop, fixesUpTo(stop), 1);
-        if (last < 0 && next < 0) {
+        if (last == NONE && next == NONE) {
             return List.of();
         }
-        if (last < 0) {
+        if (last == NONE) {
             Reckoning.Estimate back = reckoning.from(row, rock, stop, next);
             return List.of(
                     back,
@@ -181,7 +184,7 @@ public final class SmoothedTrack {
         Reckoning.Estimate on = reckoning.from(row, rock, stop, last);
         return List.of(
                 on,
-                next < 0
+                next == NONE
                         ? on.turned(-lost(track.fixes().get(last).sighting().stop(), stop))
                         : reckoning.from(row, rock, stop, next));
     }
@@ -258,7 +261,7 @@ public final class SmoothedTrack {
                 .wrapped();
     }
 
-    /** Index of the nearest such fix from this one on, in the stretch; −1 if there is none. */
+    /** Index of the nearest such fix from this one on, in the stretch; {@link #NONE} if there is none. */
     private int nearest(int stretch, int from, int step, Predicate<KalmanUpdate> such) {
         for (int i = from;
                 i >= 0 && i < track.fixes().size() && reckoning.stopOf(i).stretch() == stretch;
@@ -267,22 +270,22 @@ public final class SmoothedTrack {
                 return i;
             }
         }
-        return -1;
+        return NONE;
     }
 
-    /** Index of the nearest fix from this one on that knows the row, with no slip between; −1 if there is none. */
+    /** Index of the nearest fix from this one on that knows the row, with no slip between; {@link #NONE} if there is none. */
     private int unslipped(String row, int stop, int from, int step) {
         for (int i = from; i >= 0 && i < track.fixes().size(); i += step) {
-            if (track.fixes().get(i).frame(row) >= 0) {
+            if (track.fixes().get(i).knows(row)) {
                 int seen = track.fixes().get(i).sighting().stop();
                 for (int s = Math.min(seen, stop) + 1; s <= Math.max(seen, stop); s++) {
                     if (track.stops().get(s).way() == Stop.Way.SLIPPED) {
-                        return -1;
+                        return NONE;
                     }
                 }
                 return i;
             }
         }
-        return -1;
+        return NONE;
     }
 }

@@ -68,41 +68,40 @@ record Track(
         return "reading/" + labels.last().number();
     }
 
-    /** Index of the frame of the reading in force in what is known now, −1 if nothing ties it to the track here. */
-    private int readingFrame() {
-        return fixes.last().frame(Fixes.readingFrame(setting(), stops.last()));
+    /** The frame of the reading in force; what is known now may not know it. */
+    private String readingFrame() {
+        return Fixes.readingFrame(setting(), stops.last());
     }
 
     /** Best value of the shaft's reading at the present stop, 0 to a turn. */
     Turn readingNow() {
         Turn counted = stops.last().counted();
         KalmanUpdate fix = fixes.last();
-        int frame = readingFrame();
-        return frame < 0
-                ? counted.plus(labels.last().offset())
-                        .plus(Turn.ofDegrees(fix.state()[0]))
-                        .wrapped()
-                : counted.plus(fix.origins().get(frame))
-                        .plus(Turn.ofDegrees(fix.state()[0] + fix.state()[frame + 1]))
-                        .wrapped();
+        if (!readingKnown()) {
+            return counted.plus(labels.last().offset())
+                    .plus(Turn.ofDegrees(fix.state()[0]))
+                    .wrapped();
+        }
+        int frame = fix.frame(readingFrame());
+        return counted.plus(fix.origins().get(frame))
+                .plus(Turn.ofDegrees(fix.state()[0] + fix.state()[frame + 1]))
+                .wrapped();
     }
 
     /** Whether a reading of the shaft says where it is. */
     boolean readingKnown() {
-        return readingFrame() >= 0;
+        return fixes.last().knows(readingFrame());
     }
 
     /** What the reading may be off at the present stop. */
     Uncertainty readingOff() {
-        return readingKnown()
-                ? off(Fixes.readingFrame(setting(), stops.last())).orElse(Uncertainty.EXACT)
-                : Uncertainty.EXACT;
+        return readingKnown() ? off(readingFrame()).orElse(Uncertainty.EXACT) : Uncertainty.EXACT;
     }
 
     /** What a row may be off at the present stop; empty if it was not identified since the count was last broken. */
     Optional<Uncertainty> off(String row) {
         return Optional.of(fixes.last())
-                .filter(fix -> fix.frame(row) >= 0)
+                .filter(fix -> fix.knows(row))
                 .filter(fix -> stops.get(fix.sighting().stop()).stretch()
                         == stops.last().stretch())
                 .map(fix -> fix.off()[fix.frame(row)].and(stops.last()
@@ -234,7 +233,7 @@ record Track(
         return checks.stream().flatMap(check -> check.found().stream()).toList();
     }
 
-    /** Those that were not found in an earlier state of this track, in order. */
+    /** Those that were not found in another state of this track, in order; an entry taken back may lie between the two. */
     List<CountError> countErrorsSince(Track before) {
         int known = before.checks.size();
         if (known <= checks.size() && (known == 0 || checks.get(known - 1) == before.checks.last())) {

@@ -100,6 +100,42 @@ class CountTest {
     }
 
     @Nested
+    class ErrorsFoundSince {
+
+        private Situation after(String... lines) {
+            return new Job(Engines.of(36, 2))
+                    .enter("view v", "datum c1 1", "turn on 40 ±9", "here 34 ±0", "turn on 40 ±9", "here 30 ±0")
+                    .enter(lines)
+                    .fold()
+                    .situation();
+        }
+
+        private List<Integer> since(Situation before, Situation now) {
+            return now.countErrorsSince(before).stream().map(CountError::entry).toList();
+        }
+
+        @Test
+        void areThoseOfWhatWasEnteredAfter() {
+            Job job = new Job(Engines.of(36, 2)).enter("view v", "datum c1 1", "turn on 40 ±9");
+            Situation none = job.fold().situation();
+            Situation one = job.enter("here 34 ±0").fold().situation();
+            Situation two = job.enter("turn on 40 ±9", "here 30 ±0").fold().situation();
+            assertThat(since(none, two)).containsExactly(4, 6);
+            assertThat(since(one, two)).containsExactly(6);
+            assertThat(since(two, two)).isEmpty();
+        }
+
+        @Test
+        void areThoseThatComeOfTakingAnEntryBack() {
+            Situation struck = after("void 4 because it was another blade");
+            assertThat(since(after(), struck)).as("found anew, over both moves").containsExactly(6);
+            assertThat(since(struck, after())).containsExactly(4, 6);
+            assertThat(since(after(), after("void 6 because it was another blade")))
+                    .isEmpty();
+        }
+    }
+
+    @Nested
     class AfterASlip {
 
         private final Job job = new Job(new Engines()

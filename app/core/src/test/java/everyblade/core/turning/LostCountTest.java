@@ -158,6 +158,8 @@ class LostCountTest {
             job.enter("view v", "datum r 1 at 0", "view u", "datum q 1", "view v", "turn to 60 ±0", "turn to 120 ±0");
             job.enter("here 43", "view u", "look");
             assertThat(job.airfoils("q", State.SEEN)).containsExactly(43);
+            job.enter("view v", "skip 30 ±0", "here 38", "view u", "look");
+            assertThat(job.airfoils("q", State.SEEN)).containsExactly(38, 43);
         }
 
         /** What q has cleared before is not suspected along with the reading that was off. */

@@ -114,7 +114,8 @@ class NetworkTest {
         private final BitSet seen = new BitSet();
         private final BitSet slips = new BitSet();
 
-        /** @param slipping whether the rotor now and then turns by an unknown angle, until a row that was seen before is seen again */
+        /** @param slipping whether the rotor now and then turns by an unknown angle, until a row that was
+         *     seen before is seen again, and the dial is set to any angle, which says nothing of rows */
         RandomNetwork(long seed, boolean slipping) {
             random = new SplittableRandom(seed);
             rows = 1 + random.nextInt(3);
@@ -132,6 +133,9 @@ class NetworkTest {
                     sight(stop, seenBefore(), truth);
                 } else if (stop > 0) {
                     truth += move(stop);
+                }
+                if (slipping && random.nextInt(4) == 0) {
+                    track = track.labelled(1, Turn.ofDegrees(Math.rint(360 * random.nextDouble())));
                 }
                 for (int row = 0; row < rows; row++) {
                     if (stop == 0 && row == 0 || random.nextInt(4) == 0) {
