@@ -139,6 +139,8 @@ class GrowthTest {
         void growOnlyIfTheUncertaintyDoesNotExplainIt() {
             assertThat(growth("a nick 3 tpl 1 ± 0.3", "a nick 3 tpl 1.5 ± 0.4").trend())
                     .isEqualTo(Trend.UNSURE);
+            assertThat(growth("a nick 3 tpl 1 ± 0.3", "a nick 3 tpl 0.5 ± 0.4").trend())
+                    .isEqualTo(Trend.UNSURE);
             assertThat(growth("a nick 3 tpl 1 ± 0.3", "a nick 3 tpl 0.4 ± 0.4").trend())
                     .isEqualTo(Trend.SHRUNK);
             assertThat(growth("a nick 3 tpl 1 ± 0.3", "a nick 3 tpl 0.7 ± 0.4").trend())
@@ -178,6 +180,10 @@ class GrowthTest {
         @Test
         void isNotToldWhereNothingWasRunOrNobodySaid() {
             assertThat(run(new String[] {"fact cycles 100"}, new String[] {"fact cycles 100"}))
+                    .isEmpty();
+            assertThat(run(
+                            new String[] {"fact cycles 100"},
+                            new String[] {"fact cycles 140", "void 1 because of another engine"}))
                     .isEmpty();
             assertThat(run(new String[] {"fact cycles many"}, new String[] {"fact cycles 100"}))
                     .isEmpty();
