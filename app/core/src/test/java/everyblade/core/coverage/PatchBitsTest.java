@@ -3,6 +3,7 @@ package everyblade.core.coverage;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.angle.IndexRun;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 /** Patches of two facets of three airfoils. */
@@ -49,5 +50,80 @@ class PatchBitsTest {
         assertThat(shared.contains(1, 0, 1)).isTrue();
         assertThat(shared.contains(1, 0, 2)).isFalse();
         assertThat(shared.isFull(1)).isTrue();
+    }
+
+    private static final int PATCHES = 4;
+
+    /** The same patches of two facets of 70 airfoils, kept one by one. */
+    private static final class Both {
+
+        static final int AIRFOILS = 70;
+        final boolean[][][] plain = new boolean[2][PATCHES][AIRFOILS];
+        final PatchBits bits = PatchBits.none(AIRFOILS, 2);
+
+        static Both drawn(SplittableRandom random) {
+            Both both = new Both();
+            int runs = random.nextInt(6);
+            for (int i = 0; i < runs; i++) {
+                int facet = random.nextInt(2);
+                IndexRun run = new IndexRun(random.nextInt(AIRFOILS), random.nextInt(AIRFOILS + 1));
+                boolean whole = random.nextBoolean();
+                int patch = whole ? 0 : random.nextInt(PATCHES);
+                both.bits.add(run, facet, patch, whole ? 1 : PATCHES);
+                for (int k = 0; k < run.length(); k++) {
+                    for (int p = 0; p < PATCHES; p++) {
+                        both.plain[facet][p][(run.first() + k) % AIRFOILS] |= whole || p == patch;
+                    }
+                }
+            }
+            return both;
+        }
+    }
+
+    private interface Of {
+        boolean holds(int facet, int patch, int index);
+    }
+
+    private static void assertHolds(PatchBits bits, Of plain) {
+        for (int facet = 0; facet < 2; facet++) {
+            boolean all = true;
+            for (int patch = 0; patch < PATCHES; patch++) {
+                boolean full = true;
+                for (int index = 0; index < Both.AIRFOILS; index++) {
+                    boolean holds = plain.holds(facet, patch, index);
+                    full &= holds;
+                    assertThat(bits.contains(index + 1, facet, patch)).isEqualTo(holds);
+                    assertThat(bits.word(index / 64, facet, patch) >>> index % 64 & 1)
+                            .isEqualTo(holds ? 1 : 0);
+                    if (bits.whole(facet)) {
+                        assertThat(holds).isEqualTo(plain.holds(facet, 0, index));
+                    }
+                }
+                all &= full;
+                assertThat(bits.isFull(facet, patch, PATCHES)).isEqualTo(full);
+            }
+            assertThat(bits.isFull(facet)).isEqualTo(all);
+            assertThat(bits.isFull(facet, 0, 1)).isEqualTo(all);
+        }
+    }
+
+    @Test
+    void whateverWasAddedAndKeptEachPatchOfEachAirfoilBelongsToItThatShould() {
+        SplittableRandom random = new SplittableRandom(11);
+        for (int round = 0; round < 200; round++) {
+            Both one = Both.drawn(random);
+            Both other = Both.drawn(random);
+            assertHolds(one.bits, (facet, patch, index) -> one.plain[facet][patch][index]);
+            PatchBits added = one.bits.copy();
+            added.add(other.bits);
+            assertHolds(
+                    added, (facet, patch, index) -> one.plain[facet][patch][index] || other.plain[facet][patch][index]);
+            PatchBits kept = one.bits.copy();
+            kept.keep(other.bits);
+            assertHolds(
+                    kept, (facet, patch, index) -> one.plain[facet][patch][index] && other.plain[facet][patch][index]);
+            assertHolds(one.bits, (facet, patch, index) -> one.plain[facet][patch][index]);
+            assertHolds(other.bits, (facet, patch, index) -> other.plain[facet][patch][index]);
+        }
     }
 }

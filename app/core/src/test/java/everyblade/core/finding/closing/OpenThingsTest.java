@@ -23,9 +23,8 @@ class OpenThingsTest {
         return new Job(Engine.of(EngineModel.of("e", "engine")
                 .rows(List.of(Row.of("s", RowKind.STATOR, 12).build()))
                 .ports(List.of(port("p1", OptionalDouble.of(97.6)), port("p2", OptionalDouble.empty())))
-                .views(List.of(View.of("v", "s")
-                        .window(new Window(2, List.of("all")))
-                        .build()))
+                .views(List.of(
+                        View.of("v", "s").window(new Window(2, List.of("all"))).build()))
                 .build()));
     }
 
@@ -39,14 +38,17 @@ class OpenThingsTest {
 
     @Test
     void aTipAmongTheBladesIsToldAtItsViewByTheEntryThatPutItThereLast() {
-        assertThat(items("view v", "in", "clear", "in", "note on")).singleElement().satisfies(item -> {
-            assertThat(item.kind()).isEqualTo(Kind.TIP);
-            assertThat(item.opened().orElseThrow().number()).isEqualTo(4);
-            assertThat(item.where()).contains(new Where.AtView("v"));
-        });
-        assertThat(items("view v", "in", "void 2 because not yet", "in")).singleElement().satisfies(item -> assertThat(
-                        item.opened().orElseThrow().number())
-                .isEqualTo(4));
+        assertThat(items("view v", "in", "clear", "in", "note on"))
+                .singleElement()
+                .satisfies(item -> {
+                    assertThat(item.kind()).isEqualTo(Kind.TIP);
+                    assertThat(item.opened().orElseThrow().number()).isEqualTo(4);
+                    assertThat(item.where()).contains(new Where.AtView("v"));
+                });
+        assertThat(items("view v", "in", "void 2 because not yet", "in"))
+                .singleElement()
+                .satisfies(
+                        item -> assertThat(item.opened().orElseThrow().number()).isEqualTo(4));
     }
 
     @Test
