@@ -212,7 +212,8 @@ final class CoverSearch {
             if (kind.airfoils().intersects(airfoils)) {
                 RowNeeds.Shown own = kind.shown().get(number).minus(needs.shown(kind, whole));
                 parts.parts().or(own.parts());
-                if (needs.onlyWholly(kind, mask)) {
+                if (needs.onlyAtEdges(kind, mask)) {
+                    parts.beside().or(own.beside());
                     parts.wholly().or(own.wholly());
                 }
             }
@@ -221,7 +222,7 @@ final class CoverSearch {
                 new Wanted(number, parts),
                 wanted -> needs.options()
                         .get(number)
-                        .window(wanted.parts().parts(), wanted.parts().wholly()));
+                        .window(wanted.parts().all(), wanted.parts().wholly()));
     }
 
     /**

@@ -34,28 +34,41 @@ final class RowNeeds {
      * What was or would be shown of an airfoil.
      *
      * @param parts patches, or zones where nothing is computed
+     * @param beside patches of other zones beside these: where they are seen, no edge of sight runs
      * @param wholly patches along an edge of sight that are shown as a whole
      */
-    record Shown(BitSet parts, BitSet wholly) {
+    record Shown(BitSet parts, BitSet beside, BitSet wholly) {
 
         Shown() {
-            this(new BitSet(), new BitSet());
+            this(new BitSet(), new BitSet(), new BitSet());
         }
 
         /** This and that. */
         Shown or(Shown more) {
-            return new Shown(union(parts, more.parts), union(wholly, more.wholly));
+            return new Shown(union(parts, more.parts), union(beside, more.beside), union(wholly, more.wholly));
         }
 
-        private Shown within(BitSet wanted) {
-            parts.and(wanted);
-            wholly.and(wanted);
+        private Shown within(Wanted wanted) {
+            parts.and(wanted.parts());
+            beside.and(wanted.beside());
+            wholly.and(wanted.parts());
             return this;
         }
 
         /** This without that. */
         Shown minus(Shown less) {
-            return new Shown(difference(parts, less.parts), difference(wholly, less.wholly));
+            return new Shown(
+                    difference(parts, less.parts), difference(beside, less.beside), difference(wholly, less.wholly));
+        }
+
+        /** Everything that is in sight. */
+        BitSet all() {
+            return union(parts, beside);
+        }
+
+        /** Without what matters at an edge of sight alone. */
+        Shown plain() {
+            return new Shown(parts, new BitSet(), new BitSet());
         }
 
         private static BitSet union(BitSet a, BitSet b) {
@@ -68,6 +81,15 @@ final class RowNeeds {
             BitSet difference = (BitSet) a.clone();
             difference.andNot(b);
             return difference;
+        }
+    }
+
+    /** Parts of zones that are left, and parts of other zones beside them. */
+    private record Wanted(BitSet parts, BitSet beside) {
+
+        static Wanted of(ViewOption option, ZoneSet open) {
+            BitSet parts = option.parts(open);
+            return new Wanted(parts, option.beside(parts));
         }
     }
 
@@ -107,13 +129,13 @@ final class RowNeeds {
         record Open(ZoneSet zones, List<Shown> shown, Shown seen) {}
         Map<Open, ZoneSet> feasible = new HashMap<>();
         Map<Left, BitSet> alike = new HashMap<>();
-        Map<ZoneSet, BitSet> parts = new HashMap<>();
+        Map<ZoneSet, Wanted> wanted = new HashMap<>();
         for (int n = 1; n <= row.count(); n++) {
             ZoneSet open = Gaps.within(of, n);
             if (!open.isEmpty() && !options.isEmpty()) {
                 Shown seen = seen(of, n);
-                List<Shown> shown =
-                        shown(of, options, n, parts.computeIfAbsent(open, options.get(0)::parts), seen, first);
+                Wanted now = wanted.computeIfAbsent(open, zones -> Wanted.of(options.get(0), zones));
+                List<Shown> shown = shown(of, options, n, now, seen, first);
                 int airfoil = n;
                 ZoneSet closable = feasible.computeIfAbsent(
                         new Open(open, shown, seen), alikeSeen -> feasible(of, airfoil, open, seen, shown));
@@ -135,20 +157,20 @@ final class RowNeeds {
     }
 
     private static Shown seen(RowCoverage of, int n) {
-        return new Shown(of.surely(n), of.wholly(n));
+        BitSet surely = of.surely(n);
+        return new Shown(surely, surely, of.wholly(n));
     }
 
     /** What each option would show of airfoil n that is wanted and was not seen. */
     private static List<Shown> shown(
-            RowCoverage of, List<ViewOption> options, int n, BitSet wanted, Shown seen, OptionalDouble first) {
+            RowCoverage of, List<ViewOption> options, int n, Wanted wanted, Shown seen, OptionalDouble first) {
         List<Shown> shown = new ArrayList<>();
         for (ViewOption option : options) {
             boolean fixed = !option.travels() && first.isPresent();
             double clock = first.orElse(0) + Engine.fromFirst(of.row(), n).degrees();
-            Shown shows = fixed
-                    ? new Shown(option.showsAt(clock), option.whollyAt(clock))
-                    : new Shown(option.shows(), option.wholly());
-            shown.add(shows.minus(seen).within(wanted));
+            BitSet shows = fixed ? option.showsAt(clock) : option.shows();
+            BitSet wholly = fixed ? option.whollyAt(clock) : option.wholly();
+            shown.add(new Shown(shows, shows, wholly).minus(seen).within(wanted));
         }
         return shown;
     }
@@ -163,7 +185,7 @@ final class RowNeeds {
     }
 
     private static boolean doneBy(RowCoverage of, int n, int zone, Shown shown) {
-        return of.doneBy(n, zone, shown.parts(), shown.wholly());
+        return of.doneBy(n, zone, shown.all(), shown.wholly());
     }
 
     Row row() {
@@ -197,6 +219,7 @@ final class RowNeeds {
         for (int option = 0; option < options.size(); option++) {
             if ((mask >> option & 1) != 0) {
                 all.parts().or(kind.shown().get(option).parts());
+                all.beside().or(kind.shown().get(option).beside());
                 all.wholly().or(kind.shown().get(option).wholly());
             }
         }
@@ -210,9 +233,9 @@ final class RowNeeds {
                 .allMatch(zone -> !kind.open().contains(zone) || doneBy(coverage, kind.example(), zone, all));
     }
 
-    /** Whether these options cover a kind only because some of them show patches along an edge of sight as a whole. */
-    boolean onlyWholly(Kind kind, int mask) {
-        return covers(mask, kind) && !enough(kind, new Shown(shown(kind, mask).parts(), new BitSet()));
+    /** Whether these options cover a kind only by what they show along edges of sight: patches as a whole, and those beside. */
+    boolean onlyAtEdges(Kind kind, int mask) {
+        return covers(mask, kind) && !enough(kind, shown(kind, mask).plain());
     }
 
     /** The sets of options that cover a kind and from which none can be left out, among these. */

@@ -145,6 +145,17 @@ record ViewOption(
         return parts;
     }
 
+    /** Patches beside these that are none of them; none where nothing is computed. */
+    BitSet beside(BitSet parts) {
+        BitSet beside = new BitSet();
+        patches.ifPresent(all -> parts.stream()
+                .forEach(patch -> IntStream.range(0, all.edges(patch))
+                        .map(edge -> all.beyond(patch, edge))
+                        .filter(beyond -> beyond >= 0 && !parts.get(beyond))
+                        .forEach(beside::set)));
+        return beside;
+    }
+
     /** What it shows of an airfoil that stands there and cannot be brought anywhere else; clock angle in degrees. */
     BitSet showsAt(double clock) {
         return at(
