@@ -5,8 +5,6 @@ import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.State;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.gap.Gaps;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** What was looked at, as far as a judgement of findings asks. */
 public interface Looked {
@@ -19,7 +17,6 @@ public interface Looked {
 
     /** What a coverage says. */
     static Looked in(Coverage coverage) {
-        Set<String> left = Gaps.of(coverage).stream().map(gap -> gap.row().id()).collect(Collectors.toSet());
         return new Looked() {
 
             @Override
@@ -36,7 +33,7 @@ public interface Looked {
 
             @Override
             public boolean atAllOf(String row) {
-                return !left.contains(row);
+                return !Gaps.in(coverage.row(row));
             }
         };
     }

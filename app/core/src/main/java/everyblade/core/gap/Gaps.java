@@ -40,6 +40,13 @@ public final class Gaps {
         return gaps;
     }
 
+    /** Whether there is any in a row; takes less than to find them, for how to close them is not asked. */
+    public static boolean in(RowCoverage row) {
+        return IntStream.rangeClosed(1, row.row().count())
+                .anyMatch(
+                        n -> !left(row, n, (state, why) -> OPEN.contains(state)).isEmpty());
+    }
+
     private static List<Gap> ofKind(Coverage coverage, RowCoverage row, State state, Why why) {
         int count = row.row().count();
         ZoneSet[] open = new ZoneSet[count];

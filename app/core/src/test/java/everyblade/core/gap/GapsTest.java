@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import everyblade.core.Engines;
 import everyblade.core.English;
 import everyblade.core.Job;
+import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.State;
 import everyblade.core.coverage.Why;
 import everyblade.core.turning.Engine;
@@ -27,7 +28,13 @@ class GapsTest {
     }
 
     private static List<Gap> gaps(Job job) {
-        return Gaps.of(job.coverage());
+        List<Gap> gaps = Gaps.of(job.coverage());
+        for (RowCoverage row : job.coverage().rows()) {
+            assertThat(Gaps.in(row))
+                    .as("any in %s", row.row().id())
+                    .isEqualTo(gaps.stream().anyMatch(gap -> gap.row().equals(row.row())));
+        }
+        return gaps;
     }
 
     private static List<String> told(Job job) {
