@@ -3,6 +3,7 @@ package everyblade.core.finding.growth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import everyblade.core.Engines;
 import everyblade.core.Job;
 import everyblade.core.entry.Entry.Interval;
 import everyblade.core.finding.Finding;
@@ -10,6 +11,9 @@ import everyblade.core.finding.Findings;
 import everyblade.core.finding.LimitsUnderTest;
 import everyblade.core.finding.growth.Growth.Trend;
 import everyblade.core.gap.Gaps;
+import everyblade.core.turning.Engine;
+import everyblade.spi.Direction;
+import everyblade.spi.RowKind;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -198,5 +202,34 @@ class GrowthTest {
         assertThat(LeftAgain.first(Gaps.of(now.coverage()), then.coverage()))
                 .extracting(left -> left.gap().row().id() + " " + left.lastTimeToo())
                 .containsExactly("b true", "a false");
+    }
+
+    /** Of ten blades then and twelve now, the last two were not there to be seen. */
+    @Test
+    void ofAnEngineWithFewerBladesOrWithoutTheRowNothingWasLeftLastTime() {
+        Job now = job("note nothing yet");
+        Job fewer = new Job(new Engines()
+                        .row("a", RowKind.ROTOR, 10, Direction.CW, 2, List.of(), false, 0)
+                        .view("va", "a", 0, 2)
+                        .built())
+                .enter("view va", "round 1");
+        assertThat(LeftAgain.first(Gaps.of(now.coverage()), fewer.coverage()))
+                .extracting(left -> left.gap().row().id() + " " + left.lastTimeToo())
+                .containsExactly("a false", "b false");
+        Job asMany = new Job(Engines.of(12, 2));
+        assertThat(LeftAgain.first(Gaps.of(now.coverage()), asMany.coverage())).noneMatch(LeftAgain.Left::lastTimeToo);
+    }
+
+    @Test
+    void theLastBladeOfThenCountsAsWell() {
+        Engine twelve = new Engines().rotor("a", 12).view("v", "a", 0, 2).built();
+        Job then = new Job(twelve).enter("view v", "datum a 1", "turn back 300");
+        Job now = new Job(twelve).enter("view v", "datum a 1", "turn back 300");
+        assertThat(LeftAgain.first(Gaps.of(now.coverage()), then.coverage()))
+                .singleElement()
+                .satisfies(left -> {
+                    assertThat(left.gap().airfoils()).hasSize(1);
+                    assertThat(left.lastTimeToo()).isTrue();
+                });
     }
 }

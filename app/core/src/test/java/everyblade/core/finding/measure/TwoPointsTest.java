@@ -200,6 +200,13 @@ class TwoPointsTest {
         assertThat(List.copyOf(result.budget().values())).isSortedAccordingTo(Comparator.reverseOrder());
     }
 
+    /** Half the picture is tan 30° off the axis. */
+    @Test
+    void aNarrowerPictureHasMorePixelsForTheSameAngle() {
+        assertThat(new Camera(60, 400, 200, 200).scale()).isEqualTo(200 * Math.sqrt(3), within(1e-9));
+        assertThat(CAMERA.scale()).isEqualTo(200, within(1e-9));
+    }
+
     @Test
     void aLineTwiceAsFarIsTwiceAsLong() {
         TwoPoints.Result result = TwoPoints.measure(

@@ -287,6 +287,13 @@ class PhotoPlacingTest {
         }
 
         @Test
+        void isNotAheadByWhatIsVoid() {
+            assertThat(clock("1 fact \"camera clock\" +02:00", "2 void 1 because of another camera")
+                            .taken("2026-03-01T08:01:10"))
+                    .contains(START.plusSeconds(70));
+        }
+
+        @Test
         void isAheadByWhatTheLastFactSays() {
             assertThat(clock("1 fact \"camera clock\" +01:00", "2 fact \"Camera Clock\" +02:00:05")
                             .taken("2026-03-01T10:01:15"))

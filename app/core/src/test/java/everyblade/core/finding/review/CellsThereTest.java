@@ -12,6 +12,8 @@ import everyblade.spi.RowKind;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** What a reviewer is told of a place, and what of a record they are shown before they have said anything. */
 class CellsThereTest {
@@ -95,5 +97,27 @@ class CellsThereTest {
         assertThat(blind.isVoid(7)).isTrue();
         assertThat(blind.situation().ledger().remarks()).isEmpty();
         assertThat(job.fold().situation().ledger().remarks()).isNotEmpty();
+    }
+
+    /** A take-over that was shown hangs on a hand-over that was: blind, the journal can still be folded. */
+    @Test
+    void blindARecordCanBeFoldedWhateverOpinionsWereInIt() {
+        Job job = job().enter(
+                        "refer is it in",
+                        "settle 6 because yes",
+                        "void 7 because not yet",
+                        "handover Bo",
+                        "takeover Bo");
+        var blind = Blind.fold(job.fold());
+        assertThat(blind.entries()).hasSize(10);
+        assertThat(blind.entries().get(5).text()).isEmpty();
+        assertThat(blind.isVoid(7)).isTrue();
+        assertThat(Blind.shown(job.fold())).extracting(Logged::text).doesNotContain("refer is it in");
+    }
+
+    @ParameterizedTest
+    @EnumSource(ReviewRemark.What.class)
+    void eachSortOfRemarkHasAWordInFiles(ReviewRemark.What what) {
+        assertThat(what.word()).isEqualTo(what.name().toLowerCase(java.util.Locale.ROOT));
     }
 }
