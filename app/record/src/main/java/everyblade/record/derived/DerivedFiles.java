@@ -83,7 +83,7 @@ public final class DerivedFiles {
      * @param kind of what is asked for, a plain word
      * @param key that says all that it depends on
      */
-    public synchronized Optional<byte[]> find(String kind, String key) {
+    public Optional<byte[]> find(String kind, String key) {
         if (folder.isEmpty()) {
             return Optional.empty();
         }
@@ -128,7 +128,7 @@ public final class DerivedFiles {
         }
     }
 
-    private Seal seal() throws IOException {
+    private synchronized Seal seal() throws IOException {
         if (seal.isEmpty()) {
             seal = Optional.of(Seal.in(folder.orElseThrow()));
         }
@@ -136,7 +136,7 @@ public final class DerivedFiles {
     }
 
     /** All that the content depends on, told apart from every other. */
-    private String name(String kind, String key) {
+    private synchronized String name(String kind, String key) {
         if (mark.isEmpty()) {
             mark = Optional.of(program.get());
         }
