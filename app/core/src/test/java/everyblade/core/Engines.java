@@ -4,6 +4,7 @@ import everyblade.core.turning.Engine;
 import everyblade.spi.ChordBand;
 import everyblade.spi.Direction;
 import everyblade.spi.EngineModel;
+import everyblade.spi.Landmark;
 import everyblade.spi.Pad;
 import everyblade.spi.Port;
 import everyblade.spi.Ratio;
@@ -29,6 +30,7 @@ public final class Engines {
     private final List<Port> ports = new ArrayList<>();
     private final List<String> spools = new ArrayList<>(List.of("shaft"));
     private double aim;
+    private List<Landmark> landmarks = List.of();
     private Direction normal = Direction.CW;
     private String spool = "shaft";
 
@@ -49,6 +51,12 @@ public final class Engines {
     /** In the views to come an airfoil is put to the reference to ± so many degrees. */
     public Engines aim(double plusMinus) {
         aim = plusMinus;
+        return this;
+    }
+
+    /** The rows to come have an airfoil that anybody knows again. */
+    public Engines landmark(int airfoil) {
+        landmarks = List.of(new Landmark(airfoil, "locking piece"));
         return this;
     }
 
@@ -80,7 +88,7 @@ public final class Engines {
                 spanBands,
                 chordBands,
                 sides,
-                List.of(),
+                landmarks,
                 Optional.empty(),
                 0.5,
                 OptionalDouble.empty(),

@@ -56,6 +56,15 @@ class CountTest {
             assertThat(job.airfoils("c1", State.SEEN)).isSubsetOf(List.of(1, 7));
         }
 
+        /** Half a pitch is 5°: from there on the next blade is as near as the one that was meant. */
+        @Test
+        void anErrorOfHalfAPitchIsALossAndALittleLessIsSharedOut() {
+            Job half = new Job(Engines.of(36, 2)).enter("view v", "datum c1 1", "turn on 45", "here 33");
+            assertThat(half.coverage().lostCount()).isTrue();
+            Job less = new Job(Engines.of(36, 2)).enter("view v", "datum c1 1", "turn on 44.9", "here 33");
+            assertThat(less.coverage().lostCount()).isFalse();
+        }
+
         /** Counted on, every blade but 2 passed the window; counted back from the blade at the end, every one but 6. */
         @Test
         void aCountLostInASingleMoveLeavesThatMoveInDoubt() {

@@ -96,6 +96,34 @@ class SmoothedTrackTest {
         }
     }
 
+    /** Two moves that may each fall short by up to 2°, closed by exact sightings 180° apart: in the middle ± 1°. */
+    @Nested
+    class BetweenTwoIdentifications {
+
+        private SmoothedTrack.Place inTheMiddle(double rock) {
+            Track track = identified(Track.start("shaft"), 0, 0);
+            track = track.moved(1, Turn.ofDegrees(90), new Uncertainty(0, 2, 0));
+            track = track.moved(1, Turn.ofDegrees(90), new Uncertainty(0, 2, 0));
+            return SmoothedTrack.of(identified(track, 178, 0))
+                    .at("c1", rock, 1)
+                    .place()
+                    .orElseThrow();
+        }
+
+        @Test
+        void oneSidedErrorsOfTheWayAreSharedFromBothEnds() {
+            assertThat(inTheMiddle(0).best().degrees()).isCloseTo(89, within(1e-6));
+            assertThat(inTheMiddle(0).low().degrees()).isCloseTo(88, within(1e-6));
+            assertThat(inTheMiddle(0).high().degrees()).isCloseTo(90, within(1e-6));
+        }
+
+        @Test
+        void looseBladesLeanOnTop() {
+            assertThat(inTheMiddle(1.5).low().degrees()).isCloseTo(86.5, within(1e-6));
+            assertThat(inTheMiddle(1.5).high().degrees()).isCloseTo(91.5, within(1e-6));
+        }
+    }
+
     @Nested
     class ManyRuns {
 

@@ -221,5 +221,32 @@ class TurningTest {
             job.enter("turn on 20", "turn on 20", "turn on 20");
             assertThat(job.warnings()).last().asString().contains("are doubtful now");
         }
+
+        private List<String> warnedOfSkipping(Engines engine, String... lines) {
+            Job job = new Job(engine.view("v", "c1", 0, 1)
+                            .pad("pad", Ratio.ONE, 1, 0, 0)
+                            .built())
+                    .enter("view v", "datum c1 1", "skip on 20");
+            int before = job.warnings().size();
+            return job.enter(lines).warnings().subList(before, job.warnings().size());
+        }
+
+        @Test
+        void isSilentWhereAnUnwatchedMoveBringsALandmarkToTheReference() {
+            assertThat(warnedOfSkipping(new Engines().rotor("c1", 90), "skip back 20"))
+                    .isEmpty();
+            assertThat(warnedOfSkipping(new Engines().rotor("c1", 90), "skip back 16"))
+                    .as("blade 2, no landmark")
+                    .isNotEmpty();
+            assertThat(warnedOfSkipping(new Engines().rotor("c1", 90), "skip back 19"))
+                    .as("blade 1 a degree away")
+                    .isNotEmpty();
+            assertThat(warnedOfSkipping(new Engines().landmark(2).rotor("c1", 90), "skip back 24"))
+                    .as("the marked blade 2")
+                    .isEmpty();
+            assertThat(warnedOfSkipping(new Engines().landmark(2).rotor("c1", 90), "skip back 20"))
+                    .as("blade 1 bears no mark")
+                    .isNotEmpty();
+        }
     }
 }
