@@ -232,7 +232,7 @@ class SituationTest {
             Job near = standing(4.9, 9);
             assertRefused(near, "turn on 10", "among the blades");
             assertRefused(near, "round 1", "among the blades");
-            near.enter("look", "at b", "turn on 10", "at c", "turn on 10");
+            near.enter("look", "clear", "at b", "turn on 10", "at c", "turn on 10");
         }
 
         @Test
