@@ -12,7 +12,6 @@ import everyblade.core.turning.Fold;
 import everyblade.core.turning.Situation;
 import everyblade.picture.report.OutlineWords;
 import everyblade.session.around.OneLine;
-import everyblade.spi.Landmark;
 import everyblade.spi.Row;
 import everyblade.words.Words;
 import java.util.ArrayList;
@@ -96,17 +95,10 @@ final class PlanText {
                         move.drawn() ? "steps.feedUntil" : "steps.turnUntil",
                         row.kind(),
                         move.identifies().getAsInt(),
-                        landmark(row, move.identifies().getAsInt()),
+                        new OutlineWords(words).toldBy(row, move.identifies().getAsInt()),
                         move.view().id(),
                         move.view().reference()))
                 : Optional.empty();
-    }
-
-    private static Optional<String> landmark(Row row, int airfoil) {
-        return row.landmarks().stream()
-                .filter(landmark -> landmark.airfoil() == airfoil)
-                .findFirst()
-                .map(Landmark::what);
     }
 
     private void effort() {

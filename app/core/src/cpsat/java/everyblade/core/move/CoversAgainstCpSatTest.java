@@ -19,9 +19,15 @@ import everyblade.core.sight.Reach.FromStation;
 import everyblade.core.surface.Patches;
 import everyblade.spi.Row;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -94,7 +100,7 @@ class CoversAgainstCpSatTest {
             return Optional.empty();
         }
         RowNeeds needs = RowNeeds.of(
-                coverage, row, java.util.OptionalDouble.empty(), ViewOption.of(coverage, of));
+                coverage, row, OptionalDouble.empty(), ViewOption.of(coverage, of));
         return Optional.of(needs).filter(some -> !some.none() && some.allOptions());
     }
 
@@ -131,7 +137,7 @@ class CoversAgainstCpSatTest {
         return (int) Math.round(solver.objectiveValue());
     }
 
-    private static List<BoolVar> showing(List<BoolVar> used, java.util.function.IntPredicate shows) {
+    private static List<BoolVar> showing(List<BoolVar> used, IntPredicate shows) {
         return IntStream.range(0, used.size()).filter(shows).mapToObj(used::get).toList();
     }
 
@@ -143,6 +149,8 @@ class CoversAgainstCpSatTest {
         private final boolean[] within;
         private final List<Literal> seen = new ArrayList<>();
         private final List<Literal> whole = new ArrayList<>();
+        /** Patches that the same options show are one to the solver. */
+        private final Map<Set<Integer>, Literal> known = new HashMap<>();
 
         Asked(CpModel model, Patches patches, RowCoverage of, int airfoil) {
             this.model = model;
@@ -161,9 +169,11 @@ class CoversAgainstCpSatTest {
             if (anyway || of.isEmpty()) {
                 return anyway ? model.trueLiteral() : model.falseLiteral();
             }
-            if (of.size() == 1) {
-                return of.get(0);
-            }
+            Set<Integer> which = of.stream().map(Literal::getIndex).collect(Collectors.toSet());
+            return which.size() == 1 ? of.get(0) : known.computeIfAbsent(which, key -> any(of));
+        }
+
+        private Literal any(List<? extends Literal> of) {
             BoolVar any = model.newBoolVar("any");
             of.forEach(one -> model.addImplication(one, any));
             List<Literal> or = new ArrayList<>(of);
@@ -232,11 +242,7 @@ class CoversAgainstCpSatTest {
         }
 
         private Literal both(Literal a, Literal b) {
-            BoolVar both = model.newBoolVar("both");
-            model.addImplication(both, a);
-            model.addImplication(both, b);
-            model.addBoolOr(new Literal[] {both, a.not(), b.not()});
-            return both;
+            return any(false, List.of(a.not(), b.not())).not();
         }
 
         private long area(int patch) {

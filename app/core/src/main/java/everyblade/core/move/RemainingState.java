@@ -41,8 +41,6 @@ record RemainingState(Trial trial, Coverage coverage) {
 
     private static final Turn STEP = Turn.ofFraction(1, 360);
     private static final double EXACT = 1e-6;
-    /** An airfoil that is no farther from a landmark is told by it at a glance. */
-    private static final int BESIDE = 2;
 
     Situation now() {
         return trial.situation();
@@ -174,8 +172,8 @@ record RemainingState(Trial trial, Coverage coverage) {
     /** The airfoil at the reference, if it stands so near to a landmark that it is told by it. */
     OptionalInt beside(Row row, int landmark) {
         OptionalInt there = now().seat().map(this::surelyThere).orElseGet(OptionalInt::empty);
-        int apart = Math.floorMod(there.orElse(landmark) - landmark, row.count());
-        return apart != 0 && Math.min(apart, row.count() - apart) <= BESIDE ? there : OptionalInt.empty();
+        int apart = ToldBy.apart(row, there.orElse(landmark), landmark);
+        return apart != 0 && apart <= ToldBy.BESIDE ? there : OptionalInt.empty();
     }
 
     /** The airfoil that stands at the reference, if it cannot be one beside it. */

@@ -6,8 +6,8 @@ import everyblade.core.gap.OutOfReach;
 import everyblade.core.move.LeastTurns;
 import everyblade.core.move.Outline;
 import everyblade.core.move.Plan;
+import everyblade.core.move.ToldBy;
 import everyblade.spi.EngineModel;
-import everyblade.spi.Landmark;
 import everyblade.spi.Row;
 import everyblade.words.Words;
 import java.math.BigDecimal;
@@ -74,15 +74,19 @@ public record OutlineWords(Words words) {
     }
 
     private String landmark(Row row, int airfoil) {
-        return say(
-                "landmark",
-                words.airfoil(row),
-                airfoil,
-                row.landmarks().stream()
-                        .filter(known -> known.airfoil() == airfoil)
-                        .findFirst()
-                        .map(Landmark::what)
-                        .orElse(say("landmark.any")));
+        return say("landmark", words.airfoil(row), airfoil, toldBy(row, airfoil).orElse(say("landmark.any")));
+    }
+
+    /** How an airfoil is told from the others; empty if any will do that is marked. */
+    public Optional<String> toldBy(Row row, int airfoil) {
+        return ToldBy.of(row, airfoil)
+                .map(told -> told.apart() == 0
+                        ? told.landmark().what()
+                        : say(
+                                "landmark.beside",
+                                words.airfoil(row),
+                                told.landmark().airfoil(),
+                                told.landmark().what()));
     }
 
     /** What all of it takes. */

@@ -10,6 +10,7 @@ import everyblade.core.move.PlanBuilder;
 import everyblade.core.move.Prices;
 import everyblade.core.sight.Progress;
 import everyblade.core.turning.Situation;
+import everyblade.picture.report.OutlineWords;
 import everyblade.session.JobState;
 import everyblade.window.map.CellAt;
 import everyblade.words.Words;
@@ -106,10 +107,9 @@ public record NextToDo(List<String> steps, String note, Optional<String> entry, 
 
     private static String landmark(Move move, Words words) {
         int airfoil = move.identifies().getAsInt();
-        return move.row().landmarks().stream()
-                .filter(landmark -> landmark.airfoil() == airfoil)
-                .findFirst()
-                .map(landmark -> words.airfoil(move.row()) + " " + airfoil + " (" + landmark.what() + ")")
+        return new OutlineWords(words)
+                .toldBy(move.row(), airfoil)
+                .map(what -> words.airfoil(move.row()) + " " + airfoil + " (" + what + ")")
                 .orElseGet(() -> words.say("next.anyAirfoil", words.airfoil(move.row())));
     }
 
