@@ -126,6 +126,15 @@ class WhatIsToldTest {
     }
 
     @Test
+    void soIsThatOfARowThatStandsStillAndHangsOnNoShaft() {
+        Job job = new Job(new Engines().stator("s", 12).view("v", "s", 0, 2).built())
+                .enter("view v", "datum s 1 ± 0", "draw 120 ± 1", "here 3 ± 0");
+        assertThat(new OpenSeeing(job.fold(), Gaps.of(job.coverage())).items())
+                .filteredOn(item -> item.kind() == Kind.COUNT)
+                .hasSize(1);
+    }
+
+    @Test
     void whatIsLeftForAnotherReasonKeepsNoLostCountOpen() {
         Job job = new Job(new Engines()
                         .row("a", RowKind.ROTOR, 12, Direction.CW, 2, List.of(), false, 0)
