@@ -18,6 +18,7 @@ import everyblade.spi.Direction;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Spool;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -80,8 +81,13 @@ final class MoveDoubts {
                                         .filter(other -> other.unit() == move.unit())
                                         .map(Movement.By::number)
                                 : Optional.empty())
-                .unlike(move.number())
+                .unlike(move.number(), wholeTurn(move.unit()))
                 .map(usual -> new Doubt(Kind.OFF_BY_TEN, move.number().abs(), usual, word(move.unit())));
+    }
+
+    /** A turn or more, where angles are said; elsewhere nobody knows how much that is. */
+    private static BigDecimal wholeTurn(Unit unit) {
+        return BigDecimal.valueOf(unit == Unit.DEG ? 360 : Long.MAX_VALUE);
     }
 
     private static String word(Unit unit) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.DoubleStream;
 
 /**
  * What a person said so far of one kind of number.
@@ -18,6 +19,8 @@ record Usual(List<BigDecimal> sorted) {
 
     /** A typing slip moves the decimal mark; hands do not turn eight times as far as they did. */
     private static final double FAR_MORE = 8;
+
+    private static final double ABOUT = 0.02;
 
     private static final int ENOUGH_TO_COMPARE = 3;
     private static final int REMEMBERED = 100;
@@ -38,6 +41,26 @@ record Usual(List<BigDecimal> sorted) {
             }
         }
         return new Usual(latest.stream().sorted().toList());
+    }
+
+    /**
+     * The median, if this number is far from every one of them. Where all of them were so large, one that is less asks only if it
+     * is one of them with its decimal mark elsewhere: who has always gone as far as that may well go a little once.
+     */
+    Optional<BigDecimal> unlike(BigDecimal number, BigDecimal large) {
+        double here = Math.abs(number.doubleValue());
+        return unlike(number)
+                .filter(usual -> sorted.get(0).compareTo(large) < 0
+                        || here > sorted.get(0).doubleValue()
+                        || slipped(here));
+    }
+
+    /** Whether it is about as one of these with its decimal mark further left. */
+    private boolean slipped(double number) {
+        double most = (1 + ABOUT) * sorted.get(sorted.size() - 1).doubleValue();
+        double least = (1 - ABOUT) * sorted.get(0).doubleValue();
+        return DoubleStream.iterate(10 * number, moved -> moved <= most, moved -> 10 * moved)
+                .anyMatch(moved -> moved >= least);
     }
 
     /** The median, if this number is far from every one of them. */

@@ -23,6 +23,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a person is asked about once, and why. */
@@ -149,6 +150,22 @@ class DoubtsTest {
         @ValueSource(strings = {"turn on 38", "turn back 38", "turn -38", "turn to 38", "turn 0"})
         void isNotWhatSaysItsSense(String line) {
             assertThat(about(turnsLeft, "open p1", "view v", line)).isEmpty();
+        }
+
+        /** Whoever has only drawn whole turns and is to draw a little for a seam is not asked; whoever loses a digit is. */
+        @ParameterizedTest
+        @CsvSource({"9, false", "-8, false", "45, false", "3.6, true", "36, true", "36.5, true", "3650, true"})
+        void afterWholeTurnsOnlyALostDigitIsAskedAbout(String degrees, boolean asked) {
+            List<Doubt> doubts = about(
+                    engine,
+                    "view vs",
+                    "datum s1 1",
+                    "draw 361",
+                    "draw -364",
+                    "draw 363",
+                    "draw -367",
+                    "draw " + degrees);
+            assertThat(doubts).extracting(Doubt::kind).isEqualTo(asked ? List.of(Kind.OFF_BY_TEN) : List.of());
         }
 
         @Test
