@@ -16,6 +16,7 @@ import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
 import java.awt.KeyboardFocusManager;
+import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -24,10 +25,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
@@ -370,6 +376,46 @@ class WindowIT {
         assertThat(Offscreen.<Float>on(() ->
                         Offscreen.find(frame, JLabel.class, "kept 0").getFont().getSize2D()))
                 .isEqualTo(21f);
+    }
+
+    @Test
+    void nothingMovesWhenSomethingIsWaitedFor() {
+        JFrame frame = open();
+        hands.click(frame, "start.openRecent");
+        hands.until("the job", () -> window.job().isPresent());
+        untilFocused("entry");
+        JobScreen screen = window.job().orElseThrow();
+        Map<String, Point> before = places(frame);
+        CountDownLatch goOn = new CountDownLatch(1);
+
+        Offscreen.on(() -> {
+            screen.work(
+                    "wait.pictures",
+                    () -> {
+                        goOn.await();
+                        return true;
+                    },
+                    done -> {});
+            return true;
+        });
+        hands.until(
+                "what is waited for",
+                () -> Offscreen.find(frame, JComponent.class, "waiting").isShowing());
+        assertThat(places(frame)).isEqualTo(before);
+        goOn.countDown();
+        hands.until(
+                "the end of waiting",
+                () -> !Offscreen.find(frame, JComponent.class, "waiting").isShowing());
+        assertThat(places(frame)).isEqualTo(before);
+    }
+
+    /** Where that stands on the screen which a finger may be on its way to. */
+    private static Map<String, Point> places(JFrame frame) {
+        return Offscreen.on(() -> Stream.of("map", "wheel", "entry", "act LOOK", "take next", "pages")
+                .collect(Collectors.toMap(
+                        name -> name,
+                        name -> SwingUtilities.convertPoint(
+                                Offscreen.find(frame, JComponent.class, name), 0, 0, frame))));
     }
 
     @Test

@@ -49,7 +49,7 @@ final class Banners {
         @Override
         public Dimension getPreferredSize() {
             Dimension wanted = super.getPreferredSize();
-            int room = new Strip().height(ROOM);
+            int room = measure.height(ROOM);
             return new Dimension(wanted.width, unfolded ? Math.max(room, wanted.height) : room);
         }
     };
@@ -59,6 +59,9 @@ final class Banners {
     private Consumer<String> showRow = row -> {};
     private Optional<Shown> shown = Optional.empty();
     private List<String> notices = List.of();
+    /** Says how high the room is. */
+    private final Strip measure = new Strip();
+
     private boolean unfolded;
     private int width;
 

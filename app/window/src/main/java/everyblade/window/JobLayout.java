@@ -21,6 +21,9 @@ final class JobLayout {
 
     private static final int BESIDE = 330;
 
+    /** Between the entry line and what comes over it. */
+    private static final int GAP = 3;
+
     /** So wide where something else stands in the place of all stages. */
     private static final int LEAST_WITHOUT_STAGES = 600;
 
@@ -66,7 +69,7 @@ final class JobLayout {
                 BorderLayout.CENTER);
         panel.add(bottom, BorderLayout.SOUTH);
         panel.add(beside(side), BorderLayout.EAST);
-        return new Over(panel, entry.over(), entry.component());
+        return new Over(panel, entry.over(), entry::component, () -> GAP, true);
     }
 
     private JComponent beside(SidePanel side) {

@@ -17,6 +17,7 @@ import everyblade.window.view.ReviewDesk;
 import everyblade.words.Visible;
 import everyblade.words.Words;
 import java.awt.BorderLayout;
+import java.awt.Component;
 import java.awt.Image;
 import java.nio.file.Path;
 import java.time.ZoneId;
@@ -34,6 +35,7 @@ import javax.swing.Timer;
 final class MainWindow {
 
     private static final int REFRESH_MILLIS = 2000;
+    private static final int WORDS_TO_PICK = 46;
 
     private final Surroundings around;
     private final Shelf shelf;
@@ -42,6 +44,7 @@ final class MainWindow {
     private final Places places;
     private final JFrame frame;
     private final JPanel content;
+    private final JPanel foot;
     private final Timer refreshing;
     private Choices choices;
     private Words words;
@@ -65,6 +68,7 @@ final class MainWindow {
         Looks.use(choices); // before anything is made, for which Swing would have another look made ready
         this.frame = new JFrame("Everyblade");
         this.content = new JPanel(new BorderLayout());
+        this.foot = new JPanel(new BorderLayout());
         this.waiting = new Waiting();
         this.faults = new Faults(places.faults(), around.clock(), this::faulty);
         this.door = new Workers(waiting, this::stopped, faults::add);
@@ -72,13 +76,26 @@ final class MainWindow {
         this.authoring = new Authoring(door, around.clock(), this::startAgain);
         this.reviewing = new Reviewing(door, new AtReview());
         this.refreshing = new Timer(REFRESH_MILLIS, due -> refresh());
+        foot.add(following.component());
         speak(choices.language());
-        frame.setContentPane(content);
+        frame.setContentPane(new Over(content, waiting.component(), this::foot, this::aboveFoot, false));
         new FramePlace(frame).begin(choices.place());
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         Presence presence = new Presence(around.clock(), () -> job.ifPresent(JobScreen::welcomeBack), this::close);
         frame.addWindowListener(presence);
         frame.addWindowFocusListener(presence);
+    }
+
+    /** What is waited for is told above the entry line of a job, else at the lower edge. */
+    private Component foot() {
+        return job.map(screen -> (Component) screen.entry().component())
+                .filter(entry -> SwingUtilities.isDescendingFrom(entry, content))
+                .orElse(foot);
+    }
+
+    /** Words to pick, and what is wrong with an entry, come between. */
+    private int aboveFoot() {
+        return foot() == foot ? 0 : Looks.scaled(WORDS_TO_PICK);
     }
 
     /** Speaks this language from now on, wherever something is shown anew. */
@@ -184,10 +201,7 @@ final class MainWindow {
         TopBar bar = new TopBar(words, choices, job, new BarDoing(this, places));
         content.add(bar.component(), BorderLayout.NORTH);
         content.add(middle, BorderLayout.CENTER);
-        JPanel below = new JPanel(new BorderLayout());
-        below.add(following.component(), BorderLayout.NORTH);
-        below.add(waiting.component(), BorderLayout.SOUTH);
-        content.add(below, BorderLayout.SOUTH);
+        content.add(foot, BorderLayout.SOUTH);
         bar.bind(content);
         frame.setTitle(Visible.text(job.map(screen -> screen.state().model().name() + ", "
                         + screen.state().beginning().serial() + " – Everyblade")

@@ -39,8 +39,6 @@ final class Told {
         aside.setName("aside");
         field.putClientProperty("JTextField.trailingComponent", aside);
         above.setName("over the line");
-        above.putClientProperty(
-                "FlatLaf.style", "background: @componentBackground; border: 4,8,4,8,$Component.borderColor,,8");
         chips.setOpaque(false);
         above.add(chips, CHIPS);
         above.add(alarm, ALARM);
@@ -57,7 +55,9 @@ final class Told {
         boolean alarms = !alarm.getText().isBlank();
         ((CardLayout) above.getLayout()).show(above, alarms ? ALARM : CHIPS);
         above.setVisible(alarms || picking);
-        above.revalidate();
+        if (above.isVisible()) {
+            above.revalidate(); // as high as its words need
+        }
     }
 
     /** What comes over the line. */

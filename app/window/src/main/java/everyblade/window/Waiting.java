@@ -34,6 +34,7 @@ final class Waiting {
         panel.add(label, "growx");
         panel.add(stop);
         panel.setVisible(false);
+        panel.setName("waiting");
         stop.setName("wait.stop");
         stop.addActionListener(pressed -> stopWaiting());
         timer = new Timer(PATIENCE_MILLIS, due -> update(true));
