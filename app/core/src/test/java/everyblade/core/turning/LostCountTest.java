@@ -168,6 +168,9 @@ class LostCountTest {
             job.enter("view v", "datum r 1 at 0", "view u", "datum q 1", "view v", "turn 60 ±0", "view u", "here 51");
             job.enter("view v", "turn to 120 ±0", "here 43");
             assertThat(job.airfoils("r", State.SEEN)).isEqualTo(run(1, 1, 43, 43, 51, 60));
+            assertThat(job.fold().situation().countErrors())
+                    .last()
+                    .satisfies(error -> assertThat(error.since()).isEqualTo(8));
         }
 
         /** Counted moves and the reading after them may have made each other good, so only both together are clear. */

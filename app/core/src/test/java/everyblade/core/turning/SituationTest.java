@@ -11,8 +11,10 @@ import everyblade.core.ShapedEngine;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Zoning;
 import everyblade.spi.Direction;
+import everyblade.spi.Ratio;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
+import everyblade.spi.Spool;
 import everyblade.spi.Station.Heading;
 import java.util.List;
 import java.util.Map;
@@ -173,6 +175,12 @@ class SituationTest {
         }
 
         @Test
+        void itPassesThoseBetweenTheTwoAndNoOthers() {
+            job.enter("look through b c");
+            assertThat(last().stance().stations()).containsExactly("b", "c");
+        }
+
+        @Test
         void itPassesThemBackwardsToo() {
             job.enter("turn on 10 through c a");
             assertThat(last().stance().stations()).containsExactly("c", "b", "a");
@@ -185,6 +193,13 @@ class SituationTest {
             job.enter("at b", "look", "at b", "look");
             Situation now = after(job);
             assertThat(now.legsOf(row(now, "r")).stream().map(Leg::placement)).containsExactly(2, 3);
+        }
+
+        @Test
+        void afterAPauseNobodyKnowsThatTheScopeTipStayed() {
+            job.enter("look", "pause held", "look");
+            Situation now = after(job);
+            assertThat(now.legsOf(row(now, "r")).stream().map(Leg::placement)).containsExactly(1, 2);
         }
 
         @Test
@@ -290,6 +305,27 @@ class SituationTest {
             assertThat(after(job).ledger().isUndecided(3)).isFalse();
             assertThat(after(job).ledger().outcomes()).containsExactly(Map.entry(3, 6));
         }
+    }
+
+    @Test
+    void aPadThatTurnsOneWayOnlySaysSo() {
+        Situation now = after(new Job(new Engines()
+                .rotor("c1", 12)
+                .view("v", "c1", 0, 2)
+                .pad("crank", Ratio.ONE, 0, 0, 0, Direction.CW)
+                .built()));
+        Spool shaft = now.engine().model().spools().get(0);
+        assertThat(now.oneWay(shaft, Direction.CW)).isEmpty();
+        assertThat(now.oneWay(shaft, Direction.CCW)).isPresent();
+    }
+
+    @Test
+    void everyIdentificationTiesDownTheTrackOnceMore() {
+        Job job = new Job(Engines.of(12, 2)).enter("view v");
+        Situation none = after(job);
+        Situation two = after(job.enter("datum c1 1", "turn on 30", "here 12"));
+        assertThat(two.sightings(row(two, "c1")) - none.sightings(row(none, "c1")))
+                .isEqualTo(2);
     }
 
     @Test

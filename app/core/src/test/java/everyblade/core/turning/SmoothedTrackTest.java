@@ -117,6 +117,24 @@ class SmoothedTrackTest {
             assertThat(inTheMiddle(0).high().degrees()).isCloseTo(90, within(1e-6));
         }
 
+        /**
+         * Row q was seen after a move from row r that may have fallen short by 2°, so that seen from r it may lie 2° beyond;
+         * half of that is left half-way to where q itself is seen again, and of two moves of ± 1° half of each.
+         */
+        @Test
+        void oneSidedErrorsOfWhereItBeganAreLeftInPart() {
+            Track track = identified(Track.start("shaft"), 0, 0);
+            track = track.moved(1, Turn.ofDegrees(90), new Uncertainty(0, 2, 0));
+            track = track.identified(new Sighting(1, 1, "q", Turn.ZERO, 1, 0, 0, 40));
+            track = identified(track.slipped(2), 0, 0);
+            track = moved(moved(track, 45, 1), 45, 1);
+            track = track.identified(new Sighting(1, 4, "q", Turn.ZERO, 1, 0, 0, 40));
+            SmoothedTrack.Place middle =
+                    SmoothedTrack.of(track).at("q", 0, 3).place().orElseThrow();
+            assertThat(middle.best().minus(middle.low()).degrees()).isCloseTo(Math.sqrt(0.5), within(1e-6));
+            assertThat(middle.high().minus(middle.best()).degrees()).isCloseTo(1 + Math.sqrt(0.5), within(1e-6));
+        }
+
         @Test
         void looseBladesLeanOnTop() {
             assertThat(inTheMiddle(1.5).low().degrees()).isCloseTo(86.5, within(1e-6));
