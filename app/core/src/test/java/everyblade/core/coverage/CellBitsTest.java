@@ -9,6 +9,7 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Sets of parts of airfoils against a plain set of numbers, for rows of less than a word, exactly one and more. */
@@ -116,6 +117,12 @@ class CellBitsTest {
         CellBits all = CellBits.none(5, 1);
         all.add(new IndexRun(0, 5), 0);
         assertThat(all.hashCode()).isNotEqualTo(CellBits.none(5, 1).hashCode());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 1", "63, 1", "64, 1", "65, 2", "128, 2", "129, 3"})
+    void aWordHoldsSixtyFourAirfoils(int airfoils, int words) {
+        assertThat(CellBits.words(airfoils)).isEqualTo(words);
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.Engines;
 import everyblade.core.Job;
+import everyblade.core.turning.Engine;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -30,7 +31,7 @@ class GlancesTest {
 
     /** Blade 1 begins in the middle of the view and blade 28 ends there; the eight between pass all of it. */
     @ParameterizedTest
-    @CsvSource({"0.49, 0, 10", "0.51, 2, 8", "0.99, 2, 8", "1.01, 10, 0"})
+    @CsvSource({"0.49, 0, 10", "0.51, 2, 8", "0.99, 2, 8", "1, 2, 8", "1.01, 10, 0"})
     void aBladeThatPassesTheWholeViewIsInItForTheTimeThatTakes(double least, int fast, int seen) {
         Job job = job(least, "turn on 90 in 9s");
         assertThat(tooFast(job)).hasSize(fast);
@@ -75,5 +76,26 @@ class GlancesTest {
         Job job = job(least, "look in 3s");
         assertThat(tooFast(job)).hasSize(fast);
         assertThat(job.airfoils("r", State.SEEN)).hasSize(seen);
+    }
+
+    /** At 300°, on the far side of where the circle is cut. */
+    @ParameterizedTest
+    @CsvSource({"0.49, 0", "0.51, 2", "0.99, 2", "1.01, 10"})
+    void theViewMayLieAnywhereRoundTheEngine(double least, int fast) {
+        Job job = new Job(new Engines().rotor("r", 36).view("v", "r", 300, 5).built())
+                .leastView(least)
+                .enter("view v", "datum r 1 ± 0", "turn on 90 in 9s");
+        assertThat(tooFast(job)).hasSize(fast);
+    }
+
+    /** The neighbours stand 10° from the reference, ± 3°, and the view ends 8° from it. */
+    @Test
+    void whatMostLikelyStandsOutsideTheViewIsInItForNoTime() {
+        Engine engine = new Engines().rotor("r", 36).view("v", "r", 0, 8).built();
+        Job without = new Job(engine).enter("view v", "datum r 1 ± 3", "look in 3s");
+        assertThat(without.airfoils("r", State.MAYBE)).containsExactly(2, 36);
+        Job job = new Job(engine).leastView(1).enter("view v", "datum r 1 ± 3", "look in 3s");
+        assertThat(job.airfoils("r", State.MAYBE)).isEmpty();
+        assertThat(job.airfoils("r", State.SEEN)).containsExactly(1);
     }
 }
