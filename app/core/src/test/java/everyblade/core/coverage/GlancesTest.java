@@ -71,7 +71,7 @@ class GlancesTest {
 
     /** While the shaft stands, the blade at the reference is in view and its neighbours, 10° away, are not. */
     @ParameterizedTest
-    @CsvSource({"2.9, 0, 1", "3.1, 1, 0"})
+    @CsvSource({"2.9, 0, 1", "3, 0, 1", "3.1, 1, 0"})
     void whatStandsInViewIsInItForAsLongAsIsLooked(double least, int fast, int seen) {
         Job job = job(least, "look in 3s");
         assertThat(tooFast(job)).hasSize(fast);

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import everyblade.core.Engines;
 import everyblade.core.Job;
 import everyblade.core.finding.closing.OpenItem.Kind;
+import everyblade.spi.Direction;
+import everyblade.spi.RowKind;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -49,5 +51,29 @@ class TakenOutTest {
                                 lost -> assertThat(lost.entry()).isEqualTo(entry));
             });
         }
+    }
+
+    /** A row that is no longer asked for at all is told without parts that still are. */
+    @Test
+    void aRowOfWhichNothingIsAskedForAnyMoreIsToldAsThat() {
+        Job halves = new Job(new Engines()
+                        .row("r", RowKind.ROTOR, 36, Direction.CW, 2, List.of(), false, 0)
+                        .view("v", "r", 0, 2)
+                        .built())
+                .enter("ask r none");
+        assertThat(items(halves)).singleElement().satisfies(item -> {
+            assertThat(item.kind()).isEqualTo(Kind.NARROWED);
+            assertThat(item.what())
+                    .isInstanceOfSatisfying(
+                            Removal.Narrowed.class,
+                            narrowed -> assertThat(narrowed.asked()).isEmpty());
+        });
+        assertThat(items(halves.enter("ask r tip")))
+                .singleElement()
+                .satisfies(item -> assertThat(item.what())
+                        .isInstanceOfSatisfying(
+                                Removal.Narrowed.class,
+                                narrowed -> assertThat(narrowed.asked()).isPresent()));
+        assertThat(items(halves.enter("ask r all"))).isEmpty();
     }
 }
