@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class HabitTest {
 
     private static final boolean CAMPAIGN = Boolean.getBoolean("everyblade.campaign");
-    private static final int JOBS = CAMPAIGN ? 300 : 2;
+    private static final int JOBS = CAMPAIGN ? 300 : 1;
     private static final List<String> ENGINES =
             CAMPAIGN ? List.of("tansy-a1", "larkspur-4", "corncrake-12") : List.of("tansy-a1");
     private static final Prices PRICES = Prices.of(Settings.USUAL);
