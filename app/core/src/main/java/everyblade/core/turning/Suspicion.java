@@ -30,21 +30,30 @@ record Suspicion(BitSet cleared, BitSet suspected, int judged) {
         return all;
     }
 
-    /** From which stop on a check may change what is doubtful: from its first step, or the first that is not judged yet. */
-    int changing(Check check, List<Stop> stops) {
+    /**
+     * From which stop on a check may change what is doubtful: from its first step, or the first that is not judged yet.
+     *
+     * @param settings the stops at which the shaft's reading was set
+     */
+    int changing(Check check, List<Stop> stops, BitSet settings) {
         int step = check.steps().nextSetBit(0);
         int from = step < 0 ? judged : Math.min(step, judged);
         int end = from;
         while (end < stops.size() && stops.get(end).way() == Stop.Way.COUNTED) {
             end++;
         }
-        return end < stops.size() && stops.get(end).way() == Stop.Way.READ ? firstCounted(stops, from, 1) : from;
+        return end < stops.size() && stops.get(end).way() == Stop.Way.READ
+                ? firstCounted(stops, settings, from, 1)
+                : from;
     }
 
-    /** The first of the counted steps that lead to a stop without another between, but none before the least. */
-    private static int firstCounted(List<Stop> stops, int stop, int least) {
+    /**
+     * The first of the counted steps that lead to a stop without another between, but none before the least, nor before the
+     * dial was set: what was lost before that no reading can have made good.
+     */
+    private static int firstCounted(List<Stop> stops, BitSet settings, int stop, int least) {
         int first = stop;
-        while (first > least && stops.get(first - 1).way() == Stop.Way.COUNTED) {
+        while (first > least && stops.get(first - 1).way() == Stop.Way.COUNTED && !settings.get(first - 1)) {
             first--;
         }
         return first;
@@ -54,14 +63,15 @@ record Suspicion(BitSet cleared, BitSet suspected, int judged) {
      * The steps from one on that may hold a loss. A reading and the counted moves before it may have made each other good,
      * so that they are suspected together. Of earlier steps it tells nothing.
      *
+     * @param settings the stops at which the shaft's reading was set
      * @param from a stop that {@link #changing} gave
      */
-    BitSet doubtful(List<Stop> stops, int from) {
+    BitSet doubtful(List<Stop> stops, BitSet settings, int from) {
         BitSet doubtful = (BitSet) suspected.clone();
         doubtful.andNot(cleared);
         for (int stop = from; stop < stops.size(); stop++) {
             if (stops.get(stop).way() == Stop.Way.READ) {
-                int first = firstCounted(stops, stop, from);
+                int first = firstCounted(stops, settings, stop, from);
                 int suspect = doubtful.nextSetBit(first);
                 if (suspect >= 0 && suspect <= stop) {
                     doubtful.set(first, stop + 1);

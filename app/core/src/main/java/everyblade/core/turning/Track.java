@@ -197,8 +197,10 @@ record Track(
     /** With what an identification found; what follows the first step whose doubt that moves is told anew. */
     private Track checked(Check check) {
         Suspicion all = suspicion.with(check, stops.size());
-        int from = suspicion.changing(check, stops);
-        BitSet doubtful = all.doubtful(stops, from);
+        BitSet settings = new BitSet();
+        labels.forEach(label -> settings.set(label.from()));
+        int from = suspicion.changing(check, stops, settings);
+        BitSet doubtful = all.doubtful(stops, settings, from);
         int moved = from;
         while (moved < stops.size() && stops.get(moved).doubtful() == doubtful.get(moved)) {
             moved++;

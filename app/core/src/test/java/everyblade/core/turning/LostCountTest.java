@@ -153,6 +153,15 @@ class LostCountTest {
             assertThat(job.airfoils("r", State.SEEN)).isEqualTo(run(1, 1, 33, 43));
         }
 
+        /** The dial was set when the loss was found, so no reading after that can have made good what was lost before. */
+        @Test
+        void aReadingThatAgreesLaterLeavesWhatWasSeenSinceTheLossAsItWas() {
+            job.enter("view v", "datum r 1 at 0", "turn 60 ±0", "here 53", "turn 30 ±0", "here 48", "turn 12 ±0");
+            assertThat(job.airfoils("r", State.SEEN)).isEqualTo(run(1, 1, 46, 53));
+            job.enter("turn to 114 ±0", "here 44");
+            assertThat(job.airfoils("r", State.SEEN)).isEqualTo(run(1, 1, 44, 53));
+        }
+
         @Test
         void rowsThatWereTiedGoOnTogetherWhereTheDialIsSetAnew() {
             job.enter("view v", "datum r 1 at 0", "view u", "datum q 1", "view v", "turn to 60 ±0", "turn to 120 ±0");
