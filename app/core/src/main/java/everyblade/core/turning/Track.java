@@ -197,10 +197,8 @@ record Track(
     /** With what an identification found; what follows the first step whose doubt that moves is told anew. */
     private Track checked(Check check) {
         Suspicion all = suspicion.with(check, stops.size());
-        BitSet settings = new BitSet();
-        labels.forEach(label -> settings.set(label.from()));
-        int from = suspicion.changing(check, stops, settings);
-        BitSet doubtful = all.doubtful(stops, settings, from);
+        int from = suspicion.changing(check, stops, settings());
+        BitSet doubtful = all.doubtful(stops, settings(), from);
         int moved = from;
         while (moved < stops.size() && stops.get(moved).doubtful() == doubtful.get(moved)) {
             moved++;
@@ -214,6 +212,13 @@ record Track(
             anew = anew.with(stops.get(stop).after(anew.last(), doubtful.get(stop)));
         }
         return new Track(id, anew, sightings, Fixes.of(anew, sightings, fixes, moved), longer, labels, all, lastSense);
+    }
+
+    /** The stops at which the shaft's reading was set. */
+    BitSet settings() {
+        BitSet settings = new BitSet();
+        labels.forEach(label -> settings.set(label.from()));
+        return settings;
     }
 
     /** The setting of the reading that was in force at a stop. */

@@ -48,7 +48,7 @@ class GrowthTest {
                 track = further(track, entry, random);
                 if (track.checks().size() > checks
                         && track.suspicion().judged() == track.stops().size()) {
-                    BitSet whole = track.suspicion().doubtful(track.stops(), 1);
+                    BitSet whole = track.suspicion().doubtful(track.stops(), track.settings(), 1);
                     assertThat(flags(track.stops()))
                             .as("track %d, entry %d", seed, entry)
                             .isEqualTo(whole);
