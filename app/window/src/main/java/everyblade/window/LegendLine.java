@@ -19,15 +19,15 @@ final class LegendLine extends Painted {
     private static final double NATURAL = 96 / 25.4;
     private static final double GROWS = 0.4;
 
-    private final transient MapWords words;
+    private final transient MapWords mapWords;
     private final transient Supplier<Theme> theme;
 
-    LegendLine(MapWords words, Supplier<Theme> theme) {
-        this.words = words;
+    LegendLine(MapWords mapWords, Supplier<Theme> theme) {
+        this.mapWords = mapWords;
         this.theme = theme;
         setName("legend");
-        Texts.name(this, words.say("group.legend"));
-        describe(Legend.named(1, words).summary());
+        Texts.name(this, mapWords.say("group.legend"));
+        describe(Legend.named(1, mapWords).summary());
     }
 
     /** It grows less than what is read while working: else it would take the room of what it explains. */
@@ -36,7 +36,7 @@ final class LegendLine extends Painted {
     }
 
     private Scene scene() {
-        return Legend.named(Math.max(1, getWidth()) / scale(), words);
+        return Legend.named(Math.max(1, getWidth()) / scale(), mapWords);
     }
 
     @Override
@@ -48,7 +48,7 @@ final class LegendLine extends Painted {
                         - getParent().getInsets().right;
         int width = getWidth() > 0 ? getWidth() : room;
         return new Dimension(0, (int) Math.ceil(
-                Legend.named(Math.max(1, width) / scale(), words).height() * scale()));
+                Legend.named(Math.max(1, width) / scale(), mapWords).height() * scale()));
     }
 
     @Override
