@@ -85,20 +85,6 @@ public final class SmoothedTrack {
         return new SmoothedTrack(track);
     }
 
-    /** The number of fixes at or before a stop. */
-    private int fixesUpTo(int stop) {
-        int known = 0;
-        for (int after = track.fixes().size(); known < after; ) {
-            int middle = (known + after) >>> 1;
-            if (track.fixes().get(middle).sighting().stop() <= stop) {
-                known = middle + 1;
-            } else {
-                after = middle;
-            }
-        }
-        return known;
-    }
-
     /**
      * Where airfoil 1 of a row stood.
      *
@@ -144,8 +130,8 @@ public final class SmoothedTrack {
     /** One estimate where the row is known, none where it is not, two where the count may have been lost round this stop. */
     List<Reckoning.Estimate> estimates(String row, double rock, int stop) {
         int stretch = track.stops().get(stop).stretch();
-        int last = nearest(stretch, fixesUpTo(stop) - 1, -1, fix -> fix.knows(row));
-        int next = nearest(stretch, fixesUpTo(stop), 1, fix -> fix.knows(row));
+        int last = nearest(stretch, track.fixesUpTo(stop) - 1, -1, fix -> fix.knows(row));
+        int next = nearest(stretch, track.fixesUpTo(stop), 1, fix -> fix.knows(row));
         if (last == NONE && next == NONE) {
             return doubtful(row, rock, stop);
         }
@@ -170,8 +156,8 @@ public final class SmoothedTrack {
 
     /** Over steps that may hold a loss: counted on from before, or back from after; known from one side only, with the loss or without. */
     private List<Reckoning.Estimate> doubtful(String row, double rock, int stop) {
-        int last = unslipped(row, stop, fixesUpTo(stop) - 1, -1);
-        int next = unslipped(row, stop, fixesUpTo(stop), 1);
+        int last = unslipped(row, stop, track.fixesUpTo(stop) - 1, -1);
+        int next = unslipped(row, stop, track.fixesUpTo(stop), 1);
         if (last == NONE && next == NONE) {
             return List.of();
         }
@@ -220,7 +206,11 @@ public final class SmoothedTrack {
 
     /** The counted angle at a stop as a reading of the shaft would show it, without any correction; 0 to a turn. */
     public Turn counted(int stop) {
-        return track.stops().get(stop).counted().plus(track.offset(stop)).wrapped();
+        return track.stops()
+                .get(stop)
+                .counted()
+                .plus(track.label(stop).offset())
+                .wrapped();
     }
 
     /** By how much the track was turned from one stop to another, as counted. */
@@ -238,27 +228,30 @@ public final class SmoothedTrack {
                 : OptionalDouble.empty();
     }
 
-    /** The counted angle at a stop with its correction, as a reading of the shaft would show it; 0 to a turn. */
+    /** The counted angle at a stop, corrected since the reading was set, as a reading of the shaft would show it; 0 to a turn. */
     public Turn adjusted(int stop) {
-        Stop here = track.stops().get(stop);
-        int last = fixesUpTo(stop) - 1;
-        double correction = 0;
-        if (last >= 0) {
-            correction = smoothed.correction(last);
-            KalmanUpdate fix = track.fixes().get(last);
-            if (last + 1 < track.fixes().size() && fix.sighting().stop() != stop) {
-                Stop from = reckoning.stopOf(last);
-                Stop to = reckoning.stopOf(last + 1);
-                if (from.stretch() == here.stretch() && to.stretch() == here.stretch()) {
-                    correction =
-                            Reckoning.shared(here, from, to, smoothed.correction(last), smoothed.correction(last + 1));
-                }
-            }
+        int set = track.fixesUpTo(track.label(stop).from()) - 1;
+        int last = track.fixesUpTo(stop) - 1;
+        double beyond = new Dial(track.fixes(), smoothed::correction).beyondCounted(set, last, correction(stop, last));
+        return counted(stop).plus(Turn.ofDegrees(beyond)).wrapped();
+    }
+
+    /** Correction of the counted angle at a stop, degrees; it is shared out where counted moves lead from the last fix to the next. */
+    private double correction(int stop, int last) {
+        if (last < 0) {
+            return 0;
         }
-        return here.counted()
-                .plus(track.offset(stop))
-                .plus(Turn.ofDegrees(correction))
-                .wrapped();
+        double correction = smoothed.correction(last);
+        if (last + 1 == track.fixes().size()
+                || track.fixes().get(last).sighting().stop() == stop) {
+            return correction;
+        }
+        Stop here = track.stops().get(stop);
+        Stop from = reckoning.stopOf(last);
+        Stop to = reckoning.stopOf(last + 1);
+        return from.stretch() == here.stretch() && to.stretch() == here.stretch()
+                ? Reckoning.shared(here, from, to, correction, smoothed.correction(last + 1))
+                : correction;
     }
 
     /** Index of the nearest such fix from this one on, in the stretch; {@link #NONE} if there is none. */

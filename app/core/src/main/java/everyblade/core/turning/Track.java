@@ -39,9 +39,9 @@ record Track(
     /**
      * A setting of the shaft's reading.
      *
-     * @param number of the setting; a slip or a new setting ends it
+     * @param number of the setting
      * @param from index of the stop from which on it is in force
-     * @param offset reading less counted and corrected angle, when it was set
+     * @param offset reading less counted angle, when it was set
      */
     record Label(int number, int from, Turn offset) {}
 
@@ -73,16 +73,37 @@ record Track(
         return Fixes.readingFrame(setting(), stops.last());
     }
 
+    /** The frame of the reading in force where it was set; after a slip nothing but this tells how the dial went on. */
+    private String frameWhenSet() {
+        return Fixes.readingFrame(setting(), stops.get(labels.last().from()));
+    }
+
+    /** The number of fixes at or before a stop. */
+    int fixesUpTo(int stop) {
+        int known = 0;
+        for (int after = fixes.size(); known < after; ) {
+            int middle = (known + after) >>> 1;
+            if (fixes.get(middle).sighting().stop() <= stop) {
+                known = middle + 1;
+            } else {
+                after = middle;
+            }
+        }
+        return known;
+    }
+
     /** Best value of the shaft's reading at the present stop, 0 to a turn. */
     Turn readingNow() {
         Turn counted = stops.last().counted();
         KalmanUpdate fix = fixes.last();
-        if (!readingKnown()) {
+        int frame = fix.frame(readingKnown() ? readingFrame() : frameWhenSet());
+        if (frame < 0) {
+            Dial dial = new Dial(fixes, known -> fixes.get(known).state()[0]);
+            double beyond = dial.beyondCounted(fixesUpTo(labels.last().from()) - 1, fixes.size() - 1, fix.state()[0]);
             return counted.plus(labels.last().offset())
-                    .plus(Turn.ofDegrees(fix.state()[0]))
+                    .plus(Turn.ofDegrees(beyond))
                     .wrapped();
         }
-        int frame = fix.frame(readingFrame());
         return counted.plus(fix.origins().get(frame))
                 .plus(Turn.ofDegrees(fix.state()[0] + fix.state()[frame + 1]))
                 .wrapped();
@@ -137,24 +158,14 @@ record Track(
 
     /** After a move by an unknown amount; readings say nothing any more. */
     Track slipped(int entry) {
-        Label now = labels.last();
         return new Track(
-                id,
-                stops.with(stops.last().slipped(entry)),
-                sightings,
-                fixes,
-                checks,
-                labels.with(new Label(now.number() + 1, now.from(), now.offset())),
-                suspicion,
-                lastSense);
+                id, stops.with(stops.last().slipped(entry)), sightings, fixes, checks, labels, suspicion, lastSense);
     }
 
     /** With the shaft's reading set to this angle, here. */
     Track labelled(int entry, Turn angle) {
-        Turn correction =
-                fixes.isEmpty() ? Turn.ZERO : Turn.ofDegrees(fixes.last().state()[0]);
-        Turn offset = angle.minus(stops.last().counted()).minus(correction);
-        Label set = new Label(labels.last().number() + 1, here(), offset);
+        Label set = new Label(
+                labels.last().number() + 1, here(), angle.minus(stops.last().counted()));
         Track renamed = new Track(id, stops, sightings, fixes, checks, labels.with(set), suspicion, lastSense);
         return renamed.sighted(Sighting.ofReading(entry, here(), renamed.setting(), angle, 0));
     }
@@ -222,7 +233,7 @@ record Track(
     }
 
     /** The setting of the reading that was in force at a stop. */
-    Turn offset(int stop) {
+    Label label(int stop) {
         int in = 0;
         for (int after = labels.size(); after - in > 1; ) {
             int middle = (in + after) >>> 1;
@@ -232,7 +243,7 @@ record Track(
                 after = middle;
             }
         }
-        return labels.get(in).offset();
+        return labels.get(in);
     }
 
     /** The count errors that identifications found, in order. */

@@ -55,7 +55,7 @@ public final class WatchedCourse {
                     stop.total(),
                     stop.stretch(),
                     stop.doubtful(),
-                    track.offset(index),
+                    track.label(index).offset(),
                     placing.adjusted(index));
         }
     }

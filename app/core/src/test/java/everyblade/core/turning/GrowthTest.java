@@ -1,6 +1,7 @@
 package everyblade.core.turning;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import everyblade.core.angle.Turn;
 import java.util.BitSet;
@@ -75,6 +76,34 @@ class GrowthTest {
                     .as("track %d, stop %d", seed, moved)
                     .isEqualTo(FoldWriter.of(Fixes.of(stops, track.sightings(), Trail.empty(), 0)));
         }
+    }
+
+    @Test
+    void readsTheDialNowAsIsToldOfTheStopWhereItStandsAndTellsWhereItWasSetWhatItWasSetTo() {
+        for (int seed = 0; seed < TRACKS; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            Track track = Track.start("shaft");
+            for (int entry = 1; entry <= 40; entry++) {
+                track = further(track, entry, random);
+            }
+            SmoothedTrack placing = SmoothedTrack.of(track);
+            assertThat(apart(placing.adjusted(track.here()), track.readingNow()))
+                    .as("track %d", seed)
+                    .isCloseTo(0, within(1e-6));
+            for (Track.Label label : track.labels()) {
+                Track.Label inForce = track.label(label.from());
+                Turn set = track.stops().get(label.from()).counted().plus(inForce.offset());
+                assertThat(apart(placing.adjusted(label.from()), set))
+                        .as("track %d, setting %d", seed, inForce.number())
+                        .isCloseTo(0, within(1e-6));
+            }
+        }
+    }
+
+    /** Degrees from one angle to another, −180 to 180. */
+    private static double apart(Turn one, Turn other) {
+        double degrees = one.minus(other).degrees();
+        return degrees - 360 * Math.rint(degrees / 360);
     }
 
     private static Track further(Track track, int entry, SplittableRandom random) {

@@ -7,7 +7,10 @@ import everyblade.core.angle.Turn;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.QRDecomposition;
@@ -113,6 +116,7 @@ class NetworkTest {
         private Track track = Track.start("shaft");
         private final BitSet seen = new BitSet();
         private final BitSet slips = new BitSet();
+        private final NavigableMap<Integer, Double> settings = new TreeMap<>(Map.of(0, 0.0));
 
         /** @param slipping whether the rotor now and then turns by an unknown angle, until a row that was
          *     seen before is seen again, and the dial is set to any angle, which says nothing of rows */
@@ -135,7 +139,8 @@ class NetworkTest {
                     truth += move(stop);
                 }
                 if (slipping && random.nextInt(4) == 0) {
-                    track = track.labelled(1, Turn.ofDegrees(Math.rint(360 * random.nextDouble())));
+                    settings.put(stop, Math.rint(360 * random.nextDouble()));
+                    track = track.labelled(1, Turn.ofDegrees(settings.get(stop)));
                 }
                 for (int row = 0; row < rows; row++) {
                     if (stop == 0 && row == 0 || random.nextInt(4) == 0) {
@@ -226,6 +231,34 @@ class NetworkTest {
         assertThat(compared(300, true)).isGreaterThan(3_000);
     }
 
+    /** The dial is turned with the rotor from where it was set, whatever is seen only later. */
+    @Test
+    void readsTheDialAsItTurnsFromWhereItWasSet() {
+        int read = 0;
+        for (int seed = 0; seed < 300; seed++) {
+            RandomNetwork network = new RandomNetwork(seed, true);
+            SmoothedTrack placing = SmoothedTrack.of(network.track);
+            RealVector expected = network.solved();
+            for (int stop = 0; stop <= network.moves; stop++) {
+                if (!network.seenAfter(stop)) {
+                    continue;
+                }
+                Map.Entry<Integer, Double> set = network.settings.floorEntry(stop);
+                double turned = angle(expected, stop) - angle(expected, set.getKey());
+                double off = placing.adjusted(stop).degrees() - set.getValue() - turned;
+                assertThat(off - 360 * Math.rint(off / 360))
+                        .as("network %d, stop %d, set at %d", seed, stop, set.getKey())
+                        .isCloseTo(0, within(1e-6));
+                read++;
+            }
+        }
+        assertThat(read).isGreaterThan(2_000);
+    }
+
+    private static double angle(RealVector solved, int stop) {
+        return stop == 0 ? 0 : solved.getEntry(stop - 1);
+    }
+
     private static int compared(int networks, boolean slips) {
         int compared = 0;
         for (int seed = 0; seed < networks; seed++) {
@@ -237,9 +270,8 @@ class NetworkTest {
                     if (!network.seenAfter(stop)) {
                         continue;
                     }
-                    double angle = stop == 0 ? 0 : expected.getEntry(stop - 1);
                     double found = best(placing, "row " + row, stop);
-                    double wanted = angle + expected.getEntry(network.moves + row);
+                    double wanted = angle(expected, stop) + expected.getEntry(network.moves + row);
                     assertThat(found - 360 * Math.rint((found - wanted) / 360))
                             .as("network %d, row %d, stop %d", seed, row, stop)
                             .isCloseTo(wanted, within(1e-9));

@@ -72,6 +72,75 @@ class SmoothedTrackTest {
     }
 
     @Nested
+    class ADialThatWasSet {
+
+        private static Track q(Track track, double origin) {
+            return track.identified(new Sighting(1, track.here(), "q", Turn.ofDegrees(origin), 1, 0, 0, 40));
+        }
+
+        /** Row c1 seen 2° short of 90°; the count is broken there, and row q seen, then again 1° short of 20° on. */
+        private static Track brokenAt88() {
+            Track track = identified(moved(identified(Track.start("shaft"), 0, 0), 90, 1), 88, 0);
+            return q(moved(q(track.slipped(3), 0), 20, 1), 19);
+        }
+
+        private static List<Double> adjusted(Track track) {
+            SmoothedTrack placing = SmoothedTrack.of(track);
+            return IntStream.rangeClosed(0, track.here())
+                    .mapToObj(stop -> Math.rint(placing.adjusted(stop).degrees() * 1e6) / 1e6)
+                    .toList();
+        }
+
+        /** What was counted 2° too far lies half before the setting and half after it. */
+        @Test
+        void showsWhatItWasSetToHoweverTheWayThereIsToldLater() {
+            Track track = moved(identified(Track.start("shaft"), 0, 0), 90, 1).labelled(2, Turn.ofDegrees(300));
+            track = identified(moved(track, 90, 1), 178, 0);
+
+            assertThat(adjusted(track)).containsExactly(0.0, 300.0, 29.0);
+            SmoothedTrack placing = SmoothedTrack.of(track);
+            assertThat(placing.counted(1).degrees()).isEqualTo(300);
+            assertThat(placing.counted(2).degrees()).isEqualTo(30);
+        }
+
+        /** Row c1 is seen 100° from where it was counted to be, so that nothing ties row q, seen on the way, to what was before. */
+        @Test
+        void showsItWhereALossFoundLaterPartsItFromWhatItWasSetAfter() {
+            Track track = identified(moved(identified(Track.start("shaft"), 0, 0), 90, 1), 88, 0);
+            track = q(moved(track, 100, 1), 0).labelled(3, Turn.ofDegrees(50));
+            track = identified(moved(track, 20, 1), 308, 0);
+
+            assertThat(track.stops()).extracting(Stop::doubtful).containsExactly(false, false, true, true);
+            assertThat(adjusted(track)).containsExactly(0.0, 88.0, 50.0, 70.0);
+        }
+
+        @Test
+        void goesOnFromWhatItShowedWhereNothingTellsHowFarTheRotorSlipped() {
+            assertThat(adjusted(brokenAt88())).containsExactly(0.0, 88.0, 88.0, 107.0);
+            assertThat(brokenAt88().readingNow().degrees()).isCloseTo(107, within(1e-6));
+        }
+
+        @Test
+        void wasTurnedWithTheRotorWhereARowTellsHowFarThatSlipped() {
+            Track track = identified(brokenAt88().slipped(4), 200, 0);
+
+            assertThat(adjusted(track)).containsExactly(0.0, 88.0, 88.0, 107.0, 200.0);
+            assertThat(track.readingNow().degrees()).isCloseTo(200, within(1e-6));
+        }
+
+        /** It was set to 50° by row q, of which row c1 tells nothing. */
+        @Test
+        void goesOnFromWhatItShowedWhereOnlyWhatWasSeenBeforeItWasSetIsSeenAgain() {
+            Track track =
+                    identified(brokenAt88().labelled(4, Turn.ofDegrees(50)).slipped(5), 200, 0);
+            track = identified(moved(track, 20, 1), 219, 0);
+
+            assertThat(adjusted(track)).containsExactly(0.0, 88.0, 88.0, 50.0, 50.0, 69.0);
+            assertThat(track.readingNow().degrees()).isCloseTo(69, within(1e-6));
+        }
+    }
+
+    @Nested
     class TheWayFromOneStopToAnother {
 
         @Test
