@@ -12,6 +12,7 @@ import everyblade.core.turning.SmoothedTrack.Place;
 import everyblade.fact.Fact;
 import everyblade.spi.Row;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -58,11 +59,12 @@ public final class Explanation {
             }
             open.forEach(pass -> explain(pass, steps));
         }
-        for (Remark.What what : Remark.What.values()) {
-            if (coverage.remarked(what, airfoil, zone)) {
-                steps.add(told(what));
-            }
-        }
+        // Accepting what no view shows is a way to accept.
+        Arrays.stream(Remark.What.values())
+                .filter(what -> coverage.remarked(what, airfoil, zone))
+                .map(Explanation::told)
+                .distinct()
+                .forEach(steps::add);
         if (coverage.basis() == Basis.COMPUTED && coverage.state(airfoil, zone) != State.SEEN) {
             unidentified.forEach(other -> steps.add(Explained.Unidentified.of(other)));
         }
