@@ -24,7 +24,7 @@ record KnownCells(Situation situation, Settings settings, Sights sights, Row row
         implements RowCoverage.CellsFrom {
 
     /** To be raised whenever the same watching would give other cells. */
-    private static final String VERSION = "cells 1";
+    private static final String VERSION = "cells 2";
 
     @Override
     public Cells cells(Grounds on, Supplier<ComputedCells> computing) {

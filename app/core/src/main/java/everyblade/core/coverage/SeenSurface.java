@@ -226,10 +226,13 @@ final class SeenSurface {
         CoveredSurface off = CoveredSurface.none(row.count());
         for (int word = 0; word < CellBits.words(row.count()); word++) {
             for (int patch : ofZone[zone]) {
-                long cut = sure(word, patch) & ~whole(word, patch);
-                long bordering = cut == 0 ? 0 : cut & missedBeyond(word, patch, ofReach);
+                long sure = sure(word, patch);
+                long bordering = sure == 0 ? 0 : sure & missedBeyond(word, patch, ofReach);
+                long whole = bordering == 0 ? 0 : whole(word, patch);
                 for (long rest = bordering; rest != 0; rest &= rest - 1) {
-                    off.add(word * Long.SIZE + Long.numberOfTrailingZeros(rest), area(patch) / 2, strip(patch) / 2);
+                    int index = Long.numberOfTrailingZeros(rest);
+                    double cut = cut((whole >>> index & 1) != 0);
+                    off.add(word * Long.SIZE + index, cut * area(patch), cut * strip(patch));
                 }
             }
         }

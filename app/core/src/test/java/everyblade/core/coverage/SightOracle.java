@@ -2,6 +2,7 @@ package everyblade.core.coverage;
 
 import everyblade.core.angle.Arc;
 import everyblade.core.angle.Circle;
+import everyblade.core.entry.Settings;
 import everyblade.core.entry.Zoning;
 import everyblade.core.sight.PoseFamily;
 import everyblade.core.sight.StationSight;
@@ -9,8 +10,8 @@ import everyblade.core.surface.Patches;
 import everyblade.spi.Station;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -188,97 +189,40 @@ final class SightOracle {
         return false;
     }
 
-    /** The state of a cell whose reach is told; by areas. */
-    State state(int n, int zone, boolean[] reach) {
-        boolean[] own = new boolean[patches.count()];
-        boolean[] reached = new boolean[patches.count()];
-        boolean[] may = new boolean[patches.count()];
-        for (int patch = 0; patch < own.length; patch++) {
-            own[patch] = patches.zone(patch) == zone;
-            reached[patch] = own[patch] && (reach[patch] || sure[n - 1][patch]);
-            may[patch] = own[patch] && (maybe[n - 1][patch] || sure[n - 1][patch]);
-        }
-        boolean within = area(reached) >= 0.05 * area(own) - slack(own);
-        boolean[] seen = sure[n - 1];
-        if (enough(seen, own, own, all(true), Optional.of(whole[n - 1]))) {
-            return State.SEEN;
-        }
-        if (within && enough(seen, own, reached, reach(n, reach), Optional.of(whole[n - 1]))) {
-            return State.PART;
-        }
-        return enough(may, own, own, all(true), Optional.empty())
-                        || within && enough(may, own, reached, all(true), Optional.empty())
-                ? State.MAYBE
-                : State.UNSEEN;
+    /** The state of a cell whose reach is told. */
+    State state(int n, int zone, BitSet reach) {
+        BitSet surely = set(sure[n - 1]);
+        BitSet reached = union(reach, surely);
+        return new NaiveCells(
+                        zoning,
+                        patches,
+                        Judging.of(Settings.USUAL),
+                        new NaiveCells.Airfoil(surely, set(whole[n - 1]), union(set(maybe[n - 1]), surely), reached))
+                .state(zone);
     }
 
-    private boolean[] all(boolean value) {
-        boolean[] all = new boolean[patches.count()];
-        Arrays.fill(all, value);
-        return all;
-    }
-
-    private boolean[] reach(int n, boolean[] reach) {
-        boolean[] all = new boolean[patches.count()];
-        for (int patch = 0; patch < all.length; patch++) {
-            all[patch] = reach[patch] || sure[n - 1][patch];
-        }
-        return all;
-    }
-
-    /**
-     * Whether enough of some patches was seen, and of those in the outermost strip.
-     *
-     * @param ofAll if it is to be sure, patches that were seen as a whole: half of the others along an edge is doubtful, a
-     *     twentieth of these
-     */
-    private boolean enough(boolean[] seen, boolean[] own, boolean[] of, boolean[] beyond, Optional<boolean[]> ofAll) {
-        boolean[] both = new boolean[of.length];
-        boolean[] strip = new boolean[of.length];
-        boolean[] seenStrip = new boolean[of.length];
-        double[] cut = new double[of.length];
+    private static BitSet set(boolean[] of) {
+        BitSet set = new BitSet();
         for (int patch = 0; patch < of.length; patch++) {
-            boolean atEdge = patches.atEdge(patch) && zoning.atEdge(patches.zone(patch));
-            both[patch] = seen[patch] && own[patch];
-            strip[patch] = of[patch] && atEdge;
-            seenStrip[patch] = both[patch] && atEdge;
-            boolean edge = false;
-            for (int k = 0; k < patches.edges(patch); k++) {
-                int other = patches.beyond(patch, k);
-                edge |= both[patch] && other >= 0 && !seen[other] && beyond[other];
-            }
-            cut[patch] = edge && ofAll.isPresent() ? ofAll.get()[patch] ? 0.05 : 0.5 : 0;
+            set.set(patch, of[patch]);
         }
-        double slack = slack(of);
-        boolean isAll = area(both) >= area(of) - slack;
-        double doubtful = 0;
-        double doubtfulStrip = 0;
-        for (int patch = 0; !isAll && patch < of.length; patch++) {
-            doubtful += cut[patch] * patches.facets().area(patch);
-            doubtfulStrip += strip[patch] ? cut[patch] * patches.facets().area(patch) : 0;
-        }
-        return area(both) - doubtful >= 0.95 * area(of) - slack
-                && area(seenStrip) - doubtfulStrip >= 0.95 * area(strip) - slack;
+        return set;
     }
 
-    private double slack(boolean[] of) {
-        return 1e-9 * area(of);
+    private static BitSet union(BitSet one, BitSet other) {
+        BitSet both = (BitSet) one.clone();
+        both.or(other);
+        return both;
     }
 
-    private double area(boolean[] of) {
-        double sum = 0;
-        for (int patch = 0; patch < of.length; patch++) {
-            sum += of[patch] ? patches.facets().area(patch) : 0;
-        }
-        return sum;
-    }
-
-    boolean[] reach(List<Station> stations) {
-        boolean[] reach = new boolean[patches.count()];
+    BitSet reach(List<Station> stations) {
+        BitSet reach = new BitSet();
         for (Station station : stations) {
-            for (int patch = 0; patch < reach.length; patch++) {
+            for (int patch = 0; patch < patches.count(); patch++) {
                 int facet = patches.facet(patch);
-                reach[patch] |= sights.apply(station).reaches(0, facet, patch - patches.first(facet));
+                if (sights.apply(station).reaches(0, facet, patch - patches.first(facet))) {
+                    reach.set(patch);
+                }
             }
         }
         return reach;

@@ -20,6 +20,7 @@ import everyblade.spi.RowKind;
 import everyblade.spi.Station;
 import everyblade.spi.Station.Heading;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -136,7 +137,7 @@ class SightOracleTest {
                 .enter(lines.toArray(String[]::new))
                 .coverage()
                 .row("r");
-        boolean[] reach = oracle.reach(stations);
+        BitSet reach = oracle.reach(stations);
         for (int n = 1; n <= BLADES; n++) {
             for (int zone = 0; zone < Zoning.of(row).size(); zone++) {
                 State expected = oracle.state(n, zone, reach);
