@@ -7,6 +7,7 @@ import everyblade.core.entry.Zoning;
 import everyblade.core.sight.PoseFamily;
 import everyblade.core.sight.StationSight;
 import everyblade.core.surface.Patches;
+import everyblade.spi.Row;
 import everyblade.spi.Station;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -25,6 +26,7 @@ final class SightOracle {
     private final Zoning zoning;
     private final Patches patches;
     private final Function<Station, StationSight> sights;
+    private final Row row;
     private final int count;
     /** By airfoil and patch: poses of the placement under way that have not shown it. */
     private final boolean[][][] missing;
@@ -35,11 +37,12 @@ final class SightOracle {
     private final boolean[][] whole;
     private final boolean[][] maybe;
 
-    SightOracle(Zoning zoning, Patches patches, Function<Station, StationSight> sights, int count) {
-        this.zoning = zoning;
+    SightOracle(Row row, Patches patches, Function<Station, StationSight> sights) {
+        this.row = row;
+        this.zoning = Zoning.of(row);
         this.patches = patches;
         this.sights = sights;
-        this.count = count;
+        this.count = row.count();
         missing = new boolean[count][patches.count()][];
         missingWhole = new boolean[count][patches.count()][];
         sure = new boolean[count][patches.count()];
@@ -135,9 +138,10 @@ final class SightOracle {
         List<boolean[]> whole = new ArrayList<>();
         for (Station station : stations) {
             StationSight sight = sights.apply(station);
+            int kind = sight.kind(row, n + 1);
             boolean[] poses = new boolean[PoseFamily.SIZE];
-            for (int pose = 0; sight.showsWhole(0, facet) && pose < PoseFamily.SIZE; pose++) {
-                List<Arc> arcs = sight.whole(0, pose % sight.poses(), facet, patch - patches.first(facet))
+            for (int pose = 0; sight.showsWhole(kind, facet) && pose < PoseFamily.SIZE; pose++) {
+                List<Arc> arcs = sight.whole(kind, pose % sight.poses(), facet, patch - patches.first(facet))
                         .arcs();
                 poses[pose] = arcs.stream().anyMatch(arc -> to - from >= TURN - arc.length())
                         || meets(arcs, 0, 0, n, from, to);
@@ -158,14 +162,15 @@ final class SightOracle {
 
     private boolean surely(Station station, int pose, int patch, int n, long from, long to) {
         StationSight sight = sights.apply(station);
+        int kind = sight.kind(row, n + 1);
         int own = sight.poses() == 1 ? 0 : pose;
         int facet = patches.facet(patch);
         int part = patch - patches.first(facet);
         boolean whole = to - from >= TURN;
-        long before = whole ? 0 : sight.startSlack(0, own, facet, part);
-        long after = whole ? 0 : sight.endSlack(0, own, facet, part);
-        List<Arc> arcs = sight.arcs(0, own, facet, part).arcs();
-        long shorter = sight.shorter(0, own, facet, part);
+        long before = whole ? 0 : sight.startSlack(kind, own, facet, part);
+        long after = whole ? 0 : sight.endSlack(kind, own, facet, part);
+        List<Arc> arcs = sight.arcs(kind, own, facet, part).arcs();
+        long shorter = sight.shorter(kind, own, facet, part);
         // What is left of the turn is too short for it to hide in.
         return arcs.stream().anyMatch(arc -> to - from >= TURN - (arc.length() - shorter))
                 || meets(arcs, before, after, n, from, to);
@@ -174,7 +179,13 @@ final class SightOracle {
     private boolean perhaps(Station station, int pose, int patch, int n, long from, long to) {
         StationSight sight = sights.apply(station);
         return meets(
-                sight.arcs(sight.poses() == 1 ? 0 : pose, patches.facet(patch)).arcs(), 0, 0, n, from, to);
+                sight.arcs(sight.kind(row, n + 1), sight.poses() == 1 ? 0 : pose, patches.facet(patch))
+                        .arcs(),
+                0,
+                0,
+                n,
+                from,
+                to);
     }
 
     private boolean meets(List<Arc> arcs, long before, long after, int n, long from, long to) {
@@ -215,12 +226,24 @@ final class SightOracle {
         return both;
     }
 
-    BitSet reach(List<Station> stations) {
+    /** The patches of airfoil n that were surely seen. */
+    BitSet surely(int n) {
+        return set(sure[n - 1]);
+    }
+
+    /** Of these, those along an edge of sight that were seen as a whole. */
+    BitSet wholly(int n) {
+        return set(whole[n - 1]);
+    }
+
+    /** Of airfoil n. */
+    BitSet reach(int n, List<Station> stations) {
         BitSet reach = new BitSet();
         for (Station station : stations) {
+            StationSight sight = sights.apply(station);
             for (int patch = 0; patch < patches.count(); patch++) {
                 int facet = patches.facet(patch);
-                if (sights.apply(station).reaches(0, facet, patch - patches.first(facet))) {
+                if (sight.reaches(sight.kind(row, n), facet, patch - patches.first(facet))) {
                     reach.set(patch);
                 }
             }

@@ -73,7 +73,7 @@ class SightOracleTest {
 
     private void compare(int seed, int[] states) {
         SplittableRandom random = new SplittableRandom(seed);
-        SightOracle oracle = new SightOracle(Zoning.of(row), sights.grain(row).patches(), this::sight, BLADES);
+        SightOracle oracle = new SightOracle(row, sights.grain(row).patches(), this::sight);
         List<String> lines = new ArrayList<>(List.of("view v", "datum r 1"));
         Station at = tip;
         List<Integer> watching = ALL;
@@ -137,8 +137,9 @@ class SightOracleTest {
                 .enter(lines.toArray(String[]::new))
                 .coverage()
                 .row("r");
-        BitSet reach = oracle.reach(stations);
         for (int n = 1; n <= BLADES; n++) {
+            BitSet reach = oracle.reach(n, stations);
+            assertThat(coverage.surely(n)).isEqualTo(oracle.surely(n));
             for (int zone = 0; zone < Zoning.of(row).size(); zone++) {
                 State expected = oracle.state(n, zone, reach);
                 states[expected.ordinal()]++;
