@@ -1,0 +1,343 @@
+package everyblade.core.sight;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import everyblade.core.angle.Arc;
+import everyblade.core.angle.ArcSet;
+import everyblade.core.angle.Circle;
+import everyblade.core.angle.Turn;
+import everyblade.core.surface.Facets;
+import everyblade.core.surface.Patches;
+import everyblade.core.surface.UnusableShape;
+import everyblade.core.turning.SmoothedTrack.Place;
+import everyblade.spi.Row;
+import everyblade.spi.RowKind;
+import everyblade.spi.Station.Tolerance;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.assertj.core.api.Assertions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What a station shows of boxes, pose by pose and patch by patch, against each of these looked at by itself. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class StationSightTest {
+
+    /** A station of boxes, all that it shows, and what looks from each of its poses. */
+    private static final class Stated {
+
+        final SightScene scene;
+        final Grain grain;
+        final Patches patches;
+        final Standings standings;
+        final StationSight sight;
+        final List<List<SightArcs>> found;
+        final FacetSight[] looks;
+        private final String name;
+
+        Stated(String name, Blocks blocks, Pose nominal, Tolerance within, Criteria criteria) {
+            this.name = name;
+            try {
+                ViewScene engine = blocks.scene();
+                Row row = engine.model().row("own").orElseThrow();
+                Setting setting = Setting.of(engine, engine.ring(row).orElseThrow(), row, nominal, within.mm(), 2);
+                scene = setting.scene();
+                grain = engine.grain(row).orElseThrow();
+                patches = grain.patches();
+                List<Pose> family = PoseFamily.of(nominal, within);
+                standings = Standings.of(family, setting.others());
+                found = SightArcs.compute(scene, standings, criteria, Progress.NONE);
+                looks = standings.sights(scene, criteria);
+                sight = StationSight.compute(setting, grain, family, criteria, Progress.NONE);
+            } catch (UnusableShape unusable) {
+                throw new AssertionError(unusable);
+            }
+        }
+
+        SightArcs arcs(int kind, int standing) {
+            return found.get(standings.pose(standing)).get(standings.way(kind, standing));
+        }
+
+        /** All arcs of a place on a facet. */
+        ArcSet own(int kind, int standing, Facets places, int place, int facet) {
+            return looks[standings.pose(standing)]
+                    .arcs(places, place, facet, null)
+                    .get(standings.way(kind, standing));
+        }
+
+        /**
+         * What a patch shows: as its facet does, if the patches at the facet's corners all do; nothing, if neither these nor
+         * the facet's middle show anything; else what it shows itself.
+         */
+        ArcSet patch(int kind, int standing, int facet, int patch) {
+            ArcSet ofFacet = StationSight.counted(arcs(kind, standing).arcs(facet));
+            List<ArcSet> corners = IntStream.of(grain.corners()[facet])
+                    .mapToObj(corner -> itself(kind, standing, facet, corner, ofFacet))
+                    .toList();
+            if (corners.stream().allMatch(corner -> corner == ofFacet)
+                    || ofFacet.isEmpty() && corners.stream().allMatch(ArcSet::isEmpty)) {
+                return ofFacet;
+            }
+            return itself(kind, standing, facet, patch, ofFacet);
+        }
+
+        /** What its facet does, if it is in sight in the middle of one of its arcs; else its own arcs. */
+        private ArcSet itself(int kind, int standing, int facet, int patch, ArcSet ofFacet) {
+            ArcSet own = own(kind, standing, patches.facets(), patches.first(facet) + patch, facet);
+            return ofFacet.arcs().stream().anyMatch(arc -> holdsMiddle(own, arc)) ? ofFacet : StationSight.counted(own);
+        }
+
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    private static boolean holdsMiddle(ArcSet set, Arc arc) {
+        ArcSet shown = set.intersection(middle(arc));
+        return shown.measure() >= StationSight.LEAST_ARC - 2;
+    }
+
+    private static ArcSet middle(Arc arc) {
+        long start = arc.start() + arc.length() / 2 - StationSight.LEAST_ARC / 2;
+        return ArcSet.of(new Arc(Circle.STANDARD, Circle.STANDARD.wrap(start), StationSight.LEAST_ARC));
+    }
+
+    private static Place place(double low, double high) {
+        return new Place(Turn.ofDegrees(low), Turn.ofDegrees(high), Turn.ofDegrees(low));
+    }
+
+    private final Criteria criteria =
+            new Criteria(Turn.ofDegrees(10), java.util.Map.of(), java.util.OptionalDouble.empty());
+    private final Pose ahead = Plates.within(Plates.cone(Plates.pose(-24, 26, 10, 1, 0.2, 0.1), 50), 0, 60);
+
+    private final Stated rotor = new Stated("a rotor alone", blades(), ahead, new Tolerance(1, 4), criteria);
+    private final Stated exact = new Stated("an exact station", blades(), ahead, new Tolerance(0, 0), criteria);
+    private final Stated past = new Stated(
+            "blades past vanes of an unknown place",
+            blades().row("other", RowKind.STATOR, 8, -20, -12, 0.4, 19, 24),
+            ahead,
+            new Tolerance(0.5, 2),
+            criteria);
+    private final Stated kinds = new Stated(
+            "vanes past vanes of another count",
+            new Blocks()
+                    .row("own", RowKind.STATOR, 6, row -> row.phase(5), 0, 10, 3, 20, 30)
+                    .row("other", RowKind.STATOR, 8, -20, -12, 1.5, 19, 31)
+                    .known("other", place(10, 14)),
+            ahead,
+            new Tolerance(0.5, 2),
+            criteria);
+
+    private static Blocks blades() {
+        return new Blocks().row("own", RowKind.ROTOR, 6, 0, 10, 3, 20, 30);
+    }
+
+    private Stream<Stated> stations() {
+        return Stream.of(rotor, exact, past, kinds);
+    }
+
+    @Test
+    void hasAsManyPosesAsItsFamilyInEachWay() {
+        assertThat(exact.sight.poses()).isEqualTo(1);
+        assertThat(rotor.sight.poses()).isEqualTo(27);
+        assertThat(past.sight.poses()).isEqualTo(27 * 18);
+        assertThat(kinds.sight.poses()).isEqualTo(27 * 2);
+        assertThat(stations()).extracting(stated -> stated.sight.kinds()).containsExactly(1, 1, 1, 3);
+        assertThat(stations()).extracting(stated -> stated.sight.facets()).containsOnly(6);
+    }
+
+    @ParameterizedTest
+    @MethodSource("stations")
+    void showsOfEachFacetTheArcsOfEachPoseThatAreNotMarginal(Stated of) {
+        int shown = 0;
+        for (int kind = 0; kind < of.sight.kinds(); kind++) {
+            for (int facet = 0; facet < 6; facet++) {
+                Optional<Hindrance> why = Optional.empty();
+                for (int pose = 0; pose < of.sight.poses(); pose++) {
+                    ArcSet arcs = of.arcs(kind, pose).arcs(facet).withoutShorter(Circle.TICKS_PER_DEGREE / 5);
+                    assertThat(of.sight.arcs(kind, pose, facet)).isEqualTo(arcs);
+                    shown += arcs.isEmpty() ? 0 : 1;
+                    if (arcs.isEmpty() && why.isEmpty()) {
+                        why = Optional.of(of.arcs(kind, pose).why(facet).orElse(Hindrance.HIDDEN));
+                    }
+                }
+                assertThat(of.sight.reaches(kind, facet)).isEqualTo(why.isEmpty());
+            }
+        }
+        assertThat(shown).isGreaterThan(0);
+    }
+
+    @ParameterizedTest
+    @MethodSource("stations")
+    void saysOfAFacetWhatHidesItFromTheFirstPoseAndKindThatDoesNotShowIt(Stated of) {
+        for (int facet = 0; facet < 6; facet++) {
+            int at = facet;
+            Optional<Hindrance> why = IntStream.range(0, of.sight.kinds() * of.sight.poses())
+                    .filter(i -> of.sight
+                            .arcs(i / of.sight.poses(), i % of.sight.poses(), at)
+                            .isEmpty())
+                    .mapToObj(i -> of.arcs(i / of.sight.poses(), i % of.sight.poses())
+                            .why(at)
+                            .orElse(Hindrance.HIDDEN))
+                    .findFirst();
+            assertThat(of.sight.why(facet)).isEqualTo(why);
+            assertThat(of.sight.reaches(facet)).isEqualTo(why.isEmpty());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("stations")
+    void showsOfEachPatchWhatEveryPoseShows(Stated of) {
+        int divided = 0;
+        for (int kind = 0; kind < of.sight.kinds(); kind++) {
+            for (int facet = 0; facet < 6; facet++) {
+                boolean divides = of.sight.patches(facet) > 1;
+                assertThat(of.sight.divides(facet)).isEqualTo(divides);
+                for (int patch = 0; patch < of.patches.count(facet); patch++) {
+                    List<ArcSet> each = new ArrayList<>();
+                    for (int pose = 0; pose < of.sight.poses(); pose++) {
+                        each.add(of.patch(kind, pose, facet, patch));
+                    }
+                    boolean every = each.stream().noneMatch(ArcSet::isEmpty);
+                    assertThat(of.sight.reaches(kind, facet, divides ? patch : 0))
+                            .as("kind %d, facet %d, patch %d", kind, facet, patch)
+                            .isEqualTo(every);
+                    for (int pose = 0; pose < of.sight.poses() && divides; pose++) {
+                        assertThat(of.sight.arcs(kind, pose, facet, patch).isEmpty())
+                                .isEqualTo(!every);
+                        if (every) {
+                            assertThat(of.sight.arcs(kind, pose, facet, patch)).isEqualTo(each.get(pose));
+                        }
+                    }
+                    divided += divides && every ? 1 : 0;
+                }
+            }
+        }
+        assertThat(divided).as("patches of divided facets that are shown").isPositive();
+    }
+
+    @ParameterizedTest
+    @MethodSource("stations")
+    void allowsForWhatChangesTowardsTheBordersOnlyWhereAPatchIsAsItsFacet(Stated of) {
+        List<Slack> slack = Slack.of(byFacet(of), of.grain);
+        for (int kind = 0; kind < of.sight.kinds(); kind++) {
+            for (int facet = 0; facet < 6; facet++) {
+                for (int patch = 0; patch < of.sight.patches(facet); patch++) {
+                    for (int pose = 0; pose < of.sight.poses(); pose++) {
+                        boolean own = of.sight.arcs(kind, pose, facet, patch) != of.sight.arcs(kind, pose, facet);
+                        assertThat(of.sight.startSlack(kind, pose, facet, patch))
+                                .isEqualTo(own ? 0 : slack.get(kind).starts()[facet][pose]);
+                        assertThat(of.sight.endSlack(kind, pose, facet, patch))
+                                .isEqualTo(own ? 0 : slack.get(kind).ends()[facet][pose]);
+                        assertThat(of.sight.shorter(kind, pose, facet, patch))
+                                .isEqualTo(own ? 0 : slack.get(kind).shorter()[facet][pose]);
+                    }
+                }
+            }
+        }
+    }
+
+    private static ArcSet[][][] byFacet(Stated of) {
+        ArcSet[][][] arcs = new ArcSet[of.sight.kinds()][6][of.sight.poses()];
+        for (int kind = 0; kind < arcs.length; kind++) {
+            for (int facet = 0; facet < 6; facet++) {
+                for (int pose = 0; pose < of.sight.poses(); pose++) {
+                    arcs[kind][facet][pose] = of.sight.arcs(kind, pose, facet);
+                }
+            }
+        }
+        return arcs;
+    }
+
+    /** Borders with patches that some pose does not show must be in sight together, in the middle of an arc or else anywhere. */
+    @ParameterizedTest
+    @MethodSource("stations")
+    void showsAPatchWholeIfItShowsItsBordersWithThoseThatItDoesNotShow(Stated of) {
+        int whole = 0;
+        int not = 0;
+        for (int kind = 0; kind < of.sight.kinds(); kind++) {
+            for (int facet = 0; facet < 6; facet++) {
+                boolean any = false;
+                for (int patch = 0; patch < of.patches.count(facet); patch++) {
+                    List<ArcSet> expected = whole(of, kind, facet, patch);
+                    boolean shows = !expected.isEmpty();
+                    any |= shows;
+                    for (int pose = 0; pose < of.sight.poses() && of.sight.showsWhole(kind, facet); pose++) {
+                        assertThat(of.sight.whole(kind, pose, facet, patch))
+                                .as("kind %d, facet %d, patch %d, pose %d", kind, facet, patch, pose)
+                                .isEqualTo(shows ? expected.get(pose) : ArcSet.empty(Circle.STANDARD));
+                    }
+                    whole += shows ? 1 : 0;
+                    not += shows ? 0 : 1;
+                }
+                assertThat(of.sight.showsWhole(kind, facet)).isEqualTo(any);
+            }
+        }
+        assertThat(not).isPositive();
+        assertThat(whole).isPositive();
+    }
+
+    /** Of each standing; none if it is not so from every one. */
+    private static List<ArcSet> whole(Stated of, int kind, int facet, int patch) {
+        if (!of.sight.reaches(kind, facet, patch)) {
+            return List.of();
+        }
+        int place = of.patches.first(facet) + patch;
+        List<Facets> borders = IntStream.range(0, of.patches.edges(place))
+                .filter(edge ->
+                        of.patches.beyond(place, edge) >= 0 && !reaches(of, kind, of.patches.beyond(place, edge)))
+                .mapToObj(edge -> of.patches.border(place, edge))
+                .toList();
+        List<ArcSet> each = new ArrayList<>();
+        for (int pose = 0; pose < of.sight.poses() && !borders.isEmpty(); pose++) {
+            int at = pose;
+            ArcSet together = borders.stream()
+                    .map(border -> of.own(kind, at, border, 0, facet))
+                    .reduce(ArcSet::intersection)
+                    .orElseThrow();
+            ArcSet shown = of.sight.arcs(kind, pose, facet, patch).arcs().stream()
+                    .filter(arc -> holdsMiddle(together, arc))
+                    .map(StationSightTest::middle)
+                    .findFirst()
+                    .orElse(StationSight.counted(together));
+            if (shown.isEmpty()) {
+                return List.of();
+            }
+            each.add(shown);
+        }
+        return each;
+    }
+
+    private static boolean reaches(Stated of, int kind, int place) {
+        int facet = of.patches.facet(place);
+        return of.sight.reaches(kind, facet, place - of.patches.first(facet));
+    }
+
+    @Test
+    void stopsWhenCancelled() {
+        for (int after = 0; after < 3; after++) {
+            int calls = after;
+            java.util.concurrent.atomic.AtomicInteger asked = new java.util.concurrent.atomic.AtomicInteger();
+            Progress progress = new Progress() {
+                @Override
+                public boolean cancelled() {
+                    return asked.getAndIncrement() >= calls;
+                }
+            };
+            Assertions.assertThatThrownBy(() -> EdgeOfSight.find(
+                            rotor.scene, rotor.grain, rotor.standings, criteria, byFacet(rotor), progress))
+                    .isInstanceOf(CancellationException.class);
+            asked.set(0);
+            Assertions.assertThatThrownBy(() -> PatchBorders.find(
+                            rotor.scene, rotor.grain, rotor.standings, criteria, rotor.sight, progress))
+                    .isInstanceOf(CancellationException.class);
+        }
+    }
+}
