@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.SplittableRandom;
+import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 class BernsteinTest {
@@ -75,5 +76,108 @@ class BernsteinTest {
         assertThat(open.count()).isEqualTo(2);
         assertThat(open.to(0)).isCloseTo(0.25, within(1e-12));
         assertThat(open.from(1)).isCloseTo(0.75, within(1e-12));
+    }
+
+    private static double quadratic(double[] c, double s) {
+        double t = 1 - s;
+        return c[0] * t * t + 2 * c[1] * s * t + c[2] * s * s;
+    }
+
+    @Test
+    void aRandomQuadraticIsKeptExactlyWhereItIsNotNegative() {
+        SplittableRandom random = new SplittableRandom(6);
+        int ends = 0;
+        for (int i = 0; i < 20_000; i++) {
+            double[] c = random.doubles(3, -1, 1).toArray();
+            open.set(0, 1);
+            Bernstein.keepQuadratic(c[0], c[1], c[2], open);
+            for (double s = 0; s <= 1; s += 1.0 / 32) {
+                double value = quadratic(c, s);
+                if (Math.abs(value) > 1e-9) {
+                    assertThat(contains(open, s)).as("%d at %s", i, s).isEqualTo(value > 0);
+                }
+            }
+            ends += assertEndsAreRoots(s -> quadratic(c, s));
+        }
+        assertThat(ends).isGreaterThan(10_000);
+    }
+
+    @Test
+    void theEndsOfWhatIsKeptOfARandomPolynomialAreItsRoots() {
+        SplittableRandom random = new SplittableRandom(7);
+        int ends = 0;
+        for (int i = 0; i < 20_000; i++) {
+            double[] c = random.doubles(5, -1, 1).toArray();
+            open.set(0, 1);
+            bernstein.keepQuartic(c[0], c[1], c[2], c[3], c[4], open);
+            ends += assertEndsAreRoots(s -> value(c, s));
+        }
+        assertThat(ends).isGreaterThan(10_000);
+    }
+
+    private int assertEndsAreRoots(DoubleUnaryOperator polynomial) {
+        int ends = 0;
+        for (int k = 0; k < open.count(); k++) {
+            for (double end : new double[] {open.from(k), open.to(k)}) {
+                if (end > 0 && end < 1) {
+                    assertThat(polynomial.applyAsDouble(end)).isCloseTo(0, within(1e-9));
+                    ends++;
+                }
+            }
+        }
+        return ends;
+    }
+
+    @Test
+    void aPolynomialThatIsNowhereNegativeTakesNothingAway() {
+        open.set(0.2, 0.3);
+        open.append(0.6, 0.7);
+
+        Bernstein.keepQuadratic(0, 0, 0, open);
+        Bernstein.keepQuadratic(1, -0.5, 1, open);
+        bernstein.keepQuartic(0, 0, 0, 0, 0, open);
+        bernstein.keepQuartic(1, -0.5, 0.5, -0.5, 1, open);
+
+        assertThat(open.count()).isEqualTo(2);
+        assertThat(open.length()).isCloseTo(0.2, within(1e-12));
+    }
+
+    @Test
+    void aPolynomialThatIsNegativeThroughoutTakesAllAway() {
+        for (double[] c : new double[][] {{-1, -1, -1}, {-1, 0.5, -1}}) {
+            open.set(0, 1);
+            Bernstein.keepQuadratic(c[0], c[1], c[2], open);
+            assertThat(open.isEmpty()).isTrue();
+        }
+        for (double[] c : new double[][] {{-1, -1, -1, -1, -1}, {-1, 0.5, -1, 0.5, -1}}) {
+            open.set(0, 1);
+            bernstein.keepQuartic(c[0], c[1], c[2], c[3], c[4], open);
+            assertThat(open.isEmpty()).isTrue();
+        }
+    }
+
+    /** 1 − s, s, and (2 s − 1)², which is 0 in the middle and negative nowhere. */
+    @Test
+    void whereItIsNothingItIsNotNegative() {
+        open.set(0, 1);
+        Bernstein.keepQuadratic(1, 0.5, 0, open);
+        Bernstein.keepQuadratic(0, 0.5, 1, open);
+        Bernstein.keepQuadratic(1, -1, 1, open);
+        bernstein.keepQuartic(1, 0.75, 0.5, 0.25, 0, open);
+        bernstein.keepQuartic(0, 0.25, 0.5, 0.75, 1, open);
+
+        assertThat(open.length()).isCloseTo(1, within(1e-9));
+    }
+
+    /** −(2 s − 1)⁴ + 10⁻¹²: not negative within 5 · 10⁻⁴ of the middle. */
+    @Test
+    void anIslandThatIsNarrowIsFound() {
+        double e = 1e-12;
+        open.set(0, 1);
+        bernstein.keepQuartic(e - 1, e + 1, e - 1, e + 1, e - 1, open);
+
+        assertThat(open.count()).isEqualTo(1);
+        assertThat(open.from(0)).isCloseTo(0.5 - 5e-4, within(1e-6));
+        assertThat(open.to(0)).isCloseTo(0.5 + 5e-4, within(1e-6));
     }
 }

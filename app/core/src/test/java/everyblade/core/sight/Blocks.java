@@ -42,29 +42,28 @@ final class Blocks {
      * @param high its greatest z
      */
     static Mesh box(double front, double rear, double side, double low, double high) {
-        return new Mesh(
-                corners(front, rear, side, low, high), CORNERS, new int[] {0, 4, 8, 12, 16, 20, 24}, new int[6]);
-    }
-
-    private static double[] corners(double front, double rear, double side, double low, double high) {
         double[] points = new double[24];
         for (int i = 0; i < 8; i++) {
             points[3 * i] = (i & 1) == 0 ? front : rear;
             points[3 * i + 1] = (i & 2) == 0 ? -side : side;
             points[3 * i + 2] = (i & 4) == 0 ? low : high;
         }
-        return points;
+        return new Mesh(points, CORNERS, new int[] {0, 4, 8, 12, 16, 20, 24}, new int[6]);
     }
 
-    private static byte[] file(double[] points) {
-        StringBuilder ply = new StringBuilder("ply\nformat ascii 1.0\nelement vertex 8\n"
-                + "property double x\nproperty double y\nproperty double z\n"
-                + "element face 6\nproperty list uchar int vertex_indices\nend_header\n");
-        for (int i = 0; i < points.length; i++) {
-            ply.append(points[i]).append(i % 3 == 2 ? "\n" : " ");
+    private static byte[] file(Mesh mesh) {
+        StringBuilder ply = new StringBuilder("ply\nformat ascii 1.0\nelement vertex " + mesh.pointCount()
+                + "\nproperty double x\nproperty double y\nproperty double z\nelement face " + mesh.faceCount()
+                + "\nproperty list uchar int vertex_indices\nend_header\n");
+        for (int i = 0; i < mesh.pointCount(); i++) {
+            ply.append(mesh.x(i) + " " + mesh.y(i) + " " + mesh.z(i) + "\n");
         }
-        for (int i = 0; i < CORNERS.length; i++) {
-            ply.append(i % 4 == 0 ? "4 " : " ").append(CORNERS[i]).append(i % 4 == 3 ? "\n" : " ");
+        for (int face = 0; face < mesh.faceCount(); face++) {
+            ply.append(mesh.cornerCount(face));
+            for (int k = 0; k < mesh.cornerCount(face); k++) {
+                ply.append(" ").append(mesh.corner(face, k));
+            }
+            ply.append("\n");
         }
         return ply.toString().getBytes(StandardCharsets.US_ASCII);
     }
@@ -75,7 +74,12 @@ final class Blocks {
 
     /** The same, and more of it. */
     Blocks row(String id, RowKind kind, int count, UnaryOperator<RowBuilder> more, double... box) {
-        files.put(id, file(corners(box[0], box[1], box[2], box[3], box[4])));
+        return row(id, kind, count, more, box(box[0], box[1], box[2], box[3], box[4]));
+    }
+
+    /** The same with airfoils that are no boxes. */
+    Blocks row(String id, RowKind kind, int count, UnaryOperator<RowBuilder> more, Mesh airfoil) {
+        files.put(id, file(airfoil));
         RowBuilder row = Row.of(id, kind, count)
                 .spanBands(1)
                 .chordBands(List.of())

@@ -1,6 +1,7 @@
 package everyblade.core.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import everyblade.core.Ray;
 import java.util.SplittableRandom;
@@ -130,5 +131,107 @@ class RayBundleTest {
         }
         assertThat(missed).isGreaterThan(3_000);
         assertThat(met).isGreaterThan(3_000);
+    }
+
+    /** The four corners of the tetrahedron that holds all lines: the apex, both ends and where the tangents there meet. */
+    private double[][] tetrahedron() {
+        double w = Math.cos((end - start) / 2);
+        double middle = (start + end) / 2;
+        return new double[][] {
+            apex,
+            {arcX, arcR * Math.sin(start), arcR * Math.cos(start)},
+            {arcX, arcR * Math.sin(middle) / w, arcR * Math.cos(middle) / w},
+            {arcX, arcR * Math.sin(end), arcR * Math.cos(end)}
+        };
+    }
+
+    /** By how much a plane square to a direction parts a box from the tetrahedron, for a direction of length 1; negative if it does not. */
+    private static double parts(double[] direction, double[][] corners, double[] middle, double[] half) {
+        double length = Math.sqrt(Ray.dot(direction, direction));
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (double[] corner : corners) {
+            low = Math.min(low, Ray.dot(direction, corner) / length);
+            high = Math.max(high, Ray.dot(direction, corner) / length);
+        }
+        double at = Ray.dot(direction, middle) / length;
+        double reach = 0;
+        for (int i = 0; i < 3; i++) {
+            reach += Math.abs(direction[i]) * half[i] / length;
+        }
+        return Math.max(low - at - reach, at - reach - high);
+    }
+
+    /**
+     * Along the axes, square to the plane of the apex and both ends and within it to the outermost lines, and square to the
+     * planes of these and the tangents' meeting.
+     */
+    @Test
+    void aBoxIsLeftOutExactlyIfAPlaneSquareToOneOfEightDirectionsPartsItFromAllLines() {
+        int[] deciding = new int[8];
+        for (int i = 0; i < 20_000; i++) {
+            aim();
+            double[][] corners = tetrahedron();
+            double[] u = Ray.minus(corners[1], apex);
+            double[] t = Ray.minus(corners[2], apex);
+            double[] v = Ray.minus(corners[3], apex);
+            double[] across = Ray.cross(u, v);
+            double[][] directions = {
+                {1, 0, 0},
+                {0, 1, 0},
+                {0, 0, 1},
+                across,
+                Ray.cross(u, across),
+                Ray.cross(v, across),
+                Ray.cross(u, t),
+                Ray.cross(t, v)
+            };
+            double[] middle = near(between(-0.1, 1.1), random.nextDouble(), 5);
+            double[] half = {between(0, 2), between(0, 2), between(0, 2)};
+            double most = Double.NEGATIVE_INFINITY;
+            int parting = 0;
+            int last = 0;
+            for (int k = 0; k < directions.length; k++) {
+                double by = parts(directions[k], corners, middle, half);
+                most = Math.max(most, by);
+                parting += by > 1e-9 ? 1 : 0;
+                last = by > 1e-9 ? k : last;
+            }
+            if (Math.abs(most) > 1e-9) {
+                assertThat(fan.misses(middle[0], middle[1], middle[2], half[0], half[1], half[2]))
+                        .as("box %d", i)
+                        .isEqualTo(most > 0);
+            }
+            deciding[last] += parting == 1 ? 1 : 0;
+        }
+        assertThat(deciding).as("boxes that one direction alone leaves out").doesNotContain(0);
+    }
+
+    /** A fan turned back by an angle shades of a triangle turned back by as much what it shaded before. */
+    @Test
+    void turnedWithTheTriangleItShadesTheSame() {
+        for (int i = 0; i < 500; i++) {
+            aim();
+            double[] corners = new double[9];
+            double t = between(0.3, 1);
+            for (int k = 0; k < 3; k++) {
+                System.arraycopy(near(t, random.nextDouble(), 4), 0, corners, 3 * k, 3);
+            }
+            open.set(0, 1);
+            fan.shade(corners, 0, open);
+            double before = open.length();
+            double angle = between(-4, 4);
+            double[] turned = new double[9];
+            for (int k = 0; k < 3; k++) {
+                double[] corner = {corners[3 * k], corners[3 * k + 1], corners[3 * k + 2]};
+                System.arraycopy(Ray.turned(corner, -angle), 0, turned, 3 * k, 3);
+            }
+            RayBundle back = new RayBundle();
+            back.turnedFrom(aimed, Math.cos(angle), Math.sin(angle));
+            open.set(0, 1);
+            back.shade(turned, 0, open);
+
+            assertThat(open.length()).as("triangle %d", i).isCloseTo(before, within(1e-6));
+        }
     }
 }

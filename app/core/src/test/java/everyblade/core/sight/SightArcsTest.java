@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import everyblade.core.Views;
+import everyblade.core.angle.Turn;
 import everyblade.core.surface.Fineness;
 import everyblade.core.surface.Mesh;
 import everyblade.core.surface.UnusableShape;
@@ -25,6 +26,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -249,6 +251,41 @@ class SightArcsTest {
             assertThat(PoseFamily.of(inner, new Tolerance(1, 0)))
                     .filteredOn(pose -> Math.abs(pose.r() - 0.5) < 1e-9)
                     .hasSize(6);
+        }
+
+        @Test
+        void standsOnOneSideOfTheAxisAndSeesSomewhere() {
+            Heading aft = new Heading(1, 0, 0);
+            List<ThrowingCallable> wrong = List.of(
+                    () -> pose(Double.NaN, 1, 60, 1, 2, 1, aft),
+                    () -> pose(0, -1, 60, 1, 2, 1, aft),
+                    () -> pose(0, Double.POSITIVE_INFINITY, 60, 1, 2, 1, aft),
+                    () -> pose(0, 1, 0, 1, 2, 1, aft),
+                    () -> pose(0, 1, 180, 1, 2, 1, aft),
+                    () -> pose(0, 1, 60, -1, 2, 1, aft),
+                    () -> pose(0, 1, 60, 3, 2, 1, aft),
+                    () -> pose(0, 1, 60, 1, Double.POSITIVE_INFINITY, 1, aft),
+                    () -> pose(0, 1, 60, 1, 2, 0, aft),
+                    () -> pose(0, 1, 60, 1, 2, 1, new Heading(0, 0, 0)),
+                    () -> pose(0, 1, 60, 1, 2, 1, new Heading(Double.NaN, 0, 1)));
+
+            assertThat(wrong)
+                    .allSatisfy(one -> assertThatThrownBy(one)
+                            .isInstanceOf(IllegalArgumentException.class)
+                            .hasMessageStartingWith("not a pose of a scope tip: "));
+            assertThat(pose(0, 0, 1, 0, 0, 1, aft).far()).isZero();
+        }
+
+        private static Pose pose(
+                double x, double r, double cone, double near, double far, int pixels, Heading forward) {
+            return new Pose(x, r, Turn.ZERO, forward, new Heading(0, 0, 1), Turn.ofDegrees(cone), near, far, pixels);
+        }
+
+        @Test
+        void hasHeadingsOfUnitLength() {
+            Pose slanted = pose(0, 1, 60, 1, 2, 1, new Heading(2, -3, 6));
+
+            assertThat(slanted.forward()).isEqualTo(new Heading(2 / 7.0, -3 / 7.0, 6 / 7.0));
         }
     }
 }
