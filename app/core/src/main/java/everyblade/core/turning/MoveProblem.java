@@ -13,8 +13,6 @@ sealed interface MoveProblem extends Fact {
         AMONG_BLADES,
         /** More than a thousand turns. */
         TOO_FAR,
-        /** Turns of a tool where the scope tip is moved. */
-        NO_TOOL,
         /** Blades to be counted, and no row in view. */
         NO_ROW
     }

@@ -8,6 +8,7 @@ import everyblade.core.entry.Sense;
 import everyblade.core.entry.Unit;
 import everyblade.spi.Direction;
 import everyblade.spi.Pad;
+import everyblade.spi.Ratio;
 import everyblade.spi.Row;
 import everyblade.spi.Spool;
 import java.math.BigDecimal;
@@ -38,7 +39,7 @@ final class Moves {
 
     /** A move of a spool at a pad, with the row in view for moves by blades. */
     static Move ofShaft(Said<Movement> said, Spool spool, Pad pad, Optional<Row> row, Track track) throws Refusal {
-        Turn amount = amount(said, spool.normal(), pad.directions(), Optional.of(pad), row, track.readingNow());
+        Turn amount = amount(said, spool.normal(), pad.directions(), pad.ratio(), row, track.readingNow());
         Direction way = amount.signum() < 0 ? Direction.CCW : Direction.CW;
         Optional<MoveProblem> oneWay = amount.signum() == 0 ? Optional.empty() : oneWay(spool, pad, way);
         if (oneWay.isPresent()) {
@@ -56,10 +57,9 @@ final class Moves {
                         pad.id(), spool.name(), pad.directions().iterator().next(), way));
     }
 
-    /** A move of the scope tip round a static row; exact unless ± is said. */
+    /** A move of the scope tip round a static row; exact unless ± is said. No entry draws it by turns of a tool. */
     static Move ofScope(Said<Movement> said, Row row, Turn reference) throws Refusal {
-        Turn amount =
-                amount(said, Direction.CW, Set.of(Direction.values()), Optional.empty(), Optional.of(row), reference);
+        Turn amount = amount(said, Direction.CW, Set.of(Direction.values()), Ratio.ONE, Optional.of(row), reference);
         Uncertainty error = said.value()
                 .plusMinus()
                 .map(d -> Uncertainty.of(d.doubleValue()))
@@ -85,15 +85,10 @@ final class Moves {
     }
 
     private static Turn amount(
-            Said<Movement> said,
-            Direction normal,
-            Set<Direction> allowed,
-            Optional<Pad> pad,
-            Optional<Row> row,
-            Turn now)
+            Said<Movement> said, Direction normal, Set<Direction> allowed, Ratio gear, Optional<Row> row, Turn now)
             throws Refusal {
         Turn amount = said.value() instanceof Movement.By by
-                ? by(by, said.column(), normal, pad, row)
+                ? by(by, said.column(), normal, gear, row)
                 : to((Movement.To) said.value(), said.column(), normal, allowed, now);
         if (amount.abs().compareTo(MOST) > 0) {
             throw new Refusal(said.column(), MoveProblem.Flaw.TOO_FAR);
@@ -101,18 +96,13 @@ final class Moves {
         return amount;
     }
 
-    private static Turn by(Movement.By by, int column, Direction normal, Optional<Pad> pad, Optional<Row> row)
-            throws Refusal {
+    private static Turn by(Movement.By by, int column, Direction normal, Ratio gear, Optional<Row> row) throws Refusal {
         Turn amount = switch (by.unit()) {
             case DEG -> Turn.ofDegrees(by.number());
             case REV -> Turn.FULL.times(by.number());
             case TOOL, TOOLDEG ->
                 (by.unit() == Unit.TOOL ? Turn.FULL.times(by.number()) : Turn.ofDegrees(by.number()))
-                        .times(
-                                pad.orElseThrow(() -> new Refusal(column, MoveProblem.Flaw.NO_TOOL))
-                                        .ratio()
-                                        .numerator(),
-                                pad.get().ratio().denominator());
+                        .times(gear.numerator(), gear.denominator());
             case BLADES ->
                 Turn.ofFraction(
                                 1,

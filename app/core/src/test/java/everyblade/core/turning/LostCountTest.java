@@ -200,6 +200,39 @@ class LostCountTest {
         }
     }
 
+    @Nested
+    class IsCountedSince {
+
+        private CountError last() {
+            List<CountError> all = job.fold().situation().countErrors();
+            return all.get(all.size() - 1);
+        }
+
+        @Test
+        void theLastIdentificationWhereItsWayBeganThoughThatWayIsCleared() {
+            job.enter("view v", "datum r 1", "view u", "datum q 1", "turn 60 ±0", "here 51", "view v", "here 51");
+            assertThat(last().since()).isEqualTo(4);
+            assertThat(last().outside()).isFalse();
+        }
+
+        /** Row r clears the move to 60°, but not the counted move and the reading after it. */
+        @Test
+        void theMoveThatLedToWhereWhatIsClearedEnds() {
+            job.enter("view v", "datum r 1 at 0", "view u", "datum q 1", "view v");
+            job.enter("turn to 60 ±0", "turn 60 ±0", "turn to 180 ±0", "here 31", "view u", "here 33");
+            assertThat(last().lost()).isTrue();
+            assertThat(last().since()).isEqualTo(6);
+        }
+
+        /** The move to there was 12° more than was said, and nothing was turned after it. */
+        @Test
+        void itselfWhereNoMoveCanHoldTheLoss() {
+            job.enter("view v", "datum r 1", "turn 60 ±0", "here 51", "here 53");
+            assertThat(last().unlogged()).isTrue();
+            assertThat(last().since()).isEqualTo(4);
+        }
+    }
+
     /** Looking for the landmark at another view, everyone turns and says nothing of it. */
     @Nested
     class TurnedUnlogged {

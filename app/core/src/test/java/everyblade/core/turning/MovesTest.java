@@ -200,6 +200,20 @@ class MovesTest {
         }
 
         @Test
+        void withoutARowInViewNobodyKnowsWhatABladeIs() {
+            Refusal refusal = refusal(new Job(blades36().built()), "skip 2 blades");
+            assertThat(refusal.why()).isEqualTo(MoveProblem.Flaw.NO_ROW);
+            assertThat(refusal.column()).isEqualTo(6);
+        }
+
+        @Test
+        void aThousandTurnsAreNotYet() {
+            assertThat(reading(counting(blades36()).enter("skip 1000 rev"))).isZero();
+            assertThat(reading(counting(blades36()).enter("skip -1000 rev"))).isZero();
+            assertThat(refusal(counting(blades36()), "skip -1001 rev").why()).isEqualTo(MoveProblem.Flaw.TOO_FAR);
+        }
+
+        @Test
         void moreThanAThousandTurnsAreTakenForAMistake() {
             assertThat(English.say(refusal(counting(blades36()), "skip 1001 rev")))
                     .contains("check the number");

@@ -16,6 +16,7 @@ import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Spool;
 import everyblade.spi.Station.Heading;
+import everyblade.spi.View;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -256,10 +257,129 @@ class SituationTest {
         }
 
         @Test
+        void aScopeTipThatWasDrawnClearOfItIsNotWhereItsStationSays() {
+            Job near = standing(4.9, 9).enter("clear");
+            assertRefused(near, "look", "a");
+            near.enter("at b", "look");
+            Job far = standing(9, 9).enter("in", "look");
+            assertThat(far.warnings()).singleElement().asString().contains("station a");
+            assertThat(after(far).legsOf(row(after(far), "r"))).isEmpty();
+            far.enter("clear", "look");
+            assertThat(after(far).legsOf(row(after(far), "r"))).hasSize(1);
+        }
+
+        @Test
         void norWhileItPassesAPlaceThatIs() {
             Job near = standing(9, 4.9);
             assertRefused(near, "turn on 10 through a c", "c");
             near.enter("turn on 10 through a b");
+        }
+    }
+
+    @Nested
+    class ThePortOfTheView {
+
+        private final Job job = new Job(new Engines()
+                        .rotor("c1", 36)
+                        .port("p1")
+                        .port("p2")
+                        .viewThrough("p1", "v", "c1")
+                        .built())
+                .enter("open p1", "view v");
+
+        private Seat seat() {
+            return after(job).seat().orElseThrow();
+        }
+
+        @Test
+        void isShutByTheEntryThatSaysSoUntilItIsOpenedAgain() {
+            assertThat(seat().shut()).isEmpty();
+            job.enter("shut p1 torqued");
+            assertThat(seat().shut()).hasValue(3);
+            assertThat(seat().view().id()).isEqualTo("v");
+            job.enter("open p1");
+            assertThat(seat().shut()).isEmpty();
+        }
+
+        @Test
+        void staysOpenWhateverElseIsShut() {
+            job.enter("open p2", "shut p2 torqued");
+            assertThat(seat().shut()).isEmpty();
+        }
+    }
+
+    /** As the view says, else as the tolerance of the station lets a person, else exactly. */
+    @Nested
+    class HowExactlyAnAirfoilIsPutToTheReference {
+
+        private final Engine engine = new ShapedEngine()
+                .row("r", RowKind.ROTOR, 20, 35, 0)
+                .view(
+                        "front",
+                        "r",
+                        ShapedEngine.station("a", -15, 130, new Heading(1, 0.3, -0.4), 1, 3),
+                        ShapedEngine.station("b", -15, 134, new Heading(1, 0.3, -0.4), 1, 3))
+                .window("wide", "r", 5)
+                .built()
+                .withAims((view, station) -> station.id().equals("a") ? 0.7 : 0.2);
+
+        private double plusMinus(String... lines) {
+            Situation now = after(new Job(engine).enter(lines));
+            SmoothedTrack.Place place =
+                    now.placing(row(now, "r")).at("r", 0, 0).place().orElseThrow();
+            return place.high().minus(place.best()).degrees();
+        }
+
+        @Test
+        void isForTheStationToSay() {
+            assertThat(plusMinus("view front", "datum r 1")).isCloseTo(0.7, within(1e-6));
+            assertThat(plusMinus("view front", "at b", "datum r 1")).isCloseTo(0.2, within(1e-6));
+            assertThat(plusMinus("view wide", "datum r 1")).isZero();
+        }
+
+        @Test
+        void isForTheViewToSayWhereItDoes() {
+            Seat seat = after(new Job(engine).enter("view front")).seat().orElseThrow();
+            View view = seat.view();
+            View aimed = new View(
+                    view.id(),
+                    view.port(),
+                    view.row(),
+                    view.scopeTip(),
+                    view.reference(),
+                    0.4,
+                    view.window(),
+                    view.stations(),
+                    view.travels());
+            assertThat(engine.aim(new Seat(
+                            aimed,
+                            seat.row(),
+                            seat.scopeTip(),
+                            seat.station(),
+                            1,
+                            true,
+                            seat.watching(),
+                            false,
+                            seat.shut())))
+                    .isEqualTo(0.4);
+            assertThat(engine.aim(seat)).isEqualTo(0.7);
+        }
+
+        @Test
+        void isAsNothingIsKnownOfItUnlessItIsAdded() {
+            assertThat(Engine.of(engine.model())
+                            .aim(after(new Job(engine).enter("view front"))
+                                    .seat()
+                                    .orElseThrow()))
+                    .isZero();
+        }
+
+        @Test
+        void isKeptBesideWhatIsKnownOfClearances() {
+            Engine both = engine.withClearances(Map.of(new Engine.Standing("front", "a", "shaft"), 4.9), 2);
+            Seat seat = after(new Job(both).enter("view front")).seat().orElseThrow();
+            assertThat(both.aim(seat)).isEqualTo(0.7);
+            assertThat(both.withAims(Engine.Aims.UNKNOWN).tooClose(seat)).hasValueCloseTo(1.9, within(1e-9));
         }
     }
 
@@ -280,6 +400,18 @@ class SituationTest {
             assertThat(after(job).ledger().asked()).containsOnlyKeys("r");
             assertThat(after(job).ledger().asked().get("r"))
                     .isEqualTo(Zoning.of(row(after(job), "r")).span(0));
+        }
+
+        @Test
+        void keepsWhatTheTaskAsksForWhereOtherRemarksStandInsteadOfThose() {
+            job.enter("ask r root", "nick 3 tip 1", "nick 4 tip 1");
+            Situation now = after(job);
+            List<Remark> second = List.of(now.ledger().remarks().get(1));
+            assertThat(now.remarked(second).ledger().remarks()).isEqualTo(second);
+            assertThat(now.remarked(List.of()).ledger().remarks()).isEmpty();
+            assertThat(now.remarked(second).ledger().asked())
+                    .isEqualTo(now.ledger().asked());
+            assertThat(now.ledger().remarks()).hasSize(2);
         }
 
         @Test
