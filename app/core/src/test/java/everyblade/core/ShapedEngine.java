@@ -126,7 +126,17 @@ public final class ShapedEngine {
     }
 
     public ShapedEngine view(String id, String row, String tip, Optional<Window> window, Station... stations) {
-        views.add(new View(id, Optional.empty(), row, Optional.of(tip), 0, 0, window, List.of(stations), true));
+        return view(id, row, tip, window, true, stations);
+    }
+
+    /** A view whose scope tip cannot be drawn round. */
+    public ShapedEngine fixedView(String id, String row, Station... stations) {
+        return view(id, row, "fwd60", Optional.empty(), false, stations);
+    }
+
+    private ShapedEngine view(
+            String id, String row, String tip, Optional<Window> window, boolean travels, Station... stations) {
+        views.add(new View(id, Optional.empty(), row, Optional.of(tip), 0, 0, window, List.of(stations), travels));
         return this;
     }
 
