@@ -4,7 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.Engines;
 import everyblade.core.Job;
+import everyblade.core.ShapedEngine;
+import everyblade.core.angle.Circle;
+import everyblade.core.sight.StationSight;
 import everyblade.core.turning.Engine;
+import everyblade.spi.RowKind;
+import everyblade.spi.Station.Heading;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -97,5 +103,34 @@ class GlancesTest {
         Job job = new Job(engine).leastView(1).enter("view v", "datum r 1 ± 3", "look in 3s");
         assertThat(job.airfoils("r", State.MAYBE)).isEmpty();
         assertThat(job.airfoils("r", State.SEEN)).containsExactly(1);
+    }
+
+    /** At a degree a second each facet is in sight for as many seconds as degrees. */
+    @Test
+    void beforeAStationEachFacetIsInViewForAsLongAsItsArcsTake() {
+        Engine engine = new ShapedEngine()
+                .row("r", RowKind.ROTOR, 20, 35, 0)
+                .view("v", "r", ShapedEngine.station("s", -15, 135, new Heading(1, 0.3, -0.3), 0, 0))
+                .built();
+        String[] lines = {"view v", "datum r 1 ± 0", "turn 360 in 360s"};
+        RowCoverage untimed = new Job(engine).enter(lines).coverage().row("r");
+        StationSight sight = untimed.reach().orElseThrow().stations().get(0).sight();
+        double[] seconds = IntStream.range(0, sight.facets())
+                .mapToDouble(facet -> sight.arcs(0, facet).arcs().stream()
+                        .mapToDouble(arc -> (double) arc.length() / Circle.TICKS_PER_DEGREE)
+                        .sum())
+                .toArray();
+        double[] inView =
+                Arrays.stream(seconds).filter(time -> time > 0).sorted().toArray();
+        double least = Math.round(inView[inView.length / 2] * 100) / 100.0;
+        RowCoverage timed =
+                new Job(engine).leastView(least).enter(lines).coverage().row("r");
+        int enough = 0;
+        for (int facet = 0; facet < seconds.length; facet++) {
+            boolean seen = timed.seen(7, facet) > 0;
+            assertThat(seen).as("facet %d", facet).isEqualTo(seconds[facet] >= least && untimed.seen(7, facet) > 0);
+            enough += seen ? 1 : 0;
+        }
+        assertThat(enough).isBetween(inView.length / 3, inView.length * 2 / 3);
     }
 }

@@ -236,6 +236,23 @@ class KnownCellsTest {
                 watched);
     }
 
+    /** Nothing was watched: what is within reach hangs on which vane stands before the scope tip, and on nothing else. */
+    @Test
+    void hangOnWhereTheVanesStandBeforeAScopeTipThatCannotBeDrawnRound() {
+        Engine fixed = new ShapedEngine()
+                .row("s", RowKind.STATOR, 12, 0, -46)
+                .fixedView("f", "s", ShapedEngine.station("vanes", -60, 130, new Heading(1, 0.3, -0.2), 0, 0))
+                .built();
+        Coverage computed = new Job(fixed).enter("view f", "datum s 4 ± 0").coverage();
+        Coverage first = known(new Job(fixed).enter("view f", "datum s 1 ± 0"), computed.sights());
+        Coverage told = known(new Job(fixed).enter("view f", "datum s 4 ± 0"), computed.sights());
+        assertToldApart(first, told, computed, "which vane stands there");
+    }
+
+    private Coverage known(Job job, Sights shown) {
+        return Coverage.of(job.fold().situation(), Settings.USUAL, shown, kept);
+    }
+
     private static String[] times(int often, String... lines) {
         return IntStream.range(0, often).boxed().flatMap(i -> Stream.of(lines)).toArray(String[]::new);
     }

@@ -114,6 +114,46 @@ class ReasonsTest {
             }
             assertThat(unwatched).isPositive();
         }
+
+        /** Where the row may have stood anywhere, nothing in particular came by. */
+        @Test
+        void isSkippedWhereNobodyKnowsWhatCameBy() {
+            for (Job job : List.of(windows(0), stations(FORE))) {
+                job.enter("view v", "datum c1 1", "slip", "watch root", "turn 360");
+                assertThat(reasons(job, State.UNSEEN))
+                        .doesNotContain(Why.NOT_WATCHED)
+                        .contains(Why.SKIPPED);
+                assertThat(reasons(job, State.MAYBE)).containsExactly(Why.SLIP);
+            }
+        }
+    }
+
+    @Nested
+    class WhereTheCountWasLost {
+
+        @Test
+        void whatWasWatchedOnTheWayIsInDoubtForThat() {
+            for (Job job : List.of(windows(0), stations(FORE))) {
+                job.enter("view v", "datum c1 1 ± 0", "turn 90", "here 7 ± 0");
+                assertThat(reasons(job, State.MAYBE)).containsExactly(Why.COUNT_LOST);
+            }
+        }
+
+        @Test
+        void whatWasWatchedWithTooMuchPlayBeforeIsInDoubtForThatToo() {
+            for (Job job : List.of(
+                    windows(3),
+                    new Job(new ShapedEngine()
+                            .row("c1", RowKind.ROTOR, 20, 35, 0)
+                            .play(3)
+                            .view("v", "c1", FORE)
+                            .built()))) {
+                job.enter("view v", "datum c1 1", "turn 90", "view v", "skip 30");
+                assertThat(reasons(job, State.MAYBE)).contains(Why.PLAY).doesNotContain(Why.COUNT_LOST);
+                job.enter("datum c1 5 ± 0", "turn 90", "here 11 ± 0");
+                assertThat(reasons(job, State.MAYBE)).contains(Why.COUNT_LOST);
+            }
+        }
     }
 
     @Nested
@@ -131,6 +171,27 @@ class ReasonsTest {
             Station loose = ShapedEngine.station("loose", -15, 135, new Heading(1, 0.3, -0.3), 5, 10);
             Job job = stations(loose, AFT).enter("view v", "datum c1 1", "turn 360", "at aft", "turn 360");
             assertThat(reasons(job, State.MAYBE)).containsExactly(Why.PLACEMENT);
+        }
+
+        /** What was seen while the row may have stood anywhere leaves a place to what is better known. */
+        @Test
+        void isPlacementAlsoWhereTheSameWasSeenAfterASlip() {
+            Station loose = ShapedEngine.station("loose", -15, 135, new Heading(1, 0.3, -0.3), 5, 10);
+            Job job = stations(loose, AFT).enter("view v", "datum c1 1", "turn 10", "slip", "turn 360");
+            assertThat(reasons(job, State.MAYBE)).contains(Why.SLIP);
+            job.enter("slip", "here 1", "turn 360");
+            assertThat(reasons(job, State.MAYBE)).containsExactly(Why.PLACEMENT);
+        }
+
+        @Test
+        void isPlayAlsoWhereTheSameWasSeenAfterASlip() {
+            Job job = new Job(new ShapedEngine()
+                            .row("c1", RowKind.ROTOR, 20, 35, 0)
+                            .play(4)
+                            .view("v", "c1", FORE)
+                            .built())
+                    .enter("view v", "datum c1 1", "slip", "turn 360", "slip", "here 1", "turn 90");
+            assertThat(reasons(job, State.MAYBE)).contains(Why.SLIP, Why.PLAY);
         }
     }
 
