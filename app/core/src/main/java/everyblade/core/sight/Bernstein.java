@@ -33,7 +33,8 @@ final class Bernstein {
         double one = q / (q + c2);
         double other = c0 / (c0 + q);
         if (atStart != atEnd) {
-            double end = one >= 0 && one <= 1 ? one : other;
+            // By signs, for at an end a root that does not count may lie as well.
+            double end = c1 >= 0 == atStart ? one : other;
             if (atStart) {
                 open.subtract(end, Double.POSITIVE_INFINITY);
             } else {

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class BernsteinTest {
 
@@ -179,5 +181,35 @@ class BernsteinTest {
         assertThat(open.count()).isEqualTo(1);
         assertThat(open.from(0)).isCloseTo(0.5 - 5e-4, within(1e-6));
         assertThat(open.to(0)).isCloseTo(0.5 + 5e-4, within(1e-6));
+    }
+
+    /** s (3 s − 2), (1 − s) (1 − 3 s), and the negatives of both. */
+    @ParameterizedTest
+    @CsvSource({"0, -1, 1, 0.666667, 1", "1, -1, 0, 0, 0.333333", "0, 1, -1, 0, 0.666667", "-1, 1, 0, 0.333333, 1"})
+    void aRootAtAnEndIsNoOther(double c0, double c1, double c2, double from, double to) {
+        open.set(0, 1);
+        Bernstein.keepQuadratic(c0, c1, c2, open);
+
+        assertThat(open.count()).isEqualTo(1);
+        assertThat(open.from(0)).isCloseTo(from, within(1e-6));
+        assertThat(open.to(0)).isCloseTo(to, within(1e-6));
+    }
+
+    /** The same times (1 − s)² + s², which has no root. */
+    @ParameterizedTest
+    @CsvSource({
+        "0, -0.5, 0.166666666666667, -0.5, 1, 0.666667, 1",
+        "1, -0.5, 0.166666666666667, -0.5, 0, 0, 0.333333",
+        "0, 0.5, -0.166666666666667, 0.5, -1, 0, 0.666667",
+        "-1, 0.5, -0.166666666666667, 0.5, 0, 0.333333, 1"
+    })
+    void aRootOfDegreeFourAtAnEndIsNoOther(
+            double c0, double c1, double c2, double c3, double c4, double from, double to) {
+        open.set(0, 1);
+        bernstein.keepQuartic(c0, c1, c2, c3, c4, open);
+
+        assertThat(open.length()).isCloseTo(to - from, within(1e-6));
+        assertThat(open.from(0)).isCloseTo(from, within(1e-6));
+        assertThat(open.to(0)).isCloseTo(to, within(1e-6));
     }
 }

@@ -108,6 +108,7 @@ class GrainTest {
 
             assertThat(grain.smooth()[4]).containsExactlyInAnyOrder(1, 3, 5, 7);
             assertThat(grain.smooth()[0]).containsExactlyInAnyOrder(1, 3);
+            assertThat(grain.smooth()[1]).containsExactlyInAnyOrder(0, 2, 4);
             assertThat(grain.around()[0]).containsExactlyInAnyOrder(1, 3, 4);
         }
 
@@ -128,6 +129,32 @@ class GrainTest {
             assertThat(grain.smooth()[4]).containsExactlyInAnyOrder(1, 3, 5);
             assertThat(grain.smooth()[7]).containsExactlyInAnyOrder(6, 8);
             assertThat(grain.rim()[4]).as("at two of its corners").hasSize(2);
+        }
+
+        /** Turned so that the sheet lies in the plane of x and z and bends towards y, which changes nothing. */
+        @ParameterizedTest
+        @ValueSource(doubles = {-59, 59, 61})
+        void bendsAlikeWhicheverWayItLies(double bend) {
+            Mesh sheet = sheet(bend);
+            double[] turned = new double[48];
+            for (int i = 0; i < 16; i++) {
+                turned[3 * i] = sheet.x(i);
+                turned[3 * i + 1] = sheet.z(i) - 20;
+                turned[3 * i + 2] = 20 - sheet.y(i);
+            }
+            int[] corners = new int[36];
+            int[] start = new int[10];
+            for (int face = 0; face < 9; face++) {
+                for (int k = 0; k < 4; k++) {
+                    corners[4 * face + k] = sheet.corner(face, k);
+                }
+                start[face + 1] = 4 * (face + 1);
+            }
+
+            Grain grain = grain(new Mesh(turned, corners, start, new int[9]));
+
+            assertThat(grain.smooth()).isDeepEqualTo(grain(sheet).smooth());
+            assertThat(grain.rim()[4]).hasSameSizeAs(grain(sheet).rim()[4]);
         }
 
         /** Where two patches meet in a corner, each of them lies along one of its edges. */

@@ -6,9 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import everyblade.core.Ray;
 import everyblade.core.surface.Facets;
 import everyblade.core.surface.Mesh;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** All places of an airfoil that is turned by a small angle. */
@@ -65,6 +70,31 @@ class SmearTest {
         assertThat(smear.faceCount()).isEqualTo(4 * airfoil.faceCount() + 2 * edges.size());
         assertThat(smear.triangleCount()).isEqualTo(smear.faceCount());
         assertThat(Facets.of(smear).area()).isGreaterThan(2 * Facets.of(airfoil).area());
+    }
+
+    /** A face lies at one of the ends, or is passed over by one edge between both. */
+    @Test
+    void eachFaceIsOneOfAnEndOrOfAnEdgeThatPasses() {
+        Mesh smear = Smear.of(airfoil, ANGLE);
+        int count = airfoil.pointCount();
+        int[] ends = new int[2];
+        Map<Set<Integer>, Integer> passing = new HashMap<>();
+        for (int face = 0; face < smear.faceCount(); face++) {
+            int at = face;
+            List<Integer> corners =
+                    IntStream.range(0, 3).mapToObj(k -> smear.corner(at, k)).toList();
+            long late = corners.stream().filter(corner -> corner >= count).count();
+            Set<Integer> points = corners.stream().map(corner -> corner % count).collect(Collectors.toSet());
+            if (late % 3 == 0) {
+                assertThat(points).hasSize(3);
+                ends[(int) late / 3]++;
+            } else {
+                assertThat(points).as("an edge").hasSize(2);
+                passing.merge(points, 1, Integer::sum);
+            }
+        }
+        assertThat(ends).containsOnly(airfoil.triangleCount());
+        assertThat(passing.values()).containsOnly(2);
     }
 
     /** A line that the airfoil hides wherever it stands between is hidden by what bounds all its places. */

@@ -3,11 +3,14 @@ package everyblade.core.sight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import everyblade.core.Ray;
+import everyblade.core.surface.Mesh;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -154,6 +157,113 @@ class VaneRoomTest {
                         assertThat(span.from()).isBetween(0.01, 0.02);
                         assertThat(span.from() + span.width()).isCloseTo(0.02, ROUNDING);
                     });
+        }
+    }
+
+    /** Slender, askew and off to one side, so that the nearest metal is mostly an edge, before one of its faces and behind another. */
+    @Nested
+    class OfVanesThatStandAskew {
+
+        /** Points that are tried lie so near each other, mm, that the nearest metal is by less than this nearer. */
+        private static final double GAP = 0.4;
+
+        private final Mesh vane = wedge();
+
+        /** Its edges lie at the ends of its chord; it leans, is bent, and its faces are 4 mm apart in the middle. */
+        private Mesh wedge() {
+            double[][] section = {{-12, -4}, {0, 8}, {12, 7}, {2, 4}};
+            double[] points = new double[24];
+            for (int i = 0; i < 8; i++) {
+                boolean tip = i >= 4;
+                points[3 * i] = section[i % 4][0] + (tip ? 2 : 0);
+                points[3 * i + 1] = section[i % 4][1] + (tip ? 6 : 2);
+                points[3 * i + 2] = tip ? 120 : 80;
+            }
+            int[] corners = {0, 1, 2, 3, 7, 6, 5, 4, 0, 4, 5, 1, 1, 5, 6, 2, 2, 6, 7, 3, 3, 7, 4, 0};
+            return new Mesh(points, corners, new int[] {0, 4, 8, 12, 16, 20, 24}, new int[6]);
+        }
+
+        /** How far a point lies from the nearest triangle, by trying points all over each. */
+        private double clearance(double[] point) {
+            int[] points = vane.triangles();
+            double least = Double.POSITIVE_INFINITY;
+            for (int i = 0; i < points.length; i += 3) {
+                for (int b = 0; b <= 40; b++) {
+                    for (int c = 0; c + b <= 40; c++) {
+                        double[] shares = {1 - (b + c) / 40.0, b / 40.0, c / 40.0};
+                        double[] at = new double[3];
+                        for (int k = 0; k < 3; k++) {
+                            at[0] += shares[k] * vane.x(points[i + k]);
+                            at[1] += shares[k] * vane.y(points[i + k]);
+                            at[2] += shares[k] * vane.z(points[i + k]);
+                        }
+                        double[] off = Ray.minus(at, point);
+                        least = Math.min(least, Ray.dot(off, off));
+                    }
+                }
+            }
+            return Math.sqrt(least);
+        }
+
+        /** Whether the line from a point far above meets the surface an odd number of times. */
+        private boolean isWithin(double[] point) {
+            int[] points = vane.triangles();
+            int met = 0;
+            for (int i = 0; i < points.length; i += 3) {
+                double[][] at = new double[3][];
+                for (int k = 0; k < 3; k++) {
+                    at[k] = new double[] {vane.x(points[i + k]), vane.y(points[i + k]), vane.z(points[i + k])};
+                }
+                met += Double.isNaN(Ray.meets(new double[] {0.1, 0.2, 1e3}, point, at[0], at[1], at[2])) ? 0 : 1;
+            }
+            return met % 2 == 1;
+        }
+
+        @ParameterizedTest
+        @CsvSource({
+            "0, 100, 0, 3",
+            "-14, 95, 2, 4",
+            "13, 110, 3, 5",
+            "-6, 122, 1, 4",
+            "5, 78, 350, 4",
+            "-12.5, 90, 30, 6",
+            "14, 119, 34, 3",
+            "0, 100, 0, 0.3",
+            "4, 95, 10, 0.4",
+            "-5, 110, 20, 0.4"
+        })
+        void theyHaveRoomWhereNoMetalIsNear(double x, double r, double clock, double radius) {
+            Pose pose = tip(x, r, clock);
+            List<Span> spans = new VaneRoom(vane, COUNT).of(Span.anywhere(COUNT), pose, radius);
+            boolean[] free = new boolean[96];
+            boolean[] shut = new boolean[96];
+            for (int i = 0; i < 96; i++) {
+                double least = Double.POSITIVE_INFINITY;
+                for (int n = 0; n < COUNT; n++) {
+                    double[] middle = Ray.turned(new double[] {x, 0, r}, Math.toRadians(clock) - i * STEP - n * PITCH);
+                    if (Math.abs(middle[1]) < 30 && middle[2] > 0) {
+                        least = Math.min(least, isWithin(middle) ? 0 : clearance(middle));
+                    }
+                }
+                free[i] = least > radius + GAP;
+                shut[i] = least < radius - 0.05;
+            }
+            int told = 0;
+            for (int i = 0; i < 96; i++) {
+                double at = i * STEP;
+                boolean holds = spans.stream().anyMatch(span -> isIn(span, at));
+                assertThat(free[i] && !holds).as("free at %d", i).isFalse();
+                assertThat(shut[(i + 95) % 96] && shut[i] && shut[(i + 1) % 96] && holds)
+                        .as("shut at %d", i)
+                        .isFalse();
+                told += shut[i] ? 1 : 0;
+            }
+            assertThat(told).isBetween(1, 95);
+        }
+
+        private static boolean isIn(Span span, double at) {
+            double on = Math.IEEEremainder(at - span.from() - span.width() / 2, PITCH);
+            return Math.abs(on) <= span.width() / 2 - STEP / 2;
         }
     }
 }
