@@ -21,7 +21,7 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class Sights {
 
     /** To be raised whenever the same question would get another answer. */
-    private static final String VERSION = "sight 6";
+    private static final String VERSION = "sight 7";
 
     private final ViewScene engine;
     private final String mark;
