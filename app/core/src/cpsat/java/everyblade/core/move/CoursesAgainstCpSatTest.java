@@ -107,16 +107,12 @@ class CoursesAgainstCpSatTest {
             return Optional.empty();
         }
         List<String> ports = model.ports().stream().map(port -> port.id()).toList();
-        RotationProblem problem = new RotationProblem(
+        RotationProblem problem = RotationProblem.of(
+                state,
                 row,
-                true,
-                state.ways(row),
-                true,
+                needs.options(),
                 state.slack(row, needs.options().get(0)),
-                state.clock(row),
-                OptionalDouble.empty(),
                 false,
-                state.seated(needs.options()),
                 option -> option.view().port().map(ports::indexOf).orElse(-1),
                 PRICES);
         List<Stay> stays = stays(needs);

@@ -190,7 +190,9 @@ final class SeenSurface {
                 patchesSeen.set(first, first + patches.count(facet), bits.contains(n, facet, 0));
             } else {
                 for (int patch = 0; patch < patches.count(facet); patch++) {
-                    patchesSeen.set(first + patch, bits.contains(n, facet, patch));
+                    if (bits.contains(n, facet, patch)) {
+                        patchesSeen.set(first + patch);
+                    }
                 }
             }
         }

@@ -245,7 +245,7 @@ final class CoverSearch {
                         .orElseGet(() -> new Stay(option, List.of())));
             }
         }
-        Course least = problem.solved(stays);
+        Course least = problem.loosely().solved(stays);
         return least.minutes() - savable(least) * problem.prices().move();
     }
 

@@ -41,7 +41,11 @@ public final class PlanBuilder {
     /** How often a row is gone back to where moves showed less than they should. */
     private static final int MOST_TRIES = 4;
 
+    private static final double ROUNDING = 1e-6;
+
     private static final int MOST_STAYS = 40;
+    /** To prove a plan the least, a second of trying at most. */
+    private static final int MOST_TURNS = 300;
 
     private final Prices prices;
     private final int most;
@@ -56,11 +60,15 @@ public final class PlanBuilder {
 
     private final Map<Showing, List<ViewOption>> options = new HashMap<>();
 
+    private final RemainingState start;
+
     private RemainingState state;
     /** Of the first choice, which is over all that is left. */
     private double bound;
 
     private LeastTurns least = LeastTurns.NONE;
+    /** Minutes of whole turns in every order; empty if more than such turns is left. */
+    private OptionalDouble orders = OptionalDouble.empty();
 
     /**
      * What is asked about a row.
@@ -80,6 +88,7 @@ public final class PlanBuilder {
 
     private PlanBuilder(RemainingState state, Prices prices, int most, Progress watching) {
         this.watching = watching;
+        this.start = state;
         this.state = state;
         this.prices = prices;
         this.most = most;
@@ -92,7 +101,7 @@ public final class PlanBuilder {
      */
     public static Plan of(Fold fold, Coverage coverage, Prices prices) {
         PlanBuilder builder = built(fold, coverage, prices, Integer.MAX_VALUE, Progress.NONE);
-        return new Plan(builder.moves, builder.bound, left(coverage, Gaps::beyond), builder.open(), builder.least);
+        return new Plan(builder.moves, builder.bound(), left(coverage, Gaps::beyond), builder.open(), builder.least);
     }
 
     /**
@@ -110,10 +119,13 @@ public final class PlanBuilder {
             PlanBuilder builder = new PlanBuilder(now, prices, most, watching);
             for (int tries = 0; tries < MOST_TRIES && (tries == 0 || builder.goesOn()); tries++) {
                 List<RowNeeds> open = builder.left();
-                PortChoice choice = builder.choice(open);
+                PortChoice choice = builder.choice(open, true);
                 if (tries == 0) {
                     builder.bound = choice.bound();
-                    builder.least = most == Integer.MAX_VALUE ? LeastTurns.of(open) : LeastTurns.NONE;
+                    if (most == Integer.MAX_VALUE) {
+                        builder.least = LeastTurns.of(open);
+                        builder.orders = EveryOrder.least(now, open, builder.ports(), prices, MOST_TURNS);
+                    }
                 }
                 builder.follow(choice);
             }
@@ -121,6 +133,20 @@ public final class PlanBuilder {
         } catch (Refusal refused) {
             throw new IllegalStateException("a planned entry was refused: " + refused.getMessage(), refused);
         }
+    }
+
+    /**
+     * Both bounds are of plans that say a whole turn as a round, if an airfoil can be told there; one that takes less says some
+     * turn otherwise, and then only what holds for such turns does.
+     */
+    private double bound() {
+        double minutes = moves.stream().mapToDouble(Move::minutes).sum();
+        double rounds = Math.max(bound, orders.orElse(bound));
+        if (rounds <= minutes + ROUNDING) {
+            return rounds;
+        }
+        PlanBuilder otherwise = new PlanBuilder(start, prices, most, watching);
+        return Math.min(minutes, otherwise.choice(otherwise.left(), false).bound());
     }
 
     /** How many cells are left, by why. */
@@ -189,7 +215,8 @@ public final class PlanBuilder {
                 .toList();
     }
 
-    private PortChoice choice(List<RowNeeds> open) {
+    /** @param rounds whether whole turns are told as rounds wherever they can be */
+    private PortChoice choice(List<RowNeeds> open, boolean rounds) {
         List<String> order = ports();
         List<List<RowPlan>> plans = new ArrayList<>();
         for (RowNeeds needs : open) {
@@ -199,7 +226,8 @@ public final class PlanBuilder {
                             && RemainingState.turns(needs.row())
                             && RemainingState.turns(other.row())
                             && other.row().spool().equals(needs.row().spool()));
-            plans.add(CoverSearch.of(needs, problem(needs, order, shared)));
+            RotationProblem problem = problem(needs, order, shared);
+            plans.add(CoverSearch.of(needs, rounds ? problem : problem.withoutRounds()));
         }
         return PortChoice.of(order, plans, port -> openingPrice(port));
     }
@@ -221,18 +249,12 @@ public final class PlanBuilder {
 
     private RotationProblem problem(RowNeeds needs, List<String> order, boolean fromAnywhere) {
         Row row = needs.row();
-        return new RotationProblem(
+        return RotationProblem.of(
+                state,
                 row,
-                RemainingState.turns(row),
-                state.ways(row),
-                state.spool(row)
-                        .filter(spool -> state.ways(row).contains(spool.normal()))
-                        .isPresent(),
+                needs.options(),
                 slack(row, needs.options().get(0)),
-                state.clock(row),
-                state.setBack(row),
                 fromAnywhere,
-                state.seated(needs.options()),
                 option -> option.view().port().map(order::indexOf).orElse(-1),
                 prices);
     }

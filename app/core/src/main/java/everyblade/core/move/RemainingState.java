@@ -111,6 +111,18 @@ record RemainingState(Trial trial, Coverage coverage) {
         return ways(row).contains(normal) ? normal : normal.opposite();
     }
 
+    /** Whether a whole turn before an option may be told by an airfoil that comes round again: that way, and told from those beside it. */
+    boolean rounds(Row row, ViewOption option) {
+        boolean thatWay =
+                spool(row).filter(spool -> ways(row).contains(spool.normal())).isPresent();
+        return thatWay && (row.count() == 1 || 2 * aim(row, option) < Engine.pitch(row));
+    }
+
+    /** How exactly an airfoil is put to the reference of an option, which it may rock about; ± degrees. */
+    double aim(Row row, ViewOption option) {
+        return now().engine().aim(option.view(), option.stationThere()) + row.rock();
+    }
+
     /** Whether anybody may think that a row that turns with this one is where it was, so that an unsaid move would be a lie. */
     boolean anyKnown(Row row) {
         return turningWith(row).anyMatch(other -> stand(other).isPresent());

@@ -13,7 +13,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
+import java.util.stream.IntStream;
 
 /**
  * One row, and what must pass before which station: in which order to go to the stations, where to begin at each and which
@@ -23,7 +26,9 @@ import java.util.function.ToIntFunction;
  * @param row that is turned, or round which the scope tip is drawn
  * @param turns whether it turns
  * @param ways in which it may be turned
- * @param rounds whether a whole turn may be told by an airfoil that comes round again
+ * @param rounds where a whole turn may be told by an airfoil that comes round again
+ * @param aim how exactly an airfoil is put to the reference, ± degrees
+ * @param shifted by how many airfoils a whole turn may have ended elsewhere than is said here: none to plan, some to bound
  * @param slack by how much it may be off where watching begins and ends
  * @param place clock angle of airfoil 1, degrees; empty if nobody knows
  * @param setBack where a row that stands still is from the scope tip as newly seated
@@ -35,7 +40,9 @@ record RotationProblem(
         Row row,
         boolean turns,
         Set<Direction> ways,
-        boolean rounds,
+        Predicate<ViewOption> rounds,
+        ToDoubleFunction<ViewOption> aim,
+        int shifted,
         Slack slack,
         OptionalDouble place,
         OptionalDouble setBack,
@@ -99,6 +106,50 @@ record RotationProblem(
     /** Works in order, and the minutes they take with all that leads to them. */
     record Course(List<Work> works, double minutes) {}
 
+    /**
+     * Of a row as it stands.
+     *
+     * @param options of the row
+     */
+    static RotationProblem of(
+            RemainingState state,
+            Row row,
+            List<ViewOption> options,
+            Slack slack,
+            boolean fromAnywhere,
+            ToIntFunction<ViewOption> rank,
+            Prices prices) {
+        return new RotationProblem(
+                row,
+                RemainingState.turns(row),
+                state.ways(row),
+                option -> state.rounds(row, option),
+                option -> state.aim(row, option),
+                0,
+                slack,
+                state.clock(row),
+                state.setBack(row),
+                fromAnywhere,
+                state.seated(options),
+                rank,
+                prices);
+    }
+
+    /** The same where nobody says a whole turn as a round. */
+    RotationProblem withoutRounds() {
+        return with(option -> false, shifted);
+    }
+
+    /** The same for whoever may go a little further after each whole turn: what it takes is no more than that. */
+    RotationProblem loosely() {
+        return with(rounds, ToldBy.FURTHEST);
+    }
+
+    private RotationProblem with(Predicate<ViewOption> rounds, int shifted) {
+        return new RotationProblem(
+                row, turns, ways, rounds, aim, shifted, slack, place, setBack, fromAnywhere, seated, rank, prices);
+    }
+
     /** The quickest course through all stays. */
     Course solved(List<Stay> stays) {
         return new Search(stays.stream().map(this::works).toList()).best(0, place, seated);
@@ -119,7 +170,8 @@ record RotationProblem(
         double least = sweepings.stream().mapToDouble(Sweeping::length).min().orElse(TURN);
         boolean whole = least >= TURN - ROUNDING || !slack.none() && least >= NEARLY_WHOLE;
         List<Work> works = new ArrayList<>();
-        if (whole && rounds) {
+        boolean told = rounds.test(stay.option());
+        if (whole && told) {
             for (int landmark : landmarks()) {
                 works.add(new Work(
                         stay,
@@ -130,7 +182,7 @@ record RotationProblem(
                         prices.identification() + prices.watching(TURN)));
             }
         }
-        if (whole && (!rounds || slack.none() && !stay.all())) {
+        if (whole && (!told || slack.none() && !stay.all())) {
             works.add(new Work(stay, How.WHOLE, prices.watching(TURN + slack.below() + slack.above())));
         }
         if (!whole) {
@@ -161,6 +213,10 @@ record RotationProblem(
 
     /** Airfoils that can be told from the others; the first if none was described, to be marked. */
     List<Integer> landmarks() {
+        return landmarks(row);
+    }
+
+    static List<Integer> landmarks(Row row) {
         return row.landmarks().isEmpty()
                 ? List.of(1)
                 : row.landmarks().stream().map(Landmark::airfoil).toList();
@@ -260,10 +316,28 @@ record RotationProblem(
             if (fromAnywhere) {
                 return seating;
             }
+            if (work.how() == How.ROUND) {
+                return seating + Math.min(bringing(work, here), prices.searching());
+            }
             double way = way(here, begin(work, here));
-            double turning = Math.min(prices.turning(way), watchedToo(work, way)) + further(work, here);
-            return seating + (work.how() == How.ROUND ? Math.min(turning, prices.searching()) : turning);
+            return seating + Math.min(prices.turning(way), watchedToo(work, way)) + further(work, here);
         }
+    }
+
+    /** Minutes to bring an airfoil to the reference from which a whole turn can be told. */
+    private double bringing(Work work, double here) {
+        double nearest = IntStream.rangeClosed(-shifted, shifted)
+                .mapToDouble(apart -> toldBeside(work, here + apart * Engine.pitch(row)))
+                .min()
+                .orElseThrow();
+        return shifted > 0 ? prices.turning(nearest) : prices.turning(way(here, begin(work, here)));
+    }
+
+    /** How far off the landmark of a round is, or an airfoil told by it: none if one is at the reference; degrees. */
+    private double toldBeside(Work work, double here) {
+        double off = ToldBy.off(
+                row, work.landmark().getAsInt(), here, work.option().view().reference(), ToldBy.BESIDE);
+        return Math.max(0, off - aim.applyAsDouble(work.option()) - ROUNDING);
     }
 
     /** What the way costs if it is watched too, as a part of the move that follows; not where that goes the other way. */
@@ -282,7 +356,10 @@ record RotationProblem(
     /** Where a work begins, for whoever comes from here. */
     double begin(Work work, double here) {
         return switch (work.how()) {
-            case ROUND -> atReference(work.option(), work.landmark().getAsInt());
+            case ROUND ->
+                toldBeside(work, here) == 0
+                        ? here
+                        : atReference(work.option(), work.landmark().getAsInt());
             case SWEEP -> work.sweeping().get().begin(here, work.rising(), this::way);
             case WHOLE, LOOK -> here;
         };

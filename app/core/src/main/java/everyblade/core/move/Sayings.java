@@ -56,7 +56,7 @@ final class Sayings {
     Stream<Saying> stretch(Sweeping.Stretch stretch, boolean first) {
         Stream<Saying> ways =
                 Stream.concat(first ? further(problem.slack()) : Stream.empty(), stretches(stretch, first));
-        if (!problem.rounds()) {
+        if (!problem.rounds().test(work.option())) {
             return ways;
         }
         return Stream.concat(

@@ -1,9 +1,13 @@
 package everyblade.core.move;
 
+import everyblade.core.turning.Engine;
+import everyblade.spi.Direction;
 import everyblade.spi.Landmark;
 import everyblade.spi.Row;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The landmark by which an airfoil is told from the others.
@@ -14,6 +18,8 @@ public record ToldBy(Landmark landmark, int apart) {
 
     /** An airfoil that is no farther from a landmark is told by it at a glance. */
     static final int BESIDE = 2;
+    /** How far from a landmark a whole turn may end, with what is added to it for its seam. */
+    static final int FURTHEST = 2 * BESIDE;
 
     /** The nearest landmark; empty if none is near enough. */
     public static Optional<ToldBy> of(Row row, int airfoil) {
@@ -26,5 +32,21 @@ public record ToldBy(Landmark landmark, int apart) {
     static int apart(Row row, int one, int other) {
         int on = Math.floorMod(one - other, row.count());
         return Math.min(on, row.count() - on);
+    }
+
+    /**
+     * How far the nearest of the airfoils at a landmark and beside it is from a reference, degrees.
+     *
+     * @param first clock angle of airfoil 1
+     * @param reference clock angle
+     * @param beside how many airfoils either way
+     */
+    static double off(Row row, int landmark, double first, double reference, int beside) {
+        double there = reference - Engine.fromFirst(row, landmark).degrees();
+        return IntStream.rangeClosed(-beside, beside)
+                .mapToDouble(apart -> there - apart * Engine.pitch(row))
+                .map(place -> Math.abs(RotationProblem.way(first, place, EnumSet.allOf(Direction.class))))
+                .min()
+                .orElseThrow();
     }
 }

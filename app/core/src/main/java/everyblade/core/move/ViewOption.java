@@ -203,6 +203,12 @@ record ViewOption(
         return facets;
     }
 
+    Optional<Station> stationThere() {
+        return view.stations().stream()
+                .filter(at -> station.equals(Optional.of(at.id())))
+                .findFirst();
+    }
+
     /** Whether the scope tip is there. */
     boolean holds(Optional<Seat> seat) {
         return through(seat) && seat.get().station().map(Station::id).equals(station);

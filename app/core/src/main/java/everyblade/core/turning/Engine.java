@@ -80,10 +80,14 @@ public record Engine(
 
     /** How exactly a person can put an airfoil to the reference: as the view says, else as its station's tolerance lets them; ± degrees. */
     public double aim(Seat seat) {
-        View view = seat.view();
+        return aim(seat.view(), seat.station());
+    }
+
+    /** The same of a station before anybody is there. */
+    public double aim(View view, Optional<Station> at) {
         return view.aim() > 0
                 ? view.aim()
-                : seat.station().map(station -> aims.at(view, station)).orElse(0.0);
+                : at.map(station -> aims.at(view, station)).orElse(0.0);
     }
 
     /**

@@ -144,19 +144,6 @@ final class Habit {
     }
 
     private RotationProblem problem(Row row, List<ViewOption> options, ViewOption option) {
-        return new RotationProblem(
-                row,
-                RemainingState.turns(row),
-                state.ways(row),
-                state.spool(row)
-                        .filter(spool -> state.ways(row).contains(spool.normal()))
-                        .isPresent(),
-                slack(row, option),
-                state.clock(row),
-                state.setBack(row),
-                false,
-                state.seated(options),
-                other -> 0,
-                prices);
+        return RotationProblem.of(state, row, options, slack(row, option), false, other -> 0, prices);
     }
 }
