@@ -164,16 +164,13 @@ final class Revolved {
         double k1 = atTo / (to * (1 - to));
         double least = Math.min(k0, k1);
         double most = Math.max(k0, k1);
-        double a = d1 + d2;
-        double root = Math.sqrt(d0 * d0 + a * d0);
-        double q = -(d0 + (d0 >= 0 ? root : -root));
-        for (int turning = 0; turning < 2; turning++) {
-            double t = turning == 0 ? q / a : -d0 / q;
-            if (t > from && t < to) {
-                double k = (d0 + t * (d1 + t * d2)) / (t * (1 - t));
-                least = Math.min(least, k);
-                most = Math.max(most, k);
-            }
+        // Where d0 and d0 + d1 + d2 have one sign the range turns once between 0 and 1, else nowhere: then this is no
+        // number.
+        double turning = Math.abs(d0) / (Math.abs(d0) + Math.sqrt(d0 * d0 + (d1 + d2) * d0));
+        if (turning > from && turning < to) {
+            double k = (d0 + turning * (d1 + turning * d2)) / (turning * (1 - turning));
+            least = Math.min(least, k);
+            most = Math.max(most, k);
         }
         hide(least, most, scale, light);
     }

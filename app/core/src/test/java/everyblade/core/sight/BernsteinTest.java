@@ -212,4 +212,14 @@ class BernsteinTest {
         assertThat(open.from(0)).isCloseTo(from, within(1e-6));
         assertThat(open.to(0)).isCloseTo(to, within(1e-6));
     }
+
+    /** (3 s − 1)² times (1 − s)² + s²: no piece is missing where it is nothing. */
+    @Test
+    void aPolynomialThatOnlyTouchesNothingLeavesNoGap() {
+        open.set(0, 1);
+        bernstein.keepQuartic(1, -1, 5.0 / 6, -1, 4, open);
+
+        assertThat(open.count()).isEqualTo(1);
+        assertThat(open.length()).isEqualTo(1);
+    }
 }

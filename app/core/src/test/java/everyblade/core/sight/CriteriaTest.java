@@ -165,4 +165,14 @@ class CriteriaTest {
                         0));
         assertThat(Criteria.of(Settings.USUAL).detail()).isEmpty();
     }
+
+    /** Just so fine is left to the computation. */
+    @Test
+    void aViewThatIsOnlyJustFineIsNotAlwaysSo() {
+        Pose pose = Plates.cone(Plates.within(pose(0, 20, 0, 0, 0, -1), 4, 60), 90);
+        double exact = 60 * Criteria.USUAL.finest(pose) / 0.5;
+
+        assertThat(Criteria.USUAL.withDetail(exact).alwaysFine(pose)).isFalse();
+        assertThat(Criteria.USUAL.withDetail(1.00001 * exact).alwaysFine(pose)).isTrue();
+    }
 }
