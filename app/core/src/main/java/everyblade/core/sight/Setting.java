@@ -76,8 +76,6 @@ public final class Setting {
                 scene = doubtful.filter(other::equals).isPresent() ? scene : scene.withSwept(other.airfoil());
             } else if (row.kind() == RowKind.ROTOR) {
                 scene = scene.withFixed(other.ring());
-            } else if (other.row().count() % row.count() == 0) {
-                scene = scene.withMate(other.ring());
             } else {
                 mates.add(other);
             }

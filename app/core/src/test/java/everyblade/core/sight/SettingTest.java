@@ -159,6 +159,17 @@ class SettingTest {
             });
         }
 
+        @ParameterizedTest
+        @CsvSource({"27, 8, 12", "27, 6, 4", "8, 9, 12", "6, 24, 2"})
+        void ofTwoSuchRowsKindsAreAsManyAsGoIntoBoth(int first, int second, int kinds) throws UnusableShape {
+            Blocks blocks = new Blocks()
+                    .row("own", RowKind.STATOR, 12, phase(0), 0, 10, 1, 20, 30)
+                    .row("other", RowKind.STATOR, first, phase(3), -20, -18, 0.3, 19, 31)
+                    .row("third", RowKind.STATOR, second, phase(9), -16, -12, 0.3, 19, 31);
+
+            assertThat(setting(blocks, AHEAD).others().kinds()).isEqualTo(kinds);
+        }
+
         @Test
         void severalSuchRowsMakeAsManyKindsAsTheyTogetherTell() throws UnusableShape {
             Blocks blocks = new Blocks()
