@@ -57,6 +57,37 @@ class ComputedRowsTest extends StatedBoxes {
             assertThat(sights.unidentified(row("counted", blocks()))).isEmpty();
         }
 
+        /** Nearer than 4 mm they hide what lies aside, farther off they would not. */
+        @Test
+        void isAskedOfThoseAmongWhichTheScopeTipStands() {
+            assertThat(sights(amongVanes(0), Criteria.USUAL).unidentified(row("own", amongVanes(0))))
+                    .extracting(Row::id)
+                    .containsExactly("vanes");
+        }
+
+        /** A scope tip that the job names makes its own sight. */
+        @Test
+        void isAskedForAViewOfWhichNoScopeTipIsStatedAsForAny() {
+            Blocks unstated = new Blocks()
+                    .row("own", RowKind.ROTOR, 6, 0, 10, 3, 20, 30)
+                    .row("vanes", RowKind.STATOR, 8, -20, -12, 1.5, 19, 31)
+                    .view(new View(
+                            "v",
+                            Optional.empty(),
+                            "own",
+                            Optional.empty(),
+                            0,
+                            0,
+                            Optional.empty(),
+                            List.of(front),
+                            false));
+
+            assertThat(sights(unstated, Criteria.USUAL)
+                            .knowing(Map.of("vanes", at(0)))
+                            .placesFor(row("own", unstated)))
+                    .containsOnlyKeys("vanes");
+        }
+
         @Test
         void isNotAskedWhereTheyHideNothing() {
             Blocks low = new Blocks()
@@ -180,6 +211,17 @@ class ComputedRowsTest extends StatedBoxes {
         @Test
         void isSoOfWhatTurns() {
             assertThat(travels(viewed(RowKind.ROTOR, false))).isTrue();
+        }
+
+        @Test
+        void viewsOfOtherRowsSayNothingOfIt() {
+            Blocks other = viewed(RowKind.STATOR, true)
+                    .row("other", RowKind.STATOR, 6, 50, 60, 3, 20, 30)
+                    .view("fixed", "other", front);
+
+            assertThat(travels(other)).isTrue();
+            assertThat(sights(other, Criteria.USUAL).travels(row("other", other)))
+                    .isFalse();
         }
 
         @Test

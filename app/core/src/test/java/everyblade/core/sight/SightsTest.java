@@ -31,6 +31,29 @@ class SightsTest extends StatedBoxes {
                     .isTrue();
         }
 
+        /** Of 4 mm diameter. */
+        @Test
+        void leavesAScopeTipAmongVanesItsRoom() throws Exception {
+            Sights between = sights(amongVanes(0.2), Criteria.USUAL);
+
+            assertThat(between.of(stance("v", "tip"), "front").orElseThrow().written())
+                    .isEqualTo(direct(amongVanes(0.2).scene(), among(0.2), Criteria.USUAL)
+                            .written());
+        }
+
+        @Test
+        void costsWhatItCostsAmongVanesThatLeaveItItsRoom() throws Exception {
+            ViewScene engine = amongVanes(0.2).scene();
+            Row own = engine.model().row("own").orElseThrow();
+            Pose pose = Pose.of(among(0.2), engine.model().scopeTip("tip").orElseThrow());
+            Setting setting = Setting.of(engine, engine.ring(own).orElseThrow(), own, pose, 0.2, 2);
+            StationSight shown = direct(engine, among(0.2), Criteria.USUAL);
+
+            assertThat(sights(amongVanes(0.2), Criteria.USUAL).cost(stance("v", "tip"), "front"))
+                    .contains(
+                            ToleranceCost.of(setting, pose, among(0.2).within(), shown, Criteria.USUAL, Progress.NONE));
+        }
+
         @Test
         void isComputedOnce() {
             StationSight first = sights.of(stance("v", "tip"), "front").orElseThrow();

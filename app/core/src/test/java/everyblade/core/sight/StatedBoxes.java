@@ -96,4 +96,17 @@ abstract class StatedBoxes {
                 criteria,
                 Progress.NONE);
     }
+
+    /** A station half-way between two of the vanes, of which one stands at clock 0. */
+    static Station among(double mm) {
+        return new Station(
+                "front", -16, 25, 22.5, new Heading(1, 0, 0), new Heading(0, 0, 1), new Station.Tolerance(mm, 0));
+    }
+
+    Blocks amongVanes(double mm) {
+        return new Blocks()
+                .row("own", RowKind.ROTOR, 6, 0, 10, 3, 20, 30)
+                .row("vanes", RowKind.STATOR, 8, -20, -12, 1.5, 19, 31)
+                .view("v", "own", among(mm));
+    }
 }

@@ -1,6 +1,7 @@
 package everyblade.core.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import everyblade.core.ShapedEngine;
@@ -142,7 +143,18 @@ class ViewSceneTest {
             assertThat(between(x, reach, front, rear)).isEqualTo(is ? List.of("other") : List.of());
         }
 
-        /** Off by 2 mm within the row's sweep, whose corner is 3 mm from the tip. */
+        @Test
+        void areNotAskedOfARowWithoutAShape() {
+            ViewScene engine =
+                    new Blocks().shapeless("counted", RowKind.ROTOR, 5).scene();
+            Row counted = engine.model().rows().get(0);
+
+            assertThatThrownBy(() -> new Rings().between(engine, counted, Plates.pose(0, 25, 0, 1, 0, 0), 0))
+                    .isInstanceOf(IllegalStateException.class)
+                    .hasMessageContaining("counted");
+        }
+
+        /** It sweeps x from −10 to −5 between radii of 20 and 32.1 mm. */
         @ParameterizedTest
         @CsvSource({"-8, 25, 0, true", "-13, 25, 0, false", "-13, 25, 2.9, false", "-13, 25, 3, true", "-8, 35, 4, true"
         })
