@@ -16,26 +16,27 @@ record Dial(List<KalmanUpdate> fixes, IntToDoubleFunction correction) {
     /**
      * By how much it turned further than was counted since it was set, degrees.
      *
-     * @param set index of the last fix when it was set, −1 before the first
-     * @param last index of the last fix before the stop that is asked about, −1 before the first
+     * @param set index of the last fix when it was set
+     * @param last index of the last fix at or before the stop that is asked about, at least that
      * @param here correction of the counted angle at that stop, degrees
      */
     double beyondCounted(int set, int last, double here) {
         double beyond = 0;
         double end = here;
         int fix = last;
-        while (fix >= 0) {
-            int era = fixes.get(fix).era();
-            if (set >= 0 && fixes.get(set).era() == era) {
-                return beyond + end - correction.applyAsDouble(set);
-            }
-            while (fix > 0 && fixes.get(fix - 1).era() == era) {
+        while (era(fix) != era(set)) {
+            int era = era(fix);
+            while (era(fix - 1) == era) {
                 fix--;
             }
             beyond += end - correction.applyAsDouble(fix);
             fix--;
-            end = fix < 0 ? 0 : correction.applyAsDouble(fix);
+            end = correction.applyAsDouble(fix);
         }
-        return beyond;
+        return beyond + end - correction.applyAsDouble(set);
+    }
+
+    private int era(int fix) {
+        return fixes.get(fix).era();
     }
 }

@@ -32,7 +32,7 @@ final class Fixes {
 
     /**
      * The sightings that tell something, in the order in which they do. Where a part begins with a doubt, airfoils come
-     * before the reading, so that what is known of them goes on; a reading of a part in which no airfoil was seen tells
+     * before the reading, so that what is known of them goes on; in one in which no airfoil was seen such a reading tells
      * nothing.
      */
     private static List<Sighting> told(List<Stop> stops, List<Sighting> sightings) {

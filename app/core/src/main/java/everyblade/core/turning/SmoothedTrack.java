@@ -238,9 +238,6 @@ public final class SmoothedTrack {
 
     /** Correction of the counted angle at a stop, degrees; it is shared out where counted moves lead from the last fix to the next. */
     private double correction(int stop, int last) {
-        if (last < 0) {
-            return 0;
-        }
         double correction = smoothed.correction(last);
         if (last + 1 == track.fixes().size()
                 || track.fixes().get(last).sighting().stop() == stop) {

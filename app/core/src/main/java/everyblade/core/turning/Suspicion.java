@@ -33,7 +33,7 @@ record Suspicion(BitSet cleared, BitSet suspected, int judged) {
     /**
      * From which stop on a check may change what is doubtful: from its first step, or the first that is not judged yet.
      *
-     * @param settings the stops at which the shaft's reading was set
+     * @param settings the stops at which the shaft's reading was set, the first stop among them
      */
     int changing(Check check, List<Stop> stops, BitSet settings) {
         int step = check.steps().nextSetBit(0);
@@ -42,18 +42,16 @@ record Suspicion(BitSet cleared, BitSet suspected, int judged) {
         while (end < stops.size() && stops.get(end).way() == Stop.Way.COUNTED) {
             end++;
         }
-        return end < stops.size() && stops.get(end).way() == Stop.Way.READ
-                ? firstCounted(stops, settings, from, 1)
-                : from;
+        return end < stops.size() && stops.get(end).way() == Stop.Way.READ ? firstCounted(stops, settings, from) : from;
     }
 
     /**
-     * The first of the counted steps that lead to a stop without another between, but none before the least, nor before the
-     * dial was set: what was lost before that no reading can have made good.
+     * The first of the counted steps that lead to a stop without another between, but none before the dial was set: what was
+     * lost before that no reading can have made good.
      */
-    private static int firstCounted(List<Stop> stops, BitSet settings, int stop, int least) {
+    private static int firstCounted(List<Stop> stops, BitSet settings, int stop) {
         int first = stop;
-        while (first > least && stops.get(first - 1).way() == Stop.Way.COUNTED && !settings.get(first - 1)) {
+        while (stops.get(first - 1).way() == Stop.Way.COUNTED && !settings.get(first - 1)) {
             first--;
         }
         return first;
@@ -63,7 +61,7 @@ record Suspicion(BitSet cleared, BitSet suspected, int judged) {
      * The steps from one on that may hold a loss. A reading and the counted moves before it may have made each other good,
      * so that they are suspected together. Of earlier steps it tells nothing.
      *
-     * @param settings the stops at which the shaft's reading was set
+     * @param settings the stops at which the shaft's reading was set, the first stop among them
      * @param from a stop that {@link #changing} gave
      */
     BitSet doubtful(List<Stop> stops, BitSet settings, int from) {
@@ -71,7 +69,7 @@ record Suspicion(BitSet cleared, BitSet suspected, int judged) {
         doubtful.andNot(cleared);
         for (int stop = from; stop < stops.size(); stop++) {
             if (stops.get(stop).way() == Stop.Way.READ) {
-                int first = firstCounted(stops, settings, stop, from);
+                int first = firstCounted(stops, settings, stop);
                 int suspect = doubtful.nextSetBit(first);
                 if (suspect >= 0 && suspect <= stop) {
                     doubtful.set(first, stop + 1);

@@ -87,9 +87,11 @@ class GrowthTest {
                 track = further(track, entry, random);
             }
             SmoothedTrack placing = SmoothedTrack.of(track);
-            assertThat(apart(placing.adjusted(track.here()), track.readingNow()))
-                    .as("track %d", seed)
-                    .isCloseTo(0, within(1e-6));
+            if (sinceSet(track)) {
+                assertThat(apart(placing.adjusted(track.here()), track.readingNow()))
+                        .as("track %d", seed)
+                        .isCloseTo(0, within(1e-6));
+            }
             for (Track.Label label : track.labels()) {
                 Track.Label inForce = track.label(label.from());
                 Turn set = track.stops().get(label.from()).counted().plus(inForce.offset());
@@ -98,6 +100,13 @@ class GrowthTest {
                         .isCloseTo(0, within(1e-6));
             }
         }
+    }
+
+    /** Whether what is known now is of the era in which the dial was set. */
+    private static boolean sinceSet(Track track) {
+        KalmanUpdate set =
+                track.fixes().get(track.fixesUpTo(track.labels().last().from()) - 1);
+        return set.era() == track.fixes().last().era();
     }
 
     /** Degrees from one angle to another, −180 to 180. */

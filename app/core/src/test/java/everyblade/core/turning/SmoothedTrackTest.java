@@ -128,6 +128,18 @@ class SmoothedTrackTest {
             assertThat(track.readingNow().degrees()).isCloseTo(200, within(1e-6));
         }
 
+        /** Two moves that fell short by half of what they may, as far as anybody knows; what is seen after tells no more. */
+        @Test
+        void isCorrectedByWhatIsKnownOfTheMovesThoughNothingWasSeenWhereItWasSet() {
+            Track track = Track.start("shaft");
+            track = track.moved(1, Turn.ofDegrees(90), new Uncertainty(0, 2, 0));
+            track = identified(track.moved(2, Turn.ofDegrees(90), new Uncertainty(0, 2, 0)), 0, 0);
+            assertThat(adjusted(track)).containsExactly(0.0, 89.0, 178.0);
+
+            track = identified(q(track.slipped(3), 0).slipped(4), 12, 0);
+            assertThat(adjusted(track)).as("as row c1 tells").containsExactly(0.0, 89.0, 178.0, 178.0, 190.0);
+        }
+
         /** It was set to 50° by row q, of which row c1 tells nothing. */
         @Test
         void goesOnFromWhatItShowedWhereOnlyWhatWasSeenBeforeItWasSetIsSeenAgain() {
@@ -202,6 +214,36 @@ class SmoothedTrackTest {
                     SmoothedTrack.of(track).at("q", 0, 3).place().orElseThrow();
             assertThat(middle.best().minus(middle.low()).degrees()).isCloseTo(Math.sqrt(0.5), within(1e-6));
             assertThat(middle.high().minus(middle.best()).degrees()).isCloseTo(1 + Math.sqrt(0.5), within(1e-6));
+        }
+
+        /** Row q is tied to row r by a move that may have fallen short, or gone too far, by 2°; r is seen at both ends. */
+        private static SmoothedTrack.Place seenByAnotherRow(Uncertainty tie) {
+            Track track = identified(Track.start("shaft"), 0, 0).moved(1, Turn.ofDegrees(90), tie);
+            track = track.identified(new Sighting(1, 1, "q", Turn.ZERO, 1, 0, 0, 40));
+            track = identified(track.slipped(2), 0, 0);
+            track = identified(moved(moved(track, 30, 1), 60, Math.sqrt(2)), 90, 0);
+            return SmoothedTrack.of(track).at("q", 0, 3).place().orElseThrow();
+        }
+
+        /** A third of the way on, of moves of ± 1° and ± 1.4°, so that ± √(4/9 + 2/9) is left of those. */
+        @Test
+        void oneSidedErrorsThatBothEndsHaveAreLeftWhole() {
+            SmoothedTrack.Place shortfall = seenByAnotherRow(new Uncertainty(0, 2, 0));
+            assertThat(shortfall.best().minus(shortfall.low()).degrees()).isCloseTo(Math.sqrt(2.0 / 3), within(1e-6));
+            assertThat(shortfall.high().minus(shortfall.best()).degrees())
+                    .isCloseTo(2 + Math.sqrt(2.0 / 3), within(1e-6));
+            SmoothedTrack.Place tooFar = seenByAnotherRow(new Uncertainty(0, 0, 2));
+            assertThat(tooFar.best().minus(tooFar.low()).degrees()).isCloseTo(2 + Math.sqrt(2.0 / 3), within(1e-6));
+            assertThat(tooFar.high().minus(tooFar.best()).degrees()).isCloseTo(Math.sqrt(2.0 / 3), within(1e-6));
+        }
+
+        @Test
+        void nothingIsSharedWhereNothingWasTurned() {
+            Track track = identified(Track.start("shaft"), 10, 1);
+            track = identified(moved(moved(track, 0, 0), 0, 0), 10, 1);
+            SmoothedTrack.Place middle =
+                    SmoothedTrack.of(track).at("c1", 0, 1).place().orElseThrow();
+            assertThat(middle.best().degrees()).isCloseTo(10, within(1e-6));
         }
 
         @Test
