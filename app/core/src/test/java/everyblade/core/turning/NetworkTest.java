@@ -104,6 +104,13 @@ class NetworkTest {
                 .isEqualTo(4);
     }
 
+    @Test
+    void movesThatReachItExactlyReachItAndSuchAsAddNothingNeverDo() {
+        assertThat(Advice.movesLeft(Uncertainty.EXACT, Uncertainty.of(1), 1)).isEqualTo(1);
+        assertThat(Advice.movesLeft(Uncertainty.of(1), Uncertainty.of(1), 1)).isZero();
+        assertThat(Advice.movesLeft(Uncertainty.EXACT, Uncertainty.EXACT, 1)).isEqualTo(1000);
+    }
+
     /** A random network: moves with play and one-sided errors, sightings of several rows, some before others. */
     private static final class RandomNetwork {
 

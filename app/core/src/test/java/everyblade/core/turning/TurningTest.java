@@ -241,6 +241,9 @@ class TurningTest {
             assertThat(warnedOfSkipping(new Engines().rotor("c1", 90), "skip back 19"))
                     .as("blade 1 a degree away")
                     .isNotEmpty();
+            assertThat(warnedOfSkipping(new Engines().aim(1).rotor("c1", 90), "skip back 19"))
+                    .as("as near to it as the view lets it be put")
+                    .isEmpty();
             assertThat(warnedOfSkipping(new Engines().landmark(2).rotor("c1", 90), "skip back 24"))
                     .as("the marked blade 2")
                     .isEmpty();
