@@ -200,6 +200,23 @@ class LostCountTest {
         }
     }
 
+    /**
+     * Row q says that nothing was lost before it was seen, or that the moves made each other good; row r that 12° were. Both
+     * are so only if the rotor was turned between the two.
+     */
+    @Test
+    void whatTwoRowsSayAtOnePlaceIsNotMixed() {
+        job.enter("view v", "datum r 1", "view u", "datum q 1", "view v", "turn 60 ±0", "turn to 120 ±0");
+        job.enter("view u", "here 41", "view v", "here 39");
+        assertThat(job.fold().situation().countErrors())
+                .extracting(CountError::lost)
+                .containsExactly(false, true);
+        assertThat(job.airfoils("r", State.SEEN)).containsExactly(1, 41);
+        job.enter("look", "view u", "look");
+        assertThat(job.airfoils("r", State.SEEN)).containsExactly(1, 39, 41);
+        assertThat(job.airfoils("q", State.SEEN)).containsExactly(39);
+    }
+
     @Nested
     class IsCountedSince {
 
