@@ -1,6 +1,7 @@
 package everyblade.core.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
@@ -14,12 +15,15 @@ import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Station.Tolerance;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,6 +44,7 @@ class StationSightTest {
         final List<List<SightArcs>> found;
         final FacetSight[] looks;
         private final String name;
+        private final Map<List<Integer>, ArcSet> known = new HashMap<>();
 
         Stated(String name, Blocks blocks, Pose nominal, Tolerance within, Criteria criteria) {
             this.name = name;
@@ -89,8 +94,12 @@ class StationSightTest {
 
         /** What its facet does, if it is in sight in the middle of one of its arcs; else its own arcs. */
         private ArcSet itself(int kind, int standing, int facet, int patch, ArcSet ofFacet) {
-            ArcSet own = own(kind, standing, patches.facets(), patches.first(facet) + patch, facet);
-            return ofFacet.arcs().stream().anyMatch(arc -> holdsMiddle(own, arc)) ? ofFacet : StationSight.counted(own);
+            return known.computeIfAbsent(List.of(kind, standing, facet, patch), place -> {
+                ArcSet own = own(kind, standing, patches.facets(), patches.first(facet) + patch, facet);
+                return ofFacet.arcs().stream().anyMatch(arc -> holdsMiddle(own, arc))
+                        ? ofFacet
+                        : StationSight.counted(own);
+            });
         }
 
         @Override
@@ -113,15 +122,14 @@ class StationSightTest {
         return new Place(Turn.ofDegrees(low), Turn.ofDegrees(high), Turn.ofDegrees(low));
     }
 
-    private final Criteria criteria =
-            new Criteria(Turn.ofDegrees(10), java.util.Map.of(), java.util.OptionalDouble.empty());
+    private final Criteria criteria = new Criteria(Turn.ofDegrees(10), Map.of(), OptionalDouble.empty());
     private final Pose ahead = Plates.within(Plates.cone(Plates.pose(-24, 26, 10, 1, 0.2, 0.1), 50), 0, 60);
 
     private final Stated rotor = new Stated("a rotor alone", blades(), ahead, new Tolerance(1, 4), criteria);
     private final Stated exact = new Stated("an exact station", blades(), ahead, new Tolerance(0, 0), criteria);
     private final Stated past = new Stated(
-            "blades past vanes of an unknown place",
-            blades().row("other", RowKind.STATOR, 8, -20, -12, 0.4, 19, 24),
+            "blades past vanes of which it is not known quite where they stand",
+            blades().row("other", RowKind.STATOR, 8, -20, -12, 0.4, 19, 24).known("other", place(3, 9)),
             ahead,
             new Tolerance(0.5, 2),
             criteria);
@@ -147,7 +155,7 @@ class StationSightTest {
     void hasAsManyPosesAsItsFamilyInEachWay() {
         assertThat(exact.sight.poses()).isEqualTo(1);
         assertThat(rotor.sight.poses()).isEqualTo(27);
-        assertThat(past.sight.poses()).isEqualTo(27 * 18);
+        assertThat(past.sight.poses()).isEqualTo(27 * 3);
         assertThat(kinds.sight.poses()).isEqualTo(27 * 2);
         assertThat(stations()).extracting(stated -> stated.sight.kinds()).containsExactly(1, 1, 1, 3);
         assertThat(stations()).extracting(stated -> stated.sight.facets()).containsOnly(6);
@@ -324,18 +332,18 @@ class StationSightTest {
     void stopsWhenCancelled() {
         for (int after = 0; after < 3; after++) {
             int calls = after;
-            java.util.concurrent.atomic.AtomicInteger asked = new java.util.concurrent.atomic.AtomicInteger();
+            AtomicInteger asked = new AtomicInteger();
             Progress progress = new Progress() {
                 @Override
                 public boolean cancelled() {
                     return asked.getAndIncrement() >= calls;
                 }
             };
-            Assertions.assertThatThrownBy(() -> EdgeOfSight.find(
+            assertThatThrownBy(() -> EdgeOfSight.find(
                             rotor.scene, rotor.grain, rotor.standings, criteria, byFacet(rotor), progress))
                     .isInstanceOf(CancellationException.class);
             asked.set(0);
-            Assertions.assertThatThrownBy(() -> PatchBorders.find(
+            assertThatThrownBy(() -> PatchBorders.find(
                             rotor.scene, rotor.grain, rotor.standings, criteria, rotor.sight, progress))
                     .isInstanceOf(CancellationException.class);
         }
