@@ -51,6 +51,26 @@ final class Blocks {
         return new Mesh(points, CORNERS, new int[] {0, 4, 8, 12, 16, 20, 24}, new int[6]);
     }
 
+    /** A sheet of 4 by 4 facets that faces forward and is a little bulged, so that every point of it bends and none sharply. */
+    static Mesh sheet() {
+        double[] points = new double[75];
+        int[] corners = new int[64];
+        int[] start = new int[17];
+        for (int i = 0; i < 25; i++) {
+            double across = i / 5 - 2;
+            double up = i % 5 - 2;
+            points[3 * i] = 0.5 * (across * across + up * up);
+            points[3 * i + 1] = 2 * across;
+            points[3 * i + 2] = 25 + 3 * up;
+        }
+        for (int face = 0; face < 16; face++) {
+            int a = face / 4 * 5 + face % 4;
+            System.arraycopy(new int[] {a, a + 1, a + 6, a + 5}, 0, corners, 4 * face, 4);
+            start[face + 1] = 4 * (face + 1);
+        }
+        return new Mesh(points, corners, start, new int[16]);
+    }
+
     private static byte[] file(Mesh mesh) {
         StringBuilder ply = new StringBuilder("ply\nformat ascii 1.0\nelement vertex " + mesh.pointCount()
                 + "\nproperty double x\nproperty double y\nproperty double z\nelement face " + mesh.faceCount()

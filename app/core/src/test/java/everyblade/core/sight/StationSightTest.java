@@ -3,19 +3,15 @@ package everyblade.core.sight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.core.angle.Turn;
 import everyblade.core.surface.Facets;
-import everyblade.core.surface.Patches;
-import everyblade.core.surface.UnusableShape;
 import everyblade.core.turning.SmoothedTrack.Place;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Station.Tolerance;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,91 +29,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class StationSightTest {
 
-    /** A station of boxes, all that it shows, and what looks from each of its poses. */
-    private static final class Stated {
-
-        final SightScene scene;
-        final Grain grain;
-        final Patches patches;
-        final Standings standings;
-        final StationSight sight;
-        final List<List<SightArcs>> found;
-        final FacetSight[] looks;
-        private final String name;
-        private final Map<List<Integer>, ArcSet> known = new HashMap<>();
-
-        Stated(String name, Blocks blocks, Pose nominal, Tolerance within, Criteria criteria) {
-            this.name = name;
-            try {
-                ViewScene engine = blocks.scene();
-                Row row = engine.model().row("own").orElseThrow();
-                Setting setting = Setting.of(engine, engine.ring(row).orElseThrow(), row, nominal, within.mm(), 2);
-                scene = setting.scene();
-                grain = engine.grain(row).orElseThrow();
-                patches = grain.patches();
-                List<Pose> family = PoseFamily.of(nominal, within);
-                standings = Standings.of(family, setting.others());
-                found = SightArcs.compute(scene, standings, criteria, Progress.NONE);
-                looks = standings.sights(scene, criteria);
-                sight = StationSight.compute(setting, grain, family, criteria, Progress.NONE);
-            } catch (UnusableShape unusable) {
-                throw new AssertionError(unusable);
-            }
-        }
-
-        SightArcs arcs(int kind, int standing) {
-            return found.get(standings.pose(standing)).get(standings.way(kind, standing));
-        }
-
-        /** All arcs of a place on a facet. */
-        ArcSet own(int kind, int standing, Facets places, int place, int facet) {
-            return looks[standings.pose(standing)]
-                    .arcs(places, place, facet, null)
-                    .get(standings.way(kind, standing));
-        }
-
-        /**
-         * What a patch shows: as its facet does, if the patches at the facet's corners all do; nothing, if neither these nor
-         * the facet's middle show anything; else what it shows itself.
-         */
-        ArcSet patch(int kind, int standing, int facet, int patch) {
-            ArcSet ofFacet = StationSight.counted(arcs(kind, standing).arcs(facet));
-            List<ArcSet> corners = IntStream.of(grain.corners()[facet])
-                    .mapToObj(corner -> itself(kind, standing, facet, corner, ofFacet))
-                    .toList();
-            if (corners.stream().allMatch(corner -> corner == ofFacet)
-                    || ofFacet.isEmpty() && corners.stream().allMatch(ArcSet::isEmpty)) {
-                return ofFacet;
-            }
-            return itself(kind, standing, facet, patch, ofFacet);
-        }
-
-        /** What its facet does, if it is in sight in the middle of one of its arcs; else its own arcs. */
-        private ArcSet itself(int kind, int standing, int facet, int patch, ArcSet ofFacet) {
-            return known.computeIfAbsent(List.of(kind, standing, facet, patch), place -> {
-                ArcSet own = own(kind, standing, patches.facets(), patches.first(facet) + patch, facet);
-                return ofFacet.arcs().stream().anyMatch(arc -> holdsMiddle(own, arc))
-                        ? ofFacet
-                        : StationSight.counted(own);
-            });
-        }
-
-        @Override
-        public String toString() {
-            return name;
-        }
-    }
-
-    private static boolean holdsMiddle(ArcSet set, Arc arc) {
-        ArcSet shown = set.intersection(middle(arc));
-        return shown.measure() >= StationSight.LEAST_ARC - 2;
-    }
-
-    private static ArcSet middle(Arc arc) {
-        long start = arc.start() + arc.length() / 2 - StationSight.LEAST_ARC / 2;
-        return ArcSet.of(new Arc(Circle.STANDARD, Circle.STANDARD.wrap(start), StationSight.LEAST_ARC));
-    }
-
     private static Place place(double low, double high) {
         return new Place(Turn.ofDegrees(low), Turn.ofDegrees(high), Turn.ofDegrees(low));
     }
@@ -125,11 +36,13 @@ class StationSightTest {
     private final Criteria criteria = new Criteria(Turn.ofDegrees(10), Map.of(), OptionalDouble.empty());
     private final Pose ahead = Plates.within(Plates.cone(Plates.pose(-24, 26, 10, 1, 0.2, 0.1), 50), 0, 60);
 
+    private final Pose near = Plates.within(Plates.cone(Plates.pose(-12, 26, 10, 1, 0.2, 0.1), 40), 0, 16);
+
     private final Stated rotor = new Stated("a rotor alone", blades(), ahead, new Tolerance(1, 4), criteria);
     private final Stated exact = new Stated("an exact station", blades(), ahead, new Tolerance(0, 0), criteria);
     private final Stated past = new Stated(
             "blades past vanes of which it is not known quite where they stand",
-            blades().row("other", RowKind.STATOR, 8, -20, -12, 0.4, 19, 24).known("other", place(3, 9)),
+            blades().row("other", RowKind.STATOR, 8, -20, -12, 0.8, 19, 24).known("other", place(10, 16)),
             ahead,
             new Tolerance(0.5, 2),
             criteria);
@@ -143,12 +56,24 @@ class StationSightTest {
             new Tolerance(0.5, 2),
             criteria);
 
+    private final Stated bulged = new Stated("a bulged sheet", sheets(), near, new Tolerance(0.5, 3), criteria);
+    private final Stated bulgedPast = new Stated(
+            "bulged sheets past vanes of which it is not known quite where they stand",
+            sheets().row("other", RowKind.STATOR, 8, -9, -6, 1, 19, 25).known("other", place(8, 14)),
+            near,
+            new Tolerance(0.3, 0),
+            criteria);
+
+    private static Blocks sheets() {
+        return new Blocks().row("own", RowKind.ROTOR, 5, row -> row, Blocks.sheet());
+    }
+
     private static Blocks blades() {
         return new Blocks().row("own", RowKind.ROTOR, 6, 0, 10, 3, 20, 30);
     }
 
     private Stream<Stated> stations() {
-        return Stream.of(rotor, exact, past, kinds);
+        return Stream.of(rotor, exact, past, kinds, bulged, bulgedPast);
     }
 
     @Test
@@ -157,8 +82,9 @@ class StationSightTest {
         assertThat(rotor.sight.poses()).isEqualTo(27);
         assertThat(past.sight.poses()).isEqualTo(27 * 3);
         assertThat(kinds.sight.poses()).isEqualTo(27 * 2);
-        assertThat(stations()).extracting(stated -> stated.sight.kinds()).containsExactly(1, 1, 1, 3);
-        assertThat(stations()).extracting(stated -> stated.sight.facets()).containsOnly(6);
+        assertThat(stations()).extracting(stated -> stated.sight.kinds()).containsExactly(1, 1, 1, 3, 1, 1);
+        assertThat(stations()).extracting(stated -> stated.sight.facets()).containsExactly(6, 6, 6, 6, 16, 16);
+        assertThat(bulgedPast.sight.poses()).isEqualTo(27 * 3);
     }
 
     @ParameterizedTest
@@ -166,11 +92,12 @@ class StationSightTest {
     void showsOfEachFacetTheArcsOfEachPoseThatAreNotMarginal(Stated of) {
         int shown = 0;
         for (int kind = 0; kind < of.sight.kinds(); kind++) {
-            for (int facet = 0; facet < 6; facet++) {
+            for (int facet = 0; facet < of.facets; facet++) {
                 Optional<Hindrance> why = Optional.empty();
                 for (int pose = 0; pose < of.sight.poses(); pose++) {
                     ArcSet arcs = of.arcs(kind, pose).arcs(facet).withoutShorter(Circle.TICKS_PER_DEGREE / 5);
                     assertThat(of.sight.arcs(kind, pose, facet)).isEqualTo(arcs);
+                    assertThat(of.sight.arcs(pose, facet)).isEqualTo(of.sight.arcs(0, pose, facet));
                     shown += arcs.isEmpty() ? 0 : 1;
                     if (arcs.isEmpty() && why.isEmpty()) {
                         why = Optional.of(of.arcs(kind, pose).why(facet).orElse(Hindrance.HIDDEN));
@@ -182,10 +109,40 @@ class StationSightTest {
         assertThat(shown).isGreaterThan(0);
     }
 
+    @Test
+    void countsKindsInTurnFromTheFirstAirfoil() {
+        Row row = blades().model().row("own").orElseThrow();
+
+        assertThat(IntStream.rangeClosed(1, 6).map(n -> kinds.sight.kind(row, n)))
+                .containsExactly(0, 1, 2, 0, 1, 2);
+        assertThat(IntStream.rangeClosed(1, 6).map(n -> rotor.sight.kind(row, n)))
+                .containsOnly(0);
+    }
+
+    /** Of a facet that one way tells all of, some patches are in sight in one way and not in another. */
+    @Test
+    void patchesMayDifferByTheWayWhereTheirFacetDoesNot() {
+        for (Stated of : List.of(past, bulgedPast)) {
+            int differ = 0;
+            for (int facet = 0; facet < of.facets; facet++) {
+                for (int pose = 1; pose < of.sight.poses(); pose++) {
+                    boolean sameFacet = of.standings.pose(pose) == of.standings.pose(pose - 1)
+                            && of.sight.arcs(pose, facet).equals(of.sight.arcs(pose - 1, facet));
+                    for (int patch = 0; patch < of.sight.patches(facet) && sameFacet; patch++) {
+                        differ += of.sight.arcs(0, pose, facet, patch).equals(of.sight.arcs(0, pose - 1, facet, patch))
+                                ? 0
+                                : 1;
+                    }
+                }
+            }
+            assertThat(differ).as(of.name).isPositive();
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("stations")
     void saysOfAFacetWhatHidesItFromTheFirstPoseAndKindThatDoesNotShowIt(Stated of) {
-        for (int facet = 0; facet < 6; facet++) {
+        for (int facet = 0; facet < of.facets; facet++) {
             int at = facet;
             Optional<Hindrance> why = IntStream.range(0, of.sight.kinds() * of.sight.poses())
                     .filter(i -> of.sight
@@ -205,7 +162,7 @@ class StationSightTest {
     void showsOfEachPatchWhatEveryPoseShows(Stated of) {
         int divided = 0;
         for (int kind = 0; kind < of.sight.kinds(); kind++) {
-            for (int facet = 0; facet < 6; facet++) {
+            for (int facet = 0; facet < of.facets; facet++) {
                 boolean divides = of.sight.patches(facet) > 1;
                 assertThat(of.sight.divides(facet)).isEqualTo(divides);
                 for (int patch = 0; patch < of.patches.count(facet); patch++) {
@@ -236,7 +193,7 @@ class StationSightTest {
     void allowsForWhatChangesTowardsTheBordersOnlyWhereAPatchIsAsItsFacet(Stated of) {
         List<Slack> slack = Slack.of(byFacet(of), of.grain);
         for (int kind = 0; kind < of.sight.kinds(); kind++) {
-            for (int facet = 0; facet < 6; facet++) {
+            for (int facet = 0; facet < of.facets; facet++) {
                 for (int patch = 0; patch < of.sight.patches(facet); patch++) {
                     for (int pose = 0; pose < of.sight.poses(); pose++) {
                         boolean own = of.sight.arcs(kind, pose, facet, patch) != of.sight.arcs(kind, pose, facet);
@@ -252,10 +209,22 @@ class StationSightTest {
         }
     }
 
+    @Test
+    void changesSomewhatTowardsTheNextFacetOfABulge() {
+        long most = IntStream.range(0, 16)
+                .mapToLong(facet -> bulged.sight.startSlack(0, 0, facet, 0)
+                        + bulged.sight.endSlack(0, 0, facet, 0)
+                        + bulged.sight.shorter(0, 0, facet, 0))
+                .max()
+                .orElseThrow();
+
+        assertThat(most).isPositive();
+    }
+
     private static ArcSet[][][] byFacet(Stated of) {
-        ArcSet[][][] arcs = new ArcSet[of.sight.kinds()][6][of.sight.poses()];
+        ArcSet[][][] arcs = new ArcSet[of.sight.kinds()][of.facets][of.sight.poses()];
         for (int kind = 0; kind < arcs.length; kind++) {
-            for (int facet = 0; facet < 6; facet++) {
+            for (int facet = 0; facet < of.facets; facet++) {
                 for (int pose = 0; pose < of.sight.poses(); pose++) {
                     arcs[kind][facet][pose] = of.sight.arcs(kind, pose, facet);
                 }
@@ -271,7 +240,7 @@ class StationSightTest {
         int whole = 0;
         int not = 0;
         for (int kind = 0; kind < of.sight.kinds(); kind++) {
-            for (int facet = 0; facet < 6; facet++) {
+            for (int facet = 0; facet < of.facets; facet++) {
                 boolean any = false;
                 for (int patch = 0; patch < of.patches.count(facet); patch++) {
                     List<ArcSet> expected = whole(of, kind, facet, patch);
@@ -311,8 +280,8 @@ class StationSightTest {
                     .reduce(ArcSet::intersection)
                     .orElseThrow();
             ArcSet shown = of.sight.arcs(kind, pose, facet, patch).arcs().stream()
-                    .filter(arc -> holdsMiddle(together, arc))
-                    .map(StationSightTest::middle)
+                    .filter(arc -> Stated.holdsMiddle(together, arc))
+                    .map(Stated::middle)
                     .findFirst()
                     .orElse(StationSight.counted(together));
             if (shown.isEmpty()) {
