@@ -87,7 +87,6 @@ final class MovementEntries {
         }
         Spool spool = now.engine().spool(seat.row()).orElseThrow();
         Watch watch = Watch.of(now, seat, Optional.empty());
-        watch.refuseClose(now, seat, spool);
         Pad pad = now.padOf(spool);
         if (!pad.directions().contains(spool.normal())) {
             throw new Refusal(1, new MoveProblem.NoRound(pad.id(), spool.name(), spool.normal()));
@@ -102,7 +101,6 @@ final class MovementEntries {
         EntryEffect ended = CountEntries.identified(turned, number, seat.row(), round.airfoil(), round.plusMinus());
         EntryEffect watched = watched(ended.situation(), number, watch, track.here(), seconds(round, moment));
         List<Fact> warnings = new ArrayList<>(began.warnings());
-        warnings.addAll(watched.warnings());
         further(seat, pad, aim, watched.situation().runs()).ifPresent(warnings::add);
         return new EntryEffect(watched.situation(), warnings);
     }

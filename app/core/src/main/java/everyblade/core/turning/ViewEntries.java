@@ -176,8 +176,7 @@ final class ViewEntries {
             return now;
         }
         Track track = now.trackOf(row);
-        boolean drawn = track.stops().size() > 1 && track.stops().last().entry() > 0;
-        return drawn ? now.tracked(track.read(number, Turn.ZERO.minus(track.readingNow()), 0)) : now;
+        return track.here() > 0 ? now.tracked(track.read(number, Turn.ZERO.minus(track.readingNow()), 0)) : now;
     }
 
     /** A row whose place the maker fixes needs no datum. */

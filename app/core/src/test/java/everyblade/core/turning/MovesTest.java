@@ -180,6 +180,25 @@ class MovesTest {
         }
 
         @Test
+        void aPadThatSeveralShaftsHaveIsThatOfTheRowInView() {
+            Job job = new Job(blades36()
+                    .onSpool("hp")
+                    .rotor("h1", 20)
+                    .stator("s1", 20)
+                    .view("w", "h1", 0, 2)
+                    .view("u", "s1", 0, 2)
+                    .pad("slow", new Ratio(1, 36), 0, 0, 0)
+                    .pad("fast", new Ratio(1, 4), 0, 0, 0)
+                    .built());
+            assertThat(refusal(job, "pad fast").why()).isEqualTo(new SeatProblem.SeveralSpools("fast"));
+            assertThat(refusal(job.enter("view u"), "pad fast").why()).isEqualTo(new SeatProblem.SeveralSpools("fast"));
+            job.enter("view w", "pad fast", "turn 1 tool");
+            Situation now = job.fold().situation();
+            assertThat(now.reading(now.engine().rows().get("h1")).degrees()).isEqualTo(90);
+            assertThat(reading(job.enter("view v", "turn 1 tool"))).isEqualTo(10);
+        }
+
+        @Test
         void bladesArePitchesOfTheRowInView() {
             Job job = counting(blades36().rotor("c2", 20).view("w", "c2", 0, 2));
             assertThat(reading(job.enter("turn 1 blades"))).isEqualTo(10);

@@ -19,6 +19,7 @@ import everyblade.spi.Station.Heading;
 import everyblade.spi.View;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -102,6 +103,12 @@ class SituationTest {
         }
 
         @Test
+        void goOnAfterAPauseWithTheRotorHeldWhereNothingSaysExactlyWhereTheScopeTipStands() {
+            job.enter("turn on 10", "pause held", "turn on 5");
+            assertThat(runs("c1")).containsExactly(1, 1);
+        }
+
+        @Test
         void areNumberedThroughAllRows() {
             job.enter("turn on 10", "view w", "datum s1 1", "draw 40", "view v", "turn on 5");
             assertThat(runs("c1")).containsExactly(1, 3);
@@ -141,6 +148,34 @@ class SituationTest {
             Map<String, SmoothedTrack.Place> places = after(job).places();
             assertThat(places).containsOnlyKeys("s1");
             assertThat(places.get("s1").best().wrapped().degrees()).isCloseTo(30, within(1e-6));
+        }
+
+        @Test
+        void areNotMovedBySeatingAScopeTipThatWasNotDrawn() {
+            Job job = new Job(new Engines()
+                            .stator("s1", 20)
+                            .view("w", "s1", 30, 2)
+                            .built())
+                    .enter("view w", "datum s1 1", "view w");
+            assertThat(after(job).stop(row(after(job), "s1"))).isZero();
+            job.enter("draw 40", "view w");
+            assertThat(after(job).stop(row(after(job), "s1"))).isEqualTo(2);
+        }
+
+        @Test
+        void needNoDatumWhereTheMakerFixesTheirPlace() {
+            Job job = new Job(new ShapedEngine()
+                            .row("s", RowKind.STATOR, 20, 35, 60, OptionalDouble.of(15))
+                            .row("t", RowKind.STATOR, 20, 35, 120)
+                            .window("w", "s", 5)
+                            .window("u", "t", 5)
+                            .built())
+                    .enter("view w", "view u");
+            assertThat(after(job).places()).containsOnlyKeys("s");
+            assertThat(after(job).places().get("s").best().degrees()).isCloseTo(15, within(1e-6));
+            int known = after(job).sightings(row(after(job), "s"));
+            job.enter("view w");
+            assertThat(after(job).sightings(row(after(job), "s"))).isEqualTo(known);
         }
     }
 
@@ -201,6 +236,13 @@ class SituationTest {
             job.enter("look", "pause held", "look");
             Situation now = after(job);
             assertThat(now.legsOf(row(now, "r")).stream().map(Leg::placement)).containsExactly(1, 2);
+        }
+
+        @Test
+        void putInAmongTheBladesAndDrawnClearItIsPlacedAnewEachTime() {
+            job.enter("look", "in", "clear", "look");
+            Situation now = after(job);
+            assertThat(now.legsOf(row(now, "r")).stream().map(Leg::placement)).containsExactly(1, 3);
         }
 
         @Test

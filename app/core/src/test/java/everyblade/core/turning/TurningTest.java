@@ -6,11 +6,16 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import everyblade.core.Engines;
 import everyblade.core.English;
 import everyblade.core.Job;
+import everyblade.core.ShapedEngine;
 import everyblade.core.coverage.State;
 import everyblade.core.entry.Refusal;
 import everyblade.spi.Direction;
 import everyblade.spi.Ratio;
+import everyblade.spi.RowKind;
+import everyblade.spi.Station;
+import everyblade.spi.Window;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -92,7 +97,7 @@ class TurningTest {
     class Watching {
 
         private final Job job = new Job(new Engines()
-                .row("c1", everyblade.spi.RowKind.ROTOR, 36, Direction.CW, 2, List.of(), false, 0)
+                .row("c1", RowKind.ROTOR, 36, Direction.CW, 2, List.of(), false, 0)
                 .view("v", "c1", 0, 2)
                 .built());
 
@@ -135,6 +140,66 @@ class TurningTest {
         void aRoundCountsAsItsTurn() {
             job.enter("view v", "round 7");
             assertThat(job.airfoils("c1", State.SEEN)).hasSize(36);
+        }
+    }
+
+    /** It began and ended with blade 1 seen to so many degrees, and what passes there is in sight for 4°, less 2 × 0.1° of rock. */
+    @Nested
+    class ARoundThatMayFallShort {
+
+        private Job job(double aim) {
+            return new Job(new Engines()
+                            .aim(aim)
+                            .row("c1", RowKind.ROTOR, 36, Direction.CW, 1, List.of(), false, 0.1)
+                            .view("v", "c1", 0, 2)
+                            .pad("pad", Ratio.ONE, 2, 0, 0.5)
+                            .built())
+                    .enter("view v");
+        }
+
+        /** √(2 · 3² + 2²) + 0.5 is 5.190, and 3.8 of it are in sight. */
+        @Test
+        void saysHowMuchFurtherToTurn() {
+            assertThat(job(3).enter("round 1").fold().warnings())
+                    .isEqualTo(List.of(new CountWarning.RoundTooShort(3, "1.4")));
+        }
+
+        /** √2 · 2.68 is 3.790, √2 · 2.69 is 3.804. */
+        @Test
+        void saysNothingWhereAllOfItsErrorIsInSight() {
+            assertThat(job(2.68).enter("round 1").fold().warnings()).isEmpty();
+            assertThat(job(2.69).enter("round 1").fold().warnings()).hasSize(1);
+        }
+
+        /** √2 · 2.35 is 3.323, and taken 1.128 times as wide in the twelfth run 3.750, 1.180 times in the next one 3.923. */
+        @Test
+        void saysSoLaterWhereItsErrorIsTakenWiderInALateRun() {
+            Job job = job(2.35);
+            for (int run = 1; run <= 12; run++) {
+                assertThat(job.enter("view v", "round 1").fold().warnings())
+                        .as("run %d", run)
+                        .isEmpty();
+            }
+            // 1.1805 · (√(2 · 2.35² + 2²) + 0.5) is 5.169.
+            assertThat(job.enter("view v", "round 1").fold().warnings())
+                    .isEqualTo(List.of(new CountWarning.RoundTooShort(2.35, "1.4")));
+        }
+
+        @Test
+        void saysNothingWhereWhatIsInSightIsComputed() {
+            Station station = ShapedEngine.station("a", -15, 130, new Station.Heading(1, 0.3, -0.4), 1, 3);
+            Job computed = new Job(new ShapedEngine()
+                            .row("r", RowKind.ROTOR, 20, 35, 0)
+                            .view("front", "r", station)
+                            .view("both", "r", "fwd60", Optional.of(new Window(1, List.of("all"))), station)
+                            .window("wide", "r", 1)
+                            .built())
+                    .enter("view front", "round 1 ±5");
+            assertThat(computed.fold().warnings()).isEmpty();
+            assertThat(computed.enter("view both", "round 1 ±5").fold().warnings())
+                    .isEmpty();
+            assertThat(computed.enter("view wide", "round 1 ±5").fold().warnings())
+                    .hasSize(1);
         }
     }
 
