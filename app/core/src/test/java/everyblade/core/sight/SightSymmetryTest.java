@@ -17,7 +17,7 @@ class SightSymmetryTest {
     /** Ends are rounded to ticks, and rounding of lengths may reach this far at a line that just touches. */
     private static final long ROUNDING = 40;
 
-    private static Mesh moved(Mesh mesh, double clock, boolean mirrored) {
+    static Mesh moved(Mesh mesh, double clock, boolean mirrored) {
         double cosine = Math.cos(Math.toRadians(clock));
         double sine = Math.sin(Math.toRadians(clock));
         double[] points = mesh.points();
