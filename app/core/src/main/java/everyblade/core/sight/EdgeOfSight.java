@@ -90,25 +90,21 @@ final class EdgeOfSight {
 
     private ArcSet[][] divided(int kind, int facet) {
         ArcSet[][] of = arcs[kind];
-        List<Integer> crossed = new ArrayList<>();
+        List<Integer> order = new ArrayList<>();
         for (int standing = 0; standing < standings.size(); standing++) {
             boolean any = !of[facet][standing].isEmpty();
-            boolean all = any;
             for (int other : grain.around()[facet]) {
                 any |= !of[other][standing].isEmpty();
-                all &= !of[other][standing].isEmpty();
             }
             if (!any) {
                 return null;
             }
-            if (!all || grain.rim()[facet].length > 0) {
-                // First those that show nothing of its middle, for they most likely show nothing of it at all.
-                crossed.add(of[facet][standing].isEmpty() ? 0 : crossed.size(), standing);
-            }
+            // First those that show nothing of its middle, for they most likely show nothing of it at all.
+            order.add(of[facet][standing].isEmpty() ? 0 : order.size(), standing);
         }
         ArcSet[][] found = new ArcSet[grain.patches().count(facet)][standings.size()];
         boolean divides = false;
-        for (int standing : crossed) {
+        for (int standing : order) {
             ArcSet[] shown = shown(kind, facet, standing, found);
             if (shown == null) {
                 continue;

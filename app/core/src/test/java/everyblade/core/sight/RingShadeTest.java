@@ -114,6 +114,51 @@ class RingShadeTest {
         assertThat(shaded).isBetween(2_000, 25_000);
     }
 
+    /** Some lines pass the axis on the one side, some on the other. */
+    @Test
+    void alsoFromOneSideOfTheAxisToTheOther() {
+        int shaded = 0;
+        for (int seed = 0; seed < 300; seed++) {
+            SmallRings rings = new SmallRings(seed);
+            Ring ring = ring(rings);
+            apex = between(-7, 7);
+            start = apex + Math.PI + between(-0.4, 0.1);
+            end = start + 0.35;
+            fan.aim(
+                    between(-4, 4),
+                    25 * Math.sin(apex),
+                    25 * Math.cos(apex),
+                    between(-4, 4),
+                    between(15, 30),
+                    start,
+                    end);
+            shaded += compared(ring, new RingShade(ring), -1);
+        }
+        assertThat(shaded).isGreaterThan(1_000);
+    }
+
+    @Test
+    void alsoToAnArcAcrossClock0() {
+        int shaded = 0;
+        for (int seed = 0; seed < 300; seed++) {
+            SmallRings rings = new SmallRings(seed);
+            Ring ring = ring(rings);
+            apex = between(-1, 1);
+            start = -0.17;
+            end = 0.17;
+            fan.aim(
+                    between(-9, 9),
+                    30 * Math.sin(apex),
+                    30 * Math.cos(apex),
+                    between(-9, 9),
+                    between(3, 15),
+                    start,
+                    end);
+            shaded += compared(ring, new RingShade(ring), -1);
+        }
+        assertThat(shaded).isGreaterThan(500);
+    }
+
     @Test
     void movedItShadesAsOneThatStandsThere() {
         int shaded = 0;

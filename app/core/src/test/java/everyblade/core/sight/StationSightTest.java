@@ -64,6 +64,13 @@ class StationSightTest {
             new Tolerance(0.3, 0),
             criteria);
 
+    private final Stated far = new Stated(
+            "sheets past vanes, at the end of what a scope tip sees",
+            sheets().row("other", RowKind.STATOR, 8, -9, -6, 1, 19, 25).known("other", place(8, 14)),
+            Plates.within(near, 0, 13),
+            new Tolerance(0, 0),
+            criteria);
+
     private static Blocks sheets() {
         return new Blocks().row("own", RowKind.ROTOR, 5, row -> row, Blocks.sheet());
     }
@@ -73,7 +80,7 @@ class StationSightTest {
     }
 
     private Stream<Stated> stations() {
-        return Stream.of(rotor, exact, past, kinds, bulged, bulgedPast);
+        return Stream.of(rotor, exact, past, kinds, bulged, bulgedPast, far);
     }
 
     @Test
@@ -82,8 +89,8 @@ class StationSightTest {
         assertThat(rotor.sight.poses()).isEqualTo(27);
         assertThat(past.sight.poses()).isEqualTo(27 * 3);
         assertThat(kinds.sight.poses()).isEqualTo(27 * 2);
-        assertThat(stations()).extracting(stated -> stated.sight.kinds()).containsExactly(1, 1, 1, 3, 1, 1);
-        assertThat(stations()).extracting(stated -> stated.sight.facets()).containsExactly(6, 6, 6, 6, 16, 16);
+        assertThat(stations()).extracting(stated -> stated.sight.kinds()).containsExactly(1, 1, 1, 3, 1, 1, 1);
+        assertThat(stations()).extracting(stated -> stated.sight.facets()).containsExactly(6, 6, 6, 6, 16, 16, 16);
         assertThat(bulgedPast.sight.poses()).isEqualTo(27 * 3);
     }
 
@@ -137,6 +144,22 @@ class StationSightTest {
             }
             assertThat(differ).as(of.name).isPositive();
         }
+    }
+
+    /** Also those of a facet whose middle no way shows. */
+    @Test
+    void patchesMayDifferByTheWayWhereTheirFacetIsNotShown() {
+        int differ = 0;
+        for (int facet = 0; facet < 16; facet++) {
+            for (int patch = 0; patch < far.sight.patches(facet); patch++) {
+                differ += far.sight.arcs(0, facet).isEmpty()
+                                && far.sight.reaches(0, facet, patch)
+                                && !far.sight.arcs(0, 0, facet, patch).equals(far.sight.arcs(0, 1, facet, patch))
+                        ? 1
+                        : 0;
+            }
+        }
+        assertThat(differ).isPositive();
     }
 
     @ParameterizedTest
