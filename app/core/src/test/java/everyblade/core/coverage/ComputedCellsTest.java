@@ -3,71 +3,20 @@ package everyblade.core.coverage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import everyblade.core.ShapedEngine;
 import everyblade.core.angle.IndexRun;
 import everyblade.core.entry.ZoneSet;
-import everyblade.core.entry.Zoning;
-import everyblade.core.sight.Criteria;
-import everyblade.core.sight.Progress;
-import everyblade.core.sight.Reach;
-import everyblade.core.sight.SightStore;
-import everyblade.core.sight.Sights;
-import everyblade.core.sight.ViewScene;
-import everyblade.core.surface.Patches;
-import everyblade.spi.EngineModel;
-import everyblade.spi.Row;
-import everyblade.spi.RowKind;
-import everyblade.spi.Station.Heading;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 /** Cells of a row of more airfoils than a word has bits, of which patches drawn by lot were seen, against plain sets of patches. */
-class ComputedCellsTest {
-
-    /** More than a word of bits, and the rest no multiple of anything. */
-    private static final int BLADES = 70;
+class ComputedCellsTest extends SeventyBlades {
 
     private static final int[] SOME = {1, 2, 63, 64, 65, 70};
 
     /** So little of a cell's share decides. */
     private static final double HAIR = 1e-7;
-
-    private final EngineModel model = new ShapedEngine()
-            .row("r", RowKind.ROTOR, BLADES, 35, 0)
-            .view(
-                    "v",
-                    "r",
-                    "wide120",
-                    Optional.empty(),
-                    ShapedEngine.station("near", -15, 135, new Heading(1, 0.3, -0.3), 0.5, 1))
-            .model();
-    private final Row row = model.rows().get(0);
-    private final Zoning zoning = Zoning.of(row);
-    private final Sights sights = new Sights(
-            new ViewScene(model, Map.of(), Map.of()),
-            "test",
-            Criteria.USUAL.withDetail(0.12),
-            SightStore.NONE,
-            Progress.NONE);
-    private final Patches patches = sights.grain(row).patches();
-    private final Reach reach = Reach.of(sights, row, Map.of(), Optional.empty(), List.of());
-
-    private ComputedCells cells(FacetsSeen seen, Judging judging) {
-        return new ComputedCells(row, zoning, patches, Optional.empty(), reach, seen, judging);
-    }
-
-    private static Judging judging(double seen, double reach, double edge) {
-        return new Judging(seen, reach, edge, OptionalDouble.empty());
-    }
-
-    private FacetsSeen nothing() {
-        return FacetsSeen.none(BLADES, patches.facetCount());
-    }
 
     /** Most facets of most airfoils, patch by patch where it is drawn so. */
     private FacetsSeen drawn(SplittableRandom random) {
@@ -105,39 +54,6 @@ class ComputedCellsTest {
     private static IndexRun run(SplittableRandom random) {
         int first = random.nextInt(BLADES);
         return new IndexRun(first, random.nextInt(8) == 0 ? 1 : random.nextInt(BLADES / 2, BLADES + 1));
-    }
-
-    private interface Holds {
-        boolean holds(int facet, int patch);
-    }
-
-    private BitSet set(Holds which) {
-        BitSet set = new BitSet();
-        for (int patch = 0; patch < patches.count(); patch++) {
-            int facet = patches.facet(patch);
-            set.set(patch, which.holds(facet, patch - patches.first(facet)));
-        }
-        return set;
-    }
-
-    private static BitSet union(BitSet one, BitSet other) {
-        BitSet both = (BitSet) one.clone();
-        both.or(other);
-        return both;
-    }
-
-    private NaiveCells.Airfoil airfoil(FacetsSeen seen, int n) {
-        BitSet sure = set((facet, patch) -> seen.sure().contains(n, facet, patch));
-        BitSet within = set((facet, patch) -> reach.stations().get(0).sight().reaches(0, facet, patch));
-        return new NaiveCells.Airfoil(
-                sure,
-                set((facet, patch) -> seen.whole().contains(n, facet, patch)),
-                union(sure, set((facet, patch) -> seen.maybe().contains(n, facet))),
-                union(sure, within));
-    }
-
-    private NaiveCells naive(NaiveCells.Airfoil airfoil, Judging judging) {
-        return new NaiveCells(zoning, patches, judging, airfoil);
     }
 
     private BitSet everything() {

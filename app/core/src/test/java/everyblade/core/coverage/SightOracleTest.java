@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.Job;
 import everyblade.core.ShapedEngine;
+import everyblade.core.angle.Arc;
 import everyblade.core.angle.Circle;
 import everyblade.core.entry.Zoning;
 import everyblade.core.sight.Criteria;
@@ -12,6 +13,7 @@ import everyblade.core.sight.SightStore;
 import everyblade.core.sight.Sights;
 import everyblade.core.sight.StationSight;
 import everyblade.core.sight.ViewScene;
+import everyblade.core.surface.Patches;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Stance;
 import everyblade.spi.EngineModel;
@@ -148,6 +150,59 @@ class SightOracleTest {
                         .isEqualTo(expected);
             }
         }
+    }
+
+    /** Where the turn began is known to ± 90° only, so that blade 1 need not have come by at all; what it left out is 10° less a tick. */
+    @Test
+    void aTurnFromAPlaceThatIsNotKnownShowsWhatIsInSightForLongerThanTheRestOfIt() {
+        RowCoverage coverage = new Job(Engine.of(model))
+                .enter("view v", "at exact", "datum r 1 ± 90", "turn 350 ± 0")
+                .coverage()
+                .row("r");
+        StationSight sight = sight(exact);
+        Patches patches = sights.grain(row).patches();
+        int seen = 0;
+        int tooShort = 0;
+        for (int patch = 0; patch < patches.count(); patch++) {
+            int facet = patches.facet(patch);
+            int part = patch - patches.first(facet);
+            long shorter = sight.shorter(0, 0, facet, part);
+            List<Arc> arcs = sight.arcs(0, 0, facet, part).arcs();
+            boolean longEnough = arcs.stream().anyMatch(arc -> arc.length() - shorter >= ticks(10));
+            assertThat(coverage.surely(1).get(patch)).as("patch %d", patch).isEqualTo(longEnough);
+            seen += longEnough ? 1 : 0;
+            tooShort += !longEnough && arcs.stream().anyMatch(arc -> arc.length() + shorter >= ticks(10)) ? 1 : 0;
+        }
+        assertThat(seen).isPositive();
+        assertThat(tooShort).as("long enough in its middle alone").isPositive();
+    }
+
+    /** One station shows what it shows while the other does, or nobody knows where on the way the scope tip was. */
+    @Test
+    void ofAScopeTipThatWasMovedWhileTheRowTurnedOnlyWhatEachStationShowsIsSeen() {
+        Station aft = ShapedEngine.station("aft", -14, 120, new Heading(1, 0.4, 0.2), 0, 0);
+        Engine engine = new ShapedEngine()
+                .row("r", RowKind.ROTOR, BLADES, 35, 0)
+                .view("v", "r", exact, aft)
+                .built();
+        RowCoverage moved = new Job(engine)
+                .enter("view v", "datum r 1 ± 0", "turn 360 through exact aft")
+                .coverage()
+                .row("r");
+        BitSet both = new Job(engine)
+                .enter("view v", "datum r 1 ± 0", "turn 360")
+                .coverage()
+                .row("r")
+                .surely(5);
+        BitSet fromAft = new Job(engine)
+                .enter("view v", "at aft", "datum r 1 ± 0", "turn 360")
+                .coverage()
+                .row("r")
+                .surely(5);
+        assertThat(both).isNotEqualTo(fromAft);
+        both.and(fromAft);
+        assertThat(moved.surely(5)).isEqualTo(both);
+        assertThat(both.isEmpty()).isFalse();
     }
 
     private static long ticks(int degrees) {

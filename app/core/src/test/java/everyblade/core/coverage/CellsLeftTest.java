@@ -1,0 +1,275 @@
+package everyblade.core.coverage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import everyblade.core.angle.IndexRun;
+import everyblade.core.entry.ZoneSet;
+import everyblade.core.sight.Criteria;
+import everyblade.core.sight.Hindrance;
+import everyblade.core.sight.Progress;
+import everyblade.core.sight.Reach;
+import everyblade.core.sight.SightStore;
+import everyblade.core.sight.Sights;
+import everyblade.core.sight.ViewScene;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.DoublePredicate;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+/** What becomes of a cell of which single patches were seen, or none, and why it is left. */
+class CellsLeftTest extends SeventyBlades {
+
+    /** An airfoil of the second word of bits. */
+    private static final int ONE = 66;
+
+    private static final IndexRun ITSELF = new IndexRun(ONE - 1, 1);
+
+    private IntStream facets(int zone) {
+        return IntStream.range(0, patches.facetCount()).filter(facet -> patches.zone(patches.first(facet)) == zone);
+    }
+
+    /** A zone so and so much of which views can show. */
+    private int zone(DoublePredicate reached) {
+        ComputedCells cells = cells(nothing(), judging(1, 1, 1));
+        return IntStream.range(0, zoning.size())
+                .filter(zone ->
+                        reached.test(cells.areas(ONE, new ZoneSet(1L << zone)).reach()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Nested
+    class OfWhichAllIsAsked {
+
+        private final Judging all = judging(1, 1, 1);
+
+        @Test
+        void areSeenWhereAllOfThemIs() {
+            for (int zone = 0; zone < zoning.size(); zone++) {
+                FacetsSeen seen = nothing();
+                facets(zone).forEach(facet -> seen.sure().add(ITSELF, facet, 0, 1));
+                ComputedCells cells = cells(seen, all);
+                assertThat(cells.state(ONE, zone)).as("zone %d", zone).isEqualTo(State.SEEN);
+                assertThat(cells.why(ONE, zone)).isEmpty();
+                assertThat(cells.lacksEdgeAlone(ONE, zone)).isFalse();
+                assertThat(cells.doneBy(ONE, zone, cells.surely(ONE), new BitSet()))
+                        .as("by the same again")
+                        .isTrue();
+                assertThat(cells.state(ONE - 1, zone)).isEqualTo(State.UNSEEN);
+            }
+        }
+
+        @Test
+        void areSeenInPartWhereAllIsThatViewsCanShow() {
+            int zone = zone(reached -> reached > 0.05 && reached < 0.95);
+            Judging little = judging(1, 0.05, 1);
+            FacetsSeen seen = nothing();
+            BitSet within = airfoil(seen, ONE).reach();
+            facets(zone)
+                    .forEach(facet -> IntStream.range(0, patches.count(facet))
+                            .filter(patch -> within.get(patches.first(facet) + patch))
+                            .forEach(patch -> seen.sure().add(ITSELF, facet, patch, patches.count(facet))));
+            ComputedCells cells = cells(seen, little);
+            assertThat(cells.state(ONE, zone)).isEqualTo(State.PART);
+            assertThat(cells.doneBy(ONE, zone, cells.surely(ONE), new BitSet())).isTrue();
+            assertThat(cells(seen, all).state(ONE, zone))
+                    .as("not all of it is within reach")
+                    .isEqualTo(State.UNSEEN);
+        }
+
+        @Test
+        void areMaybeSeenWhereAllMayHaveBeen() {
+            int zone = zone(reached -> reached == 0);
+            FacetsSeen seen = nothing();
+            facets(zone).forEach(facet -> seen.maybe().add(ITSELF, facet));
+            assertThat(cells(seen, all).state(ONE, zone)).isEqualTo(State.MAYBE);
+        }
+    }
+
+    @Test
+    void ofWhichViewsShowNothingNoShareIsEnough() {
+        int zone = zone(reached -> reached == 0);
+        ComputedCells cells = cells(nothing(), judging(0.95, 0, 0.95));
+        assertThat(cells.state(ONE, zone)).isEqualTo(State.UNSEEN);
+        assertThat(cells.doneBy(ONE, zone, new BitSet(), new BitSet())).isFalse();
+    }
+
+    @Nested
+    class AtTheLeadingOrTrailingEdge {
+
+        private final int zone = IntStream.range(0, zoning.size())
+                .filter(zoning::atEdge)
+                .filter(at -> facets(at).anyMatch(facet -> strip(facet).isEmpty()))
+                .findFirst()
+                .orElseThrow();
+
+        private BitSet strip(int facet) {
+            BitSet strip = new BitSet();
+            IntStream.range(0, patches.count(facet))
+                    .filter(patch -> patches.atEdge(patches.first(facet) + patch))
+                    .forEach(strip::set);
+            return strip;
+        }
+
+        /** All but the outermost strip. */
+        private FacetsSeen seen(boolean whole) {
+            FacetsSeen seen = nothing();
+            facets(zone)
+                    .forEach(facet -> IntStream.range(0, patches.count(facet))
+                            .filter(patch -> !strip(facet).get(patch))
+                            .forEach(patch -> {
+                                seen.sure().add(ITSELF, facet, patch, patches.count(facet));
+                                if (whole) {
+                                    seen.whole().add(ITSELF, facet, patch, patches.count(facet));
+                                }
+                            }));
+            return seen;
+        }
+
+        @Test
+        void lackTheEdgeAloneWhereAllElseWasSeen() {
+            ComputedCells cells = cells(seen(true), judging(0.8, 0.05, 0.95));
+            assertThat(cells.state(ONE, zone)).isNotEqualTo(State.SEEN);
+            assertThat(cells.lacksEdgeAlone(ONE, zone)).isTrue();
+            assertThat(cells(seen(true), judging(0.8, 0.05, 0)).state(ONE, zone))
+                    .isEqualTo(State.SEEN);
+            assertThat(cells(seen(true), judging(0.99, 0.05, 0.95)).lacksEdgeAlone(ONE, zone))
+                    .as("more is wanting")
+                    .isFalse();
+        }
+
+        @Test
+        void areLeftForTheEdgeWhereViewsCanShowIt() {
+            int shown = IntStream.range(0, zoning.size())
+                    .filter(zoning::atEdge)
+                    .filter(at -> cells(nothing(), judging(0.8, 0.05, 0.95))
+                            .why(ONE, at)
+                            .equals(Optional.of(Why.SKIPPED)))
+                    .findFirst()
+                    .orElseThrow();
+            FacetsSeen seen = nothing();
+            facets(shown)
+                    .forEach(facet -> IntStream.range(0, patches.count(facet))
+                            .filter(patch -> !strip(facet).get(patch))
+                            .forEach(patch -> {
+                                seen.sure().add(ITSELF, facet, patch, patches.count(facet));
+                                seen.whole().add(ITSELF, facet, patch, patches.count(facet));
+                            }));
+            ComputedCells cells = cells(seen, judging(0.8, 0.05, 0.95));
+            assertThat(cells.why(ONE, shown)).contains(Why.EDGE);
+            assertThat(cells.why(ONE - 1, shown)).contains(Why.SKIPPED);
+        }
+    }
+
+    @Nested
+    class Left {
+
+        private final int zone = zone(reached -> reached > 0.05);
+
+        private Optional<Why> why(Consumer<FacetsSeen> said) {
+            FacetsSeen seen = nothing();
+            said.accept(seen);
+            return cells(seen, judging(0.95, 0.05, 0.95)).why(ONE, zone);
+        }
+
+        private void all(CellBits bits) {
+            facets(zone).forEach(facet -> bits.add(ITSELF, facet));
+        }
+
+        @Test
+        void areSoBecauseTheyPassedTooFastOrUnwatchedOrNotAtAll() {
+            assertThat(why(seen -> {})).contains(Why.SKIPPED);
+            assertThat(why(seen -> all(seen.unwatched()))).contains(Why.NOT_WATCHED);
+            assertThat(why(seen -> all(seen.brief()))).contains(Why.FAST);
+            assertThat(why(seen -> {
+                        all(seen.brief());
+                        all(seen.unwatched());
+                    }))
+                    .contains(Why.FAST);
+        }
+
+        @Test
+        void areInDoubtForThePlaceOfTheTipOrTheRowOrASlipOrALoss() {
+            assertThat(why(seen -> all(seen.maybe()))).contains(Why.SLIP);
+            assertThat(why(seen -> {
+                        all(seen.maybe());
+                        all(seen.counted());
+                    }))
+                    .contains(Why.PLAY);
+            assertThat(why(seen -> {
+                        all(seen.maybe());
+                        all(seen.counted());
+                        all(seen.placed());
+                    }))
+                    .contains(Why.PLACEMENT);
+            assertThat(why(seen -> {
+                        all(seen.maybe());
+                        all(seen.lost());
+                    }))
+                    .contains(Why.COUNT_LOST);
+            assertThat(why(seen -> {
+                        all(seen.maybe());
+                        all(seen.counted());
+                        all(seen.lost());
+                    }))
+                    .as("what was counted and lost after")
+                    .contains(Why.COUNT_LOST);
+        }
+
+        @Test
+        void areTooCoarseWhereFinerPixelsWouldReachThem() {
+            Sights sharp = new Sights(
+                    new ViewScene(model, Map.of(), Map.of()), "test", Criteria.USUAL, SightStore.NONE, Progress.NONE);
+            Reach anyDetail = Reach.of(sharp, row, Map.of(), Optional.empty(), List.of());
+            NaiveCells.Airfoil coarse = airfoil(nothing(), ONE);
+            NaiveCells.Airfoil fine = new NaiveCells.Airfoil(
+                    new BitSet(),
+                    new BitSet(),
+                    new BitSet(),
+                    set((facet, patch) -> anyDetail.stations().get(0).sight().reaches(0, facet, patch)));
+            Judging judging = judging(0.95, 0.05, 0.95);
+            ComputedCells cells = cells(nothing(), judging);
+            int[] told = new int[Why.values().length];
+            for (int at = 0; at < zoning.size(); at++) {
+                Why why = naive(coarse, judging).within(at, coarse.reach())
+                        ? Why.SKIPPED
+                        : naive(fine, judging).within(at, fine.reach()) ? Why.COARSE : Why.NO_ACCESS;
+                assertThat(cells.why(ONE, at)).as("zone %d", at).contains(why);
+                told[why.ordinal()]++;
+            }
+            assertThat(told[Why.SKIPPED.ordinal()]).isPositive();
+            assertThat(told[Why.COARSE.ordinal()]).isPositive();
+            assertThat(told[Why.NO_ACCESS.ordinal()]).isPositive();
+        }
+    }
+
+    @Test
+    void areHiddenByWhatHidesMostOfThem() {
+        ComputedCells cells = cells(nothing(), judging(0.95, 0.05, 0.95));
+        for (int zone = 0; zone < zoning.size(); zone++) {
+            double[] areas = new double[Hindrance.values().length];
+            for (int patch = 0; patch < patches.count(); patch++) {
+                if (patches.zone(patch) == zone) {
+                    double area = patches.facets().area(patch);
+                    reach.why().get(patches.facet(patch)).ifPresent(hindrance -> areas[hindrance.ordinal()] += area);
+                }
+            }
+            double most = Arrays.stream(areas).max().orElseThrow();
+            Optional<Hindrance> told = cells.hindrance(ONE, zone);
+            assertThat(told.isPresent()).as("zone %d", zone).isEqualTo(most > 0);
+            told.ifPresent(hindrance -> assertThat(areas[hindrance.ordinal()]).isEqualTo(most));
+        }
+        assertThat(IntStream.range(0, zoning.size())
+                        .mapToObj(zone -> cells.hindrance(ONE, zone))
+                        .distinct())
+                .as("not the same of all")
+                .hasSizeGreaterThan(1);
+    }
+}
