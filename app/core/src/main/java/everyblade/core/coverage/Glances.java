@@ -47,7 +47,7 @@ final class Glances {
             for (int n = 1; n <= row.count(); n++) {
                 seconds[n - 1] +=
                         from.isEmpty() || to.isEmpty() || leg.seconds().isEmpty()
-                                ? untimed(from, to, leg)
+                                ? leg.seconds().orElse(Double.POSITIVE_INFINITY)
                                 : inView(
                                         from.get(),
                                         to.get(),
@@ -57,12 +57,6 @@ final class Glances {
             }
         }
         return new Glances(least, seconds);
-    }
-
-    private static double untimed(Optional<Place> from, Optional<Place> to, Leg leg) {
-        return leg.seconds().isEmpty()
-                ? Double.POSITIVE_INFINITY
-                : from.isEmpty() || to.isEmpty() ? leg.seconds().getAsDouble() : 0;
     }
 
     /** Seconds for which an airfoil is in view, over all turns of the leg. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import everyblade.core.Job;
 import everyblade.core.ShapedEngine;
 import everyblade.core.entry.ZoneSet;
+import everyblade.core.surface.Patches;
 import everyblade.core.turning.Engine;
 import everyblade.core.turning.Remark;
 import everyblade.spi.EngineModel;
@@ -58,6 +59,28 @@ class ShownFacetsTest {
         }
         assertThat(row.areas(row.zoning().all()).seen()).isCloseTo(1.0 / BLADES, within(1e-9));
         assertThat(whole.row("r").tally(row.zoning().all()).seen()).isGreaterThan(BLADES);
+    }
+
+    /** An edge runs along facets, not somewhere through them. */
+    @Test
+    void facetsAreShownAsAWhole() {
+        List<BitSet> half = third();
+        half.get(2).clear(0, 40);
+        RowCoverage row = whole.showing(Map.of("r", half), List.of()).row("r");
+        Patches patches = whole.sights().grain(row.row()).patches();
+        BitSet shown = new BitSet();
+        shown.set(patches.first(40), patches.count());
+        assertThat(row.surely(3)).isEqualTo(shown);
+        assertThat(row.wholly(3)).isEqualTo(shown);
+        assertThat(row.surely(4)).isEqualTo(new BitSet());
+        Areas areas = row.areas(row.zoning().all());
+        assertThat(areas.maybe()).isEqualTo(areas.seen()).isBetween(0.0, 1.0 / BLADES);
+        assertThat(areas.reach()).isBetween(0.1, 1.0);
+    }
+
+    @Test
+    void rowsOfWhichNothingIsToldStayAsTheyAre() {
+        assertThat(whole.showing(Map.of(), List.of()).row("r")).isSameAs(whole.row("r"));
     }
 
     @Test
