@@ -7,15 +7,9 @@ import everyblade.core.angle.IndexRun;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.sight.Criteria;
 import everyblade.core.sight.Hindrance;
-import everyblade.core.sight.Progress;
 import everyblade.core.sight.Reach;
-import everyblade.core.sight.SightStore;
-import everyblade.core.sight.Sights;
-import everyblade.core.sight.ViewScene;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.DoublePredicate;
@@ -23,7 +17,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
-/** What becomes of a cell of which single patches were seen, or none, and why it is left. */
+/** What becomes of a cell of which single PATCHES were seen, or none, and why it is left. */
 class CellsLeftTest extends SeventyBlades {
 
     /** An airfoil of the second word of bits. */
@@ -32,13 +26,13 @@ class CellsLeftTest extends SeventyBlades {
     private static final IndexRun ITSELF = new IndexRun(ONE - 1, 1);
 
     private IntStream facets(int zone) {
-        return IntStream.range(0, patches.facetCount()).filter(facet -> patches.zone(patches.first(facet)) == zone);
+        return IntStream.range(0, PATCHES.facetCount()).filter(facet -> PATCHES.zone(PATCHES.first(facet)) == zone);
     }
 
     /** A zone so and so much of which views can show. */
     private int zone(DoublePredicate reached) {
         ComputedCells cells = cells(nothing(), judging(1, 1, 1));
-        return IntStream.range(0, zoning.size())
+        return IntStream.range(0, ZONING.size())
                 .filter(zone ->
                         reached.test(cells.areas(ONE, new ZoneSet(1L << zone)).reach()))
                 .findFirst()
@@ -52,7 +46,7 @@ class CellsLeftTest extends SeventyBlades {
 
         @Test
         void areSeenWhereAllOfThemIs() {
-            for (int zone = 0; zone < zoning.size(); zone++) {
+            for (int zone = 0; zone < ZONING.size(); zone++) {
                 FacetsSeen seen = nothing();
                 facets(zone).forEach(facet -> seen.sure().add(ITSELF, facet, 0, 1));
                 ComputedCells cells = cells(seen, all);
@@ -73,9 +67,9 @@ class CellsLeftTest extends SeventyBlades {
             FacetsSeen seen = nothing();
             BitSet within = airfoil(seen, ONE).reach();
             facets(zone)
-                    .forEach(facet -> IntStream.range(0, patches.count(facet))
-                            .filter(patch -> within.get(patches.first(facet) + patch))
-                            .forEach(patch -> seen.sure().add(ITSELF, facet, patch, patches.count(facet))));
+                    .forEach(facet -> IntStream.range(0, PATCHES.count(facet))
+                            .filter(patch -> within.get(PATCHES.first(facet) + patch))
+                            .forEach(patch -> seen.sure().add(ITSELF, facet, patch, PATCHES.count(facet))));
             ComputedCells cells = cells(seen, little);
             assertThat(cells.state(ONE, zone)).isEqualTo(State.PART);
             assertThat(cells.doneBy(ONE, zone, cells.surely(ONE), new BitSet())).isTrue();
@@ -94,6 +88,19 @@ class CellsLeftTest extends SeventyBlades {
     }
 
     @Test
+    void areWithinReachWhereViewsShowJustAsMuchAsIsAsked() {
+        int zone = zone(reached -> reached > 0.05 && reached < 0.95);
+        double share = cells(nothing(), judging(1, 1, 1))
+                .areas(ONE, new ZoneSet(1L << zone))
+                .reach();
+        ComputedCells cells = cells(nothing(), judging(0.95, share, 0.95));
+        assertThat(cells.why(ONE, zone)).contains(Why.SKIPPED);
+        assertThat(cells(nothing(), judging(0.95, share + 1e-6, 0.95)).why(ONE, zone))
+                .isNotEqualTo(Optional.of(Why.SKIPPED));
+        assertThat(cells.basis()).isEqualTo(Basis.COMPUTED);
+    }
+
+    @Test
     void ofWhichViewsShowNothingNoShareIsEnough() {
         int zone = zone(reached -> reached == 0);
         ComputedCells cells = cells(nothing(), judging(0.95, 0, 0.95));
@@ -104,16 +111,16 @@ class CellsLeftTest extends SeventyBlades {
     @Nested
     class AtTheLeadingOrTrailingEdge {
 
-        private final int zone = IntStream.range(0, zoning.size())
-                .filter(zoning::atEdge)
+        private final int zone = IntStream.range(0, ZONING.size())
+                .filter(ZONING::atEdge)
                 .filter(at -> facets(at).anyMatch(facet -> strip(facet).isEmpty()))
                 .findFirst()
                 .orElseThrow();
 
         private BitSet strip(int facet) {
             BitSet strip = new BitSet();
-            IntStream.range(0, patches.count(facet))
-                    .filter(patch -> patches.atEdge(patches.first(facet) + patch))
+            IntStream.range(0, PATCHES.count(facet))
+                    .filter(patch -> PATCHES.atEdge(PATCHES.first(facet) + patch))
                     .forEach(strip::set);
             return strip;
         }
@@ -122,12 +129,12 @@ class CellsLeftTest extends SeventyBlades {
         private FacetsSeen seen(boolean whole) {
             FacetsSeen seen = nothing();
             facets(zone)
-                    .forEach(facet -> IntStream.range(0, patches.count(facet))
+                    .forEach(facet -> IntStream.range(0, PATCHES.count(facet))
                             .filter(patch -> !strip(facet).get(patch))
                             .forEach(patch -> {
-                                seen.sure().add(ITSELF, facet, patch, patches.count(facet));
+                                seen.sure().add(ITSELF, facet, patch, PATCHES.count(facet));
                                 if (whole) {
-                                    seen.whole().add(ITSELF, facet, patch, patches.count(facet));
+                                    seen.whole().add(ITSELF, facet, patch, PATCHES.count(facet));
                                 }
                             }));
             return seen;
@@ -147,8 +154,8 @@ class CellsLeftTest extends SeventyBlades {
 
         @Test
         void areLeftForTheEdgeWhereViewsCanShowIt() {
-            int shown = IntStream.range(0, zoning.size())
-                    .filter(zoning::atEdge)
+            int shown = IntStream.range(0, ZONING.size())
+                    .filter(ZONING::atEdge)
                     .filter(at -> cells(nothing(), judging(0.8, 0.05, 0.95))
                             .why(ONE, at)
                             .equals(Optional.of(Why.SKIPPED)))
@@ -156,11 +163,11 @@ class CellsLeftTest extends SeventyBlades {
                     .orElseThrow();
             FacetsSeen seen = nothing();
             facets(shown)
-                    .forEach(facet -> IntStream.range(0, patches.count(facet))
+                    .forEach(facet -> IntStream.range(0, PATCHES.count(facet))
                             .filter(patch -> !strip(facet).get(patch))
                             .forEach(patch -> {
-                                seen.sure().add(ITSELF, facet, patch, patches.count(facet));
-                                seen.whole().add(ITSELF, facet, patch, patches.count(facet));
+                                seen.sure().add(ITSELF, facet, patch, PATCHES.count(facet));
+                                seen.whole().add(ITSELF, facet, patch, PATCHES.count(facet));
                             }));
             ComputedCells cells = cells(seen, judging(0.8, 0.05, 0.95));
             assertThat(cells.why(ONE, shown)).contains(Why.EDGE);
@@ -225,9 +232,7 @@ class CellsLeftTest extends SeventyBlades {
 
         @Test
         void areTooCoarseWhereFinerPixelsWouldReachThem() {
-            Sights sharp = new Sights(
-                    new ViewScene(model, Map.of(), Map.of()), "test", Criteria.USUAL, SightStore.NONE, Progress.NONE);
-            Reach anyDetail = Reach.of(sharp, row, Map.of(), Optional.empty(), List.of());
+            Reach anyDetail = reach(Criteria.USUAL);
             NaiveCells.Airfoil coarse = airfoil(nothing(), ONE);
             NaiveCells.Airfoil fine = new NaiveCells.Airfoil(
                     new BitSet(),
@@ -237,7 +242,7 @@ class CellsLeftTest extends SeventyBlades {
             Judging judging = judging(0.95, 0.05, 0.95);
             ComputedCells cells = cells(nothing(), judging);
             int[] told = new int[Why.values().length];
-            for (int at = 0; at < zoning.size(); at++) {
+            for (int at = 0; at < ZONING.size(); at++) {
                 Why why = naive(coarse, judging).within(at, coarse.reach())
                         ? Why.SKIPPED
                         : naive(fine, judging).within(at, fine.reach()) ? Why.COARSE : Why.NO_ACCESS;
@@ -253,12 +258,12 @@ class CellsLeftTest extends SeventyBlades {
     @Test
     void areHiddenByWhatHidesMostOfThem() {
         ComputedCells cells = cells(nothing(), judging(0.95, 0.05, 0.95));
-        for (int zone = 0; zone < zoning.size(); zone++) {
+        for (int zone = 0; zone < ZONING.size(); zone++) {
             double[] areas = new double[Hindrance.values().length];
-            for (int patch = 0; patch < patches.count(); patch++) {
-                if (patches.zone(patch) == zone) {
-                    double area = patches.facets().area(patch);
-                    reach.why().get(patches.facet(patch)).ifPresent(hindrance -> areas[hindrance.ordinal()] += area);
+            for (int patch = 0; patch < PATCHES.count(); patch++) {
+                if (PATCHES.zone(patch) == zone) {
+                    double area = PATCHES.facets().area(patch);
+                    REACH.why().get(PATCHES.facet(patch)).ifPresent(hindrance -> areas[hindrance.ordinal()] += area);
                 }
             }
             double most = Arrays.stream(areas).max().orElseThrow();
@@ -266,7 +271,7 @@ class CellsLeftTest extends SeventyBlades {
             assertThat(told.isPresent()).as("zone %d", zone).isEqualTo(most > 0);
             told.ifPresent(hindrance -> assertThat(areas[hindrance.ordinal()]).isEqualTo(most));
         }
-        assertThat(IntStream.range(0, zoning.size())
+        assertThat(IntStream.range(0, ZONING.size())
                         .mapToObj(zone -> cells.hindrance(ONE, zone))
                         .distinct())
                 .as("not the same of all")

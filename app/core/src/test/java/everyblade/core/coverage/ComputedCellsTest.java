@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
-/** Cells of a row of more airfoils than a word has bits, of which patches drawn by lot were seen, against plain sets of patches. */
+/** Cells of a row of more airfoils than a word has bits, of which PATCHES drawn by lot were seen, against plain sets of PATCHES. */
 class ComputedCellsTest extends SeventyBlades {
 
     private static final int[] SOME = {1, 2, 63, 64, 65, 70};
@@ -22,8 +22,8 @@ class ComputedCellsTest extends SeventyBlades {
     private FacetsSeen drawn(SplittableRandom random) {
         FacetsSeen seen = nothing();
         double share = random.nextDouble();
-        for (int facet = 0; facet < patches.facetCount(); facet++) {
-            int count = patches.count(facet);
+        for (int facet = 0; facet < PATCHES.facetCount(); facet++) {
+            int count = PATCHES.count(facet);
             if (random.nextDouble() < share) {
                 seen.sure().add(run(random), facet, 0, 1);
             }
@@ -84,12 +84,12 @@ class ComputedCellsTest extends SeventyBlades {
         for (int round = 0; round < 12; round++) {
             FacetsSeen seen = drawn(random);
             int n = SOME[random.nextInt(SOME.length)];
-            int drawnZone = random.nextInt(zoning.size());
+            int drawnZone = random.nextInt(ZONING.size());
             NaiveCells.Airfoil airfoil = airfoil(seen, n);
             for (BitSet of : List.of(everything(), airfoil.reach())) {
                 for (Judging judging : bounds(naive(airfoil, judging(1, 1, 1)), drawnZone, of)) {
                     ComputedCells cells = cells(seen, judging);
-                    for (int zone = 0; zone < zoning.size(); zone++) {
+                    for (int zone = 0; zone < ZONING.size(); zone++) {
                         State expected = naive(airfoil, judging).state(zone);
                         states[expected.ordinal()]++;
                         assertThat(cells.state(n, zone))
@@ -121,7 +121,7 @@ class ComputedCellsTest extends SeventyBlades {
             for (BitSet of : List.of(everything(), airfoil.reach())) {
                 for (Judging judging : bounds(naive(airfoil, judging(1, 1, 1)), round, of)) {
                     ComputedCells cells = cells(seen, judging);
-                    for (int zone = 0; zone < zoning.size(); zone++) {
+                    for (int zone = 0; zone < ZONING.size(); zone++) {
                         boolean enough =
                                 naive(airfoil, judging).done(zone, parts, true).isPresent();
                         assertThat(cells.doneBy(n, zone, parts, whole))
@@ -144,7 +144,7 @@ class ComputedCellsTest extends SeventyBlades {
         for (int n : SOME) {
             assertThat(cells.surely(n)).isEqualTo(airfoil(seen, n).sure());
             assertThat(cells.wholly(n)).isEqualTo(airfoil(seen, n).whole());
-            assertThat(cells.surely(n).cardinality()).isBetween(1, patches.count() - 1);
+            assertThat(cells.surely(n).cardinality()).isBetween(1, PATCHES.count() - 1);
         }
     }
 
@@ -155,7 +155,7 @@ class ComputedCellsTest extends SeventyBlades {
         for (int n : SOME) {
             NaiveCells naive = naive(airfoil(seen, n), judging(0.95, 0.05, 0.95));
             NaiveCells.Airfoil airfoil = airfoil(seen, n);
-            for (int zone = 0; zone < zoning.size(); zone++) {
+            for (int zone = 0; zone < ZONING.size(); zone++) {
                 double own = naive.own(zone);
                 Areas areas = cells.areas(n, new ZoneSet(1L << zone));
                 assertThat(areas.seen())

@@ -30,7 +30,7 @@ abstract class SeventyBlades {
     /** More than a word of bits, and the rest no multiple of anything. */
     static final int BLADES = 70;
 
-    final EngineModel model = new ShapedEngine()
+    static final EngineModel MODEL = new ShapedEngine()
             .row("r", RowKind.ROTOR, BLADES, 35, 0)
             .view(
                     "v",
@@ -39,19 +39,21 @@ abstract class SeventyBlades {
                     Optional.empty(),
                     ShapedEngine.station("near", -15, 125, new Heading(1, 0.3, -0.1), 0.2, 0.5))
             .model();
-    final Row row = model.rows().get(0);
-    final Zoning zoning = Zoning.of(row);
-    final Sights sights = new Sights(
-            new ViewScene(model, Map.of(), Map.of()),
-            "test",
-            Criteria.USUAL.withDetail(0.5),
-            SightStore.NONE,
-            Progress.NONE);
-    final Patches patches = sights.grain(row).patches();
-    final Reach reach = Reach.of(sights, row, Map.of(), Optional.empty(), List.of());
+    static final Row ROW = MODEL.rows().get(0);
+    static final Zoning ZONING = Zoning.of(ROW);
+    static final Patches PATCHES = sights(Criteria.USUAL).grain(ROW).patches();
+    static final Reach REACH = reach(Criteria.USUAL.withDetail(0.5));
+
+    private static Sights sights(Criteria criteria) {
+        return new Sights(new ViewScene(MODEL, Map.of(), Map.of()), "test", criteria, SightStore.NONE, Progress.NONE);
+    }
+
+    static Reach reach(Criteria criteria) {
+        return Reach.of(sights(criteria), ROW, Map.of(), Optional.empty(), List.of());
+    }
 
     ComputedCells cells(FacetsSeen seen, Judging judging) {
-        return new ComputedCells(row, zoning, patches, Optional.empty(), reach, seen, judging);
+        return new ComputedCells(ROW, ZONING, PATCHES, Optional.empty(), REACH, seen, judging);
     }
 
     static Judging judging(double seen, double reach, double edge) {
@@ -59,7 +61,7 @@ abstract class SeventyBlades {
     }
 
     FacetsSeen nothing() {
-        return FacetsSeen.none(BLADES, patches.facetCount());
+        return FacetsSeen.none(BLADES, PATCHES.facetCount());
     }
 
     interface Holds {
@@ -68,9 +70,9 @@ abstract class SeventyBlades {
 
     BitSet set(Holds which) {
         BitSet set = new BitSet();
-        for (int patch = 0; patch < patches.count(); patch++) {
-            int facet = patches.facet(patch);
-            set.set(patch, which.holds(facet, patch - patches.first(facet)));
+        for (int patch = 0; patch < PATCHES.count(); patch++) {
+            int facet = PATCHES.facet(patch);
+            set.set(patch, which.holds(facet, patch - PATCHES.first(facet)));
         }
         return set;
     }
@@ -83,7 +85,7 @@ abstract class SeventyBlades {
 
     NaiveCells.Airfoil airfoil(FacetsSeen seen, int n) {
         BitSet sure = set((facet, patch) -> seen.sure().contains(n, facet, patch));
-        BitSet within = set((facet, patch) -> reach.stations().get(0).sight().reaches(0, facet, patch));
+        BitSet within = set((facet, patch) -> REACH.stations().get(0).sight().reaches(0, facet, patch));
         return new NaiveCells.Airfoil(
                 sure,
                 set((facet, patch) -> seen.whole().contains(n, facet, patch)),
@@ -92,6 +94,6 @@ abstract class SeventyBlades {
     }
 
     NaiveCells naive(NaiveCells.Airfoil airfoil, Judging judging) {
-        return new NaiveCells(zoning, patches, judging, airfoil);
+        return new NaiveCells(ZONING, PATCHES, judging, airfoil);
     }
 }
