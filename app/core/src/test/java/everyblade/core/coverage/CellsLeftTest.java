@@ -108,6 +108,26 @@ class CellsLeftTest extends SeventyBlades {
         assertThat(cells.doneBy(ONE, zone, new BitSet(), new BitSet())).isFalse();
     }
 
+    /** The very first of an airfoil's patches is one like any other. */
+    @Test
+    void loseHalfOfThePatchesBesideOneThatWasMissed() {
+        int zone = PATCHES.zone(0);
+        FacetsSeen seen = nothing();
+        IntStream.range(0, PATCHES.facetCount())
+                .forEach(facet -> IntStream.range(facet == 0 ? 1 : 0, PATCHES.count(facet))
+                        .forEach(patch -> seen.sure().add(ITSELF, facet, patch, PATCHES.count(facet))));
+        NaiveCells naive = naive(airfoil(seen, ONE), judging(1, 1, 1));
+        BitSet everything = set((facet, patch) -> true);
+        double share = naive.surely(zone, everything).all() / naive.own(zone);
+        double missed = PATCHES.facets().area(0) / naive.own(zone);
+        assertThat(share).isBetween(1 - 4 * missed, 1 - 1.5 * missed);
+        for (double hair : new double[] {-1e-7, 1e-7}) {
+            ComputedCells cells = cells(seen, judging(share + hair, 1, 0));
+            assertThat(cells.state(ONE, zone) == State.SEEN).isEqualTo(hair < 0);
+            assertThat(cells.doneBy(ONE, zone, cells.surely(ONE), new BitSet())).isEqualTo(hair < 0);
+        }
+    }
+
     @Nested
     class AtTheLeadingOrTrailingEdge {
 
@@ -228,6 +248,29 @@ class CellsLeftTest extends SeventyBlades {
                     }))
                     .as("what was counted and lost after")
                     .contains(Why.COUNT_LOST);
+        }
+
+        /** Two blades of which one thing is so that is not of their neighbours, which are alike else. */
+        @Test
+        void areToldApartByEachThingThatIsKnownOfThem() {
+            IndexRun both = new IndexRun(ONE - 1, 2);
+            FacetsSeen seen = nothing();
+            facets(zone).forEach(facet -> seen.maybe().add(new IndexRun(0, BLADES), facet));
+            assertTellsApart(seen, seen.counted(), both, Why.SLIP, Why.PLAY);
+            facets(zone).forEach(facet -> seen.counted().add(new IndexRun(0, BLADES), facet));
+            assertTellsApart(seen, seen.placed(), both, Why.PLAY, Why.PLACEMENT);
+            FacetsSeen lost = nothing();
+            facets(zone).forEach(facet -> lost.maybe().add(new IndexRun(0, BLADES), facet));
+            assertTellsApart(lost, lost.lost(), both, Why.SLIP, Why.COUNT_LOST);
+        }
+
+        private void assertTellsApart(FacetsSeen seen, CellBits by, IndexRun some, Why others, Why ofThem) {
+            facets(zone).forEach(facet -> by.add(some, facet));
+            ComputedCells cells = cells(seen, judging(0.95, 0.05, 0.95));
+            for (int n = 1; n <= BLADES; n++) {
+                boolean one = n - 1 >= some.first() && n - 1 < some.first() + some.length();
+                assertThat(cells.why(n, zone)).as("blade %d", n).contains(one ? ofThem : others);
+            }
         }
 
         @Test
