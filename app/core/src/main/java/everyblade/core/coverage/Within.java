@@ -90,14 +90,14 @@ final class Within {
         return whole[facet];
     }
 
-    /** The airfoils of a word of {@link CellBits} of which some station can be brought to show a patch. */
+    /** The airfoils of a word of {@link CellBits} of which some station can be brought to show a patch; beyond the last one any bits. */
     long ofWord(int word, int patch) {
-        int left = Math.min(row.count() - word * Long.SIZE, Long.SIZE);
         if (ofAll[patch] || !ofSome[patch]) {
-            return ofAll[patch] ? -1L >>> (Long.SIZE - left) : 0;
+            return ofAll[patch] ? -1L : 0;
         }
         long bits = 0;
-        for (int i = 0; i < left; i++) {
+        int airfoils = Math.min(row.count() - word * Long.SIZE, Long.SIZE);
+        for (int i = 0; i < airfoils; i++) {
             bits |= of(word * Long.SIZE + i + 1, patch) ? 1L << i : 0;
         }
         return bits;

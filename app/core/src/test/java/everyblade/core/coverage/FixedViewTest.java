@@ -119,9 +119,10 @@ class FixedViewTest {
         RowCoverage row = coverage.row("s");
         StationSight sight = row.reach().orElseThrow().stations().get(0).sight();
         Patches patches = coverage.sights().grain(row.row()).patches();
-        double[][] reached = new double[VANES][row.zoning().size()];
-        for (int n = 1; n <= VANES; n++) {
-            long clock = (n - 1) * 360L / VANES * Circle.TICKS_PER_DEGREE;
+        int vanes = row.row().count();
+        double[][] reached = new double[vanes][row.zoning().size()];
+        for (int n = 1; n <= vanes; n++) {
+            long clock = (n - 1) * 360L * Circle.TICKS_PER_DEGREE / vanes;
             double[] own = new double[row.zoning().size()];
             for (int patch = 0; patch < patches.count(); patch++) {
                 int facet = patches.facet(patch);
@@ -152,6 +153,14 @@ class FixedViewTest {
     @Test
     void onlyWhatEveryPoseShowsFromWhereTheVaneStandsIsWithinReach() {
         assertWithinReach(vanes().fixedView("f", "s", station(0.2, 0.5)), FixedViewTest::everyPoseShowsAt);
+    }
+
+    /** A narrow view between seventy vanes, before the last of which it stands as well as before the first. */
+    @Test
+    void soItIsOfMoreVanesThanAWordHasBits() {
+        assertWithinReach(
+                new ShapedEngine().row("s", RowKind.STATOR, 70, 10, 0).fixedView("f", "s", station(0, 0)),
+                FixedViewTest::everyPoseShowsAt);
     }
 
     private static final Station FAR = ShapedEngine.station("far", -50, 130, new Heading(1, 0, -0.1), 0, 0);

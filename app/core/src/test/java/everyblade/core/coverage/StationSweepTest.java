@@ -102,6 +102,12 @@ class StationSweepTest {
         void isMetByWhereTheTipWasFedBefore() {
             assertThat(held(halves(), "feed 80", "draw 100")).containsExactly("low 80..90", "high 90..180");
             assertThat(held(halves(), "feed 100", "draw -30")).containsExactly("high 90..100", "low 70..90");
+            assertThat(held(liner(at(0, "low", 0, 100), at(0, "high", 150, 310)), "feed 50", "draw 290"))
+                    .as("with a gap between")
+                    .containsExactly("low 50..100", "high 150..310");
+            assertThat(held(halves(), "feed 300", "draw 360"))
+                    .as("over the seam")
+                    .containsExactly("low 300..450", "high 450..630", "low 630..660");
         }
 
         @Test
