@@ -222,7 +222,23 @@ class ExplanationTest {
 
         @Test
         void eachPassSaysHowMuchOfTheCellItShowed() {
-            Job job = job().enter("view v", "datum r 1", "turn 90");
+            assertSaysHowMuch(job().enter("view v", "datum r 1", "turn 90"));
+        }
+
+        @Test
+        void onlyOfWhatIsSeenInPartItIsSaidThatItsEdgeIsWanting() {
+            Job job = job().set("seen", "0.2").enter("view v", "datum r 1", "turn 20");
+            RowCoverage row = job.coverage().row("r");
+            assertThat(IntStream.range(0, row.zoning().size())
+                            .filter(zone -> row.lacksEdgeAlone(20, zone))
+                            .mapToObj(zone -> row.state(20, zone))
+                            .distinct())
+                    .contains(State.PART)
+                    .hasSizeGreaterThan(1);
+            assertSaysHowMuch(job);
+        }
+
+        private static void assertSaysHowMuch(Job job) {
             RowCoverage row = job.coverage().row("r");
             for (int zone = 0; zone < row.zoning().size(); zone++) {
                 Areas areas = row.areas(20, zone);
