@@ -110,6 +110,20 @@ class DeclaredCellsTest {
         assertThat(new Areas(0.5, 0.25, 0.25).seenOfReach()).isEqualTo(0.5);
     }
 
+    @Test
+    void theWindowsOfOtherRowsShowNothingOfThem() {
+        Coverage coverage = new Job(new Engines()
+                        .row("c1", RowKind.ROTOR, 12, Direction.CW, 2, List.of(), false, 0)
+                        .row("c2", RowKind.ROTOR, 14, Direction.CW, 2, List.of(), false, 0)
+                        .view("roots", "c1", 0, 2, "root")
+                        .view("all", "c2", 0, 2)
+                        .built())
+                .coverage();
+        assertThat(coverage.row("c1").why(1, 1)).contains(Why.NO_ACCESS);
+        assertThat(coverage.row("c1").why(1, 0)).contains(Why.SKIPPED);
+        assertThat(coverage.row("c2").tally(BOTH).noAccess()).isZero();
+    }
+
     @Nested
     class InAnEngineOfSeveralRows {
 

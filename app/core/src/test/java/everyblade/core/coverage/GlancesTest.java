@@ -105,6 +105,15 @@ class GlancesTest {
         assertThat(job.airfoils("r", State.SEEN)).containsExactly(1);
     }
 
+    @Test
+    void whatStandsAtTheVeryEndOfTheViewIsInItAllTheWhile() {
+        Job job = new Job(new Engines().rotor("r", 36).view("v", "r", 0, 10).built())
+                .leastView(2.9)
+                .enter("view v", "datum r 1 ± 0", "look in 3s");
+        assertThat(tooFast(job)).isEmpty();
+        assertThat(job.airfoils("r", State.SEEN)).containsExactly(1, 2, 36);
+    }
+
     /** At a degree a second each facet is in sight for as many seconds as degrees. */
     @Test
     void beforeAStationEachFacetIsInViewForAsLongAsItsArcsTake() {
