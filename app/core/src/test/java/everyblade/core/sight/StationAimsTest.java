@@ -1,6 +1,7 @@
 package everyblade.core.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import everyblade.core.Displaced;
@@ -66,6 +67,59 @@ class StationAimsTest {
     @Test
     void isNothingAtAnExactStation() {
         assertThat(new StationAims(engine).at(view, exact)).isZero();
+    }
+
+    @Test
+    void isNotKnownWithoutAShapeOrAScopeTip() {
+        Blocks blocks = new Blocks()
+                .row("own", RowKind.ROTOR, 6, 0, 10, 3, 120, 130)
+                .shapeless("counted", RowKind.ROTOR, 5)
+                .view("v", "own", loose)
+                .view("tipless", "own", "unheard-of", loose)
+                .view("c", "counted", loose);
+        StationAims aims = new StationAims(blocks.scene());
+
+        assertThat(blocks.model().views().stream().map(of -> aims.at(of, loose)))
+                .satisfiesExactly(
+                        own -> assertThat(own).isPositive(),
+                        tipless -> assertThat(tipless).isZero(),
+                        counted -> assertThat(counted).isZero());
+    }
+
+    @Test
+    void isAFaultOfAShapeThatGivesNoSurface() {
+        Blocks blocks =
+                new Blocks().row("own", RowKind.ROTOR, 6, 0, 10, 3, 120, 130).view("v", "own", loose);
+        StationAims aims = new StationAims(new ViewScene(blocks.model(), Map.of(), Map.of()));
+
+        assertThatThrownBy(() -> aims.at(blocks.model().views().get(0), loose))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("own");
+    }
+
+    /** Then its own place is nearest to the row, off by 2 mm to the side where it stands 2 mm lower. */
+    @Test
+    void isWhereTheScopeTipStandsIfItLooksAway() {
+        Station away = ShapedEngine.station("away", -30, 125, new Heading(-1, 0, 0), 2, 5);
+        EngineModel of = new ShapedEngine()
+                .row("r", RowKind.ROTOR, BLADES, 35, 0)
+                .view("v", "r", away)
+                .model();
+
+        assertThat(new StationAims(new ViewScene(of, Map.of(), Map.of()))
+                        .at(of.views().get(0), away))
+                .isCloseTo(Math.toDegrees(Math.atan2(2, 123)), within(1e-6));
+    }
+
+    /** Through a gap between two blocks it is where the axis meets what they sweep: 30 mm on, tilted by 5°, 2.5 mm to the side. */
+    @Test
+    void isToldOfWhatTheRowSweepsNotOfABladeThatHappensToStandThere() {
+        Station tilted = ShapedEngine.station("tilted", -30, 125, new Heading(1, 0, 0), 0, 5);
+        Blocks blocks =
+                new Blocks().row("own", RowKind.ROTOR, 3, 0, 10, 1, 100, 150).view("v", "own", tilted);
+
+        assertThat(new StationAims(blocks.scene()).at(blocks.model().views().get(0), tilted))
+                .isCloseTo(Math.toDegrees(Math.atan2(30 * Math.tan(Math.toRadians(5)), 125)), within(1e-3));
     }
 
     private RowCoverage swept(Engine of, double aim) {
