@@ -11,6 +11,7 @@ import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Station;
 import everyblade.spi.Station.Heading;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -88,7 +89,7 @@ class ReachTest {
                 int at = facet;
                 Optional<Hindrance> last = reach.stations().stream()
                         .flatMap(from -> from.sight().why(at).stream())
-                        .max(java.util.Comparator.naturalOrder());
+                        .max(Comparator.naturalOrder());
                 assertThat(reach.why().get(facet)).isEqualTo(reach.facets()[facet] ? Optional.empty() : last);
             }
             assertThat(reach.why().get(5)).isPresent();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -15,7 +16,7 @@ class SlackTest {
     private static final int[][] STRIP = {{1}, {0, 2}, {1}};
 
     private static ArcSet arcs(double... fromTo) {
-        List<Arc> arcs = new java.util.ArrayList<>();
+        List<Arc> arcs = new ArrayList<>();
         for (int i = 0; i < fromTo.length; i += 2) {
             long start = Math.round(fromTo[i] * Circle.TICKS_PER_DEGREE);
             arcs.add(new Arc(

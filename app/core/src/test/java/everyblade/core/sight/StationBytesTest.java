@@ -2,6 +2,7 @@ package everyblade.core.sight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.ShapedEngine;
 import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
@@ -14,6 +15,7 @@ import everyblade.spi.Station.Tolerance;
 import java.nio.ByteBuffer;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Nested;
@@ -218,11 +220,7 @@ class StationBytesTest {
                     .scene();
             Grain same = engine.grain(engine.model().row("own").orElseThrow()).orElseThrow();
             ViewScene shaped = new ViewScene(
-                    new everyblade.core.ShapedEngine()
-                            .row("r", RowKind.ROTOR, 20, 35, 0)
-                            .model(),
-                    java.util.Map.of(),
-                    java.util.Map.of());
+                    new ShapedEngine().row("r", RowKind.ROTOR, 20, 35, 0).model(), Map.of(), Map.of());
             Grain other = shaped.grain(shaped.model().rows().get(0)).orElseThrow();
 
             assertThat(StationBytes.read(plain(), same)).isPresent();
