@@ -35,7 +35,7 @@ public record Grain(Patches patches, int[][] around, int[][] smooth, int[][] cor
                 .toArray(int[][]::new);
         int[][] rim = IntStream.range(0, beyond.length)
                 .mapToObj(facet -> Arrays.stream(corners[facet])
-                        .filter(corner -> atEnd(patches, patches.first(facet) + corner))
+                        .filter(corner -> nearEnd(patches, patches.first(facet) + corner))
                         .toArray())
                 .toArray(int[][]::new);
         return new Grain(patches, Neighbours.atPoints(airfoil), smooth, corners, rim);
@@ -45,6 +45,14 @@ public record Grain(Patches patches, int[][] around, int[][] smooth, int[][] cor
         return facets.normal(a, 0) * facets.normal(b, 0)
                 + facets.normal(a, 1) * facets.normal(b, 1)
                 + facets.normal(a, 2) * facets.normal(b, 2);
+    }
+
+    /** Of the patches that meet in a corner one may lie along the one edge and one along the other. */
+    private static boolean nearEnd(Patches patches, int patch) {
+        return atEnd(patches, patch)
+                || IntStream.range(0, patches.edges(patch))
+                        .map(edge -> patches.beyond(patch, edge))
+                        .anyMatch(beside -> patches.facet(beside) == patches.facet(patch) && atEnd(patches, beside));
     }
 
     private static boolean atEnd(Patches patches, int patch) {
