@@ -207,6 +207,21 @@ class RayBundleTest {
         assertThat(deciding).as("boxes that one direction alone leaves out").doesNotContain(0);
     }
 
+    /** As a box without thickness round a triangle that a line meets at its edge. */
+    @Test
+    void noPlaceOnTheOutermostLinesIsLeftOut() {
+        for (int i = 0; i < 20_000; i++) {
+            aim();
+            double angle = between(-4, 4);
+            fan.turnedFrom(aimed, Math.cos(angle), Math.sin(angle));
+            double[] place = Ray.turned(near(random.nextDouble(), i % 2, 0), -angle);
+
+            assertThat(fan.misses(place[0], place[1], place[2], 1e-14, 1e-14, 1e-14))
+                    .as("place %d", i)
+                    .isFalse();
+        }
+    }
+
     /** A fan turned back by an angle shades of a triangle turned back by as much what it shaded before. */
     @Test
     void turnedWithTheTriangleItShadesTheSame() {
