@@ -71,6 +71,21 @@ class StationSightTest {
             new Tolerance(0, 0),
             criteria);
 
+    private final Stated front = new Stated(
+            "the front of a box and nothing else",
+            blades(),
+            Plates.cone(Plates.pose(-24, 26, 10, 1, 0, 0), 15),
+            new Tolerance(0, 0),
+            criteria);
+    private final Stated covered = new Stated(
+            "a sheet with a small plate close before the middle of a facet",
+            new Blocks()
+                    .row("own", RowKind.ROTOR, 5, row -> row.ring("stage", 0), Blocks.sheet())
+                    .row("plate", RowKind.ROTOR, 5, row -> row.ring("stage", 0.0339), 0.1, 0.15, 0.5, 22.8, 24.2),
+            Plates.cone(Plates.pose(-20, 25, 10, 1, 0, 0), 40),
+            new Tolerance(0, 0),
+            criteria);
+
     private static Blocks sheets() {
         return new Blocks().row("own", RowKind.ROTOR, 5, row -> row, Blocks.sheet());
     }
@@ -80,7 +95,7 @@ class StationSightTest {
     }
 
     private Stream<Stated> stations() {
-        return Stream.of(rotor, exact, past, kinds, bulged, bulgedPast, far);
+        return Stream.of(rotor, exact, past, kinds, bulged, bulgedPast, far, front, covered);
     }
 
     @Test
@@ -89,8 +104,10 @@ class StationSightTest {
         assertThat(rotor.sight.poses()).isEqualTo(27);
         assertThat(past.sight.poses()).isEqualTo(27 * 3);
         assertThat(kinds.sight.poses()).isEqualTo(27 * 2);
-        assertThat(stations()).extracting(stated -> stated.sight.kinds()).containsExactly(1, 1, 1, 3, 1, 1, 1);
-        assertThat(stations()).extracting(stated -> stated.sight.facets()).containsExactly(6, 6, 6, 6, 16, 16, 16);
+        assertThat(stations()).extracting(stated -> stated.sight.kinds()).containsExactly(1, 1, 1, 3, 1, 1, 1, 1, 1);
+        assertThat(stations())
+                .extracting(stated -> stated.sight.facets())
+                .containsExactly(6, 6, 6, 6, 16, 16, 16, 6, 16);
         assertThat(bulgedPast.sight.poses()).isEqualTo(27 * 3);
     }
 
@@ -144,6 +161,22 @@ class StationSightTest {
             }
             assertThat(differ).as(of.name).isPositive();
         }
+    }
+
+    @Test
+    void dividesAFacetOfWhichOnlyTheMiddleIsHiddenOrShown() {
+        int hidden = 9;
+        assertThat(covered.sight.arcs(0, hidden).isEmpty()).isTrue();
+        assertThat(covered.grain.around()[hidden])
+                .hasSize(8)
+                .satisfies(around -> assertThat(IntStream.of(around)).allMatch(covered.sight::reaches));
+        assertThat(IntStream.range(0, 32).filter(patch -> covered.sight.reaches(0, hidden, patch)))
+                .hasSizeBetween(5, 31);
+
+        assertThat(front.sight.reaches(Blocks.FRONT)).isTrue();
+        assertThat(IntStream.range(1, 6)).noneMatch(front.sight::reaches);
+        assertThat(IntStream.range(0, 32).filter(patch -> front.sight.reaches(0, Blocks.FRONT, patch)))
+                .hasSizeBetween(5, 31);
     }
 
     /** Also those of a facet whose middle no way shows. */
