@@ -31,9 +31,10 @@ final class ComputedCells implements Cells {
     private final int zones;
     private final SeenSurface seen;
     private final List<Optional<Hindrance>> hindrances;
-    /** Of cells that would be seen, or seen in part, but for where the edge of sight runs, by how much they may fall short. */
+    /** By how much less than what adds up may have been surely seen of a cell; nothing where that is all of it. */
     private final CoveredSurface offOfOwn;
 
+    /** The same where it is all that is within reach. */
     private final CoveredSurface offOfReach;
 
     /**
@@ -88,11 +89,10 @@ final class ComputedCells implements Cells {
         for (int n = 1; n <= count; n++) {
             int cell = (n - 1) * zones + zone;
             double sure = seen.sure.all()[cell];
-            double reach = seen.reach.all()[cell];
-            if (sure >= judging.seen() * all - slack && sure < all - slack) {
+            if (sure < all - slack) {
                 offOfOwn.add(cell, own.all()[n - 1], own.strip()[n - 1]);
             }
-            if (enough(reach, zone) && sure >= judging.seen() * reach - slack && sure < reach - slack) {
+            if (sure < seen.reach.all()[cell] - slack) {
                 offOfReach.add(cell, reached.all()[n - 1], reached.strip()[n - 1]);
             }
         }

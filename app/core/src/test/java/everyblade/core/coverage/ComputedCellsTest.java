@@ -60,21 +60,23 @@ class ComputedCellsTest extends SeventyBlades {
         return set((facet, patch) -> true);
     }
 
-    /** Bounds that decide of a cell, one a hair on this side and one on the other. */
-    private List<Judging> round(double seen, double edge) {
+    /** Bounds that decide of a cell, one a hair on this side and one on the other; and one that it just meets but for its edges. */
+    private List<Judging> round(double seen, double edge, double butForEdges) {
         return List.of(
+                judging(butForEdges, 0.05, 0),
                 judging(Math.max(0, seen - HAIR), 0.05, Math.max(0, edge - HAIR)),
                 judging(seen + HAIR, 0.05, Math.max(0, edge - HAIR)),
                 judging(Math.max(0, seen - HAIR), 0.05, edge + HAIR));
     }
 
     /** The bounds of what is enough of some patches of a cell. */
-    private List<Judging> bounds(NaiveCells cells, int zone, BitSet of) {
+    private List<Judging> bounds(NaiveCells cells, int zone, BitSet of, BitSet sure) {
         NaiveCells.Amount all = cells.amount(zone, of);
         NaiveCells.Amount seen = cells.surely(zone, of);
         return round(
                 all.all() > 0 ? seen.all() / all.all() : 0.5,
-                all.strip() > 0 && seen.strip() > 0 ? seen.strip() / all.strip() : 0);
+                all.strip() > 0 && seen.strip() > 0 ? seen.strip() / all.strip() : 0,
+                all.all() > 0 ? cells.amount(zone, sure).all() / all.all() : 0.5);
     }
 
     @Test
@@ -87,7 +89,7 @@ class ComputedCellsTest extends SeventyBlades {
             int drawnZone = random.nextInt(ZONING.size());
             NaiveCells.Airfoil airfoil = airfoil(seen, n);
             for (BitSet of : List.of(everything(), airfoil.reach())) {
-                for (Judging judging : bounds(naive(airfoil, judging(1, 1, 1)), drawnZone, of)) {
+                for (Judging judging : bounds(naive(airfoil, judging(1, 1, 1)), drawnZone, of, airfoil.sure())) {
                     ComputedCells cells = cells(seen, judging);
                     for (int zone = 0; zone < ZONING.size(); zone++) {
                         State expected = naive(airfoil, judging).state(zone);
@@ -95,6 +97,9 @@ class ComputedCellsTest extends SeventyBlades {
                         assertThat(cells.state(n, zone))
                                 .as("round %d, airfoil %d, zone %d, %s", round, n, zone, judging)
                                 .isEqualTo(expected);
+                        assertThat(cells.lacksEdgeAlone(n, zone))
+                                .as("edge of zone %d, %s", zone, judging)
+                                .isEqualTo(expected != State.SEEN && isEnoughButForItsEdge(airfoil, judging, zone));
                         assertThat(cells.doneBy(n, zone, airfoil.sure(), airfoil.whole()))
                                 .as("by what was seen")
                                 .isEqualTo(expected.isDone());
@@ -103,6 +108,11 @@ class ComputedCellsTest extends SeventyBlades {
             }
         }
         assertThat(states).as("each comes about").doesNotContain(0);
+    }
+
+    private boolean isEnoughButForItsEdge(NaiveCells.Airfoil airfoil, Judging judging, int zone) {
+        Judging noEdge = judging(judging.seen(), judging.reach(), 0);
+        return naive(airfoil, noEdge).state(zone) == State.SEEN;
     }
 
     @Test
@@ -119,7 +129,7 @@ class ComputedCellsTest extends SeventyBlades {
             BitSet whole = set((facet, patch) -> random.nextBoolean());
             NaiveCells.Airfoil airfoil = own.seeing(parts, whole);
             for (BitSet of : List.of(everything(), airfoil.reach())) {
-                for (Judging judging : bounds(naive(airfoil, judging(1, 1, 1)), round, of)) {
+                for (Judging judging : bounds(naive(airfoil, judging(1, 1, 1)), round, of, parts)) {
                     ComputedCells cells = cells(seen, judging);
                     for (int zone = 0; zone < ZONING.size(); zone++) {
                         boolean enough =
