@@ -178,7 +178,6 @@ public final class SmoothedTrack {
     /** By how much the count was found off over a step between two stops, degrees. */
     private double lost(int from, int to) {
         return track.checks().stream()
-                .filter(Check::lost)
                 .filter(check -> {
                     int step = check.steps().nextSetBit(from + 1);
                     return step >= 0 && step <= to;

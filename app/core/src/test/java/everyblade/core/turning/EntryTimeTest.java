@@ -2,10 +2,15 @@ package everyblade.core.turning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import everyblade.core.ShapedEngine;
+import everyblade.core.entry.EntryParser;
 import everyblade.core.entry.RecordEntry;
+import everyblade.core.entry.Refusal;
+import everyblade.spi.RowKind;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -65,6 +70,25 @@ class EntryTimeTest {
     @CsvSource({"0, 0", "1234, 1.234", "-1500, -1.5", "86400001, 86400.001"})
     void secondsAreCountedToTheMillisecond(long milliseconds, double seconds) {
         assertThat(EntryTime.seconds(NOON, NOON.plusMillis(milliseconds))).isEqualTo(seconds);
+    }
+
+    @Test
+    void whatWasEnteredLiveTookNoLongerThanSinceTheEntryBefore() throws Refusal {
+        assertThat(took(true, 2500)).hasValue(2.5);
+        assertThat(took(true, -1)).as("though the clock ran back").hasValue(0);
+        assertThat(took(false, 2500)).isEmpty();
+    }
+
+    /** A look at a row whose place the maker fixes, as the second entry. */
+    private static OptionalDouble took(boolean live, long milliseconds) throws Refusal {
+        Situation now = Fold.start(new ShapedEngine()
+                        .row("s", RowKind.STATOR, 20, 35, 60, OptionalDouble.of(15))
+                        .window("w", "s", 5)
+                        .built())
+                .with(new Logged(1, NOON, "A", live, "view w", EntryParser.parse("view w")))
+                .with(new Logged(2, NOON.plusMillis(milliseconds), "A", live, "look", EntryParser.parse("look")))
+                .situation();
+        return now.legsOf(now.engine().rows().get("s")).get(0).seconds();
     }
 
     @Test

@@ -216,6 +216,18 @@ class SmoothedTrackTest {
             assertThat(middle.high().minus(middle.best()).degrees()).isCloseTo(1 + Math.sqrt(0.5), within(1e-6));
         }
 
+        /** Moves of ± 1°, three of them on the one side and one on the other: √(9/16 + 3/16). */
+        @Test
+        void aRowThatIsSeenFirstOnTheWayTellsNothing() {
+            Track track = moved(moved(identified(Track.start("shaft"), 0, 0), 90, 1), 90, 1);
+            track = track.identified(new Sighting(1, 2, "q", Turn.ZERO, 1, 0, 0, 40));
+            SmoothedTrack placing = SmoothedTrack.of(identified(moved(moved(track, 90, 1), 90, 1), 0, 0));
+            for (int stop : new int[] {1, 3}) {
+                SmoothedTrack.Place place = placing.at("c1", 0, stop).place().orElseThrow();
+                assertThat(place.high().minus(place.best()).degrees()).isCloseTo(Math.sqrt(0.75), within(1e-6));
+            }
+        }
+
         /** Row q is tied to row r by a move that may have fallen short, or gone too far, by 2°; r is seen at both ends. */
         private static SmoothedTrack.Place seenByAnotherRow(Uncertainty tie) {
             Track track = identified(Track.start("shaft"), 0, 0).moved(1, Turn.ofDegrees(90), tie);
@@ -277,6 +289,22 @@ class SmoothedTrackTest {
             assertThat(late.best().minus(late.low()).degrees()).isCloseTo(2 * 1.428188, within(1e-6));
             assertThat(late.high().minus(late.best()).degrees()).isCloseTo(2 * 1.428188, within(1e-6));
         }
+    }
+
+    /** After the slip nothing but row c1 itself connects what was seen: row q, seen there before it, was not known. */
+    @Test
+    void aCourseGoesOnOverATurnThatNothingConnects() {
+        assertThat(overASlip(350, 10)).containsExactly(350.0, 370.0);
+        assertThat(overASlip(10, 350)).containsExactly(10.0, -10.0);
+        assertThat(overASlip(10, 30)).containsExactly(10.0, 30.0);
+    }
+
+    private static List<Double> overASlip(double before, double after) {
+        Track track = identified(Track.start("shaft"), before, 0).slipped(1);
+        track = identified(track.identified(new Sighting(1, 1, "q", Turn.ZERO, 1, 0, 0, 40)), after, 0);
+        return SmoothedTrack.of(track).course("c1", 0, 0, 1, 1).stream()
+                .map(stand -> Math.rint(stand.place().orElseThrow().best().degrees()))
+                .toList();
     }
 
     /** Without a place for a row at one stop, the next is taken as it stands. */
