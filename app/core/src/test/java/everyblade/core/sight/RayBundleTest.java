@@ -169,7 +169,7 @@ class RayBundleTest {
     @Test
     void aBoxIsLeftOutExactlyIfAPlaneSquareToOneOfEightDirectionsPartsItFromAllLines() {
         int[] deciding = new int[8];
-        for (int i = 0; i < 20_000; i++) {
+        for (int i = 0; i < 6_000; i++) {
             aim();
             double[][] corners = tetrahedron();
             double[] u = Ray.minus(corners[1], apex);
@@ -210,7 +210,7 @@ class RayBundleTest {
     /** As a box without thickness round a triangle that a line meets at its edge. */
     @Test
     void noPlaceOnTheOutermostLinesIsLeftOut() {
-        for (int i = 0; i < 20_000; i++) {
+        for (int i = 0; i < 6_000; i++) {
             aim();
             double angle = between(-4, 4);
             fan.turnedFrom(aimed, Math.cos(angle), Math.sin(angle));
