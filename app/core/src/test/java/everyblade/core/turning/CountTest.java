@@ -162,6 +162,14 @@ class CountTest {
             assertThat(job.airfoils("c1", State.MAYBE)).hasSize(36);
         }
 
+        /** Nobody knows what the dial shows since, so it is no reading but a way to turn. */
+        @Test
+        void aMoveToAReadingIsCountedLikeAnyOther() {
+            Job exact = new Job(Engines.of(36, 2)).enter("view v", "datum c1 1", "slip", "here 1", "turn to 30");
+            assertThat(exact.airfoils("c1", State.SEEN)).containsExactly(1, 34, 35, 36);
+            assertThat(exact.airfoils("c1", State.MAYBE)).isEmpty();
+        }
+
         @Test
         void anIdentificationAlsoAnchorsWhatWasWatchedSince() {
             job.enter("view v", "datum c1 1", "slip", "turn on 20", "here 10");

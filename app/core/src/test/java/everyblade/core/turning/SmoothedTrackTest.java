@@ -128,6 +128,16 @@ class SmoothedTrackTest {
             assertThat(track.readingNow().degrees()).isCloseTo(200, within(1e-6));
         }
 
+        /** It showed 29° where row c1 stood at 178°, and that slipped by 22° more. */
+        @Test
+        void wasTurnedWithASlipFromWhereItIsKnownToHaveBeenByThen() {
+            Track track = moved(identified(Track.start("shaft"), 0, 0), 90, 1).labelled(2, Turn.ofDegrees(300));
+            track = identified(identified(moved(track, 90, 1), 178, 0).slipped(3), 200, 0);
+
+            assertThat(adjusted(track)).containsExactly(0.0, 300.0, 29.0, 51.0);
+            assertThat(track.readingNow().degrees()).isCloseTo(51, within(1e-6));
+        }
+
         /** Two moves that fell short by half of what they may, as far as anybody knows; what is seen after tells no more. */
         @Test
         void isCorrectedByWhatIsKnownOfTheMovesThoughNothingWasSeenWhereItWasSet() {
