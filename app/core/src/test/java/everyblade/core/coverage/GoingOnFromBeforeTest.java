@@ -37,6 +37,13 @@ class GoingOnFromBeforeTest {
             .view("u", "g", ShapedEngine.station("u", -60, 130, new Heading(1, 0.3, -0.2), 0, 0))
             .built();
 
+    /** Blades before exact stations. */
+    private final Engine plain = new ShapedEngine()
+            .row("g", RowKind.STATOR, 12, 0, -40)
+            .row("r", RowKind.ROTOR, 20, 35, 0)
+            .view("v", "r", ShapedEngine.station("near", -12, 118, new Heading(1, 0.5, -0.3), 0, 0))
+            .built();
+
     private static List<Object> told(Coverage coverage) {
         List<Object> told = new ArrayList<>();
         for (RowCoverage row : coverage.rows()) {
@@ -119,7 +126,7 @@ class GoingOnFromBeforeTest {
 
     @Test
     void cellsAreComputedAgainOnlyWhereWhatTheyRestOnIsAnother() {
-        Job job = new Job(engine).enter("view v", "datum r 1", "turn 40");
+        Job job = new Job(plain).enter("view v", "datum r 1", "turn 40");
         Coverage coverage = job.coverage();
         Counted counted = new Counted();
         RowCoverage row = coverage.row("r");
@@ -138,7 +145,7 @@ class GoingOnFromBeforeTest {
     @Test
     void aTallyToWhichNothingWasAddedIsTheSame() {
         Situation situation =
-                new Job(engine).enter("view v", "datum r 1", "turn 40").fold().situation();
+                new Job(plain).enter("view v", "datum r 1", "turn 40").fold().situation();
         Coverage coverage = Coverage.of(situation, Settings.USUAL);
         SightTally tally = SightTally.start(coverage.row("r").row(), coverage.sights(), OptionalDouble.empty())
                 .after(situation, coverage.sights());
@@ -151,8 +158,8 @@ class GoingOnFromBeforeTest {
     /** From an exact station, a whole turn: what was seen of a facet and what was not make what it shows of it. */
     @Test
     void aFacetIsSeenAndUnseenByItsPatches() {
-        Coverage coverage = new Job(engine)
-                .enter("view v", "at near", "datum r 1 ± 0", "turn 100")
+        Coverage coverage = new Job(plain)
+                .enter("view v", "datum r 1 ± 0", "turn 100")
                 .coverage();
         RowCoverage row = coverage.row("r");
         Patches patches = coverage.sights().grain(row.row()).patches();
