@@ -135,6 +135,19 @@ class ExplanationTest {
         }
 
         @Test
+        void isNotSaidOfTheSameCellOfAnotherRow() {
+            Job two = new Job(new Engines()
+                            .rotor("c1", 36)
+                            .rotor("c2", 36)
+                            .view("v", "c1", 0, 2)
+                            .view("w", "c2", 0, 2)
+                            .built())
+                    .enter("view v", "datum c1 1", "nick 3 all", "view w", "datum c2 1");
+            assertThat(facts(two, "c1", 3, 0)).contains(Explained.Remarked.FOUND);
+            assertThat(facts(two, "c2", 3, 0)).doesNotContain(Explained.Remarked.FOUND);
+        }
+
+        @Test
         void isToldOnceWhereWhatNoViewShowsWasAccepted() {
             Job roots = new Job(new Engines()
                             .row("c1", RowKind.ROTOR, 36, Direction.CW, 2, List.<ChordBand>of(), false, 0)
@@ -290,6 +303,20 @@ class ExplanationTest {
                     only(Explained.Passed.class, facts(job, "r", 18, zone)).shown();
             assertThat(share.brief()).isTrue();
             assertThat(share.nothing()).isTrue();
+        }
+
+        @Test
+        void whatPassedWhileSomethingElseWasWatchedIsSaidToHave() {
+            Job job = job().enter("view v", "datum r 1", "watch tip", "turn 90");
+            RowCoverage row = job.coverage().row("r");
+            int zone = IntStream.range(0, row.zoning().size())
+                    .filter(one -> row.why(20, one).equals(Optional.of(Why.NOT_WATCHED)))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(only(Explained.Unwatched.class, facts(job, "r", 20, zone))
+                            .by())
+                    .isEqualTo(new Explained.By(4, 4, 1, "v"));
+            assertThat(facts(job, "r", 10, zone)).noneMatch(Explained.Unwatched.class::isInstance);
         }
 
         @Test

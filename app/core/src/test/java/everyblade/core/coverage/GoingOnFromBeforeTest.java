@@ -158,9 +158,8 @@ class GoingOnFromBeforeTest {
     /** From an exact station, a whole turn: what was seen of a facet and what was not make what it shows of it. */
     @Test
     void aFacetIsSeenAndUnseenByItsPatches() {
-        Coverage coverage = new Job(plain)
-                .enter("view v", "datum r 1 ± 0", "turn 100")
-                .coverage();
+        Coverage coverage =
+                new Job(plain).enter("view v", "datum r 1 ± 0", "turn 100").coverage();
         RowCoverage row = coverage.row("r");
         Patches patches = coverage.sights().grain(row.row()).patches();
         StationSight near = row.reach().orElseThrow().stations().stream()

@@ -3,6 +3,7 @@ package everyblade.core.coverage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import everyblade.core.Engines;
 import everyblade.core.Job;
 import everyblade.core.ShapedEngine;
 import everyblade.core.entry.ZoneSet;
@@ -76,6 +77,12 @@ class ShownFacetsTest {
         Areas areas = row.areas(row.zoning().all());
         assertThat(areas.maybe()).isEqualTo(areas.seen()).isBetween(0.0, 1.0 / BLADES);
         assertThat(areas.reach()).isBetween(0.1, 1.0);
+    }
+
+    @Test
+    void aRowOfWhichNothingIsComputedStaysAsItIs() {
+        Coverage declared = new Job(Engines.of(12, 2)).coverage();
+        assertThat(declared.showing(Map.of("c1", third()), List.of()).row("c1")).isSameAs(declared.row("c1"));
     }
 
     @Test
