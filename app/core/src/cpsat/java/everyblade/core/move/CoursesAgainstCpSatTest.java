@@ -158,14 +158,14 @@ class CoursesAgainstCpSatTest {
     /** Least minutes of a path from where the row and the scope tip are through one work of each stay. */
     private static double least(Posed posed) {
         RotationProblem problem = posed.problem();
-        List<Work> works = new ArrayList<>();
+        List<Begun> works = new ArrayList<>();
         CpModel model = new CpModel();
         CircuitConstraint circuit = model.addCircuit();
         LinearExprBuilder cost = LinearExpr.newBuilder();
         List<List<BoolVar>> done = new ArrayList<>();
         for (Stay stay : posed.stays()) {
             List<BoolVar> ways = new ArrayList<>();
-            for (Work work : problem.works(stay)) {
+            for (Begun work : begun(problem, problem.works(stay))) {
                 works.add(work);
                 BoolVar taken = model.newBoolVar("work " + works.size());
                 circuit.addArc(works.size(), works.size(), taken.not());
@@ -176,14 +176,14 @@ class CoursesAgainstCpSatTest {
             done.add(ways);
         }
         for (int to = 1; to <= works.size(); to++) {
-            Work work = works.get(to - 1);
+            Begun work = works.get(to - 1);
             arc(model, circuit, cost, 0, to, leading(problem, work, problem.place(), problem.seated()));
-            arc(model, circuit, cost, to, 0, 0);
+            arc(model, circuit, cost, to, 0, OptionalDouble.of(0));
             for (int from = 1; from <= works.size(); from++) {
-                Work before = works.get(from - 1);
+                Begun before = works.get(from - 1);
                 boolean later = problem.rank().applyAsInt(before.option()) <= problem.rank().applyAsInt(work.option());
-                if (before.stay() != work.stay() && later) {
-                    OptionalDouble there = OptionalDouble.of(end(problem, before));
+                if (before.work().stay() != work.work().stay() && later) {
+                    OptionalDouble there = OptionalDouble.of(before.end());
                     arc(model, circuit, cost, from, to, leading(problem, work, there, Optional.of(before.option())));
                 }
             }
@@ -195,36 +195,73 @@ class CoursesAgainstCpSatTest {
         return solver.objectiveValue() / PER_MINUTE;
     }
 
+    /** No arc where no minutes are given. */
     private static void arc(
-            CpModel model, CircuitConstraint circuit, LinearExprBuilder cost, int from, int to, double minutes) {
-        BoolVar taken = model.newBoolVar(from + " to " + to);
-        circuit.addArc(from, to, taken);
-        cost.addTerm(taken, Math.round(PER_MINUTE * minutes));
+            CpModel model, CircuitConstraint circuit, LinearExprBuilder cost, int from, int to, OptionalDouble minutes) {
+        if (minutes.isPresent()) {
+            BoolVar taken = model.newBoolVar(from + " to " + to);
+            circuit.addArc(from, to, taken);
+            cost.addTerm(taken, Math.round(PER_MINUTE * minutes.getAsDouble()));
+        }
     }
 
-    private static double end(RotationProblem problem, Work work) {
-        return work.how() == How.ROUND
-                ? problem.atReference(work.option(), work.landmark().getAsInt())
-                : work.rising() ? work.sweeping().orElseThrow().to() : work.sweeping().orElseThrow().from();
+    /**
+     * A work, and where airfoil 1 stands when it begins and ends.
+     *
+     * @param unmoved whether nothing is moved before: the airfoil from which a round is told is at the reference already
+     */
+    private record Begun(Work work, double begin, double end, boolean unmoved) {
+
+        ViewOption option() {
+            return work.option();
+        }
+    }
+
+    /** Of a round also those that begin at the landmark or at one of the two airfoils either side of it, if that is there. */
+    private static List<Begun> begun(RotationProblem problem, List<Work> works) {
+        List<Begun> all = new ArrayList<>();
+        for (Work work : works) {
+            if (work.how() == How.ROUND) {
+                double there = problem.atReference(work.option(), work.landmark().getAsInt());
+                all.add(new Begun(work, there, there, false));
+                for (int apart = -2; apart <= 2; apart++) {
+                    double beside = there - apart * 360.0 / problem.row().count();
+                    all.add(new Begun(work, beside, beside, true));
+                }
+            } else {
+                Sweeping sweeping = work.sweeping().orElseThrow();
+                all.add(
+                        work.rising()
+                                ? new Begun(work, sweeping.from(), sweeping.to(), false)
+                                : new Begun(work, sweeping.to(), sweeping.from(), false));
+            }
+        }
+        return all;
     }
 
     /** Minutes from an end to where a work begins: turned unwatched, or watched where the sweep goes that way anyway. */
-    private static double leading(
-            RotationProblem problem, Work work, OptionalDouble from, Optional<ViewOption> at) {
+    private static OptionalDouble leading(
+            RotationProblem problem, Begun begun, OptionalDouble from, Optional<ViewOption> at) {
+        Work work = begun.work();
         double seating = work.option().awayFrom(at, PRICES);
         double search = 0.25 + PRICES.unwatched() / 2;
         if (from.isEmpty()) {
-            return seating + search + (work.how() == How.ROUND ? 0 : PRICES.identification());
+            return begun.unmoved()
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(seating + search + (work.how() == How.ROUND ? 0 : PRICES.identification()));
+        }
+        double way = way(problem, from.getAsDouble(), begun.begin());
+        if (begun.unmoved()) {
+            double apart = Math.abs((from.getAsDouble() - begun.begin() + 180 + 720) % 360 - 180);
+            return apart <= problem.aim().applyAsDouble(work.option())
+                    ? OptionalDouble.of(seating)
+                    : OptionalDouble.empty();
         }
         if (work.how() == How.ROUND) {
-            double begin = problem.atReference(work.option(), work.landmark().getAsInt());
-            return seating + Math.min(search, turning(way(problem, from.getAsDouble(), begin)));
+            return OptionalDouble.of(seating + Math.min(search, turning(way)));
         }
-        Sweeping sweeping = work.sweeping().orElseThrow();
-        double begin = work.rising() ? sweeping.from() : sweeping.to();
-        double way = way(problem, from.getAsDouble(), begin);
         double watched = way > 0 == work.rising() ? PRICES.watched() * Math.abs(way) / 360 : Double.POSITIVE_INFINITY;
-        return seating + Math.min(turning(way), watched);
+        return OptionalDouble.of(seating + Math.min(turning(way), watched));
     }
 
     private static double turning(double way) {

@@ -147,7 +147,8 @@ final class OrderBound {
 
     private double way(double clock, View to, int beside) {
         double degrees = RotationProblem.landmarks(row).stream()
-                .mapToDouble(landmark -> ToldBy.off(row, landmark, clock, to.reference(), beside))
+                .mapToDouble(
+                        landmark -> ToldBy.off(clock, ToldBy.nearest(row, landmark, clock, to.reference(), beside)))
                 .min()
                 .orElse(0);
         double off = off(to) + COARSEST;

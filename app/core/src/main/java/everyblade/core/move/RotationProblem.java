@@ -326,18 +326,25 @@ record RotationProblem(
 
     /** Minutes to bring an airfoil to the reference from which a whole turn can be told. */
     private double bringing(Work work, double here) {
-        double nearest = IntStream.rangeClosed(-shifted, shifted)
-                .mapToDouble(apart -> toldBeside(work, here + apart * Engine.pitch(row)))
+        if (shifted == 0) {
+            return isTold(work, here) ? 0 : prices.turning(way(here, begin(work, here)));
+        }
+        return IntStream.rangeClosed(-shifted, shifted)
+                .mapToDouble(apart -> here + apart * Engine.pitch(row))
+                .map(there -> ToldBy.off(there, told(work, there)) - aim.applyAsDouble(work.option()))
+                .map(off -> prices.turning(Math.max(0, off - ROUNDING)))
                 .min()
                 .orElseThrow();
-        return shifted > 0 ? prices.turning(nearest) : prices.turning(way(here, begin(work, here)));
     }
 
-    /** How far off the landmark of a round is, or an airfoil told by it: none if one is at the reference; degrees. */
-    private double toldBeside(Work work, double here) {
-        double off = ToldBy.off(
+    /** Where airfoil 1 stands while the landmark of a round is at the reference, or the airfoil beside it that is nearest. */
+    private double told(Work work, double here) {
+        return ToldBy.nearest(
                 row, work.landmark().getAsInt(), here, work.option().view().reference(), ToldBy.BESIDE);
-        return Math.max(0, off - aim.applyAsDouble(work.option()) - ROUNDING);
+    }
+
+    private boolean isTold(Work work, double here) {
+        return ToldBy.off(here, told(work, here)) <= aim.applyAsDouble(work.option()) + ROUNDING;
     }
 
     /** What the way costs if it is watched too, as a part of the move that follows; not where that goes the other way. */
@@ -357,8 +364,8 @@ record RotationProblem(
     double begin(Work work, double here) {
         return switch (work.how()) {
             case ROUND ->
-                toldBeside(work, here) == 0
-                        ? here
+                isTold(work, here)
+                        ? told(work, here)
                         : atReference(work.option(), work.landmark().getAsInt());
             case SWEEP -> work.sweeping().get().begin(here, work.rising(), this::way);
             case WHOLE, LOOK -> here;

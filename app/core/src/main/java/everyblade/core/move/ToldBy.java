@@ -35,18 +35,23 @@ public record ToldBy(Landmark landmark, int apart) {
     }
 
     /**
-     * How far the nearest of the airfoils at a landmark and beside it is from a reference, degrees.
+     * Where airfoil 1 stands while one of the airfoils at a landmark and beside it is at a reference: that which is nearest;
+     * clock angle in degrees.
      *
-     * @param first clock angle of airfoil 1
+     * @param first where airfoil 1 stands now
      * @param reference clock angle
      * @param beside how many airfoils either way
      */
-    static double off(Row row, int landmark, double first, double reference, int beside) {
+    static double nearest(Row row, int landmark, double first, double reference, int beside) {
         double there = reference - Engine.fromFirst(row, landmark).degrees();
         return IntStream.rangeClosed(-beside, beside)
-                .mapToDouble(apart -> there - apart * Engine.pitch(row))
-                .map(place -> Math.abs(RotationProblem.way(first, place, EnumSet.allOf(Direction.class))))
-                .min()
+                .mapToObj(apart -> there - apart * Engine.pitch(row))
+                .min(Comparator.comparingDouble(place -> off(first, place)))
                 .orElseThrow();
+    }
+
+    /** How far one clock angle is from another, degrees. */
+    static double off(double from, double to) {
+        return Math.abs(RotationProblem.way(from, to, EnumSet.allOf(Direction.class)));
     }
 }
