@@ -169,7 +169,7 @@ class CoursesAgainstCpSatTest {
                 works.add(work);
                 BoolVar taken = model.newBoolVar("work " + works.size());
                 circuit.addArc(works.size(), works.size(), taken.not());
-                cost.addTerm(taken, Math.round(PER_MINUTE * work.minutes()));
+                cost.addTerm(taken, Math.round(PER_MINUTE * work.work().minutes()));
                 ways.add(taken);
             }
             model.addExactlyOne(ways.toArray(BoolVar[]::new));

@@ -7,9 +7,12 @@ import everyblade.core.angle.Turn;
 import everyblade.core.move.RotationProblem.Course;
 import everyblade.core.move.RotationProblem.How;
 import everyblade.core.move.RotationProblem.Stay;
+import everyblade.core.move.RotationProblem.Work;
 import everyblade.core.turning.Engine;
+import everyblade.spi.View;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -18,6 +21,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Tries every set of options that covers a row, and every way of sharing its airfoils out among them, and keeps for each
@@ -27,13 +32,18 @@ import java.util.stream.Collectors;
 final class CoverSearch {
 
     private static final int MOST_SHARINGS = 256;
+    /** So many ways are followed, a tenth of a second; the rest are only counted in by what they take at least. */
+    private static final int MOST_FOLLOWED = 200;
     /** To pass so many airfoils, evenly spaced, takes nearly a whole turn. */
     private static final int LEAST_WHOLE = 6;
 
     private final RowNeeds needs;
     private final RotationProblem problem;
     private final Map<Wanted, VisibilityWindow> windows = new HashMap<>();
+    private final Map<Stay, List<Work>> works = new HashMap<>();
+    private final Map<Set<String>, RowPlan> best = new HashMap<>();
     private final Map<ViewOption, Optional<VisibilityWindow>> anywhere = new IdentityHashMap<>();
+    private int followed;
 
     /**
      * A way of seeing a row.
@@ -63,16 +73,57 @@ final class CoverSearch {
     /** The quickest way through each set of ports that will do. */
     static List<RowPlan> of(RowNeeds needs, RotationProblem problem) {
         CoverSearch search = new CoverSearch(needs, problem);
-        Map<Set<String>, RowPlan> best = new HashMap<>();
-        for (int mask = 1; mask < 1 << needs.options().size(); mask++) {
-            int set = mask;
-            if (needs.kinds().stream().allMatch(kind -> needs.covers(set, kind))) {
-                for (RowPlan plan : search.plans(mask)) {
-                    best.merge(plan.ports(), plan, CoverSearch::better);
-                }
+        IntStream.range(1, 1 << needs.options().size())
+                .filter(mask -> needs.kinds().stream().allMatch(kind -> needs.covers(mask, kind)))
+                .boxed()
+                .sorted(Comparator.comparing(Integer::bitCount))
+                .forEach(search::tryAll);
+        return List.copyOf(search.best.values());
+    }
+
+    private void tryAll(int mask) {
+        Set<String> ports = in(mask).flatMap(option -> option.view().port().stream())
+                .collect(Collectors.toCollection(TreeSet::new));
+        List<Portion> portions = portions(mask);
+        boolean all = sharings(portions) <= MOST_SHARINGS;
+        int[] choice = new int[portions.size()];
+        do {
+            if (followed >= MOST_FOLLOWED && best.containsKey(ports)) {
+                countIn(ports, mask);
+                return;
             }
+            Map<Integer, BitSet> served = served(portions, choice);
+            if (served.size() == Integer.bitCount(mask)) {
+                follow(ports, stays(served), all ? served : essential(mask));
+            }
+        } while (all && advance(choice, portions));
+    }
+
+    private Stream<ViewOption> in(int mask) {
+        return IntStream.range(0, needs.options().size())
+                .filter(option -> (mask >> option & 1) != 0)
+                .mapToObj(needs.options()::get);
+    }
+
+    /** What was not followed is only known to take so long. */
+    private void countIn(Set<String> ports, int mask) {
+        RowPlan known = best.get(ports);
+        double least = outset(atLeast(
+                in(mask).map(option -> new Stay(option, List.of())).toList(), essential(mask)));
+        best.put(ports, new RowPlan(ports, known.course(), Math.min(least, known.bound())));
+    }
+
+    /** Nothing need be found out of what takes longer than what is known anyway. */
+    private void follow(Set<String> ports, List<Stay> stays, Map<Integer, BitSet> atLeast) {
+        RowPlan known = best.get(ports);
+        List<Stay> least = atLeast(stays, atLeast);
+        if (known != null && outset(least) >= known.minutes()) {
+            return;
         }
-        return List.copyOf(best.values());
+        followed++;
+        Course course = course(problem, stays);
+        double bound = bound(least);
+        best.merge(ports, new RowPlan(ports, course, bound), CoverSearch::better);
     }
 
     private static RowPlan better(RowPlan a, RowPlan b) {
@@ -80,18 +131,34 @@ final class CoverSearch {
         return new RowPlan(quicker.ports(), quicker.course(), Math.min(a.bound(), b.bound()));
     }
 
-    private List<RowPlan> plans(int mask) {
-        List<Portion> portions = portions(mask);
-        List<RowPlan> plans = new ArrayList<>();
-        boolean all = sharings(portions) <= MOST_SHARINGS;
-        int[] choice = new int[portions.size()];
-        do {
-            Map<Integer, BitSet> served = served(portions, choice);
-            if (served.size() == Integer.bitCount(mask)) {
-                plans.add(plan(served, all ? served : essential(mask)));
-            }
-        } while (all && advance(choice, portions));
-        return plans;
+    private Course course(RotationProblem problem, List<Stay> stays) {
+        return problem.course(stays.stream().map(this::works).toList());
+    }
+
+    private List<Work> works(Stay stay) {
+        return works.computeIfAbsent(stay, problem::works);
+    }
+
+    /** Minutes of these stays without the ways between them, and with what they may save by sharing moves. */
+    private double outset(List<Stay> stays) {
+        Map<View, Integer> views = new HashMap<>();
+        double minutes = 0;
+        for (Stay stay : stays) {
+            views.merge(stay.option().view(), 1, Integer::sum);
+            minutes += works(stay).stream().mapToDouble(Work::minutes).min().orElse(0);
+        }
+        boolean seated = stays.stream().anyMatch(stay -> problem.seated().equals(Optional.of(stay.option())));
+        Optional<View> here = problem.seated().map(ViewOption::view);
+        for (Map.Entry<View, Integer> view : views.entrySet()) {
+            boolean there = here.equals(Optional.of(view.getKey()));
+            minutes += (there ? 0 : problem.prices().view() - problem.prices().station())
+                    + problem.prices().station() * view.getValue();
+        }
+        return minutes
+                - (seated ? problem.prices().station() : 0)
+                - (problem.fromAnywhere()
+                        ? 0
+                        : 2 * stays.size() * problem.prices().move());
     }
 
     private List<Portion> portions(int mask) {
@@ -157,20 +224,15 @@ final class CoverSearch {
         return served;
     }
 
-    private RowPlan plan(Map<Integer, BitSet> served, Map<Integer, BitSet> atLeast) {
+    private List<Stay> stays(Map<Integer, BitSet> served) {
         int mask = served.keySet().stream().mapToInt(option -> 1 << option).sum();
         int whole = served.entrySet().stream()
                 .filter(entry -> whole(needs.options().get(entry.getKey()), entry.getValue()))
                 .mapToInt(entry -> 1 << entry.getKey())
                 .sum();
-        List<Stay> stays = served.entrySet().stream()
+        return served.entrySet().stream()
                 .map(entry -> stay(entry.getKey(), entry.getValue(), whole, mask))
                 .toList();
-        Course course = problem.solved(stays);
-        Set<String> ports = stays.stream()
-                .flatMap(stay -> stay.option().view().port().stream())
-                .collect(Collectors.toCollection(TreeSet::new));
-        return new RowPlan(ports, course, bound(course, atLeast));
     }
 
     /** A row that is turned whole anyway passes everything: nobody needs to know where. */
@@ -226,26 +288,31 @@ final class CoverSearch {
     }
 
     /**
-     * Minutes that this set of options takes at least: what must be turned whole is; elsewhere an airfoil must at least
-     * come to where anything of it can be seen at all.
+     * What this set of options takes at least: what must be turned whole is; elsewhere an airfoil must at least come to where
+     * anything of it can be seen at all.
      */
-    private double bound(Course course, Map<Integer, BitSet> atLeast) {
-        List<Stay> stays = new ArrayList<>();
+    private List<Stay> atLeast(List<Stay> stays, Map<Integer, BitSet> atLeast) {
+        List<Stay> least = new ArrayList<>();
         for (Map.Entry<Integer, BitSet> entry : atLeast.entrySet()) {
             ViewOption option = needs.options().get(entry.getKey());
-            boolean whole = course.works().stream()
-                    .anyMatch(work ->
-                            work.option().equals(option) && (work.how() == How.ROUND || work.how() == How.WHOLE));
+            boolean whole = stays.stream()
+                    .filter(stay -> stay.option().equals(option))
+                    .flatMap(stay -> works(stay).stream())
+                    .anyMatch(work -> work.how() == How.ROUND || work.how() == How.WHOLE);
             if (whole && !problem.slack().none() && !entry.getValue().isEmpty()) {
-                stays.add(new Stay(option, List.of(), true));
+                least.add(new Stay(option, List.of(), true));
             } else {
-                stays.add(anywhere.computeIfAbsent(option, CoverSearch::atLeast)
+                least.add(anywhere.computeIfAbsent(option, CoverSearch::atLeast)
                         .filter(window -> !entry.getValue().isEmpty())
                         .map(window -> stay(option, entry.getValue(), window.before(problem.slack())))
                         .orElseGet(() -> new Stay(option, List.of())));
             }
         }
-        Course least = problem.loosely().solved(stays);
+        return least;
+    }
+
+    private double bound(List<Stay> stays) {
+        Course least = course(problem.loosely(), stays);
         return least.minutes() - savable(least) * problem.prices().move();
     }
 
@@ -279,9 +346,7 @@ final class CoverSearch {
         if (gaps.isEmpty()) {
             return Optional.empty();
         }
-        Arc widest = gaps.stream()
-                .max(java.util.Comparator.comparingLong(Arc::length))
-                .orElseThrow();
+        Arc widest = gaps.stream().max(Comparator.comparingLong(Arc::length)).orElseThrow();
         Turn from = Turn.ofTicks(widest.start() + widest.length());
         return Optional.of(
                 VisibilityWindow.anywhereIn(from, from.plus(Turn.ofTicks(Circle.STANDARD.ticks() - widest.length()))));

@@ -29,6 +29,8 @@ import java.util.stream.IntStream;
 final class EveryOrder {
 
     private static final int LEAST_AIRFOILS = 6;
+    /** All sets of them are looked at again and again. */
+    private static final int MOST_OPTIONS = 8;
 
     private final Row row;
     private final List<ViewOption> options;
@@ -106,6 +108,7 @@ final class EveryOrder {
         return RemainingState.turns(needs.row())
                 && count >= LEAST_AIRFOILS
                 && needs.allOptions()
+                && needs.options().size() <= MOST_OPTIONS
                 && needs.options().stream().allMatch(ViewOption::travels)
                 && needs.kinds().size() == 1
                 && needs.kinds().get(0).airfoils().cardinality() == count

@@ -6,9 +6,7 @@ import everyblade.spi.Direction;
 import everyblade.spi.Landmark;
 import everyblade.spi.Row;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -152,7 +150,12 @@ record RotationProblem(
 
     /** The quickest course through all stays. */
     Course solved(List<Stay> stays) {
-        return new Search(stays.stream().map(this::works).toList()).best(0, place, seated);
+        return course(stays.stream().map(this::works).toList());
+    }
+
+    /** The same, with every sensible way of doing each. */
+    Course course(List<List<Work>> works) {
+        return new CourseSearch(this, works).quickest();
     }
 
     /** Every sensible way of doing a stay. */
@@ -205,7 +208,7 @@ record RotationProblem(
     }
 
     /** Watching may also begin right here, before anything comes into sight, if that saves a move. */
-    private List<Work> beginningHere(Stay stay, double here) {
+    List<Work> beginningHere(Stay stay, double here) {
         List<VisibilityWindow> andHere = new ArrayList<>(stay.windows());
         andHere.add(new VisibilityWindow(here, here));
         return sweeps(stay, Sweeping.of(andHere, prices));
@@ -243,85 +246,25 @@ record RotationProblem(
         return ways.contains(Direction.CW) && clockwise <= TURN / 2 ? clockwise : clockwise - TURN;
     }
 
-    private final class Search {
-
-        private final List<List<Work>> works;
-        private final Map<Node, Course> known = new HashMap<>();
-
-        private record Node(int done, Optional<ViewOption> from, long place) {}
-
-        Search(List<List<Work>> works) {
-            this.works = works;
+    /**
+     * Minutes from where the row stands until a work can begin, without what it takes to get there with the scope tip.
+     *
+     * @param from clock angle of airfoil 1; empty if nobody knows
+     * @param seated whether the scope tip is newly seated for it
+     */
+    double leading(Work work, OptionalDouble from, boolean seated) {
+        if (from.isEmpty()) {
+            return prices.searching() + (work.how() == How.ROUND ? 0 : prices.identification());
         }
-
-        Course best(int done, OptionalDouble from, Optional<ViewOption> at) {
-            if (done == (1 << works.size()) - 1) {
-                return new Course(List.of(), 0);
-            }
-            Node node = new Node(done, at, from.isPresent() ? Math.round(from.getAsDouble() * 1e6) : Long.MIN_VALUE);
-            Course before = known.get(node);
-            if (before == null) {
-                before = looked(done, from, at);
-                known.put(node, before);
-            }
-            return before;
+        double here = seated && setBack.isPresent() ? setBack.getAsDouble() : from.getAsDouble();
+        if (fromAnywhere) {
+            return 0;
         }
-
-        private Course looked(int done, OptionalDouble from, Optional<ViewOption> at) {
-            int least = Integer.MAX_VALUE;
-            for (int stay = 0; stay < works.size(); stay++) {
-                if ((done >> stay & 1) == 0) {
-                    least = Math.min(
-                            least, rank.applyAsInt(works.get(stay).get(0).option()));
-                }
-            }
-            Course best = null;
-            for (int stay = 0; stay < works.size(); stay++) {
-                if ((done >> stay & 1) != 0
-                        || rank.applyAsInt(works.get(stay).get(0).option()) != least) {
-                    continue;
-                }
-                for (Work work : works(stay, from)) {
-                    double minutes = work.minutes() + leading(work, from, at);
-                    if (best == null || minutes < best.minutes()) {
-                        Course rest = best(done | 1 << stay, after(work, from), Optional.of(work.option()));
-                        if (best == null || minutes + rest.minutes() < best.minutes() - ROUNDING) {
-                            List<Work> all = new ArrayList<>(List.of(work));
-                            all.addAll(rest.works());
-                            best = new Course(all, minutes + rest.minutes());
-                        }
-                    }
-                }
-            }
-            return best;
+        if (work.how() == How.ROUND) {
+            return Math.min(bringing(work, here), prices.searching());
         }
-
-        private List<Work> works(int stay, OptionalDouble from) {
-            List<Work> anyhow = works.get(stay);
-            if (!slack.none() || from.isEmpty() || anyhow.get(0).how() != How.SWEEP) {
-                return anyhow;
-            }
-            List<Work> all = new ArrayList<>(anyhow);
-            all.addAll(beginningHere(anyhow.get(0).stay(), from.getAsDouble()));
-            return all;
-        }
-
-        /** Minutes until the work can begin. */
-        private double leading(Work work, OptionalDouble from, Optional<ViewOption> at) {
-            double seating = work.option().awayFrom(at, prices);
-            if (from.isEmpty()) {
-                return seating + prices.searching() + (work.how() == How.ROUND ? 0 : prices.identification());
-            }
-            double here = seating > 0 && setBack.isPresent() ? setBack.getAsDouble() : from.getAsDouble();
-            if (fromAnywhere) {
-                return seating;
-            }
-            if (work.how() == How.ROUND) {
-                return seating + Math.min(bringing(work, here), prices.searching());
-            }
-            double way = way(here, begin(work, here));
-            return seating + Math.min(prices.turning(way), watchedToo(work, way)) + further(work, here);
-        }
+        double way = way(here, begin(work, here));
+        return Math.min(prices.turning(way), watchedToo(work, way)) + further(work, here);
     }
 
     /** Minutes to bring an airfoil to the reference from which a whole turn can be told. */
@@ -372,7 +315,7 @@ record RotationProblem(
         };
     }
 
-    private OptionalDouble after(Work work, OptionalDouble from) {
+    OptionalDouble after(Work work, OptionalDouble from) {
         double here =
                 from.orElseGet(() -> atReference(work.option(), landmarks().get(0)));
         double end = work.how() == How.SWEEP && work.sweeping().get().length() > 0

@@ -20,6 +20,7 @@ import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
@@ -203,6 +204,12 @@ record ViewOption(
         return facets;
     }
 
+    /** Of where it is alone: what it shows is large, and options are looked up all the time. */
+    @Override
+    public int hashCode() {
+        return Objects.hash(view.id(), station);
+    }
+
     Optional<Station> stationThere() {
         return view.stations().stream()
                 .filter(at -> station.equals(Optional.of(at.id())))
@@ -233,7 +240,9 @@ record ViewOption(
         if (from.filter(this::equals).isPresent()) {
             return 0;
         }
-        return from.filter(other -> other.view().equals(view)).isPresent() ? prices.station() : seating(prices);
+        return from.filter(other -> other.view().id().equals(view.id())).isPresent()
+                ? prices.station()
+                : seating(prices);
     }
 
     private double seating(Prices prices) {

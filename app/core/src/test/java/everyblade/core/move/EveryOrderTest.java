@@ -28,7 +28,7 @@ class EveryOrderTest {
     @Test
     void itIsWhatTryingAllThereIsFinds() throws Exception {
         int found = 0;
-        for (int seed = 0; seed < (CAMPAIGN ? 2_000 : 40); seed++) {
+        for (int seed = 0; seed < (CAMPAIGN ? 2_000 : 20); seed++) {
             Job job = new Job(random(new SplittableRandom(seed)));
             SlowOrders slow = slow(job, "r");
             OptionalDouble least = least(job, Integer.MAX_VALUE);
@@ -41,7 +41,7 @@ class EveryOrderTest {
                     .as("job " + seed)
                     .isLessThanOrEqualTo(Math.min(slow.minutes(), plan.minutes()) + ROUNDING);
         }
-        assertThat(found).isGreaterThan(20);
+        assertThat(found).isGreaterThan(10);
     }
 
     private static Engine random(SplittableRandom random) {

@@ -60,6 +60,26 @@ class PlanBuilderTest {
             assertThat(open(followed(job, plan))).isZero();
         }
 
+        /** Far more ways of sharing blades out among twelve views than anybody could wait for. */
+        @Test
+        void whereThereAreTooManyWaysToFollowThemAllTheRestIsCountedIn() {
+            Engines engines = new Engines()
+                    .pad("pad", Ratio.ONE, 2, 0, 0)
+                    .row("r", RowKind.ROTOR, 40, Direction.CW, 3, List.of(), false, 0)
+                    .aim(1);
+            for (int view = 0; view < 12; view++) {
+                engines.view("v" + view, "r", 77 * view % 360, 3, "s" + (view % 3 + 1));
+            }
+            Job job = new Job(engines.built())
+                    .enter("view v0", "datum r 1", "turn on 100", "skip on 50", "turn on 60", "view v1", "turn on 120")
+                    .enter("skip on 20", "turn on 40", "view v2", "turn on 90", "skip on 100", "turn on 70");
+            Plan plan = plan(job);
+            assertThat(plan.unsure()).isZero();
+            assertThat(open(followed(job, plan))).isZero();
+            assertThat(plan.bound()).isPositive().isLessThan(plan.minutes());
+            assertThat(plan.proved()).isFalse();
+        }
+
         @Test
         void nothingIsLeftToDoWhenAllIsSeen() {
             Plan plan = plan(new Job(blades36).enter("view v", "datum c1 1", "turn on 360"));
