@@ -23,7 +23,7 @@ import java.util.stream.IntStream;
 /**
  * The least minutes in which a rotor of which nothing was seen is turned whole before options that are enough together: every
  * set of them, in every order that keeps that of the ports, from every airfoil that can be told, each turn with and without
- * going a little further, followed through fold and coverage. Best first (A*, Hart, Nilsson and Raphael 1968): what is still
+ * going a little further, followed through fold and coverage. Best first (A*): what is still
  * ahead of an order is taken for no more than it can be, so the first order that closes everything is the least.
  */
 final class EveryOrder {
