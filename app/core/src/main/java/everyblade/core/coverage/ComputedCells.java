@@ -83,7 +83,7 @@ final class ComputedCells implements Cells {
 
     private void off(int zone, int count) {
         double all = seen.own.all()[zone];
-        double slack = ROUNDING * all;
+        double slack = slack(zone);
         CoveredSurface own = seen.offAtEdge(zone, false);
         CoveredSurface reached = seen.offAtEdge(zone, true);
         for (int n = 1; n <= count; n++) {
@@ -98,10 +98,14 @@ final class ComputedCells implements Cells {
         }
     }
 
+    /** By how much sums of areas of a zone may be off, mm². */
+    private double slack(int zone) {
+        return ROUNDING * seen.own.all()[zone];
+    }
+
     /** Whether so much of a zone is enough to be within reach. */
     private boolean enough(double area, int zone) {
-        double own = seen.own.all()[zone];
-        return area > 0 && area >= (judging.reach() - ROUNDING) * own;
+        return area > 0 && area >= judging.reach() * seen.own.all()[zone] - slack(zone);
     }
 
     @Override
@@ -135,7 +139,7 @@ final class ComputedCells implements Cells {
     }
 
     private Optional<State> done(Part of, int cell, int zone, Part lessOfOwn, Part lessOfReach) {
-        double slack = ROUNDING * seen.own.all()[zone];
+        double slack = slack(zone);
         if (of.all - lessOfOwn.all >= judging.seen() * seen.own.all()[zone] - slack
                 && of.strip - lessOfOwn.strip >= judging.edge() * seen.own.strip()[zone] - slack) {
             return Optional.of(State.SEEN);
@@ -166,7 +170,7 @@ final class ComputedCells implements Cells {
         if (done(sure, cell, zone, Part.NONE, Part.NONE).isEmpty()) {
             return false;
         }
-        double slack = ROUNDING * seen.own.all()[zone];
+        double slack = slack(zone);
         Part lessOfOwn = sure.all < seen.own.all()[zone] - slack
                 ? part(seen.offAtEdge(n, zone, false, parts, whole), 0)
                 : Part.NONE;
@@ -213,7 +217,7 @@ final class ComputedCells implements Cells {
     @Override
     public boolean lacksEdgeAlone(int n, int zone) {
         int cell = (n - 1) * zones + zone;
-        double slack = ROUNDING * seen.own.all()[zone];
+        double slack = slack(zone);
         return seen.sure.all()[cell] - offOfOwn.all()[cell]
                         >= judging.seen() * seen.own.all()[zone] - slack
                 && state(n, zone) != State.SEEN;

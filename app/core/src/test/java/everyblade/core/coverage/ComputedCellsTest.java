@@ -60,10 +60,12 @@ class ComputedCellsTest extends SeventyBlades {
         return set((facet, patch) -> true);
     }
 
-    /** Bounds that decide of a cell, one a hair on this side and one on the other; and one that it just meets but for its edges. */
+    /** Bounds that a cell just meets, with what its edges cut off and without, and bounds a hair to either side. */
     private List<Judging> round(double seen, double edge, double butForEdges) {
         return List.of(
                 judging(butForEdges, 0.05, 0),
+                judging(seen, 0.05, 0),
+                judging(seen, 0.05, edge + HAIR),
                 judging(Math.max(0, seen - HAIR), 0.05, Math.max(0, edge - HAIR)),
                 judging(seen + HAIR, 0.05, Math.max(0, edge - HAIR)),
                 judging(Math.max(0, seen - HAIR), 0.05, edge + HAIR));
