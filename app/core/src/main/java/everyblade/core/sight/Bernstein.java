@@ -16,9 +16,6 @@ final class Bernstein {
 
     /** Keeps of these openings within 0 to 1 where the polynomial of degree two is not negative: c0 (1 − s)² + 2 c1 s (1 − s) + c2 s². */
     static void keepQuadratic(double c0, double c1, double c2, IntervalSet open) {
-        if (c0 >= 0 && c1 >= 0 && c2 >= 0) {
-            return;
-        }
         double square = c1 * c1 - c0 * c2;
         boolean atStart = c0 >= 0;
         boolean atEnd = c2 >= 0;

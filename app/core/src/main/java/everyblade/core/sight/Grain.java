@@ -52,7 +52,7 @@ public record Grain(Patches patches, int[][] around, int[][] smooth, int[][] cor
         return atEnd(patches, patch)
                 || IntStream.range(0, patches.edges(patch))
                         .map(edge -> patches.beyond(patch, edge))
-                        .anyMatch(beside -> patches.facet(beside) == patches.facet(patch) && atEnd(patches, beside));
+                        .anyMatch(beside -> atEnd(patches, beside));
     }
 
     private static boolean atEnd(Patches patches, int patch) {

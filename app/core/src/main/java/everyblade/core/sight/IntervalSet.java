@@ -66,9 +66,6 @@ final class IntervalSet {
 
     /** Takes away what lies between the two. */
     void subtract(double from, double to) {
-        if (size == 0 || to <= ends[0] || from >= ends[size - 1]) {
-            return;
-        }
         int first = 0;
         while (first < size && ends[first + 1] <= from) {
             first += 2;

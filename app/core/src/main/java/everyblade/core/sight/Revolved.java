@@ -183,9 +183,7 @@ final class Revolved {
             }
             return;
         }
-        light.subtract(
-                least < -scale ? Double.NEGATIVE_INFINITY : least / scale,
-                most > scale ? Double.POSITIVE_INFINITY : most / scale);
+        light.subtract(least / scale, most / scale);
     }
 
     /** Keeps the clock angles whose cosine lies in the light. */

@@ -91,10 +91,8 @@ final class RingShade {
             to = Math.min(from + count - 1, (int) Math.floor((high - least - offset) / TURN * count + 1e-9));
         }
         // Nearest first, for near airfoils shade most.
-        int step = middle < 0 ? -1 : 1;
-        int first = middle < 0 ? to : from;
         for (int k = 0; k <= to - from && !open.isEmpty(); k++) {
-            int i = Math.floorMod(first + k * step, count);
+            int i = Math.floorMod(middle < 0 ? to - k : from + k, count);
             turned.turnedFrom(fan, cosine[i], sine[i]);
             hierarchy.shade(turned, open, i == 0 ? spared : -1);
         }
