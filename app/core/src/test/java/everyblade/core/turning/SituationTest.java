@@ -458,10 +458,18 @@ class SituationTest {
 
         @Test
         void keepsWhatIsMissingUntilItIsThereAgain() {
-            job.enter("lost nut", "lost lamp");
+            job.enter("recheck 4 root", "lost nut", "lost lamp");
             assertThat(after(job).ledger().missing()).containsExactly("nut", "lamp");
             job.enter("tool in lamp");
             assertThat(after(job).ledger().missing()).containsExactly("nut");
+        }
+
+        @Test
+        void keepsAQuestionUntilItIsSettled() {
+            job.enter("recheck 4 root", "lost nut");
+            assertThat(after(job).ledger().questions()).containsOnlyKeys(3, 4);
+            job.enter("settle 3 because looked at again");
+            assertThat(after(job).ledger().questions()).containsOnlyKeys(4);
         }
 
         @Test
