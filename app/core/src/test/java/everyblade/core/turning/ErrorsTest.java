@@ -176,4 +176,11 @@ class ErrorsTest {
         assertThat(TakenAsExact.of(silent.fold().situation()).map(English::say))
                 .hasValue("Nobody stated what a move may be off, so each is taken as exact unless it says ±, in: c1.");
     }
+
+    @Test
+    void aScopeTipIsDrawnAsExactlyAsItIsSaidSoNothingIsTakenForGrantedOfARowThatStandsStill() {
+        Job still = new Job(new Engines().stator("s1", 20).view("w", "s1", 0, 2).built())
+                .enter("view w", "datum s1 1", "draw 20");
+        assertThat(TakenAsExact.of(still.fold().situation())).isEmpty();
+    }
 }

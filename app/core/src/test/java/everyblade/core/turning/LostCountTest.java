@@ -117,6 +117,16 @@ class LostCountTest {
             assertThat(job.airfoils("r", State.SEEN)).isEqualTo(run(1, 1, 43, 43, 51, 60));
         }
 
+        /** Over the slip the rows are tied by where both stood before it, and the first move after it is cleared so. */
+        @Test
+        void aRowTiedToItBeforeASlipClearsAStretchAfterIt() {
+            job.enter(
+                    "view v", "datum r 1", "view u", "datum q 1", "slip", "here 1", "turn 60 ±0", "view v", "here 51");
+            job.enter("turn 60 ±0", "view u", "here 43");
+            assertThat(job.coverage().lostCount()).isTrue();
+            assertThat(job.airfoils("q", State.SEEN)).isEqualTo(run(1, 1, 51, 60));
+        }
+
         @Test
         void aRowTiedToItBeforeGoesOnBeyondTheLoss() {
             job.enter(

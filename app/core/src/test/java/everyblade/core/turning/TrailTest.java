@@ -1,6 +1,7 @@
 package everyblade.core.turning;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -43,5 +44,21 @@ class TrailTest {
         assertThat(branch.first(1).with(8)).containsExactly(1, 8);
         assertThat(branch).containsExactly(1, 9);
         assertThat(whole).containsExactly(1, 2, 3);
+    }
+
+    @Test
+    void goneOnWithFromTwoPlacesOneBeforeTheOtherIsTwoTrails() {
+        Trail<Integer> branch = upTo(3).first(2).with(9);
+        assertThat(branch.first(1).with(8)).containsExactly(1, 8);
+        assertThat(branch).containsExactly(1, 2, 9);
+    }
+
+    @Test
+    void hasNothingBeyondItsEndThoughALongerOneHas() {
+        Trail<Integer> three = upTo(3);
+        Trail<Integer> two = three.first(2);
+        assertThatThrownBy(() -> two.get(2)).isInstanceOf(IndexOutOfBoundsException.class);
+        assertThatThrownBy(() -> two.first(3)).isInstanceOf(IndexOutOfBoundsException.class);
+        assertThat(three.first(3)).containsExactly(1, 2, 3);
     }
 }
