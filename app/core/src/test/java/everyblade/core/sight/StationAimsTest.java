@@ -19,6 +19,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** How exactly a blade can be put to the middle of a picture that is not exactly where its station says. */
 class StationAimsTest {
@@ -67,6 +69,30 @@ class StationAimsTest {
     @Test
     void isNothingAtAnExactStation() {
         assertThat(new StationAims(engine).at(view, exact)).isZero();
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 100, 359})
+    void isTheSameWhereverTheStationStandsAndItsAxisMayLeanOutward(double clock) {
+        Station slanted = new Station(
+                "slanted",
+                -30,
+                115,
+                clock,
+                new Heading(1, 0.2, 0.5),
+                new Heading(0, 0, 1),
+                new Station.Tolerance(0.2, 5));
+        Blocks blocks =
+                new Blocks().row("own", RowKind.ROTOR, 6, 0, 10, 3, 100, 150).view("v", "own", slanted);
+        Pose straight = Pose.of(slanted, blocks.model().scopeTip("tip").orElseThrow());
+        double farthest = PoseFamily.of(straight, slanted.within()).stream()
+                .mapToDouble(pose -> Math.abs(Math.IEEEremainder(middle(pose) - middle(straight), 360)))
+                .max()
+                .orElseThrow();
+
+        assertThat(new StationAims(blocks.scene()).at(blocks.model().views().get(0), slanted))
+                .isCloseTo(farthest, within(1e-3))
+                .isGreaterThan(1);
     }
 
     @Test
