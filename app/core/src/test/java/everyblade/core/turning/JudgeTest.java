@@ -3,6 +3,7 @@ package everyblade.core.turning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.entry.EntryKind;
+import everyblade.core.entry.RecordEntry;
 import org.junit.jupiter.api.Test;
 
 class JudgeTest {
@@ -16,5 +17,10 @@ class JudgeTest {
                         || kind.weight().isPresent())
                 .hasSizeGreaterThan(10)
                 .allMatch(kind -> Judge.judges(kind.type()));
+    }
+
+    @Test
+    void a_note_is_but_words() {
+        assertThat(Judge.judges(RecordEntry.Note.class)).isFalse();
     }
 }
