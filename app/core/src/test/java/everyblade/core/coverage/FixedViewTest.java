@@ -6,13 +6,16 @@ import static org.assertj.core.api.Assertions.within;
 import everyblade.core.Job;
 import everyblade.core.ShapedEngine;
 import everyblade.core.angle.Circle;
+import everyblade.core.sight.Reach;
 import everyblade.core.sight.StationSight;
 import everyblade.core.surface.Patches;
 import everyblade.spi.RowKind;
 import everyblade.spi.Station;
 import everyblade.spi.Station.Heading;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -181,5 +184,42 @@ class FixedViewTest {
         assertWithinReach(
                 pastVanesOfAnotherCount().view("f", "s", FAR),
                 (sight, kind, facet, patch, clock) -> sight.reaches(kind, facet, patch));
+    }
+
+    /** Of the vanes before the scope tip some are near enough for its pixels and some are not. */
+    @Test
+    void whatIsBeforeTheTipButTooFarForItsPixelsIsTooCoarseAndTheRestIsNotReached() {
+        Coverage coverage = new Job(vanes().fixedView("f", "s", station(0, 0)).built())
+                .set("detail", "0.9")
+                .enter("view f", "datum s 1 ± 0")
+                .coverage();
+        RowCoverage row = coverage.row("s");
+        Reach.FromStation from = row.reach().orElseThrow().stations().get(0);
+        Patches patches = coverage.sights().grain(row.row()).patches();
+        Set<Why> told = EnumSet.noneOf(Why.class);
+        for (int n = 1; n <= VANES; n++) {
+            long clock = (n - 1) * 360L / VANES * Circle.TICKS_PER_DEGREE;
+            for (int zone = 0; zone < row.zoning().size(); zone++) {
+                Why why = reached(from.sight(), patches, zone, clock)
+                        ? Why.SKIPPED
+                        : reached(from.anyDetail(), patches, zone, clock) ? Why.COARSE : Why.NO_ACCESS;
+                assertThat(row.why(n, zone)).as("vane %d, zone %d", n, zone).contains(why);
+                told.add(why);
+            }
+        }
+        assertThat(told).hasSize(3);
+    }
+
+    /** Whether a twentieth of a zone is in sight where a vane stands. */
+    private static boolean reached(StationSight sight, Patches patches, int zone, long clock) {
+        double own = 0;
+        double shown = 0;
+        for (int patch : patches.ofZone(zone)) {
+            int facet = patches.facet(patch);
+            double area = patches.facets().area(patch);
+            own += area;
+            shown += everyPoseShowsAt(sight, 0, facet, patch - patches.first(facet), clock) ? area : 0;
+        }
+        return shown >= 0.05 * own;
     }
 }
