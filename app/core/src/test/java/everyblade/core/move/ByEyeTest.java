@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigInteger;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ByEyeTest {
 
@@ -28,6 +30,25 @@ class ByEyeTest {
             }
         }
         assertThat(counted).isGreaterThan(10_000);
+    }
+
+    /** In a row of 41, a prime, every step comes to all. */
+    @ParameterizedTest
+    @CsvSource({
+        "0, 20, 41, 0, 20",
+        "20, 20, 41, 20, 20",
+        "-20, 20, 41, -20, 20",
+        "3, 4, 41, 3, 4",
+        "0, 4, 5, 0, 4",
+    })
+    void countsUpToTwentyAndNotOnceRound(int way, int sweep, int count, int skipped, int watched) {
+        assertThat(ByEye.of(way, sweep, count)).hasValue(new ByEye(skipped, watched));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 21, 41", "21, 5, 41", "-21, 5, 41", "0, 5, 5", "0, 6, 5"})
+    void nobodyCountsMore(int way, int sweep, int count) {
+        assertThat(ByEye.of(way, sweep, count)).isEmpty();
     }
 
     private static boolean comesToAll(int step, int count) {

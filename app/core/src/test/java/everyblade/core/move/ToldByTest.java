@@ -37,4 +37,23 @@ class ToldByTest {
     void noneTellsOneThatIsFartherAway(int airfoil) {
         assertThat(ToldBy.of(ROW, airfoil)).isEmpty();
     }
+
+    /** Airfoils stand 18° apart; while airfoil 5 is at the reference of 90°, airfoil 1 is at 18°. */
+    @ParameterizedTest
+    @CsvSource({
+        "18, 18",
+        "17, 18",
+        "352, 0",
+        "350, -18",
+        "-9.1, -18",
+        "340, -18",
+        "200, -18",
+        "26, 18",
+        "28, 36",
+        "60, 54",
+        "120, 54"
+    })
+    void aRoundIsToldByTheNearestOfFiveAirfoils(double first, double there) {
+        assertThat(ToldBy.nearest(ROW, 5, first, 90, 2)).isEqualTo(there);
+    }
 }
