@@ -1,19 +1,26 @@
 package everyblade.core.move;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import everyblade.core.Engines;
 import everyblade.core.Job;
 import everyblade.core.ShapedEngine;
+import everyblade.core.angle.Turn;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.entry.EntryText;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.entry.Zoning;
+import everyblade.core.sight.Pose;
+import everyblade.core.sight.StationSight;
+import everyblade.spi.Direction;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import everyblade.spi.Station;
 import everyblade.spi.Station.Heading;
+import java.util.List;
 import java.util.stream.IntStream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 
 class SquarestTest {
@@ -111,5 +118,120 @@ class SquarestTest {
         assertThat(best.clock()).isEqualTo(118);
         assertThat(best.slant()).isEmpty();
         assertThat(best.entries()).extracting(EntryText::of).containsExactly("skip back to 330", "look");
+    }
+
+    /** How squarely an option shows zones of an airfoil there: mean cosine of the angle between normal and line of sight. */
+    private double square(ViewOption option, int airfoil, double clock, ZoneSet zones) {
+        var mesh = job.coverage().sights().scene(row).row().airfoil();
+        var facets = job.coverage().sights().scene(row).facets();
+        StationSight sight = option.sight().orElseThrow();
+        Pose pose = Pose.of(
+                option.stationThere().orElseThrow(),
+                job.fold().situation().engine().model().scopeTips().get(0));
+        // Instead of the airfoil the scope tip is turned, the other way.
+        double turned = Math.toRadians(pose.clock().degrees() - clock);
+        Vector3D tip = Vector3D.of(pose.x(), pose.r() * Math.sin(turned), pose.r() * Math.cos(turned));
+        double all = 0;
+        double square = 0;
+        for (int facet : IntStream.range(0, mesh.faceCount()).toArray()) {
+            if (zones.contains(mesh.zone(facet))) {
+                all += facets.area(facet);
+                boolean shown = sight.arcs(sight.kind(row, airfoil), 0, facet)
+                        .contains(Turn.ofDegrees(clock).wrapped().floorTicks());
+                Vector3D normal =
+                        Vector3D.of(facets.normal(facet, 0), facets.normal(facet, 1), facets.normal(facet, 2));
+                Vector3D sightLine = tip.subtract(
+                        Vector3D.of(facets.centroid(facet, 0), facets.centroid(facet, 1), facets.centroid(facet, 2)));
+                square += shown ? facets.area(facet) * Math.max(0, normal.dot(sightLine.normalize())) : 0;
+            }
+        }
+        return square / all;
+    }
+
+    @Test
+    void everyFacetCountsByTheCosineOfTheAngleAtWhichItIsSeen() {
+        job.enter("view front", "datum r 1");
+        List<ViewOption> options = ViewOption.of(job.coverage(), job.coverage().row("r"));
+        for (int side = 0; side < 2; side++) {
+            ZoneSet zones = zoning.side(side);
+            Squarest best = of(1, zones);
+            double squarest = 0;
+            for (ViewOption option : options) {
+                for (double clock = 0; clock < 360; clock += 0.5) {
+                    double there = square(option, 1, clock, zones);
+                    squarest = Math.max(squarest, there);
+                    if (option.station().equals(best.station()) && clock == best.clock()) {
+                        assertThat(best.share()
+                                        * Math.cos(Math.toRadians(best.slant().orElseThrow())))
+                                .isCloseTo(there, within(1e-9));
+                    }
+                }
+            }
+            assertThat(best.share() * Math.cos(Math.toRadians(best.slant().orElseThrow())))
+                    .isCloseTo(squarest, within(1e-9));
+        }
+    }
+
+    @Test
+    void ofTwoViewsThatShowItAlikeTheOneInUseIsBest() {
+        Engines alike = new Engines().rotor("c1", 36).view("v", "c1", 118, 2).view("w", "c1", 18, 2);
+        Job inOne = new Job(alike.built()).enter("view v", "datum c1 1");
+        Job inOther = new Job(alike.built()).enter("view w", "datum c1 1");
+        Row blades = inOne.fold().situation().engine().rows().get("c1");
+
+        assertThat(Squarest.of(inOne.fold(), inOne.coverage(), blades, 4, new ZoneSet(1))
+                        .orElseThrow()
+                        .view()
+                        .id())
+                .isEqualTo("v");
+        assertThat(Squarest.of(inOther.fold(), inOther.coverage(), blades, 4, new ZoneSet(1))
+                        .orElseThrow()
+                        .view()
+                        .id())
+                .isEqualTo("w");
+    }
+
+    @Test
+    void whereNothingIsComputedTheViewThatShowsMoreOfThePartsIsBest() {
+        Job declared = new Job(new Engines()
+                        .row("c1", RowKind.ROTOR, 36, Direction.CW, 2, List.of(), false, 0)
+                        .view("half", "c1", 118, 2, "root")
+                        .view("whole", "c1", 18, 2, "root", "tip")
+                        .built())
+                .enter("view half", "datum c1 1");
+        Row blades = declared.fold().situation().engine().rows().get("c1");
+
+        Squarest both = Squarest.of(declared.fold(), declared.coverage(), blades, 4, new ZoneSet(3))
+                .orElseThrow();
+        assertThat(both.view().id()).isEqualTo("whole");
+        assertThat(both.share()).isEqualTo(1);
+        Squarest root = Squarest.of(declared.fold(), declared.coverage(), blades, 4, new ZoneSet(1))
+                .orElseThrow();
+        assertThat(root.view().id()).isEqualTo("half");
+    }
+
+    @Test
+    void whoIsThereAlreadyOnlyLooks() {
+        Job declared = new Job(
+                        new Engines().rotor("c1", 36).view("v", "c1", 118, 2).built())
+                .enter("view v", "datum c1 1", "skip on 30.04");
+        Row blades = declared.fold().situation().engine().rows().get("c1");
+
+        Squarest best = Squarest.of(declared.fold(), declared.coverage(), blades, 34, new ZoneSet(1))
+                .orElseThrow();
+        assertThat(best.entries()).extracting(EntryText::of).containsExactly("look");
+    }
+
+    /** Vane 1 was at the reference of 118°, and vane 4 stands 30° further on. */
+    @Test
+    void aScopeTipIsFedRoundARowThatStandsStill() {
+        Job declared =
+                new Job(new Engines().stator("s1", 36).view("v", "s1", 118, 2).built()).enter("view v", "datum s1 1");
+        Row vanes = declared.fold().situation().engine().rows().get("s1");
+
+        Squarest best = Squarest.of(declared.fold(), declared.coverage(), vanes, 4, new ZoneSet(1))
+                .orElseThrow();
+        assertThat(best.entries()).extracting(EntryText::of).containsExactly("feed 30", "look");
+        assertThat(best.reading().orElseThrow()).isEqualByComparingTo("148");
     }
 }
