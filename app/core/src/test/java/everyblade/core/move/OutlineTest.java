@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import everyblade.core.Engines;
 import everyblade.core.Job;
+import everyblade.core.coverage.Why;
 import everyblade.core.entry.Settings;
 import everyblade.core.move.Outline.Stop;
 import everyblade.core.move.Outline.Visit;
@@ -15,6 +16,8 @@ import everyblade.spi.View;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 /** A rotor and a row that stands still, each through a port of its own, and what a plan of both comes to. */
@@ -42,6 +45,26 @@ class OutlineTest {
         assertThat(plan.minutes()).isCloseTo(2 * (8 + 2 + 0.25 + 0.5 + 0.5 + 0.25) + 4 + 4 * 328 / 360.0, within(1e-9));
         assertThat(plan.left()).isZero();
         assertThat(plan.unsure()).isZero();
+    }
+
+    @Test
+    void itIsProvedWhereItTakesNoMoreThanItsBoundAndClosesAll() {
+        assertThat(plan(plan.minutes(), 0).proved()).isTrue();
+        assertThat(plan(plan.minutes() - 1e-7, 0).proved()).isTrue();
+        assertThat(plan(plan.minutes() - 1e-3, 0).proved()).isFalse();
+        assertThat(plan(plan.minutes(), 2).proved()).isFalse();
+        assertThat(plan(plan.minutes(), 2).unsure()).isEqualTo(2 + 1);
+        assertThat(plan(plan.minutes(), 2).left()).isEqualTo(5);
+        assertThat(plan.turning().toString()).isEqualTo("360");
+    }
+
+    private Plan plan(double bound, int unsure) {
+        SortedMap<Why, Integer> open = new TreeMap<>();
+        if (unsure > 0) {
+            open.put(Why.PLACEMENT, unsure);
+            open.put(Why.NOT_WATCHED, 1);
+        }
+        return new Plan(plan.moves(), bound, new TreeMap<>(Map.of(Why.NO_ACCESS, 5)), open, LeastTurns.NONE);
     }
 
     @Test
