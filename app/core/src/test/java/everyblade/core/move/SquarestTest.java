@@ -19,6 +19,7 @@ import everyblade.spi.RowKind;
 import everyblade.spi.Station;
 import everyblade.spi.Station.Heading;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
@@ -170,6 +171,56 @@ class SquarestTest {
             assertThat(best.share() * Math.cos(Math.toRadians(best.slant().orElseThrow())))
                     .isCloseTo(squarest, within(1e-9));
         }
+    }
+
+    /** Drawn round by so much, a scope tip sees the same of a blade that was turned as far. */
+    @Test
+    void aScopeTipElsewhereOnTheCircleSeesTheSameThatMuchFurtherOn() {
+        Job there = new Job(new ShapedEngine()
+                .row("r", RowKind.ROTOR, 12, 35, 0)
+                .view("front", "r", drawn(AHEAD, 40), drawn(LEFT, 40))
+                .built());
+        Squarest here = of(1, zoning.side(1));
+        Squarest elsewhere = Squarest.of(there.fold(), there.coverage(), row, 1, zoning.side(1))
+                .orElseThrow();
+        assertThat(elsewhere.station()).isEqualTo(here.station());
+        assertThat(elsewhere.clock()).isEqualTo(TypedDegrees.wrapped(here.clock() + 40));
+        assertThat(elsewhere.slant().orElseThrow()).isCloseTo(here.slant().orElseThrow(), within(1e-6));
+        assertThat(elsewhere.share()).isCloseTo(here.share(), within(1e-9));
+    }
+
+    private static Station drawn(Station station, double clock) {
+        return new Station(
+                station.id(),
+                station.x(),
+                station.r(),
+                clock,
+                station.forward(),
+                station.up(),
+                station.within(),
+                station.forClock());
+    }
+
+    /** Twenty vanes 18° apart; of a view that cannot be drawn round each is seen where it stands, if it is seen at all. */
+    @Test
+    void aVaneBeforeAFixedViewIsSeenWhereItStands() {
+        Job fixed = new Job(new ShapedEngine()
+                        .row("s", RowKind.STATOR, 20, 10, 0)
+                        .fixedView("f", "s", ShapedEngine.station("s", -15, 135, new Heading(1, 0.3, -0.3), 0, 0))
+                        .built())
+                .enter("view f", "datum s 3 ± 0");
+        Row vanes = fixed.fold().situation().engine().rows().get("s");
+        ZoneSet all = Zoning.of(vanes).all();
+        int seen = 0;
+        for (int n = 1; n <= 20; n++) {
+            Optional<Squarest> best = Squarest.of(fixed.fold(), fixed.coverage(), vanes, n, all);
+            if (best.isPresent()) {
+                seen++;
+                assertThat(best.get().clock()).isEqualTo(TypedDegrees.wrapped(18.0 * (n - 3)));
+                assertThat(best.get().reading()).isEmpty();
+            }
+        }
+        assertThat(seen).isBetween(1, 10);
     }
 
     @Test
