@@ -14,6 +14,8 @@ import everyblade.picture.report.OutlineWords;
 import everyblade.session.around.OneLine;
 import everyblade.spi.Row;
 import everyblade.words.Words;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -115,7 +117,7 @@ final class PlanText {
                 plan.openings(),
                 plan.views(),
                 plan.minutes(),
-                Math.min(plan.bound(), plan.minutes()));
+                BigDecimal.valueOf(plan.bound()).setScale(1, RoundingMode.FLOOR));
         new OutlineWords(words).least(plan.least()).ifPresent(this::explained);
     }
 

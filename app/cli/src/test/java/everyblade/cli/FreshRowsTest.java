@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,6 +29,15 @@ class FreshRowsTest {
     void noPlanTurnsLess(String model, String row, int turns, int degrees, double minutes, double proved)
             throws IOException {
         assertPlanned(model, row, turns, degrees, minutes, proved);
+    }
+
+    /** 48.5 of 48.8 minutes. */
+    @Test
+    void whatNoPlanTakesLessThanIsNeverRoundedUp() {
+        assertThat(Console.in(folder)
+                        .run("plan", MODELS.resolve("tansy-a1").toString(), "--rows", "t")
+                        .out())
+                .contains("49 min in all; no plan takes less than 48 min;");
     }
 
     @ParameterizedTest

@@ -101,7 +101,7 @@ public record OutlineWords(Words words) {
                 String.join(", ", told),
                 minutes(plan.minutes()),
                 plan.proved(),
-                minutes(Math.min(plan.bound(), plan.minutes())));
+                minutes(plan.bound(), RoundingMode.FLOOR));
     }
 
     /** What must be turned and drawn whichever stations are taken; empty where that is no whole turn. */
@@ -145,7 +145,11 @@ public record OutlineWords(Words words) {
 
     /** Minutes, whole where they are many. */
     public String minutes(double minutes) {
-        return words.plain(BigDecimal.valueOf(minutes).setScale(minutes < 10 ? 1 : 0, RoundingMode.HALF_EVEN)) + " min";
+        return minutes(minutes, RoundingMode.HALF_EVEN);
+    }
+
+    private String minutes(double minutes, RoundingMode rounding) {
+        return words.plain(BigDecimal.valueOf(minutes).setScale(minutes < 10 ? 1 : 0, rounding)) + " min";
     }
 
     private String turning(BigDecimal degrees) {
