@@ -69,6 +69,38 @@ class SweepingTest {
         assertThat(best.length()).isEqualTo(149 - 11);
     }
 
+    /** From 200° by way of 10° and 20° to the end of the circle and on it is 180°, the other ways 190° and more. */
+    @Test
+    void theQuickestComesFirst() {
+        List<Sweeping> all = Sweeping.of(List.of(at(10), at(20), at(200)), PRICES);
+        assertThat(all).hasSize(3);
+        assertThat(all.get(0).from()).isEqualTo(201);
+        assertThat(all).isSortedAccordingTo((a, b) -> Double.compare(a.minutes(PRICES), b.minutes(PRICES)));
+    }
+
+    /** The first look may be from 9° to 11°, the last from 95° to 105°; going up each is taken as soon as it will do. */
+    @Test
+    void looksAtBothEndsTellHowFarOffTheyMayBe() {
+        Sweeping best = Sweeping.of(List.of(at(10), new VisibilityWindow(105, 95)), PRICES)
+                .get(0);
+        assertThat(best).isEqualTo(new Sweeping(List.of(new Stretch(11, 11), new Stretch(95, 95)), 2, 10));
+    }
+
+    @Test
+    void aStretchAtAnEndMayNotBeOff() {
+        Sweeping best =
+                Sweeping.of(List.of(at(10), at(14), at(150), at(154)), PRICES).get(0);
+        assertThat(best).isEqualTo(new Sweeping(List.of(new Stretch(11, 13), new Stretch(151, 153)), 0, 0));
+    }
+
+    /** Of one that must be passed from 100° to 130°, and one within, there is but one stretch. */
+    @Test
+    void whatOverlapsIsWatchedInOne() {
+        Sweeping best = Sweeping.of(List.of(new VisibilityWindow(100, 130), at(110), at(125)), PRICES)
+                .get(0);
+        assertThat(best.stretches()).containsExactly(new Stretch(100, 130));
+    }
+
     /** A look at rest serves from 6° to 10°. */
     @ParameterizedTest
     @CsvSource({"8, 8", "6, 6", "10, 10", "5, 6", "12, 10", "368, 8", "190, 6", "187, 10", "189, 6", "-172, 10"})
