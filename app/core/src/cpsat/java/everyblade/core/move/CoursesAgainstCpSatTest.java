@@ -64,7 +64,9 @@ class CoursesAgainstCpSatTest {
             Job job = fresh.get(seed % fresh.size()).another();
             Optional<Posed> posed = posed(job);
             if (posed.isPresent()) {
-                Course course = posed.get().problem().solved(posed.get().stays());
+                RotationProblem problem = posed.get().problem();
+                Course course = problem.course(
+                        posed.get().stays().stream().map(problem::works).toList());
                 assertThat(course.minutes())
                         .as("job %d: %s", seed, job.fold().entries())
                         .isCloseTo(least(posed.get()), within(1e-4));

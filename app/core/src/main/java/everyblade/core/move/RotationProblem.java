@@ -148,12 +148,11 @@ record RotationProblem(
                 row, turns, ways, rounds, aim, shifted, slack, place, setBack, fromAnywhere, seated, rank, prices);
     }
 
-    /** The quickest course through all stays. */
-    Course solved(List<Stay> stays) {
-        return course(stays.stream().map(this::works).toList());
-    }
-
-    /** The same, with every sensible way of doing each. */
+    /**
+     * The quickest course through all stays.
+     *
+     * @param works of each stay, every sensible way of doing it
+     */
     Course course(List<List<Work>> works) {
         return new CourseSearch(this, works).quickest();
     }

@@ -124,7 +124,7 @@ final class Habit {
 
     private void turn(Row row, List<ViewOption> options, Stay stay) {
         RotationProblem problem = problem(row, options, stay.option());
-        Work work = problem.solved(List.of(stay)).works().get(0);
+        Work work = problem.course(List.of(problem.works(stay))).works().get(0);
         follow(Spoken.of(state, problem, work));
         if (state.turnedWhole() && stay(row, options, stay.option()).isPresent()) {
             follow(Spoken.further(state, problem(row, options, stay.option()), work).stream()
