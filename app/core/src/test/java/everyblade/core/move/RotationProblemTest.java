@@ -11,12 +11,15 @@ import everyblade.core.move.RotationProblem.Course;
 import everyblade.core.move.RotationProblem.How;
 import everyblade.core.move.RotationProblem.Stay;
 import everyblade.core.move.RotationProblem.Work;
+import everyblade.core.move.Sweeping.Stretch;
 import everyblade.core.move.VisibilityWindow.Slack;
 import everyblade.spi.Direction;
 import everyblade.spi.Ratio;
 import everyblade.spi.Row;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -165,5 +168,73 @@ class RotationProblemTest {
         assertThat(problem(SLACK, 1).withoutRounds().works(new Stay(option(0), List.of(), true)))
                 .extracting(Work::how)
                 .containsExactly(How.WHOLE);
+    }
+
+    private static Work sweep(boolean rising, double below, Stretch... stretches) {
+        Sweeping sweeping = new Sweeping(List.of(stretches), below, 0);
+        return new Work(
+                new Stay(option(0), List.of(new VisibilityWindow(0, 0))),
+                How.SWEEP,
+                Optional.of(sweeping),
+                rising,
+                OptionalInt.empty(),
+                sweeping.minutes(PRICES));
+    }
+
+    private static double leading(Work work, double here) throws Exception {
+        return problem(SLACK, 1).leading(work, OptionalDouble.of(here), false);
+    }
+
+    @Test
+    void whoDoesNotKnowWhereItStandsLooksForALandmark() throws Exception {
+        Work round =
+                problem(SLACK, 1).works(new Stay(option(0), List.of(), true)).get(0);
+        assertThat(problem(SLACK, 1).leading(round, OptionalDouble.empty(), true))
+                .isEqualTo(0.25 + 0.5);
+        assertThat(problem(SLACK, 1).leading(sweep(true, 0, new Stretch(40, 80)), OptionalDouble.empty(), true))
+                .isEqualTo(0.25 + 0.5 + 0.5);
+        assertThat(leading(round, 90 - 30)).as("blade 2 is at the reference").isZero();
+        assertThat(leading(round, 90 - 30 + 1)).as("within the aim").isZero();
+        assertThat(leading(round, 90 - 30 + 61)).as("blade 4, two from it").isZero();
+        assertThat(leading(round, 90 - 30 + 90)).as("three from it").isEqualTo(0.25 + 90 / 360.0);
+        assertThat(leading(round, 90 - 30 + 180)).as("a search is never longer").isEqualTo(0.25 + 0.5);
+    }
+
+    /** Twelve degrees are watched sooner than a move is begun and ended for them; ninety are not. */
+    @Test
+    void aShortWayIsWatchedTooIfItIsOnTheWay() throws Exception {
+        Work up = sweep(true, 0, new Stretch(100, 140));
+        Work down = sweep(false, 0, new Stretch(100, 140));
+        assertThat(leading(up, 88)).isCloseTo(4 * 12 / 360.0, within(1e-12));
+        assertThat(leading(up, 10)).isCloseTo(0.25 + 90 / 360.0, within(1e-12));
+        assertThat(leading(up, 112)).isCloseTo(0.25 + 12 / 360.0, within(1e-12));
+        assertThat(leading(up, 100)).isZero();
+        assertThat(leading(down, 152)).isCloseTo(4 * 12 / 360.0, within(1e-12));
+        assertThat(leading(down, 128)).isCloseTo(0.25 + 12 / 360.0, within(1e-12));
+        assertThat(leading(down, 140)).isZero();
+    }
+
+    @Test
+    void whoTakesAFirstLookEarlierTurnsFurtherForIt() throws Exception {
+        Work looks = sweep(true, 4, new Stretch(10, 10), new Stretch(50, 50));
+        assertThat(leading(looks, 10)).isZero();
+        assertThat(leading(looks, 7)).isCloseTo(3 / 360.0, within(1e-12));
+        assertThat(leading(looks, 0)).isCloseTo(4 * 6 / 360.0 + 4 / 360.0, within(1e-12));
+    }
+
+    @Test
+    void aSweepEndsWhereItGoesAndARoundWhereItBegan() throws Exception {
+        RotationProblem problem = problem(SLACK, 1);
+        OptionalDouble here = OptionalDouble.of(100);
+        assertThat(problem.after(sweep(true, 0, new Stretch(350, 370)), here)).hasValue(10);
+        assertThat(problem.after(sweep(false, 0, new Stretch(350, 370)), here)).hasValue(350);
+        assertThat(problem.after(sweep(true, 0, new Stretch(370, 370)), here)).hasValue(10);
+        assertThat(problem.after(sweep(false, 0, new Stretch(-5, 20)), here)).hasValue(355);
+        Work round = problem.works(new Stay(option(0), List.of(), true)).get(0);
+        assertThat(problem.after(round, here)).hasValue(90 - 30);
+        assertThat(problem.after(round, OptionalDouble.empty())).hasValue(90 - 30);
+        assertThat(problem.after(round, OptionalDouble.of(29.5)))
+                .as("blade 3 is at the reference")
+                .hasValue(30);
     }
 }
