@@ -51,7 +51,7 @@ public final class PlanBuilder {
     private final int most;
     private final Progress watching;
     private final List<Move> moves = new ArrayList<>();
-    /** Options of rows that showed nothing, or from which nothing may be turned. */
+    /** Options of rows that showed nothing in this try, or from which nothing may be turned. */
     private final Set<ViewOption> vain = new HashSet<>();
 
     private final Map<String, Slack> slacks = new HashMap<>();
@@ -128,6 +128,8 @@ public final class PlanBuilder {
                     }
                 }
                 builder.follow(choice);
+                // What showed nothing then may show what was left since.
+                builder.vain.clear();
             }
             return builder;
         } catch (Refusal refused) {
