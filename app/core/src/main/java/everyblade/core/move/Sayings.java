@@ -178,18 +178,19 @@ final class Sayings {
         double sweep = state.usual(row).sign() * (TURN + seam);
         boolean back = !problem.turns() && !work.option().holds(state.now().seat());
         int airfoils = row.count() + (int) Math.ceil(seam / Engine.pitch(row));
-        return ready().map(ready -> new Saying(
-                with(
-                        ready.there().entries(),
-                        coarse() ? steered.watchedBlades(airfoils, sweep > 0) : steered.watched(turn(sweep))),
-                ready.identified(),
-                ready.there().closing(),
-                ready.there().way(),
-                ready.identified().isPresent() || back
-                        ? Optional.empty()
-                        : Optional.of(shown(ready.there(), reading(ready.there()))),
-                coarse() ? Math.signum(sweep) * airfoils * Engine.pitch(row) : sweep,
-                false));
+        return Stream.concat(counted(), ready())
+                .map(ready -> new Saying(
+                        with(
+                                ready.there().entries(),
+                                coarse() ? steered.watchedBlades(airfoils, sweep > 0) : steered.watched(turn(sweep))),
+                        ready.identified(),
+                        ready.there().closing(),
+                        ready.there().way(),
+                        ready.identified().isPresent() || back
+                                ? Optional.empty()
+                                : Optional.of(shown(ready.there(), reading(ready.there()))),
+                        coarse() ? Math.signum(sweep) * airfoils * Engine.pitch(row) : sweep,
+                        false));
     }
 
     private Stream<Saying> stretches(Sweeping.Stretch stretch, boolean first) {
@@ -289,6 +290,15 @@ final class Sayings {
                             sense * eye.watched() * pitch,
                             false);
                 });
+    }
+
+    /** There, round a row that stands still and is counted, though not surely: a whole turn passes all of it, whichever is where. */
+    private Stream<Ready> counted() {
+        return problem.turns() || state.place(row).isPresent()
+                ? Stream.empty()
+                : Seating.of(state, row, work.option())
+                        .filter(there -> there.after().likely(row).isPresent())
+                        .map(there -> new Ready(there, OptionalInt.empty()));
     }
 
     /** What comes first so that the scope tip is there and it is known where the row stands. */

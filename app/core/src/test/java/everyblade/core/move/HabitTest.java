@@ -17,8 +17,11 @@ import org.junit.jupiter.api.Test;
 class HabitTest {
 
     private static final boolean CAMPAIGN = Boolean.getBoolean("everyblade.campaign");
-    /** By number; in the last an option that showed nothing at first shows what was left later. */
-    private static final int[] JOBS = CAMPAIGN ? IntStream.range(0, 300).toArray() : new int[] {0, 56};
+    /**
+     * By number. In the second an option that showed nothing at first shows what was left later; in the last a liner is not surely
+     * counted any more when its turn comes.
+     */
+    private static final int[] JOBS = CAMPAIGN ? IntStream.range(0, 300).toArray() : new int[] {0, 56, 17};
 
     private static final List<String> ENGINES = List.of("tansy-a1", "larkspur-4", "corncrake-12");
     private static final Prices PRICES = Prices.of(Settings.USUAL);
@@ -57,7 +60,7 @@ class HabitTest {
             softly.assertThat(degrees(plan)).as(which).isLessThanOrEqualTo(degrees(habit) + 1e-6);
             softly.assertThat(plan.minutes()).as(which).isLessThanOrEqualTo(habit.minutes() + 1e-6);
             softly.assertThat(plan.bound()).as(which).isLessThanOrEqualTo(plan.minutes() + 1e-6);
-            softly.assertThat(plan.unsure()).as(which).isLessThanOrEqualTo(habit.unsure());
+            softly.assertThat(plan.unsure()).as(which).isLessThanOrEqualTo(CAMPAIGN ? habit.unsure() : 0);
         }
         tell("whole plans", whole);
         tell("first moves", first);
