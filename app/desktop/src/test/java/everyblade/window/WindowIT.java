@@ -13,6 +13,7 @@ import everyblade.session.model.Shelf;
 import everyblade.session.photo.CameraPicture;
 import everyblade.window.view.Choices;
 import java.awt.AWTError;
+import java.awt.Component;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
 import java.awt.KeyboardFocusManager;
@@ -179,7 +180,14 @@ class WindowIT {
         for (String text :
                 List.of("", "1001", "a routine look", "A. Technician", "training manual", "7", "8412,6", "11903")) {
             hands.type(text);
+            Component field =
+                    KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
             hands.strike(KeyEvent.VK_TAB);
+            hands.until("the field after " + text, () -> {
+                Component now =
+                        KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+                return now != null && now != field;
+            });
         }
         untilFocused("form.scopeTip");
         hands.strike(KeyEvent.VK_TAB);
