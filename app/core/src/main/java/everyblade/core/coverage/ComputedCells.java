@@ -166,17 +166,14 @@ final class ComputedCells implements Cells {
     @Override
     public boolean doneBy(int n, int zone, BitSet parts, BitSet whole) {
         int cell = (n - 1) * zones + zone;
-        Part sure = new Part(seen.area(zone, parts), seen.strip(zone, parts));
+        Part sure = part(seen.of(zone, parts), 0);
         if (done(sure, cell, zone, Part.NONE, Part.NONE).isEmpty()) {
             return false;
         }
+        CoveredSurface off = seen.offAtEdge(n, zone, parts, whole);
         double slack = slack(zone);
-        Part lessOfOwn = sure.all < seen.own.all()[zone] - slack
-                ? part(seen.offAtEdge(n, zone, false, parts, whole), 0)
-                : Part.NONE;
-        Part lessOfReach = sure.all < seen.reach.all()[cell] - slack
-                ? part(seen.offAtEdge(n, zone, true, parts, whole), 0)
-                : Part.NONE;
+        Part lessOfOwn = sure.all < seen.own.all()[zone] - slack ? part(off, 0) : Part.NONE;
+        Part lessOfReach = sure.all < seen.reach.all()[cell] - slack ? part(off, 1) : Part.NONE;
         return done(sure, cell, zone, lessOfOwn, lessOfReach).isPresent();
     }
 

@@ -58,9 +58,13 @@ public final class Coverage {
                 .map(row -> RowCoverage.start(situation.engine(), row, knowing, judging)
                         .after(situation, knowing, new KnownCells(situation, settings, knowing, row, kept)))
                 .toList();
-        Map<String, RowCoverage> rows = new LinkedHashMap<>();
-        found.forEach(row -> rows.put(row.row().id(), row));
-        return new Coverage(situation, settings, knowing, rows);
+        return new Coverage(situation, settings, knowing, byId(found));
+    }
+
+    private static Map<String, RowCoverage> byId(List<RowCoverage> rows) {
+        Map<String, RowCoverage> byId = new LinkedHashMap<>();
+        rows.forEach(row -> byId.put(row.row().id(), row));
+        return byId;
     }
 
     /** The coverage of a situation of an engine without mesh files, nothing remembered of what stations show. */
@@ -80,9 +84,11 @@ public final class Coverage {
     /** The coverage of another situation of the same engine. */
     public Coverage after(Situation later) {
         Sights knowing = sights.knowing(later.places());
-        Map<String, RowCoverage> next = new LinkedHashMap<>();
-        rows.forEach((id, row) -> next.put(id, row.after(later, knowing)));
-        return new Coverage(later, settings, knowing, next);
+        List<RowCoverage> next = rows.values().stream()
+                .parallel()
+                .map(row -> row.after(later, knowing))
+                .toList();
+        return new Coverage(later, settings, knowing, byId(next));
     }
 
     /** The same, if of all rows only this one was watched since. */

@@ -199,24 +199,6 @@ final class SeenSurface {
         return patchesSeen;
     }
 
-    /** The surface of these patches of a zone, mm². */
-    double area(int zone, BitSet parts) {
-        double sum = 0;
-        for (int patch : ofZone[zone]) {
-            sum += parts.get(patch) ? area(patch) : 0;
-        }
-        return sum;
-    }
-
-    /** The same of its outermost strip alone. */
-    double strip(int zone, BitSet parts) {
-        double sum = 0;
-        for (int patch : ofZone[zone]) {
-            sum += parts.get(patch) ? strip(patch) : 0;
-        }
-        return sum;
-    }
-
     /**
      * By how much less than what adds up may have been surely seen of a zone, mm², by airfoil from 0: the edge of sight runs
      * somewhere through the patches along it, so half of those that were seen; of those seen as a whole, what lies beyond the place
@@ -257,18 +239,32 @@ final class SeenSurface {
         return missed;
     }
 
+    /** The surface of these patches of a zone, as the first cell. */
+    CoveredSurface of(int zone, BitSet parts) {
+        CoveredSurface sum = CoveredSurface.none(1);
+        for (int patch : ofZone[zone]) {
+            if (parts.get(patch)) {
+                sum.add(0, area(patch), strip(patch));
+            }
+        }
+        return sum;
+    }
+
     /**
-     * The same of airfoil n alone, as the first cell, if these patches and no others were surely seen.
+     * The same as {@link #offAtEdge(int, boolean)} of airfoil n alone, if these patches and no others were surely seen: as the
+     * first cell, and as the second if only what is within reach beyond an edge makes it one.
      *
      * @param asWhole of these, patches that would be seen as a whole
      */
-    CoveredSurface offAtEdge(int n, int zone, boolean ofReach, BitSet parts, BitSet asWhole) {
-        IntPredicate missed = beyond -> !parts.get(beyond) && (!ofReach || within.of(n, beyond));
-        CoveredSurface off = CoveredSurface.none(1);
+    CoveredSurface offAtEdge(int n, int zone, BitSet parts, BitSet asWhole) {
+        CoveredSurface off = CoveredSurface.none(2);
         for (int patch : ofZone[zone]) {
-            if (parts.get(patch) && borders(patch, missed)) {
+            if (parts.get(patch) && borders(patch, beyond -> !parts.get(beyond))) {
                 double cut = cut(asWhole.get(patch));
                 off.add(0, cut * area(patch), cut * strip(patch));
+                if (borders(patch, beyond -> !parts.get(beyond) && within.of(n, beyond))) {
+                    off.add(1, cut * area(patch), cut * strip(patch));
+                }
             }
         }
         return off;

@@ -291,6 +291,10 @@ public final class PlanBuilder {
      * still there.
      */
     private void finish(Row row, String port, List<String> ports) {
+        if (optionsOf(row).stream()
+                .noneMatch(option -> PortChoice.portOf(option).equals(port))) {
+            return;
+        }
         Map<ViewOption, Turned> turned = new HashMap<>();
         if (state.turnedWhole()) {
             optionsOf(row).stream()

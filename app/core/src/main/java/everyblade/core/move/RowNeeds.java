@@ -101,8 +101,15 @@ final class RowNeeds {
      * @param seen what was surely seen of the first of them
      * @param shown by option, what it would show of what is left
      * @param covered by mask, whether that was found out to be enough
+     * @param plainly by mask, whether it was without what matters at an edge of sight alone
      */
-    record Kind(BitSet airfoils, ZoneSet open, Shown seen, List<Shown> shown, Map<Integer, Boolean> covered) {
+    record Kind(
+            BitSet airfoils,
+            ZoneSet open,
+            Shown seen,
+            List<Shown> shown,
+            Map<Integer, Boolean> covered,
+            Map<Integer, Boolean> plainly) {
 
         int example() {
             return airfoils.nextSetBit(0);
@@ -150,6 +157,7 @@ final class RowNeeds {
                         entry.getKey().open(),
                         seen(of, entry.getValue().nextSetBit(0)),
                         entry.getKey().shown(),
+                        new HashMap<>(),
                         new HashMap<>()))
                 .sorted(Comparator.comparing(Kind::example))
                 .toList();
@@ -235,7 +243,10 @@ final class RowNeeds {
 
     /** Whether these options cover a kind only by what they show along edges of sight: patches as a whole, and those beside. */
     boolean onlyAtEdges(Kind kind, int mask) {
-        return covers(mask, kind) && !enough(kind, shown(kind, mask).plain());
+        return covers(mask, kind)
+                && !kind.plainly()
+                        .computeIfAbsent(
+                                mask, key -> enough(kind, shown(kind, key).plain()));
     }
 
     /** The sets of options that cover a kind and from which none can be left out, among these. */
