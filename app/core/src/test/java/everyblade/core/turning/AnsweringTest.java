@@ -44,6 +44,15 @@ class AnsweringTest {
         assertThat(maySettle(job(), 7)).isFalse();
     }
 
+    /** Its time is odd, so that it would be a question if it were another entry. */
+    @Test
+    void notForTheAnswerItself() throws Refusal {
+        Fold fold = noted(NOON, Optional.of(NOON));
+        Logged settle = line(3, NOON.minusSeconds(1), Optional.of(NOON), "settle 3 because of the clock");
+
+        assertThatThrownBy(() -> fold.with(settle)).isInstanceOf(Refusal.class);
+    }
+
     private static Fold noted(Instant at, Optional<Instant> written) throws Refusal {
         Fold fold = Fold.start(Engines.of(12, 2));
         fold = fold.with(line(1, NOON, Optional.of(NOON), "note first"));

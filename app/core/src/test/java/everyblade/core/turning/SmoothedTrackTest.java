@@ -287,6 +287,22 @@ class SmoothedTrackTest {
             assertThat(SmoothedTrack.widening(100)).isCloseTo(2.110421, within(1e-6));
         }
 
+        /** Where a row stood at one of two places it does so in a late run too, and either is wider. */
+        @Test
+        void leaveWhatIsDoubtfulDoubtful() {
+            Track track = moved(moved(identified(Track.start("shaft"), 0, 1), 40, 1), 50, 1);
+            SmoothedTrack.Stand stand =
+                    SmoothedTrack.of(identified(track, 150, 1)).at("c1", 0, 1);
+            SmoothedTrack.Stand late = stand.widened(20);
+
+            assertThat(stand.sure()).isFalse();
+            assertThat(late.sure()).isFalse();
+            assertThat(late.place()).isEqualTo(stand.place().map(place -> place.widened(SmoothedTrack.widening(20))));
+            assertThat(late.otherwise())
+                    .isNotEmpty()
+                    .isEqualTo(stand.otherwise().map(place -> place.widened(SmoothedTrack.widening(20))));
+        }
+
         @Test
         void widenAPlaceToBothSidesOfItsBest() {
             SmoothedTrack placing = SmoothedTrack.of(shortOfATurn());
