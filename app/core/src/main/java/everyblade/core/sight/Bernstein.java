@@ -51,9 +51,6 @@ final class Bernstein {
 
     /** Keeps of these openings within 0 to 1 where the polynomial of degree four is not negative. */
     void keepQuartic(double c0, double c1, double c2, double c3, double c4, IntervalSet open) {
-        if (c0 >= 0 && c1 >= 0 && c2 >= 0 && c3 >= 0 && c4 >= 0) {
-            return;
-        }
         found.clear();
         find(c0, c1, c2, c3, c4, 0, 1);
         open.intersect(found);

@@ -8,6 +8,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class BernsteinTest {
 
@@ -221,5 +222,45 @@ class BernsteinTest {
 
         assertThat(open.count()).isEqualTo(1);
         assertThat(open.length()).isEqualTo(1);
+    }
+
+    /** −s² and −(1 − s)². */
+    @Test
+    void whatIsNegativeButAtOneEndIsTakenAwayThereToo() {
+        for (double[] c : new double[][] {{0, 0, -1}, {-1, 0, 0}}) {
+            open.set(0, 1);
+            Bernstein.keepQuadratic(c[0], c[1], c[2], open);
+
+            assertThat(open.length()).isZero();
+        }
+    }
+
+    /** (s − a) (s − 2 a) times (1 − s)² + s², from either end. */
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void aPairOfRootsIsMissedOnlyIfTheyAreAsGoodAsOne(boolean fromTheEnd) {
+        keepBetweenOrBesides(1, 1e-9, fromTheEnd);
+        assertThat(open.count()).isEqualTo(2);
+        assertThat(open.length()).isCloseTo(1 - 1e-9, within(1e-11));
+
+        keepBetweenOrBesides(1, 1e-11, fromTheEnd);
+        assertThat(open.count()).isEqualTo(1);
+        assertThat(open.length()).isEqualTo(1);
+
+        keepBetweenOrBesides(-1, 1e-9, fromTheEnd);
+        assertThat(open.count()).isEqualTo(1);
+        assertThat(open.length()).isCloseTo(1e-9, within(1e-11));
+
+        keepBetweenOrBesides(-1, 1e-11, fromTheEnd);
+        assertThat(open.isEmpty()).isTrue();
+    }
+
+    private void keepBetweenOrBesides(double sign, double a, boolean fromTheEnd) {
+        double near = sign * 2 * a * a;
+        double middle = sign * (2 * a * a - 1.5 * a);
+        double far = sign * (1 - a) * (1 - 2 * a);
+        open.set(0, 1);
+        bernstein.keepQuartic(
+                fromTheEnd ? far : near, middle / 2, (near + far) / 6, middle / 2, fromTheEnd ? near : far, open);
     }
 }

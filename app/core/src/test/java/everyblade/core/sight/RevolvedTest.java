@@ -213,6 +213,27 @@ class RevolvedTest {
         }
     }
 
+    private IntervalSet pastACylinder(double from, double to, double x0, double r0, double x1, double r1) {
+        walls.clear();
+        walls.add(new Wall(
+                "liner", Optional.empty(), List.of(new MeridionalPoint(from, 15), new MeridionalPoint(to, 15))));
+        IntervalSet open = new IntervalSet();
+        open.set(0, TURN);
+        Revolved.of(walls, swept).shade(x0, r0, 1, x1, r1, new IntervalSet(), open);
+        return open;
+    }
+
+    /** Past a cylinder of radius 15 to its end at x = 50: square to the axis, and from the axis half-way to (80, 30). */
+    @Test
+    void aWallHidesUpToItsVeryEnd() {
+        assertThat(pastACylinder(-50, 50, 50, 10, 50, 20).isEmpty()).isTrue();
+        assertThat(pastACylinder(50, 150, 50, 10, 50, 20).isEmpty()).isTrue();
+        assertThat(pastACylinder(51, 150, 50, 10, 50, 20).length()).isEqualTo(TURN);
+        assertThat(pastACylinder(-50, 50, 20, 0, 80, 30).isEmpty()).isTrue();
+        assertThat(pastACylinder(50, 150, 20, 0, 80, 30).isEmpty()).isTrue();
+        assertThat(pastACylinder(51, 150, 20, 0, 80, 30).length()).isEqualTo(TURN);
+    }
+
     @Test
     void whereThereIsNothingNothingIsHidden() {
         IntervalSet open = new IntervalSet();

@@ -85,9 +85,11 @@ class SightArcsTest {
                 }
             };
 
-            SightArcs.compute(views.scene(), views.pose(), Criteria.USUAL, progress);
+            int facets = SightArcs.compute(views.scene(), views.pose(), Criteria.USUAL, progress)
+                    .facetCount();
 
             assertThat(calls.get()).isPositive().isEqualTo(most.get());
+            assertThat(calls.get()).as("sixteen facets a part").isEqualTo((int) Math.ceil(facets / 16.0));
         }
 
         @Test
