@@ -9,6 +9,7 @@ import everyblade.core.move.VisibilityWindow.Slack;
 import everyblade.core.turning.Seat;
 import everyblade.core.turning.SmoothedTrack.Place;
 import everyblade.spi.Row;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -46,12 +47,25 @@ final class EveryOrder {
     private int followed;
 
     /**
+     * The least of all orders.
+     *
+     * @param minutes that each takes at least
+     * @param order that takes no more; empty if more turns would have to be followed to find it
+     */
+    record Least(double minutes, Optional<Reached> order) {}
+
+    /**
      * Where an order has led to.
      *
+     * @param moves so far
      * @param used options before which it turned, as a bit mask
-     * @param minutes so far
      */
-    record Reached(RemainingState state, int used, double minutes, RowNeeds left) {}
+    record Reached(RemainingState state, List<Move> moves, int used, RowNeeds left) {
+
+        double minutes() {
+            return moves.stream().mapToDouble(Move::minutes).sum();
+        }
+    }
 
     /**
      * An order, and perhaps the turn that is to be followed next.
@@ -85,22 +99,20 @@ final class EveryOrder {
     }
 
     /**
-     * Minutes that every such order takes at least: the least, unless more turns would have to be followed to find it. Empty if
-     * anything else is left, or whole turns are not what closes this.
+     * The least of all such orders. Empty if anything else is left, or whole turns are not what closes this.
      *
      * @param left of all rows
      * @param ports in their order
      * @param most turns to be followed
      */
-    static OptionalDouble least(
+    static Optional<Least> least(
             RemainingState start, List<RowNeeds> left, List<String> ports, Prices prices, int most) {
         return left.stream()
                 .filter(needs -> left.size() == 1 && nothingSeen(needs))
                 .filter(needs ->
                         !start.slack(needs.row(), needs.options().get(0)).none())
-                .map(needs -> new EveryOrder(start, needs, ports, prices).least(start, needs, most))
                 .findFirst()
-                .orElse(OptionalDouble.empty());
+                .flatMap(needs -> new EveryOrder(start, needs, ports, prices).least(start, needs, most));
     }
 
     private static boolean nothingSeen(RowNeeds needs) {
@@ -115,12 +127,14 @@ final class EveryOrder {
                 && needs.kinds().get(0).seen().all().isEmpty();
     }
 
-    private OptionalDouble least(RemainingState start, RowNeeds needs, int most) {
-        reached(start, 0, 0, needs);
+    private Optional<Least> least(RemainingState start, RowNeeds needs, int most) {
+        reached(new Reached(start, List.of(), 0, needs));
         while (!queue.isEmpty()) {
             Node node = queue.remove();
-            if (node.from().left().none() || followed >= most) {
-                return OptionalDouble.of(node.atLeast());
+            boolean all = node.from().left().none();
+            if (all || followed >= most) {
+                return Optional.of(
+                        new Least(node.atLeast(), Optional.of(node.from()).filter(from -> all)));
             }
             if (node.next().isPresent()) {
                 follow(node.from(), node.next().getAsInt());
@@ -128,17 +142,19 @@ final class EveryOrder {
                 goOn(node);
             }
         }
-        return OptionalDouble.empty();
+        return Optional.empty();
     }
 
-    private void reached(RemainingState state, int used, double minutes, RowNeeds needs) {
-        List<Left> left = needs.kinds().stream()
+    private void reached(Reached there) {
+        List<Left> left = there.left().kinds().stream()
                 .map(kind -> new Left(kind.airfoils(), kind.seen(), kind.shown()))
                 .toList();
-        Key key = new Key(used, state.now().seat(), state.place(row), left);
-        if (closesAll(state, needs) && minutes < known.getOrDefault(key, Double.POSITIVE_INFINITY)) {
+        RemainingState state = there.state();
+        Key key = new Key(there.used(), state.now().seat(), state.place(row), left);
+        double minutes = there.minutes();
+        if (closesAll(state, there.left()) && minutes < known.getOrDefault(key, Double.POSITIVE_INFINITY)) {
             known.put(key, minutes);
-            add(new Reached(state, used, minutes, needs), OptionalInt.empty(), minutes);
+            add(there, OptionalInt.empty(), minutes);
         }
     }
 
@@ -181,15 +197,20 @@ final class EveryOrder {
             followed++;
             for (Spoken.Done whole : Spoken.of(from.state(), problem, work)) {
                 if (whole.move().round() || !bound.tells(option)) {
-                    double minutes = from.minutes() + whole.move().minutes();
-                    reached(whole.after(), used, minutes, left(whole.after()));
+                    Reached turned = reached(from.moves(), whole, used);
+                    reached(turned);
                     Spoken.further(whole.after(), problem, work)
                             .filter(more -> bound.nearLandmark(more.after(), option))
-                            .ifPresent(more -> reached(
-                                    more.after(), used, minutes + more.move().minutes(), left(more.after())));
+                            .ifPresent(more -> reached(reached(turned.moves(), more, used)));
                 }
             }
         }
+    }
+
+    private Reached reached(List<Move> before, Spoken.Done done, int used) {
+        List<Move> moves = new ArrayList<>(before);
+        moves.add(done.move());
+        return new Reached(done.after(), List.copyOf(moves), used, left(done.after()));
     }
 
     private OrderBound.Alone alone(RemainingState start, int option) {

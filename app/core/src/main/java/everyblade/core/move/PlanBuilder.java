@@ -3,6 +3,7 @@ package everyblade.core.move;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.RowCoverage;
 import everyblade.core.coverage.Why;
+import everyblade.core.entry.Entry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.ZoneSet;
 import everyblade.core.gap.Gaps;
@@ -67,8 +68,8 @@ public final class PlanBuilder {
     private double bound;
 
     private LeastTurns least = LeastTurns.NONE;
-    /** Minutes of whole turns in every order; empty if more than such turns is left. */
-    private OptionalDouble orders = OptionalDouble.empty();
+    /** Of whole turns in every order; empty if more than such turns is left. */
+    private Optional<EveryOrder.Least> orders = Optional.empty();
 
     /**
      * What is asked about a row.
@@ -101,6 +102,7 @@ public final class PlanBuilder {
      */
     public static Plan of(Fold fold, Coverage coverage, Prices prices) {
         PlanBuilder builder = built(fold, coverage, prices, Integer.MAX_VALUE, Progress.NONE);
+        builder.orders.flatMap(EveryOrder.Least::order).ifPresent(builder::takeIfLess);
         return new Plan(builder.moves, builder.bound(), left(coverage, Gaps::beyond), builder.open(), builder.least);
     }
 
@@ -137,13 +139,30 @@ public final class PlanBuilder {
         }
     }
 
+    /** An order that takes less does instead, if it begins with the move that is told as the next. */
+    private void takeIfLess(EveryOrder.Reached order) {
+        if (order.minutes() < minutes() - ROUNDING && begin(order.moves()).equals(begin(moves))) {
+            moves.clear();
+            moves.addAll(order.moves());
+            state = order.state();
+        }
+    }
+
+    private static Optional<List<Entry>> begin(List<Move> moves) {
+        return moves.stream().findFirst().map(Move::entries);
+    }
+
+    private double minutes() {
+        return moves.stream().mapToDouble(Move::minutes).sum();
+    }
+
     /**
      * Both bounds are of plans that say a whole turn as a round, if an airfoil can be told there; one that takes less says some
      * turn otherwise, and then only what holds for such turns does.
      */
     private double bound() {
-        double minutes = moves.stream().mapToDouble(Move::minutes).sum();
-        double rounds = Math.max(bound, orders.orElse(bound));
+        double minutes = minutes();
+        double rounds = Math.max(bound, orders.map(EveryOrder.Least::minutes).orElse(bound));
         if (rounds <= minutes + ROUNDING) {
             return rounds;
         }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import everyblade.core.Engines;
 import everyblade.core.Job;
 import everyblade.core.coverage.Coverage;
+import everyblade.core.entry.Entry;
 import everyblade.core.entry.Settings;
 import everyblade.core.turning.Engine;
 import everyblade.spi.Direction;
@@ -14,6 +15,7 @@ import everyblade.spi.Ratio;
 import everyblade.spi.Row;
 import everyblade.spi.RowKind;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -28,20 +30,35 @@ class EveryOrderTest {
     @Test
     void itIsWhatTryingAllThereIsFinds() throws Exception {
         int found = 0;
+        int taken = 0;
         for (int seed = 0; seed < (CAMPAIGN ? 2_000 : 20); seed++) {
             Job job = new Job(random(new SplittableRandom(seed)));
             SlowOrders slow = slow(job, "r");
-            OptionalDouble least = least(job, Integer.MAX_VALUE);
+            Optional<EveryOrder.Least> least = least(job, Integer.MAX_VALUE);
             if (least.isPresent()) {
                 found++;
-                assertThat(least.getAsDouble()).as("job " + seed).isCloseTo(slow.minutes(), within(ROUNDING));
+                assertThat(least.get().minutes()).as("job " + seed).isCloseTo(slow.minutes(), within(ROUNDING));
+                assertThat(least.get().order().orElseThrow().minutes())
+                        .as("job " + seed)
+                        .isCloseTo(slow.minutes(), within(ROUNDING));
             }
             Plan plan = PlanBuilder.of(job.fold(), job.coverage(), PRICES);
+            if (least.isPresent()
+                    && begin(plan.moves())
+                            .equals(begin(least.get().order().orElseThrow().moves()))) {
+                taken++;
+                assertThat(plan.minutes()).as("job " + seed).isLessThanOrEqualTo(slow.minutes() + ROUNDING);
+            }
             assertThat(plan.bound())
                     .as("job " + seed)
                     .isLessThanOrEqualTo(Math.min(slow.minutes(), plan.minutes()) + ROUNDING);
         }
         assertThat(found).isGreaterThan(10);
+        assertThat(taken).isGreaterThan(5);
+    }
+
+    private static List<Entry> begin(List<Move> moves) {
+        return moves.get(0).entries();
     }
 
     private static Engine random(SplittableRandom random) {
@@ -63,7 +80,7 @@ class EveryOrderTest {
         return SlowOrders.of(start, row(job, row), ports(job), PRICES, Double.POSITIVE_INFINITY);
     }
 
-    private static OptionalDouble least(Job job, int most) throws Exception {
+    private static Optional<EveryOrder.Least> least(Job job, int most) throws Exception {
         Coverage coverage = job.coverage();
         RemainingState start = new RemainingState(Trial.of(job.fold()), coverage);
         List<RowNeeds> left = start.now().engine().rows().values().stream()
