@@ -9,7 +9,6 @@ import everyblade.core.move.RotationProblem.How;
 import everyblade.core.move.RotationProblem.Stay;
 import everyblade.core.move.RotationProblem.Work;
 import everyblade.core.turning.Engine;
-import everyblade.spi.View;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
@@ -141,21 +140,14 @@ final class CoverSearch {
 
     /** Minutes of these stays without the ways between them, and with what they may save by sharing moves. */
     private double outset(List<Stay> stays) {
-        Map<View, Integer> views = new HashMap<>();
-        double minutes = 0;
-        for (Stay stay : stays) {
-            views.merge(stay.option().view(), 1, Integer::sum);
-            minutes += works(stay).stream().mapToDouble(Work::minutes).min().orElse(0);
-        }
-        boolean seated = stays.stream().anyMatch(stay -> problem.seated().equals(Optional.of(stay.option())));
-        Optional<View> here = problem.seated().map(ViewOption::view);
-        for (Map.Entry<View, Integer> view : views.entrySet()) {
-            boolean there = here.equals(Optional.of(view.getKey()));
-            minutes += (there ? 0 : problem.prices().view() - problem.prices().station())
-                    + problem.prices().station() * view.getValue();
-        }
+        double minutes = stays.stream()
+                .mapToDouble(stay ->
+                        works(stay).stream().mapToDouble(Work::minutes).min().orElse(0))
+                .sum();
+        List<ViewOption> options = stays.stream().map(Stay::option).toList();
+        boolean seated = problem.seated().filter(options::contains).isPresent();
         return minutes
-                - (seated ? problem.prices().station() : 0)
+                + ViewOption.seating(options, problem.seated().map(ViewOption::view), seated, problem.prices())
                 - (problem.fromAnywhere()
                         ? 0
                         : 2 * stays.size() * problem.prices().move());

@@ -6,13 +6,13 @@ import everyblade.core.turning.Seat;
 import everyblade.spi.Row;
 import everyblade.spi.View;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
@@ -97,24 +97,22 @@ final class OrderBound {
     }
 
     private double seating(Reached there, int set, OptionalInt next) {
-        Map<View, Integer> views = new HashMap<>();
-        Set<String> entered = new HashSet<>();
-        in(set).forEach(option -> {
-            views.merge(options.get(option).view(), 1, Integer::sum);
-            options.get(option).view().port().ifPresent(entered::add);
-        });
+        List<ViewOption> before = in(set).mapToObj(options::get).toList();
+        Set<View> views = before.stream().map(ViewOption::view).collect(Collectors.toSet());
+        Set<String> entered =
+                views.stream().flatMap(view -> view.port().stream()).collect(Collectors.toSet());
         entered.removeAll(there.state().now().ledger().openings().keySet());
         Optional<View> here = there.state().now().seat().map(Seat::view);
         boolean leaves = next.isPresent()
                 && !here.equals(Optional.of(options.get(next.getAsInt()).view()));
-        boolean seated = in(set).anyMatch(
-                        option -> options.get(option).holds(there.state().now().seat()));
-        double sum = prices.port() * entered.size() - (seated ? prices.station() : 0);
+        boolean seated = before.stream()
+                .anyMatch(option -> option.holds(there.state().now().seat()));
+        double sum = prices.port() * entered.size()
+                + ViewOption.seating(before, here.filter(view -> !leaves), seated, prices);
         double longest = 0;
-        for (Map.Entry<View, Integer> view : views.entrySet()) {
-            boolean stays = !leaves && here.equals(Optional.of(view.getKey()));
-            double way = here.equals(Optional.of(view.getKey())) ? 0 : way(there, views.keySet(), view.getKey(), next);
-            sum += (stays ? 0 : prices.view() - prices.station()) + prices.station() * view.getValue() + way;
+        for (View view : views) {
+            double way = here.equals(Optional.of(view)) ? 0 : way(there, views, view, next);
+            sum += way;
             longest = Math.max(longest, way);
         }
         // Whoever does not know where the rotor stands begins wherever a known airfoil is found.

@@ -22,7 +22,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -243,6 +245,19 @@ record ViewOption(
         return from.filter(other -> other.view().id().equals(view.id())).isPresent()
                 ? prices.station()
                 : seating(prices);
+    }
+
+    /**
+     * Minutes to be seated at each of these once, in whatever order, at the least.
+     *
+     * @param in view that the scope tip is in and need not leave before
+     * @param seated whether it is at one of them
+     */
+    static double seating(List<ViewOption> options, Optional<View> in, boolean seated, Prices prices) {
+        Set<String> entered = options.stream().map(option -> option.view().id()).collect(Collectors.toSet());
+        in.map(View::id).ifPresent(entered::remove);
+        return (prices.view() - prices.station()) * entered.size()
+                + prices.station() * (options.size() - (seated ? 1 : 0));
     }
 
     private double seating(Prices prices) {
