@@ -157,6 +157,31 @@ class GrainTest {
             assertThat(grain.rim()[4]).hasSameSizeAs(grain(sheet).rim()[4]);
         }
 
+        /** The middle one of its squares first: nothing ends beside the first patch of all. */
+        @Test
+        void hasNoRimInItsMiddleAlsoIfThatComesFirst() {
+            Mesh sheet = sheet(0);
+            int[] order = {4, 0, 1, 2, 3, 5, 6, 7, 8};
+            double[] points = new double[48];
+            int[] corners = new int[36];
+            int[] start = new int[10];
+            for (int i = 0; i < 16; i++) {
+                points[3 * i] = sheet.x(i);
+                points[3 * i + 1] = sheet.y(i);
+                points[3 * i + 2] = sheet.z(i);
+            }
+            for (int face = 0; face < 9; face++) {
+                for (int k = 0; k < 4; k++) {
+                    corners[4 * face + k] = sheet.corner(order[face], k);
+                }
+                start[face + 1] = 4 * (face + 1);
+            }
+            Grain grain = grain(new Mesh(points, corners, start, new int[9]));
+
+            assertThat(grain.smooth()[0]).hasSize(4);
+            assertThat(grain.rim()[0]).isEmpty();
+        }
+
         /** Where two patches meet in a corner, each of them lies along one of its edges. */
         @Test
         void hasARimWhereItEnds() {

@@ -86,6 +86,22 @@ class StationSightTest {
             new Tolerance(0, 0),
             criteria);
 
+    private final Stated most = new Stated(
+            "the front of a box but for some of its corners",
+            blades(),
+            Plates.cone(Plates.pose(-24, 26, 10, 1, 0, 0), 17),
+            new Tolerance(0, 0),
+            criteria);
+    private final Stated alone = new Stated(
+            "a facet amid a sheet, with plates close before those on either side of it",
+            new Blocks()
+                    .row("own", RowKind.ROTOR, 5, row -> row.ring("stage", 0), Blocks.sheet())
+                    .row("one", RowKind.ROTOR, 5, row -> row.ring("stage", 0.9661), -0.6, -0.5, 0.9, 20, 28)
+                    .row("other", RowKind.ROTOR, 5, row -> row.ring("stage", 0.1011), -0.6, -0.5, 0.9, 20, 28),
+            Plates.cone(Plates.pose(-20, 23.5, 10, 1, 0, 0), 5.5),
+            new Tolerance(0, 0),
+            criteria);
+
     private static Blocks sheets() {
         return new Blocks().row("own", RowKind.ROTOR, 5, row -> row, Blocks.sheet());
     }
@@ -95,7 +111,7 @@ class StationSightTest {
     }
 
     private Stream<Stated> stations() {
-        return Stream.of(rotor, exact, past, kinds, bulged, bulgedPast, far, front, covered);
+        return Stream.of(rotor, exact, past, kinds, bulged, bulgedPast, far, front, covered, most, alone);
     }
 
     @Test
@@ -104,10 +120,12 @@ class StationSightTest {
         assertThat(rotor.sight.poses()).isEqualTo(27);
         assertThat(past.sight.poses()).isEqualTo(27 * 3);
         assertThat(kinds.sight.poses()).isEqualTo(27 * 2);
-        assertThat(stations()).extracting(stated -> stated.sight.kinds()).containsExactly(1, 1, 1, 3, 1, 1, 1, 1, 1);
+        assertThat(stations())
+                .extracting(stated -> stated.sight.kinds())
+                .containsExactly(1, 1, 1, 3, 1, 1, 1, 1, 1, 1, 1);
         assertThat(stations())
                 .extracting(stated -> stated.sight.facets())
-                .containsExactly(6, 6, 6, 6, 16, 16, 16, 6, 16);
+                .containsExactly(6, 6, 6, 6, 16, 16, 16, 6, 16, 6, 16);
         assertThat(bulgedPast.sight.poses()).isEqualTo(27 * 3);
     }
 
@@ -176,6 +194,17 @@ class StationSightTest {
         assertThat(front.sight.reaches(Blocks.FRONT)).isTrue();
         assertThat(IntStream.range(1, 6)).noneMatch(front.sight::reaches);
         assertThat(IntStream.range(0, 32).filter(patch -> front.sight.reaches(0, Blocks.FRONT, patch)))
+                .hasSizeBetween(5, 31);
+    }
+
+    @Test
+    void dividesAFacetOfWhichTheMiddleIsShownAndNoneOfThoseRoundIt() {
+        int shown = 9;
+        assertThat(alone.sight.reaches(shown)).isTrue();
+        assertThat(alone.grain.around()[shown])
+                .hasSize(8)
+                .satisfies(around -> assertThat(IntStream.of(around)).noneMatch(alone.sight::reaches));
+        assertThat(IntStream.range(0, 32).filter(patch -> alone.sight.reaches(0, shown, patch)))
                 .hasSizeBetween(5, 31);
     }
 
