@@ -90,9 +90,8 @@ final class RingShade {
             from = (int) Math.ceil((low - most - offset) / TURN * count - 1e-9);
             to = Math.min(from + count - 1, (int) Math.floor((high - least - offset) / TURN * count + 1e-9));
         }
-        // Nearest first, for near airfoils shade most.
-        for (int k = 0; k <= to - from && !open.isEmpty(); k++) {
-            int i = Math.floorMod(middle < 0 ? to - k : from + k, count);
+        for (int at = from; at <= to && !open.isEmpty(); at++) {
+            int i = Math.floorMod(at, count);
             turned.turnedFrom(fan, cosine[i], sine[i]);
             hierarchy.shade(turned, open, i == 0 ? spared : -1);
         }
