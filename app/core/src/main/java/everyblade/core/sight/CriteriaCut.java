@@ -104,7 +104,7 @@ final class CriteriaCut {
             }
             if (detailShare < Double.POSITIVE_INFINITY) {
                 fine.to(piece);
-                fine.keepBetween(0, Double.POSITIVE_INFINITY, open);
+                fine.keepNotNegative(open);
             }
             if (noted(piece, Hindrance.TOO_COARSE, left)) {
                 continue;
@@ -178,11 +178,13 @@ final class CriteriaCut {
             return c0 < 0 && c1 < 0 && c2 < 0;
         }
 
+        void keepNotNegative(IntervalSet open) {
+            Bernstein.keepQuadratic(c0, c1, c2, open);
+        }
+
         void keepBetween(double low, double high, IntervalSet open) {
             Bernstein.keepQuadratic(c0 - low, c1 - W * low, c2 - low, open);
-            if (high < Double.POSITIVE_INFINITY) {
-                Bernstein.keepQuadratic(high - c0, W * high - c1, high - c2, open);
-            }
+            Bernstein.keepQuadratic(high - c0, W * high - c1, high - c2, open);
         }
 
         /** Where this is not negative and its square at least a share of the other. */
@@ -191,7 +193,7 @@ final class CriteriaCut {
                 open.clear();
                 return;
             }
-            Bernstein.keepQuadratic(c0, c1, c2, open);
+            keepNotNegative(open);
             if (share == 0) {
                 return;
             }

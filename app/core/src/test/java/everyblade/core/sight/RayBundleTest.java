@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import everyblade.core.Ray;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -131,6 +132,22 @@ class RayBundleTest {
         }
         assertThat(missed).isGreaterThan(3_000);
         assertThat(met).isGreaterThan(3_000);
+    }
+
+    /** All lines from the origin to an arc at x = 8 that begins at clock 0 have an x from 0 to 8, and no y or z below 0. */
+    @Test
+    void aBoxThatOnlyTouchesTheLinesIsNotLeftOut() {
+        aimed.aim(0, 0, 0, 8, 10, 0, 1);
+        fan.turnedFrom(aimed, 1, 0);
+
+        for (double beyond : new double[] {0, 1e-9}) {
+            assertThat(List.of(
+                            fan.misses(-1 - beyond, 0, 0, 1, 100, 100),
+                            fan.misses(9 + beyond, 0, 0, 1, 100, 100),
+                            fan.misses(0, -1 - beyond, 0, 100, 1, 100),
+                            fan.misses(0, 0, -1 - beyond, 100, 100, 1)))
+                    .containsOnly(beyond > 0);
+        }
     }
 
     /** The four corners of the tetrahedron that holds all lines: the apex, both ends and where the tangents there meet. */

@@ -92,6 +92,12 @@ class StationSightTest {
             Plates.cone(Plates.pose(-24, 26, 10, 1, 0, 0), 17),
             new Tolerance(0, 0),
             criteria);
+    private final Stated tilted = new Stated(
+            "the front of a box, and its sides where the scope tip is tilted",
+            blades(),
+            Plates.cone(Plates.pose(-24, 26, 10, 1, 0, 0), 15),
+            new Tolerance(0, 4),
+            criteria);
     private final Stated alone = new Stated(
             "a facet amid a sheet, with plates close before those on either side of it",
             new Blocks()
@@ -111,7 +117,7 @@ class StationSightTest {
     }
 
     private Stream<Stated> stations() {
-        return Stream.of(rotor, exact, past, kinds, bulged, bulgedPast, far, front, covered, most, alone);
+        return Stream.of(rotor, exact, past, kinds, bulged, bulgedPast, far, front, covered, most, tilted, alone);
     }
 
     @Test
@@ -122,10 +128,10 @@ class StationSightTest {
         assertThat(kinds.sight.poses()).isEqualTo(27 * 2);
         assertThat(stations())
                 .extracting(stated -> stated.sight.kinds())
-                .containsExactly(1, 1, 1, 3, 1, 1, 1, 1, 1, 1, 1);
+                .containsExactly(1, 1, 1, 3, 1, 1, 1, 1, 1, 1, 1, 1);
         assertThat(stations())
                 .extracting(stated -> stated.sight.facets())
-                .containsExactly(6, 6, 6, 6, 16, 16, 16, 6, 16, 6, 16);
+                .containsExactly(6, 6, 6, 6, 16, 16, 16, 6, 16, 6, 6, 16);
         assertThat(bulgedPast.sight.poses()).isEqualTo(27 * 3);
     }
 
