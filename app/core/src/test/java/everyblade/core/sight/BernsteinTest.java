@@ -169,7 +169,7 @@ class BernsteinTest {
         bernstein.keepQuartic(1, 0.75, 0.5, 0.25, 0, open);
         bernstein.keepQuartic(0, 0.25, 0.5, 0.75, 1, open);
 
-        assertThat(open.length()).isCloseTo(1, within(1e-9));
+        assertThat(open.length()).isEqualTo(1);
     }
 
     /** −(2 s − 1)⁴ + 10⁻¹²: not negative within 5 · 10⁻⁴ of the middle. */
@@ -222,6 +222,19 @@ class BernsteinTest {
 
         assertThat(open.count()).isEqualTo(1);
         assertThat(open.length()).isEqualTo(1);
+    }
+
+    /** 1 − 2 s and 2 s − 1. */
+    @Test
+    void aStraightLineIsKeptOnItsSideOfNothing() {
+        for (double sign : new double[] {1, -1}) {
+            open.set(0, 1);
+            Bernstein.keepQuadratic(sign, 0, -sign, open);
+
+            assertThat(open.count()).isEqualTo(1);
+            assertThat(open.from(0)).isEqualTo(sign > 0 ? 0 : 0.5);
+            assertThat(open.to(0)).isEqualTo(sign > 0 ? 0.5 : 1);
+        }
     }
 
     /** −s² and −(1 − s)². */

@@ -132,6 +132,21 @@ class IntervalSetTest {
         assertThat(open.length()).isEqualTo(2);
     }
 
+    @Test
+    void takingAwayWhatLiesBeyondTheLastLeavesAllHoweverManyThereAre() {
+        for (int count = 0; count <= 100; count++) {
+            IntervalSet open = new IntervalSet();
+            for (int i = 0; i < count; i++) {
+                open.append(2 * i, 2 * i + 1);
+            }
+
+            open.subtract(1_000, 1_001);
+
+            assertThat(open.count()).isEqualTo(count);
+            assertThat(open.length()).isEqualTo(count);
+        }
+    }
+
     /** What is left must be longer than 10⁻¹¹. */
     @Test
     void whatIsLeftAtAnEndIsLightOnlyIfItIsMoreThanRounding() {
