@@ -49,10 +49,10 @@ final class RingShade {
         for (int face = 0; face < mesh.faceCount(); face++) {
             double from = clock(mesh, mesh.corner(face, 0));
             for (int k = 0; k < mesh.cornerCount(face); k++) {
-                double at = from + wrapped(clock(mesh, mesh.corner(face, k)) - from);
-                least = Math.min(least, at);
-                most = Math.max(most, at);
-                if (Math.abs(at - from) > TURN / 4) {
+                double on = wrapped(clock(mesh, mesh.corner(face, k)) - from);
+                least = Math.min(least, from + on);
+                most = Math.max(most, from + on);
+                if (Math.abs(on) > TURN / 4) {
                     least = -TURN;
                     most = TURN;
                 }
