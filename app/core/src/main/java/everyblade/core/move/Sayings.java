@@ -61,9 +61,12 @@ final class Sayings {
         }
         return Stream.concat(
                 ways,
-                Stream.concat(
-                        problem.landmarks().stream().flatMap(this::rounds),
-                        problem.landmarks().stream().flatMap(this::roundsAndOne)));
+                Stream.of(problem.landmarks())
+                        .flatMap(landmarks -> Stream.of(
+                                        landmarks.stream().flatMap(this::rounds),
+                                        landmarks.stream().flatMap(this::roundsAndOne),
+                                        roundsFromBeside())
+                                .flatMap(rounds -> rounds)));
     }
 
     private boolean coarse() {
@@ -171,6 +174,35 @@ final class Sayings {
                         round.from(),
                         round.sweep() + Math.signum(round.sweep()) * Engine.pitch(row),
                         true));
+    }
+
+    /**
+     * A round from an airfoil as far from a landmark as can be told at a glance, for the landmark itself: where airfoils stand so
+     * close that angles do not tell them apart, it is neither seen surely at a seam where it stands, nor is one beside it.
+     */
+    private Stream<Saying> roundsFromBeside() {
+        double full = state.spool(row).map(Spool::normal).orElse(Direction.CW).sign() * TURN;
+        double past = Math.signum(full) * ToldBy.BESIDE * Engine.pitch(row);
+        return Seating.of(state, row, work.option()).flatMap(this::identified).flatMap(ready -> {
+            List<Entry> said = with(ready.there().entries(), steered.unwatchedBlades(ToldBy.BESIDE, full > 0));
+            return state
+                    .following(said)
+                    .map(after -> new Seating(
+                            said, ready.there().closing(), ready.there().way() + past, after))
+                    .stream()
+                    .flatMap(at -> at
+                            .after()
+                            .countedByEye(at.after().now().seat().orElseThrow())
+                            .stream()
+                            .mapToObj(airfoil -> new Saying(
+                                    with(at.entries(), Steered.round(airfoil)),
+                                    ready.identified(),
+                                    at.closing(),
+                                    at.way(),
+                                    Optional.of(shown(at, reading(at))),
+                                    full,
+                                    true)));
+        });
     }
 
     private Stream<Saying> wholeTurns() {
