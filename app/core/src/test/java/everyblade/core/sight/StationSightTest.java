@@ -3,6 +3,7 @@ package everyblade.core.sight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import everyblade.core.angle.Arc;
 import everyblade.core.angle.ArcSet;
 import everyblade.core.angle.Circle;
 import everyblade.core.angle.Turn;
@@ -212,6 +213,36 @@ class StationSightTest {
                 .satisfies(around -> assertThat(IntStream.of(around)).noneMatch(alone.sight::reaches));
         assertThat(IntStream.range(0, 32).filter(patch -> alone.sight.reaches(0, shown, patch)))
                 .hasSizeBetween(5, 31);
+    }
+
+    /** The vanes end at a radius of 24, over which the scope tip at 26 looks at what is farther out. */
+    @Test
+    void oneWayTellsOfAllWhereTheVanesAreOutOfTheWay() {
+        Arc arc = past.facet(0, 0, Blocks.FRONT).arcs().get(0);
+        int beyond = 0;
+        int behind = 0;
+        for (int patch = 0; patch < past.patches.count(Blocks.FRONT); patch++) {
+            int place = past.patches.first(Blocks.FRONT) + patch;
+            boolean anyWay = past.looks[0]
+                    .shows(
+                            past.patches.facets(),
+                            place,
+                            Blocks.FRONT,
+                            arc.start() + arc.length() / 2,
+                            StationSight.LEAST_ARC,
+                            0)
+                    .anyWay();
+            double z = past.patches.facets().centroid(place, 2);
+            if (z > 26) {
+                assertThat(anyWay).as("at %s", z).isTrue();
+                beyond++;
+            } else if (z < 21) {
+                assertThat(anyWay).as("at %s", z).isFalse();
+                behind++;
+            }
+        }
+        assertThat(beyond).isPositive();
+        assertThat(behind).isPositive();
     }
 
     /** Also those of a facet whose middle no way shows. */
