@@ -107,6 +107,12 @@ public final class Engines {
         return view(id, Optional.of(port), row, 0, 2);
     }
 
+    /** A view through a port, within ± so many degrees. */
+    public Engines viewThrough(
+            String port, String id, String row, double reference, double halfWidth, String... shows) {
+        return view(id, Optional.of(port), row, reference, halfWidth, shows);
+    }
+
     private Engines view(
             String id, Optional<String> port, String row, double reference, double halfWidth, String... shows) {
         views.add(new View(

@@ -205,24 +205,31 @@ final class Sayings {
         });
     }
 
+    /** By angle, or by as many airfoils, which adds nothing to the doubt about the count. */
     private Stream<Saying> wholeTurns() {
         double seam = Math.ceil(problem.slack().below() + problem.slack().above());
-        double sweep = state.usual(row).sign() * (TURN + seam);
-        boolean back = !problem.turns() && !work.option().holds(state.now().seat());
+        int sense = state.usual(row).sign();
         int airfoils = row.count() + (int) Math.ceil(seam / Engine.pitch(row));
-        return Stream.concat(counted(), ready())
-                .map(ready -> new Saying(
-                        with(
-                                ready.there().entries(),
-                                coarse() ? steered.watchedBlades(airfoils, sweep > 0) : steered.watched(turn(sweep))),
-                        ready.identified(),
-                        ready.there().closing(),
-                        ready.there().way(),
-                        ready.identified().isPresent() || back
-                                ? Optional.empty()
-                                : Optional.of(shown(ready.there(), reading(ready.there()))),
-                        coarse() ? Math.signum(sweep) * airfoils * Engine.pitch(row) : sweep,
-                        false));
+        return Stream.concat(counted(), ready()).flatMap(ready -> {
+            Saying byAngle = wholeTurn(ready, steered.watched(turn(sense * (TURN + seam))), sense * (TURN + seam));
+            Saying byBlades =
+                    wholeTurn(ready, steered.watchedBlades(airfoils, sense > 0), sense * airfoils * Engine.pitch(row));
+            return coarse() ? Stream.of(byBlades) : Stream.of(byAngle, byBlades);
+        });
+    }
+
+    private Saying wholeTurn(Ready ready, Entry watched, double sweep) {
+        boolean back = !problem.turns() && !work.option().holds(state.now().seat());
+        return new Saying(
+                with(ready.there().entries(), watched),
+                ready.identified(),
+                ready.there().closing(),
+                ready.there().way(),
+                ready.identified().isPresent() || back
+                        ? Optional.empty()
+                        : Optional.of(shown(ready.there(), reading(ready.there()))),
+                sweep,
+                false);
     }
 
     private Stream<Saying> stretches(Sweeping.Stretch stretch, boolean first) {
