@@ -41,6 +41,25 @@ final class AnyJob {
         return any.entered(new Job(any.engine()));
     }
 
+    /** One row before so many views that not every way of sharing its blades out among them can be followed. */
+    static Job manyViews(long seed) {
+        AnyJob any = new AnyJob(seed);
+        Engines engines = new Engines()
+                .pad("pad", Ratio.ONE, any.random.nextInt(3), 0, 0)
+                .port("p0")
+                .port("p1")
+                .row("r0", RowKind.ROTOR, 40, Direction.CW, 3, List.of(), false, 0)
+                .aim(1);
+        List<String> views = new ArrayList<>();
+        for (int view = 0; view < 7; view++) {
+            engines.viewThrough("p" + view % 2, "r0-" + view, "r0", any.random.nextInt(360), 3, "s" + (view % 3 + 1));
+            views.add("r0-" + view);
+        }
+        any.visits(views, List.of());
+        any.visits(views, List.of());
+        return any.entered(new Job(engines.built()));
+    }
+
     /** Where sight is computed; what stations show is computed once for all of them. */
     static Job computed(Job fresh, long seed) {
         AnyJob any = new AnyJob(seed);

@@ -23,6 +23,7 @@ class LeastYetTest {
 
     private static final Prices PRICES = Prices.of(Settings.USUAL);
     private static final int DECLARED = 60;
+    private static final int MANY_VIEWS = 3;
     private static final int COMPUTED = 6;
     /** Figures are kept in so many parts of a minute. */
     private static final double KEPT = 10_000;
@@ -83,6 +84,9 @@ class LeastYetTest {
         List<Figures> found = new ArrayList<>();
         for (int seed = 0; seed < DECLARED; seed++) {
             found.add(Figures.of("declared " + seed, AnyJob.declared(seed)));
+        }
+        for (int seed = 0; seed < MANY_VIEWS; seed++) {
+            found.add(Figures.of("many views " + seed, AnyJob.manyViews(seed)));
         }
         for (int play = 0; play <= 1; play++) {
             Job fresh = AnyJob.computed(play);
