@@ -8,6 +8,7 @@ import everyblade.core.Job;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.Settings;
+import everyblade.core.sight.Progress;
 import everyblade.core.turning.Engine;
 import everyblade.spi.Direction;
 import everyblade.spi.Port;
@@ -54,6 +55,10 @@ class EveryOrderTest {
                 taken++;
                 assertThat(plan.minutes()).as("job " + seed).isLessThanOrEqualTo(slow.minutes() + ROUNDING);
             }
+            assertThat(PlanBuilder.next(job.fold(), job.coverage(), PRICES, Progress.NONE)
+                            .map(Move::entries))
+                    .as("what comes next, job " + seed)
+                    .isEqualTo(plan.moves().stream().findFirst().map(Move::entries));
             assertThat(plan.bound())
                     .as("job " + seed)
                     .isLessThanOrEqualTo(Math.min(slow.minutes(), plan.minutes()) + ROUNDING);
