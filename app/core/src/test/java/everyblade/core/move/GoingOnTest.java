@@ -132,6 +132,35 @@ class GoingOnTest {
                 .startsWith("open p1", "view p1-c1");
     }
 
+    /** What is planned anew after each move comes to what was planned before the first: rounding of angles apart. */
+    @Test
+    void takesNoLongerThanThePlan() {
+        List<Job> jobs = new ArrayList<>();
+        for (int play = 0; play <= 1; play++) {
+            Job fresh = AnyJob.computed(play);
+            jobs.add(fresh.another());
+            for (int seed = 0; seed < 3; seed++) {
+                jobs.add(AnyJob.computed(fresh, seed));
+            }
+        }
+        for (int seed = 0; seed < 12; seed++) {
+            jobs.add(AnyJob.declared(seed));
+        }
+        for (Job job : jobs) {
+            Coverage coverage = job.coverage();
+            Prices prices = Prices.of(Settings.USUAL);
+            double left = PlanBuilder.of(job.fold(), coverage, prices).minutes() + 0.05;
+            while (open(coverage) > 0) {
+                Move next = PlanBuilder.next(job.fold(), coverage, prices, Progress.NONE)
+                        .orElseThrow();
+                enter(job, next.entries());
+                coverage = coverage.after(job.fold().situation());
+                left -= next.minutes();
+            }
+            assertThat(left).as("%s", job.fold().entries()).isPositive();
+        }
+    }
+
     /** Whatever was logged of a move, what is next goes on from there. */
     @Test
     void goesOnAfterEachEntryByItself() {

@@ -3,6 +3,7 @@ package everyblade.core.move;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import everyblade.core.Job;
+import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.Why;
 import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Settings;
@@ -40,10 +41,11 @@ class LeastYetTest {
     private record Figures(String job, double minutes, double bound, double turns, int left, int warnings) {
 
         static Figures of(String name, Job job) {
-            Plan plan = PlanBuilder.of(job.fold(), job.coverage(), PRICES);
+            Coverage coverage = job.coverage();
+            Plan plan = PlanBuilder.of(job.fold(), coverage, PRICES);
             int before = job.warnings().size();
             plan.moves().forEach(move -> move.entries().forEach(entry -> job.enter(EntryText.of(entry))));
-            int left = Gaps.of(job.coverage()).stream()
+            int left = Gaps.of(coverage.after(job.fold().situation())).stream()
                     .filter(gap -> gap.why() != Why.NO_ACCESS && gap.why() != Why.COARSE)
                     .mapToInt(gap -> gap.airfoils().size() * gap.zones().size())
                     .sum();
