@@ -1,33 +1,37 @@
 package everyblade.core.move;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import everyblade.core.Job;
 import everyblade.core.coverage.Coverage;
 import everyblade.core.coverage.Why;
 import everyblade.core.entry.EntryText;
+import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Settings;
 import everyblade.core.gap.Gaps;
+import everyblade.spi.Row;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
 /**
- * What planning random jobs has come to: no plan takes longer than it once did, leaves more open or says what brings more warnings,
- * and of none less is proved. A better figure is written into {@code least-yet.csv}; a worse one is a step back.
+ * What planning random jobs has come to: what plans take, what is proved of them, what they leave open and how often they are
+ * warned. Nothing of it changes unseen: a better figure is written into {@code least-yet.csv}, a worse one is a step back, and
+ * a bound that rises has to be understood.
  */
 class LeastYetTest {
 
     private static final Prices PRICES = Prices.of(Settings.USUAL);
-    private static final int DECLARED = 60;
+    private static final int DECLARED = 45;
     private static final int MANY_VIEWS = 3;
     private static final int COMPUTED = 6;
-    /** Figures are kept in so many parts of a minute. */
-    private static final double KEPT = 10_000;
+    private static final Offset<Double> KEPT = within(1e-4);
 
     /**
      * Of one job.
@@ -35,14 +39,25 @@ class LeastYetTest {
      * @param minutes of its plan
      * @param bound minutes that no plan takes less than
      * @param turns whole ones, at least
+     * @param rows minutes of the quickest way through each set of ports that will do, of all rows
+     * @param rowsAtLeast their bounds
      * @param left cells that a view shows and that are open when the plan was done
      * @param warnings on the way
      */
-    private record Figures(String job, double minutes, double bound, double turns, int left, int warnings) {
+    private record Figures(
+            String job,
+            double minutes,
+            double bound,
+            double turns,
+            double rows,
+            double rowsAtLeast,
+            int left,
+            int warnings) {
 
         static Figures of(String name, Job job) {
             Coverage coverage = job.coverage();
             Plan plan = PlanBuilder.of(job.fold(), coverage, PRICES);
+            List<CoverSearch.RowPlan> rows = rowPlans(job, coverage);
             int before = job.warnings().size();
             plan.moves().forEach(move -> move.entries().forEach(entry -> job.enter(EntryText.of(entry))));
             int left = Gaps.of(coverage.after(job.fold().situation())).stream()
@@ -54,6 +69,8 @@ class LeastYetTest {
                     plan.minutes(),
                     plan.bound(),
                     plan.least().shaft() + plan.least().scopeTip(),
+                    rows.stream().mapToDouble(CoverSearch.RowPlan::minutes).sum(),
+                    rows.stream().mapToDouble(CoverSearch.RowPlan::bound).sum(),
                     left,
                     job.warnings().size() - before);
         }
@@ -65,20 +82,48 @@ class LeastYetTest {
                     Double.parseDouble(parts[1]),
                     Double.parseDouble(parts[2]),
                     Double.parseDouble(parts[3]),
-                    Integer.parseInt(parts[4]),
-                    Integer.parseInt(parts[5]));
+                    Double.parseDouble(parts[4]),
+                    Double.parseDouble(parts[5]),
+                    Integer.parseInt(parts[6]),
+                    Integer.parseInt(parts[7]));
         }
 
         String written() {
             return String.format(
                     Locale.ROOT,
-                    "%s,%.4f,%.4f,%.4f,%d,%d",
+                    "%s,%.4f,%.4f,%.4f,%.4f,%.4f,%d,%d",
                     job,
-                    Math.ceil(minutes * KEPT) / KEPT,
-                    Math.floor(bound * KEPT) / KEPT,
-                    Math.floor(turns * KEPT) / KEPT,
+                    minutes,
+                    bound,
+                    turns,
+                    rows,
+                    rowsAtLeast,
                     left,
                     warnings);
+        }
+    }
+
+    private static List<CoverSearch.RowPlan> rowPlans(Job job, Coverage coverage) {
+        RemainingState state = new RemainingState(trial(job), coverage);
+        List<CoverSearch.RowPlan> plans = new ArrayList<>();
+        for (Row row : state.now().engine().rows().values()) {
+            List<ViewOption> options = ViewOption.of(coverage, coverage.row(row.id()));
+            RowNeeds needs = RowNeeds.of(coverage, row, state.setBackOrClock(row), options);
+            if (!needs.none()) {
+                RotationProblem problem = RotationProblem.of(
+                        state, row, options, state.slack(row, options.get(0)), false, option -> 0, PRICES);
+                plans.addAll(CoverSearch.of(needs, problem));
+            }
+        }
+        assertThat(plans).allMatch(plan -> plan.bound() <= plan.minutes() + 1e-6);
+        return plans;
+    }
+
+    private static Trial trial(Job job) {
+        try {
+            return Trial.of(job.fold());
+        } catch (Refusal refused) {
+            throw new AssertionError(refused);
         }
     }
 
@@ -88,7 +133,7 @@ class LeastYetTest {
             found.add(Figures.of("declared " + seed, AnyJob.declared(seed)));
         }
         for (int seed = 0; seed < MANY_VIEWS; seed++) {
-            found.add(Figures.of("many views " + seed, AnyJob.manyViews(seed)));
+            found.add(Figures.of("many views " + seed, AnyJob.manyViews(2 + seed)));
         }
         for (int play = 0; play <= 1; play++) {
             Job fresh = AnyJob.computed(play);
@@ -110,7 +155,7 @@ class LeastYetTest {
     }
 
     @Test
-    void noPlanHasGoneBack() throws IOException {
+    void nothingHasChanged() throws IOException {
         List<Figures> found = found();
         List<Figures> kept = kept();
         assertThat(found)
@@ -119,14 +164,13 @@ class LeastYetTest {
         for (int i = 0; i < found.size(); i++) {
             Figures now = found.get(i);
             Figures then = kept.get(i);
-            assertThat(now.minutes()).as(now.job()).isLessThanOrEqualTo(then.minutes());
-            assertThat(now.bound())
-                    .as(now.job())
-                    .isGreaterThanOrEqualTo(then.bound())
-                    .isLessThanOrEqualTo(now.minutes());
-            assertThat(now.turns()).as(now.job()).isGreaterThanOrEqualTo(then.turns());
-            assertThat(now.left()).as(now.job()).isLessThanOrEqualTo(then.left());
-            assertThat(now.warnings()).as(now.job()).isLessThanOrEqualTo(then.warnings());
+            assertThat(now.minutes()).as(now.job()).isCloseTo(then.minutes(), KEPT);
+            assertThat(now.bound()).as(now.job()).isCloseTo(then.bound(), KEPT).isLessThanOrEqualTo(now.minutes());
+            assertThat(now.turns()).as(now.job()).isCloseTo(then.turns(), KEPT);
+            assertThat(now.rows()).as(now.job()).isCloseTo(then.rows(), KEPT);
+            assertThat(now.rowsAtLeast()).as(now.job()).isCloseTo(then.rowsAtLeast(), KEPT);
+            assertThat(now.left()).as(now.job()).isEqualTo(then.left());
+            assertThat(now.warnings()).as(now.job()).isEqualTo(then.warnings());
         }
     }
 }
