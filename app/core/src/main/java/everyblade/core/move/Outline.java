@@ -1,11 +1,15 @@
 package everyblade.core.move;
 
+import everyblade.core.entry.ZoneSet;
 import everyblade.spi.Row;
 import everyblade.spi.View;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
@@ -45,6 +49,8 @@ public record Outline(List<Visit> visits) {
      * @param drawing how far the scope tip is fed and drawn, degrees
      * @param identified airfoils that are brought to the reference, in order, each as often as it is
      * @param minutes it takes, with all that leads there
+     * @param closes the zones of each airfoil that it closes, by number, rising; nothing where it only begins what a later one
+     *     closes
      */
     public record Stop(
             View view,
@@ -53,11 +59,13 @@ public record Outline(List<Visit> visits) {
             BigDecimal turning,
             BigDecimal drawing,
             List<Integer> identified,
-            double minutes) {
+            double minutes,
+            SortedMap<Integer, ZoneSet> closes) {
 
         public Stop {
             stations = List.copyOf(stations);
             identified = List.copyOf(identified);
+            closes = Collections.unmodifiableSortedMap(new TreeMap<>(closes));
         }
 
         private static Stop of(List<Move> moves) {
@@ -74,7 +82,17 @@ public record Outline(List<Visit> visits) {
                     moves.stream()
                             .flatMap(move -> move.identifies().stream().boxed())
                             .toList(),
-                    part.minutes());
+                    part.minutes(),
+                    closed(moves));
+        }
+
+        private static SortedMap<Integer, ZoneSet> closed(List<Move> moves) {
+            SortedMap<Integer, ZoneSet> closed = new TreeMap<>();
+            moves.stream()
+                    .flatMap(move -> move.closes().stream())
+                    .forEach(closing ->
+                            closing.airfoils().forEach(n -> closed.merge(n, closing.zones(), ZoneSet::union)));
+            return closed;
         }
     }
 
