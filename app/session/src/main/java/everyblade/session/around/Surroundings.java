@@ -4,12 +4,14 @@ import everyblade.record.Disk;
 import everyblade.record.derived.DerivedFiles;
 import everyblade.record.derived.SeenHeads;
 import everyblade.words.Words;
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -44,6 +46,9 @@ public record Surroundings(
 
     /** The variable that names the language, such as {@code de}. */
     public static final String LANGUAGE = "EVERYBLADE_LANG";
+
+    /** What every zip begins with. */
+    private static final byte[] ZIP = {'P', 'K'};
 
     /** Where nobody sits. */
     public Surroundings(
@@ -112,6 +117,25 @@ public record Surroundings(
     /** Whether a job is named that is no folder, so that nothing can be added to it. */
     public boolean isPacked(Path named) {
         return Files.isRegularFile(path(named));
+    }
+
+    /**
+     * Whether a job is named and no engine model: a folder with a journal, whatever else is in it, or a zip; one that is called a
+     * jar holds models.
+     */
+    public boolean isJob(Path named) {
+        Path place = path(named);
+        if (!isPacked(named)) {
+            return Files.exists(place.resolve("journal.jsonl"));
+        }
+        if (place.toString().endsWith(".jar")) {
+            return false;
+        }
+        try (InputStream begin = Files.newInputStream(place)) {
+            return Arrays.equals(begin.readNBytes(ZIP.length), ZIP);
+        } catch (IOException unreadable) {
+            return false;
+        }
     }
 
     /** A variable that is set and not empty. */

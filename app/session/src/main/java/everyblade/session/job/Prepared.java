@@ -2,6 +2,7 @@ package everyblade.session.job;
 
 import everyblade.core.coverage.Coverage;
 import everyblade.core.entry.EntryParser;
+import everyblade.core.entry.FindingEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.entry.Settings;
 import everyblade.core.gap.OutOfReach;
@@ -27,12 +28,13 @@ import everyblade.session.around.Waiting;
 import everyblade.session.model.Shelf;
 import everyblade.spi.EngineModel;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * A job that nobody has begun, planned.
+ * A job planned before anything of it was done.
  *
  * @param model with those views alone that may be used
  * @param outOfReach what no move can reach
@@ -52,10 +54,29 @@ public record Prepared(EngineModel model, Coverage before, Plan plan, List<OutOf
                 Criteria.of(settings),
                 KeptSights.ofStations(around.derived()),
                 patience);
-        Fold fold = asked(engine(scene, settings), task.entries(model));
-        Coverage coverage = Coverage.of(fold.situation(), settings, sights);
-        Plan plan = Waiting.during(around, "wait.plan", () -> PlanBuilder.of(fold, coverage, Prices.of(settings)));
-        return new Prepared(model, coverage, plan, OutOfReach.of(coverage));
+        Fold fold = asked(engine(scene, settings), parsed(task.entries(model)));
+        return of(around, fold, Coverage.of(fold.situation(), settings, sights));
+    }
+
+    /**
+     * What a job had before it when it began, with what it asks for now: nothing but that is taken from its entries.
+     *
+     * @param now what was seen by now
+     */
+    static Prepared of(Surroundings around, OpenedJob job, Coverage now) {
+        Fold all = job.fold();
+        Fold fold = asked(
+                job.engine(),
+                all.entries().stream()
+                        .filter(one -> one.entry() instanceof FindingEntry.Ask && !all.isVoid(one.number()))
+                        .toList());
+        return of(around, fold, Coverage.of(fold.situation(), now.settings(), now.sights()));
+    }
+
+    private static Prepared of(Surroundings around, Fold fold, Coverage coverage) {
+        Plan plan = Waiting.during(
+                around, "wait.plan", () -> PlanBuilder.of(fold, coverage, Prices.of(coverage.settings())));
+        return new Prepared(fold.situation().engine().model(), coverage, plan, OutOfReach.of(coverage));
     }
 
     private static Engine engine(ViewScene scene, Settings settings) {
@@ -69,12 +90,25 @@ public record Prepared(EngineModel model, Coverage before, Plan plan, List<OutOf
         }
     }
 
-    private static Fold asked(Engine engine, List<String> entries) {
+    private static List<Logged> parsed(List<String> lines) {
+        List<Logged> entries = new ArrayList<>();
+        try {
+            for (String line : lines) {
+                entries.add(new Logged(0, Instant.EPOCH, "", false, line, EntryParser.parse(line)));
+            }
+            return entries;
+        } catch (Refusal refused) {
+            throw new IllegalStateException("a task was refused: " + refused.getMessage(), refused);
+        }
+    }
+
+    /** The fold of entries that ask, numbered anew. */
+    private static Fold asked(Engine engine, List<Logged> entries) {
         try {
             Fold fold = Fold.start(engine);
-            for (String line : entries) {
+            for (Logged one : entries) {
                 int number = fold.entries().size() + 1;
-                fold = fold.with(new Logged(number, Instant.EPOCH, "", false, line, EntryParser.parse(line)));
+                fold = fold.with(new Logged(number, one.at(), one.by(), false, one.text(), one.entry()));
             }
             return fold;
         } catch (Refusal refused) {
