@@ -6,18 +6,43 @@ import everyblade.core.entry.Zoning;
 import everyblade.core.gap.OutOfReach;
 import everyblade.core.move.Outline;
 import everyblade.core.move.Plan;
+import everyblade.core.move.Ticked;
+import everyblade.session.job.JobList;
 import everyblade.session.job.Prepared;
 import everyblade.words.Words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 
-/** A plan before the first move as {@code plan --json} prints it; {@code turns} are whole turns of shafts. */
+/** A plan before the first move, or the list of a job, as {@code plan --json} prints it; {@code turns} are whole turns of shafts. */
 final class OutlineJson {
 
     private static final BigDecimal TURN = BigDecimal.valueOf(360);
 
     private OutlineJson() {}
+
+    /** The list of a job: the same with how far each view and port is, and what is left by it. */
+    static ObjectNode of(JobList list, Words words) {
+        ObjectNode json = of(list.begun(), words);
+        json.put("entries", list.job().fold().entries().size());
+        List<Ticked.Visit> visits = list.ticked().visits();
+        for (int i = 0; i < visits.size(); i++) {
+            ObjectNode port = (ObjectNode) json.get("ports").get(i);
+            port.put("done", visits.get(i).how() == Ticked.How.DONE);
+            List<Ticked.Stop> stops = visits.get(i).stops();
+            for (int j = 0; j < stops.size(); j++) {
+                ObjectNode view = (ObjectNode) port.get("views").get(j);
+                view.put("done", stops.get(j).how() == Ticked.How.DONE);
+                view.put("cells", stops.get(j).cells());
+                view.put("left", stops.get(j).left());
+            }
+        }
+        ObjectNode left = json.putObject("left");
+        left.put("views", list.ticked().views());
+        left.put("minutes", PlanJson.thousandths(list.ticked().minutes()));
+        left.put("beside", list.ticked().beside());
+        return json;
+    }
 
     static ObjectNode of(Prepared prepared, Words words) {
         Plan plan = prepared.plan();

@@ -21,6 +21,7 @@ import everyblade.record.limits.LimitsReading;
 import everyblade.session.around.Failure;
 import everyblade.session.around.OneLine;
 import everyblade.session.around.Surroundings;
+import everyblade.session.job.JobList;
 import everyblade.session.job.OpenedJob;
 import everyblade.session.job.VerdictText;
 import everyblade.session.job.Writing;
@@ -87,6 +88,9 @@ final class StartCommand implements Callable<Integer> {
     @Mixin
     private TaskOptions asked = new TaskOptions();
 
+    @Option(names = "--plan", description = "${bundle:help.start.plan}")
+    private boolean plan;
+
     @Option(names = "--at", paramLabel = "TIME", description = "${bundle:help.start.at}")
     private String at;
 
@@ -131,6 +135,10 @@ final class StartCommand implements Callable<Integer> {
         chosen.model().notice().map(OneLine::of).ifPresent(around.out()::println);
         around.out().println(new Terms(settings, true, MapWords.of(around.words())).line());
         judgedBy.ifPresent(this::tell);
+        if (plan) {
+            JobList list = JobList.of(around, OpenedJob.read(around, job));
+            OutlineText.of(list, around.words()).forEach(around.out()::println);
+        }
         return Commands.FINE;
     }
 

@@ -12,6 +12,7 @@ import everyblade.spi.EngineModel;
 import everyblade.spi.Port;
 import everyblade.spi.Row;
 import everyblade.spi.TaskCard;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,21 @@ final class TaskOptions {
 
     @Option(names = "--zones", split = ",", paramLabel = "PART", description = "${bundle:help.taskOptions.zones}")
     private List<String> zones = List.of();
+
+    /** The options that were given, by name. */
+    List<String> given() {
+        List<String> given = new ArrayList<>();
+        if (card != null) {
+            given.add("--card");
+        }
+        if (!rows.isEmpty()) {
+            given.add("--rows");
+        }
+        if (!zones.isEmpty()) {
+            given.add("--zones");
+        }
+        return given;
+    }
 
     /** The task on this engine, through these ports. */
     Task task(EngineModel model, List<String> ports) {

@@ -28,6 +28,7 @@ class CommandsTest {
                 "coverage",
                 "gaps",
                 "next",
+                "plan",
                 "map",
                 "report",
                 "verify",

@@ -218,6 +218,9 @@ class EveryWordFromTheBundlesTest {
         ask("close", "job");
         ask("next", "job");
         ask("next", "job", "--finding", "10");
+        ask("plan", "job");
+        ask("plan", "job", "--out", "l.pdf");
+        lookIntoPages("l.pdf");
         ask("photos", "job");
         ask("measure", "job", "a.jpg", "--known", "4,10,44,10=20mm", "--size", "10,20,20,20");
         ask("map", "job", "--out", "m.svg");
@@ -258,6 +261,7 @@ class EveryWordFromTheBundlesTest {
     @Test
     void onModelsAndDrills() throws IOException {
         ask("models", "--models", ".");
+        ask("start", "new", "--model", "ax", "--serial", "7", "--task", "do", "--by", "Ann", "--plan");
         ask("check", "ax");
         ask("check", "lim.json");
         ask("sight", "ax");
@@ -301,7 +305,7 @@ class EveryWordFromTheBundlesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "start", "log", "fleet ask"})
+    @ValueSource(strings = {"", "start", "log", "plan", "fleet ask"})
     void inHelp(String command) {
         ask(Stream.concat(Arrays.stream(command.split(" ")).filter(word -> !word.isEmpty()), Stream.of("--help"))
                 .toArray(String[]::new));
@@ -324,6 +328,7 @@ class EveryWordFromTheBundlesTest {
         ask("start", "two", "--model", "ax", "--serial", "7", "--task", "do", "--by", "Ann", "--detail", "5kg");
         ask("plan", "ax", "--from", "p9");
         ask("plan", "ax", "--card", "c9");
+        ask("plan", "job", "--rows", "c1", "--detail", "1");
         ask("log", "job");
         ask("log", "job", "trun on 3");
         ask("log", "job", "--at", "now", "look");

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class PlanCommandTest {
 
-    private static final String TWO_PORTS = """
+    static final String TWO_PORTS = """
             { "schema": "everyblade/engine-model/1", "id": "two", "name": "Two ports", "notice": "Invented.",
               "spools": [{ "id": "gas", "pads": [{ "id": "pad", "play": 1 }] }],
               "rows": [

@@ -6,6 +6,7 @@ import everyblade.core.gap.OutOfReach;
 import everyblade.core.move.LeastTurns;
 import everyblade.core.move.Outline;
 import everyblade.core.move.Plan;
+import everyblade.core.move.Ticked;
 import everyblade.core.move.ToldBy;
 import everyblade.spi.EngineModel;
 import everyblade.spi.Row;
@@ -61,16 +62,42 @@ public record OutlineWords(Words words) {
         return Telling.row(stop.row()) + ": " + String.join("; ", told);
     }
 
+    /** How far a port is. */
+    public String how(Ticked.Visit visit) {
+        return say("how.port", visit.how(), visit.left(), visit.stops().size());
+    }
+
+    /** How far a view is. */
+    public String how(Ticked.Stop stop) {
+        return say("how.view", stop.how(), stop.left());
+    }
+
+    /** What is left by a list. */
+    public String left(Ticked ticked) {
+        return say("left", ticked.views(), minutes(ticked.minutes()));
+    }
+
     /** The views of a visit in one line, where a card has no room for a line each. */
     String views(Outline.Visit visit) {
-        return visit.stops().stream()
-                .map(stop -> stop.view().id()
-                        + (stop.stations().isEmpty() ? "" : " (" + String.join(", ", stop.stations()) + ")")
-                        + stop.identified().stream()
-                                .distinct()
-                                .map(n -> " " + say("from", n))
-                                .collect(Collectors.joining()))
-                .collect(Collectors.joining("; "));
+        return visit.stops().stream().map(this::view).collect(Collectors.joining("; "));
+    }
+
+    /** The same of a list: where only a part of it was begun, which. */
+    String views(Ticked.Visit visit) {
+        return visit.how() != Ticked.How.BEGUN
+                ? views(visit.planned())
+                : visit.stops().stream()
+                        .map(stop -> view(stop.planned()) + (stop.how() == Ticked.How.OPEN ? "" : " – " + how(stop)))
+                        .collect(Collectors.joining("; "));
+    }
+
+    private String view(Outline.Stop stop) {
+        return stop.view().id()
+                + (stop.stations().isEmpty() ? "" : " (" + String.join(", ", stop.stations()) + ")")
+                + stop.identified().stream()
+                        .distinct()
+                        .map(n -> " " + say("from", n))
+                        .collect(Collectors.joining());
     }
 
     private String landmark(Row row, int airfoil) {
