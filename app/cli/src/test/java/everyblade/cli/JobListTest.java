@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -253,6 +254,35 @@ class JobListTest {
                     .contains("Left by this list: 2 views, ")
                     .contains("after 4 entries, 2026-05-14 06:00 UTC")
                     .containsPattern("p1-c1 – .* – done");
+        }
+    }
+
+    /** Of a port with more views than a card has lines for, those that are done are told among the others. */
+    @Test
+    void isACardOfOnePageOnAnEngineWithManyViews() throws IOException {
+        String rows = IntStream.rangeClosed(1, 25)
+                .mapToObj(i -> "{ \"id\": \"r" + i + "\", \"kind\": \"stator\", \"count\": 2,"
+                        + " \"landmarks\": [{ \"airfoil\": 1, \"what\": \"notch\" }] }")
+                .collect(Collectors.joining(", "));
+        String views = IntStream.rangeClosed(1, 25)
+                .mapToObj(i -> "{ \"id\": \"v" + i + "\", \"port\": \"p\", \"row\": \"r" + i + "\", \"travels\": true,"
+                        + " \"window\": { \"halfWidth\": 4, \"shows\": [\"all\"] } }")
+                .collect(Collectors.joining(", "));
+        console.write(
+                "many/engine.json",
+                "{ \"schema\": \"everyblade/engine-model/1\", \"id\": \"many\", \"name\": \"Many\","
+                        + " \"notice\": \"Invented.\", \"ports\": [{ \"id\": \"p\" }], \"rows\": [" + rows
+                        + "], \"views\": [" + views + "] }");
+        start("many");
+        log("open p", "view v2", "datum r2 1", "draw 360");
+
+        assertThat(console.run("plan", "job", "--out", "list.pdf").status()).isZero();
+
+        try (PDDocument card = Loader.loadPDF(Files.readAllBytes(folder.resolve("list.pdf")))) {
+            assertThat(card.getNumberOfPages()).isEqualTo(1);
+            assertThat(new PDFTextStripper().getText(card).replaceAll("\\s+", " "))
+                    .contains("v1 from 1; v2 from 1 – done; v3 from 1")
+                    .contains("24 of 25 views left");
         }
     }
 
