@@ -10,14 +10,18 @@ import everyblade.core.coverage.Why;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryText;
 import everyblade.core.entry.Settings;
+import everyblade.core.entry.ZoneSet;
 import everyblade.core.gap.Gaps;
 import everyblade.core.sight.Progress;
 import everyblade.core.turning.Engine;
 import everyblade.spi.Direction;
 import everyblade.spi.Ratio;
+import everyblade.spi.Row;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -154,11 +158,32 @@ class GoingOnTest {
                 Move next = PlanBuilder.next(job.fold(), coverage, prices, Progress.NONE)
                         .orElseThrow();
                 enter(job, next.entries());
-                coverage = coverage.after(job.fold().situation());
+                Coverage after = coverage.after(job.fold().situation());
+                assertThat(closed(next)).isEqualTo(closed(coverage, after, next.row()));
+                coverage = after;
                 left -= next.minutes();
             }
             assertThat(left).as("%s", job.fold().entries()).isPositive();
         }
+    }
+
+    /** By airfoil, the zones that a move says it closes. */
+    private static Map<Integer, ZoneSet> closed(Move move) {
+        Map<Integer, ZoneSet> closed = new TreeMap<>();
+        for (Move.Closing closing : move.closes()) {
+            closing.airfoils().forEach(n -> closed.put(n, closing.zones()));
+        }
+        return closed;
+    }
+
+    /** The same that were open before, and are not any more. */
+    private static Map<Integer, ZoneSet> closed(Coverage before, Coverage after, Row row) {
+        Map<Integer, ZoneSet> closed = new TreeMap<>();
+        for (int n = 1; n <= row.count(); n++) {
+            closed.put(n, Gaps.within(before.row(row.id()), n).minus(Gaps.within(after.row(row.id()), n)));
+        }
+        closed.values().removeIf(ZoneSet::isEmpty);
+        return closed;
     }
 
     /** Whatever was logged of a move, what is next goes on from there. */
