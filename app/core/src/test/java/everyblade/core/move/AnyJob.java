@@ -135,7 +135,7 @@ final class AnyJob {
                         2,
                         List.of(ChordBand.LEADING, ChordBand.TRAILING),
                         false,
-                        0);
+                        random.nextInt(2) * 0.4);
         List<String> views = new ArrayList<>();
         for (int view = 0; view < (rows == 1 ? 4 : 2) + random.nextInt(2); view++) {
             String name = id + "-" + view;

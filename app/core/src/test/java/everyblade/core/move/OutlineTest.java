@@ -48,6 +48,22 @@ class OutlineTest {
     }
 
     @Test
+    void stationsOfAViewAreNamedInTheirOrderOnceEach() {
+        Job computed = AnyJob.computed(1);
+        Plan before = PlanBuilder.of(computed.fold(), computed.coverage(), Prices.of(Settings.USUAL));
+        assertThat(Outline.of(before).visits())
+                .flatExtracting(Visit::stops)
+                .isNotEmpty()
+                .allSatisfy(stop -> assertThat(stop.stations())
+                        .isNotEmpty()
+                        .isEqualTo(before.moves().stream()
+                                .filter(move -> move.view().equals(stop.view()))
+                                .map(move -> move.station().orElseThrow())
+                                .distinct()
+                                .toList()));
+    }
+
+    @Test
     void itIsProvedWhereItTakesNoMoreThanItsBoundAndClosesAll() {
         assertThat(plan(plan.minutes(), 0).proved()).isTrue();
         assertThat(plan(plan.minutes() - 1e-7, 0).proved()).isTrue();
