@@ -166,10 +166,21 @@ final class AnyJob {
                 lines.add("watch " + (random.nextBoolean() ? "root" : "tip"));
             }
             for (int move = random.nextInt(3); move > 0; move--) {
-                boolean watched = random.nextInt(3) > 0;
-                String verb = still.contains(row) ? watched ? "draw " : "feed " : watched ? "turn on " : "skip on ";
-                lines.add(verb + (10 + random.nextInt(340)));
+                lines.add(move(still.contains(row)));
+            }
+            if (random.nextInt(5) == 0) {
+                lines.addAll(List.of("open p0", "shut p0"));
             }
         }
+    }
+
+    private String move(boolean drawn) {
+        if (!drawn && random.nextInt(4) == 0) {
+            return "round 1";
+        }
+        boolean watched = random.nextInt(3) > 0;
+        String verb = drawn ? watched ? "draw " : "feed " : watched ? "turn on " : "skip on ";
+        String off = random.nextInt(5) == 0 ? " ± " + (1 + random.nextInt(8)) : "";
+        return verb + (10 + random.nextInt(340)) + off;
     }
 }
