@@ -151,8 +151,8 @@ public final class PlanPdf {
     private static Block table(double done, List<List<Cell>> rows, OutlineWords told) {
         return new Block.Table(
                 List.of(
-                        Column.number(told.say("number"), 0.4),
-                        Column.of(told.say("port"), 10 - done),
+                        Column.number(told.say("number"), 0.55),
+                        Column.of(told.say("port"), 9.85 - done),
                         Column.number(told.say("takes"), 0.8),
                         Column.of(told.say("done"), done)),
                 rows);
