@@ -164,13 +164,14 @@ class LeastYetTest {
         for (int i = 0; i < found.size(); i++) {
             Figures now = found.get(i);
             Figures then = kept.get(i);
-            assertThat(now.minutes()).as(now.job()).isCloseTo(then.minutes(), KEPT);
-            assertThat(now.bound()).as(now.job()).isCloseTo(then.bound(), KEPT).isLessThanOrEqualTo(now.minutes());
-            assertThat(now.turns()).as(now.job()).isCloseTo(then.turns(), KEPT);
-            assertThat(now.rows()).as(now.job()).isCloseTo(then.rows(), KEPT);
-            assertThat(now.rowsAtLeast()).as(now.job()).isCloseTo(then.rowsAtLeast(), KEPT);
-            assertThat(now.left()).as(now.job()).isEqualTo(then.left());
-            assertThat(now.warnings()).as(now.job()).isEqualTo(then.warnings());
+            String which = "now " + now.written();
+            assertThat(now.minutes()).as(which).isCloseTo(then.minutes(), KEPT);
+            assertThat(now.bound()).as(which).isCloseTo(then.bound(), KEPT).isLessThanOrEqualTo(now.minutes());
+            assertThat(now.turns()).as(which).isCloseTo(then.turns(), KEPT);
+            assertThat(now.rows()).as(which).isCloseTo(then.rows(), KEPT);
+            assertThat(now.rowsAtLeast()).as(which).isCloseTo(then.rowsAtLeast(), KEPT);
+            assertThat(now.left()).as(which).isEqualTo(then.left());
+            assertThat(now.warnings()).as(which).isEqualTo(then.warnings());
         }
     }
 }
