@@ -31,15 +31,20 @@ record Seating(List<Entry> entries, double closing, double way, RemainingState a
 
     /**
      * The ways of getting there: at once, and after the count was closed on an airfoil that is known. That comes first where
-     * the count would stay open while another shaft is turned, or none.
+     * the count would stay open while another shaft is turned, or none. Round a row that stands still also by taking the view
+     * anew, since the scope tip is then where the view has it, however doubtful it became as it was drawn.
      */
     static Stream<Seating> of(RemainingState state, Row row, ViewOption option) {
-        Stream<Seating> atOnce = Stream.of(new Closed(List.of(), 0)).flatMap(none -> said(state, option, none));
+        Closed none = new Closed(List.of(), 0);
+        Stream<Seating> atOnce = Stream.of(none).flatMap(first -> said(state, option, first, false));
+        if (!RemainingState.turns(row) && option.through(state.now().seat())) {
+            return Stream.concat(atOnce, Stream.of(none).flatMap(first -> said(state, option, first, true)));
+        }
         if (!open(state)) {
             return atOnce;
         }
         Row seen = state.now().seat().orElseThrow().row();
-        Stream<Seating> closed = closed(state, seen).flatMap(first -> said(state, option, first));
+        Stream<Seating> closed = closed(state, seen).flatMap(first -> said(state, option, first, false));
         boolean leaves = !seen.spool().equals(row.spool()) || !RemainingState.turns(row);
         return leaves && state.anyUnknown() ? Stream.concat(closed, atOnce) : Stream.concat(atOnce, closed);
     }
@@ -56,9 +61,9 @@ record Seating(List<Entry> entries, double closing, double way, RemainingState a
      */
     private record Closed(List<Entry> entries, double way) {}
 
-    private static Stream<Seating> said(RemainingState state, ViewOption option, Closed closed) {
+    private static Stream<Seating> said(RemainingState state, ViewOption option, Closed closed, boolean anew) {
         List<Entry> all = new ArrayList<>(closed.entries());
-        all.addAll(seating(state, option));
+        all.addAll(seating(state, option, anew));
         return state.following(all).map(after -> new Seating(List.copyOf(all), closed.way(), 0, after)).stream();
     }
 
@@ -103,11 +108,12 @@ record Seating(List<Entry> entries, double closing, double way, RemainingState a
     }
 
     /** A port that is left is shut before the next is opened: everything that can be seen through it was. */
-    private static List<Entry> seating(RemainingState state, ViewOption option) {
+    private static List<Entry> seating(RemainingState state, ViewOption option, boolean anew) {
         List<Entry> said = new ArrayList<>();
         Optional<Seat> seat = state.now().seat();
         View view = option.view();
-        boolean sameView = option.through(seat) && !astray(state, seat.get().row());
+        boolean sameView =
+                option.through(seat) && !anew && !astray(state, seat.get().row());
         if (state.now().among()) {
             said.add(new LookEntry.Clear());
         }

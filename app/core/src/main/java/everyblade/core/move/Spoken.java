@@ -3,6 +3,7 @@ package everyblade.core.move;
 import everyblade.core.angle.Turn;
 import everyblade.core.entry.Entry;
 import everyblade.core.entry.EntryKind;
+import everyblade.core.entry.LookEntry;
 import everyblade.core.entry.RecordEntry;
 import everyblade.core.entry.Refusal;
 import everyblade.core.move.RotationProblem.How;
@@ -134,7 +135,7 @@ final class Spoken {
                 row,
                 work.option().view(),
                 work.option().station(),
-                !work.option().holds(state.now().seat()),
+                !work.option().holds(state.now().seat()) || takenAnew(way),
                 way.identifies(),
                 TypedDegrees.number(way.closing()),
                 TypedDegrees.number(way.way()),
@@ -148,6 +149,12 @@ final class Spoken {
                 state.closed(row, later));
     }
 
+    /** Whether the view that the scope tip is in is taken once more. */
+    private boolean takenAnew(Saying way) {
+        return work.option().through(state.now().seat())
+                && way.entries().stream().anyMatch(entry -> entry instanceof LookEntry.View);
+    }
+
     private double minutes(Saying way) {
         boolean opens = way.entries().stream().anyMatch(entry -> entry instanceof RecordEntry.Open);
         boolean searches = way.identifies().isPresent() && (way.from().isEmpty() || !way.round());
@@ -155,7 +162,8 @@ final class Spoken {
                 .filter(entry -> EntryKind.of(entry).identifies())
                 .count();
         Prices prices = problem.prices();
-        return work.option().away(state.now().seat(), prices)
+        return work.option()
+                        .away(takenAnew(way) ? Optional.empty() : state.now().seat(), prices)
                 + (opens ? prices.port() : 0)
                 + prices.identification() * identified
                 + (searches ? prices.searching() : 0)

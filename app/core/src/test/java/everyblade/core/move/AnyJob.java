@@ -16,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * A random job left off somewhere, the same for each seed: rows that turn and that stand still, on two spools, through ports and
@@ -27,6 +28,11 @@ final class AnyJob {
     private static final int[] COUNTS = {3, 6, 9, 12, 23, 40};
     private static final String[] SHOWN = {"all", "all", "root", "tip", "leading", "trailing"};
     private static final int COMPUTED_BLADES = 14;
+    /**
+     * Numbers of jobs beyond the first ones whose plans have what few have: blades counted by eye, a little further after a round, a
+     * view taken anew, for the doubt about where the scope tip is would be too large.
+     */
+    private static final int[] RARE = {149, 177, 188, 236, 242, 265, 304, 350, 400, 412, 463};
 
     private final SplittableRandom random;
     private final List<String> lines = new ArrayList<>();
@@ -34,6 +40,14 @@ final class AnyJob {
 
     private AnyJob(long seed) {
         random = new SplittableRandom(seed);
+    }
+
+    /** Numbers of jobs for {@link #declared}: so many, and some that are rare. */
+    static List<Integer> numbers(int first) {
+        return IntStream.concat(IntStream.range(0, first), IntStream.of(RARE))
+                .distinct()
+                .boxed()
+                .toList();
     }
 
     static Job declared(long seed) {
@@ -126,7 +140,7 @@ final class AnyJob {
         if (kind == RowKind.STATOR) {
             still.add(id);
         }
-        engines.aim(random.nextInt(3) * 0.5)
+        engines.aim(random.nextInt(5) * 0.5)
                 .row(
                         id,
                         kind,
@@ -141,7 +155,7 @@ final class AnyJob {
             String name = id + "-" + view;
             String shown = view == 0 ? "all" : SHOWN[random.nextInt(SHOWN.length)];
             int reference = random.nextInt(360);
-            double half = 0.5 + random.nextInt(6);
+            double half = 0.25 + random.nextInt(6);
             if (random.nextBoolean()) {
                 engines.viewThrough("p" + random.nextInt(2), name, id, reference, half, shown);
             } else {

@@ -147,7 +147,7 @@ class GoingOnTest {
                 jobs.add(AnyJob.computed(fresh, seed));
             }
         }
-        for (int seed = 0; seed < 12; seed++) {
+        for (int seed : AnyJob.numbers(60)) {
             jobs.add(AnyJob.declared(seed));
         }
         for (Job job : jobs) {
