@@ -128,6 +128,14 @@ class GoingOnTest {
         assertThat(open(job.coverage())).isZero();
     }
 
+    /** Whatever the model's order is: the port in use, then one that is open. */
+    @ParameterizedTest
+    @ValueSource(strings = {"open p2", "open p2;view p2-t", "open p1;open p2;view p2-c2"})
+    void beginsWhereThePortIsOpen(String before) {
+        Job job = new Job(engine()).enter(before.split(";"));
+        assertThat(next(job).orElseThrow().view().port()).contains("p2");
+    }
+
     /** Whoever shut the port is not sent to watch through it before it is open again. */
     @Test
     void opensAPortThatWasShutBeforeItIsUsed() {

@@ -85,6 +85,26 @@ class RemainingStateTest {
         assertThat(state.beside(row(state, "c1"), 1)).isEmpty();
     }
 
+    /** The next blade is 10° on; one move by angle is exact enough to tell it, if it ends within what a blade is put there to. */
+    @Test
+    void aBladeBesideALandmarkIsToldAfterOneMoveByAngleToo() throws Refusal {
+        String[] before = {"view v1", "datum c1 1 ± 0"};
+        RemainingState exact = after(before[0], before[1], "skip on 10");
+        assertThat(exact.beside(row(exact, "c1"), 1)).hasValue(36);
+        RemainingState nearly = after(before[0], before[1], "skip on 10.8");
+        assertThat(nearly.beside(row(nearly, "c1"), 1)).hasValue(36);
+        RemainingState off = after(before[0], before[1], "skip on 11");
+        assertThat(off.beside(row(off, "c1"), 1)).isEmpty();
+    }
+
+    /** Then it may be 4.6° off, and is put to the reference to 0.9°: more than half of what lies between two. */
+    @Test
+    void noneIsToldAfterTwo() throws Refusal {
+        RemainingState state = after("view v1", "datum c1 1 ± 0", "skip on 4", "skip on 6");
+        assertThat(state.place(row(state, "c1"))).isPresent();
+        assertThat(state.beside(row(state, "c1"), 1)).isEmpty();
+    }
+
     @Test
     void noneIsToldWhereItMayBeTheOneBesideIt() throws Refusal {
         RemainingState state = after("view v1", "datum c1 1", "skip on 20", "skip back 10", "skip on 30");
