@@ -146,7 +146,7 @@ class GoingOnTest {
 
     /** What is planned anew after each move comes to what was planned before the first: rounding of angles apart. */
     @Test
-    void takesNoLongerThanThePlan() {
+    void takesNoLongerThanThePlan() throws Exception {
         List<Job> jobs = new ArrayList<>();
         for (int play = 0; play <= 1; play++) {
             Job fresh = AnyJob.computed(play);
@@ -158,6 +158,7 @@ class GoingOnTest {
         for (int seed : AnyJob.numbers(60)) {
             jobs.add(AnyJob.declared(seed));
         }
+        jobs.add(MidJob.fresh("larkspur-4", "c1").enter("heat 20 C"));
         for (Job job : jobs) {
             Coverage coverage = job.coverage();
             Prices prices = Prices.of(Settings.USUAL);

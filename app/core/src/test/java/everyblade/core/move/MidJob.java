@@ -30,8 +30,31 @@ final class MidJob {
 
     /** An engine as a job has it, nothing done yet; what its stations show is computed when first asked. */
     static Job fresh(String id) throws Exception {
+        return fresh(model(id));
+    }
+
+    /** The same of an engine that had no views of other rows than this one. */
+    static Job fresh(String id, String row) throws Exception {
+        EngineModel model = model(id);
+        return fresh(new EngineModel(
+                model.id(),
+                model.name(),
+                model.notice(),
+                model.spools(),
+                model.walls(),
+                model.rows(),
+                model.scopeTips(),
+                model.ports(),
+                model.views().stream().filter(view -> view.row().equals(row)).toList(),
+                model.taskCards()));
+    }
+
+    private static EngineModel model(String id) throws Exception {
         Path file = Path.of("..", "..", "engine-models", id, EngineJsonReader.FILE);
-        EngineModel model = ((Reading.Read) EngineJsonReader.read(file)).model();
+        return ((Reading.Read) EngineJsonReader.read(file)).model();
+    }
+
+    private static Job fresh(EngineModel model) throws Exception {
         ViewScene scene = new ViewScene(model, Map.of(), Map.of());
         return new Job(Engine.of(model).withClearances(Clearances.of(scene), 2).withAims(new StationAims(scene)))
                 .set("detail", "0.8");

@@ -71,7 +71,7 @@ class ToldMovesTest {
         }
     }
 
-    private static List<Job> jobs() {
+    private static List<Job> jobs() throws Exception {
         List<Job> jobs = new ArrayList<>();
         for (int play = 0; play <= 1; play++) {
             Job fresh = AnyJob.computed(play);
@@ -82,11 +82,12 @@ class ToldMovesTest {
         for (int seed : AnyJob.numbers(DECLARED)) {
             jobs.add(AnyJob.declared(seed));
         }
+        jobs.add(MidJob.fresh("tansy-a1", "t").enter("heat 20 C"));
         return jobs;
     }
 
     @Test
-    void isWhatIsDone() {
+    void isWhatIsDone() throws Exception {
         int whole = 0;
         int known = 0;
         for (Job job : jobs()) {
