@@ -49,7 +49,7 @@ final class Sayings {
         Stream<Saying> ways = work.how() == How.LOOK
                 ? look()
                 : work.how() == How.ROUND ? rounds(work.landmark().getAsInt()) : Stream.empty();
-        return Stream.concat(ways, Stream.of(this).flatMap(Sayings::wholeTurns));
+        return work.option().travels() ? Stream.concat(ways, Stream.of(this).flatMap(Sayings::wholeTurns)) : ways;
     }
 
     /** Of one stretch of a work. */
