@@ -26,7 +26,9 @@ import org.junit.jupiter.api.Test;
  */
 class SayingsTest {
 
-    private static final int FIRST = 9;
+    private static final int[] JOBS = {
+        0, 1, 2, 3, 4, 5, 6, 7, 8, 28, 33, 37, 149, 177, 188, 236, 242, 265, 304, 350, 400, 412, 463
+    };
 
     @Test
     void areThoseThatWereLookedAt() throws Exception {
@@ -35,7 +37,7 @@ class SayingsTest {
 
     private static List<String> told() throws Exception {
         List<String> told = new ArrayList<>();
-        for (int seed : AnyJob.numbers(FIRST)) {
+        for (int seed : JOBS) {
             Job job = AnyJob.declared(seed);
             told.add("job " + seed);
             told.addAll(sayings(job));
